@@ -1,0 +1,131 @@
+// A routine that is understood: every word of the sheet tied to its row of the value set, every number exact.
+//
+// Made by resolve.h; nothing here is looked up again later. Rows and texts belong to the value set and to the
+// sheet's source: both outlive the routine. An element's place in `elements` is its index; its `number` is the
+// coach's own.
+#pragma once
+
+#include <optional>
+#include <string_view>
+#include <vector>
+
+#include "tables/value_set.h"
+
+namespace landdrill {
+
+// A part and how often it is swum.
+struct PartUse {
+  const Part* part = nullptr;
+  int times = 1;
+};
+
+// Counts of choreography in one place: one count is one beat of the music.
+struct CountUse {
+  int counts = 0;
+  std::string_view where;
+  bool under = false;  // time under water
+};
+
+// One way to swim an element: the first of an element is the one as written, with an empty title.
+struct Option {
+  std::string_view title;
+  std::vector<PartUse> parts;
+  std::optional<Difficulty> stated;  // `difficulty 2.35`: by hand, instead of the formula
+  std::vector<CountUse> counts;
+  std::optional<Mark> expect;
+  std::optional<Decimal> slip;       // per cent: the coach's chance of the base mark
+};
+
+struct Element {
+  int number = 0;
+  std::string_view title;            // may be empty
+  const Kind* kind = nullptr;
+  const PanelRule* panel = nullptr;  // nullptr: the event marks no single elements
+  std::vector<Option> options;       // never empty
+};
+
+struct Passage {
+  std::string_view title;
+  std::vector<CountUse> counts;
+};
+
+// The order of the routine: an element by its index, or a passage by its index.
+struct Item {
+  bool is_element = true;
+  std::size_t index = 0;
+};
+
+enum class Size { small, medium, large };
+std::string_view word_of(Size size);
+
+struct FaultUse {
+  const FaultRule* fault = nullptr;
+  Size size = Size::small;
+  int times = 1;
+};
+struct SyncUse {
+  const SyncClass* sync = nullptr;
+  int times = 1;
+};
+struct PenaltyUse {
+  const Penalty* penalty = nullptr;
+  int times = 1;
+};
+
+struct RunElement {
+  std::size_t element = 0;           // index
+  bool base = false;                 // said so, or a part was lost
+  std::vector<std::string_view> lost;
+  std::vector<FaultUse> faults;
+};
+struct AspectMark {
+  const PanelRule* rule = nullptr;
+  Mark mark;
+};
+
+// A run-through as the coach saw it.
+struct Run {
+  std::string_view date, title;
+  std::vector<RunElement> elements;
+  std::vector<AspectMark> aspects;
+  bool has_sync = false, has_penalties = false;  // said, even if `none`
+  std::vector<SyncUse> sync;
+  std::vector<PenaltyUse> penalties;
+};
+
+// The marks of a panel, judge by judge; empty for a judge who is missing.
+using JudgeMarks = std::vector<std::optional<Mark>>;
+
+struct RecordedElement {
+  std::size_t element = 0;  // index
+  bool base = false;
+  JudgeMarks marks;
+};
+struct RecordedAspect {
+  const PanelRule* rule = nullptr;
+  JudgeMarks marks;
+};
+struct RecordedPanel {
+  std::string_view date, title;
+  std::vector<RecordedElement> elements;
+  std::vector<RecordedAspect> aspects;
+  std::vector<SyncUse> sync;
+  std::vector<PenaltyUse> penalties;
+  std::optional<Points> result;  // as announced
+};
+
+struct Routine {
+  std::string_view title;
+  const ValueSet* set = nullptr;
+  const Event* event = nullptr;
+  std::optional<Decimal> tempo;  // beats a minute
+  std::optional<int> swimmers;
+  std::vector<Element> elements;
+  std::vector<Passage> passages;
+  std::vector<Item> order;
+  std::vector<AspectMark> impressions;
+  std::vector<Run> runs;         // in the order of the sheet
+  std::vector<RecordedPanel> panels;
+};
+
+}  // namespace landdrill

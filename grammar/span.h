@@ -1,0 +1,32 @@
+// Where a piece of text stands in a source.
+//
+//   Source source{"duet.sheet", "routine \"Tarn\"\nevent duet-free\n"};
+//   position_of(source, source.text.substr(23, 4))   // line 2, column 9
+//
+// Lines and columns count from 1; a column is a character (a UTF-8 code point), not a byte.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+
+namespace landdrill {
+
+// A named text. Does not own the text: whoever parses keeps it alive as long as the tree that points into it.
+struct Source {
+  std::string name;
+  std::string_view text;
+};
+
+struct Position {
+  std::size_t line = 0;
+  std::size_t column = 0;
+};
+
+// Given a view into `source.text` (checked by assert), the position of its first character.
+Position position_of(const Source& source, std::string_view piece);
+
+// The whole line in which `piece` starts, without its line ending.
+std::string_view line_around(const Source& source, std::string_view piece);
+
+}  // namespace landdrill

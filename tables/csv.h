@@ -1,0 +1,52 @@
+// CSV text <-> cells, byte for byte: what was read is written back exactly, whatever program wrote it.
+//
+//   CsvTable table = read_csv({"parts.csv", "code;value\nspin-360;0,9\n"});
+//   table.rows[0].cells[1].text       // "0,9"
+//   write_csv(table)                  // the same bytes again
+//
+// Comma, semicolon or tab between cells (seen from the header line), quotes doubled inside quotes, BOM, LF or CRLF.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+
+namespace landdrill {
+
+struct CsvCell {
+  std::string text;  // without quotation marks, `""` read as `"`
+  std::string raw;   // the bytes between separators, as in the file
+  std::size_t offset = 0;  // of `raw` in the source
+};
+
+struct CsvRow {
+  std::vector<CsvCell> cells;  // empty for an empty line
+  std::string ending;          // "\n", "\r\n", "\r", or "" for a last line without one
+  std::size_t line = 0;        // 1 is the first line of the file
+};
+
+struct CsvTable {
+  std::string file;    // "parts.csv"
+  std::string before;  // a BOM, or nothing
+  char separator = ',';
+  CsvRow header;
+  std::vector<CsvRow> rows;
+};
+
+struct CsvRead {
+  CsvTable table;
+  Diagnostics diagnostics;  // unclosed quote, text after a closing quote, NUL, not UTF-8, too long
+};
+
+// Given any bytes, never throws; linear in the text. A row with an error is kept, so that nothing is lost.
+CsvRead read_csv(const Source& source);
+std::string write_csv(const CsvTable& table);
+
+// The bytes that stand for `text` in a file with this separator: quoted when it must be.
+std::string csv_cell(std::string_view text, char separator);
+
+}  // namespace landdrill

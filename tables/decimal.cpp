@@ -1,0 +1,216 @@
+#include "tables/decimal.h"
+
+#include <array>
+#include <cassert>
+#include <cstdlib>
+#include <limits>
+#include <numeric>
+
+namespace landdrill {
+namespace {
+
+constexpr std::int64_t most_units = 9'000'000'000'000 * Decimal::one;
+
+struct RoundingWord {
+  std::string_view word;
+  Rounding rounding;
+};
+constexpr std::array<RoundingWord, 4> rounding_words = {{{"half-up", Rounding::half_up},
+                                                         {"half-even", Rounding::half_even},
+                                                         {"down", Rounding::down},
+                                                         {"up", Rounding::up}}};
+
+std::int64_t units_in_range(Int128 units) {
+  if (units > most_units || units < -most_units) throw Overflow();
+  return static_cast<std::int64_t>(units);
+}
+
+bool is_digit(char c) { return c >= '0' && c <= '9'; }
+
+// Adds up `digits` onto `number`; false when it leaves the range.
+bool append_digits(std::string_view digits, Int128& number) {
+  for (char c : digits) {
+    if (!is_digit(c)) return false;
+    number = number * 10 + (c - '0');
+    if (number > Int128{most_units} * 1'000) return false;
+  }
+  return true;
+}
+
+std::string_view without_trailing_zeros(std::string_view digits) {
+  while (!digits.empty() && digits.back() == '0') digits.remove_suffix(1);
+  return digits;
+}
+
+Int128 product(Int128 a, Int128 b) {
+  Int128 result;
+  if (__builtin_mul_overflow(a, b, &result)) throw Overflow();
+  return result;
+}
+
+Int128 sum(Int128 a, Int128 b) {
+  Int128 result;
+  if (__builtin_add_overflow(a, b, &result)) throw Overflow();
+  return result;
+}
+
+Int128 magnitude(Int128 a) { return a < 0 ? -a : a; }
+
+Int128 greatest_divisor(Int128 a, Int128 b) {
+  a = magnitude(a);
+  while (b != 0) {
+    Int128 rest = a % b;
+    a = b;
+    b = rest;
+  }
+  return a;
+}
+
+std::string digits_of(Int128 number) {
+  std::string digits;
+  for (Int128 rest = magnitude(number); rest > 0 || digits.empty(); rest /= 10) {
+    digits.insert(digits.begin(), static_cast<char>('0' + static_cast<int>(rest % 10)));
+  }
+  return number < 0 ? "-" + digits : digits;
+}
+
+// The whole number next to numerator/denominator that `rounding` asks for; denominator > 0.
+Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding) {
+  const bool negative = numerator < 0;
+  const Int128 size = magnitude(numerator);
+  Int128 quotient = size / denominator;
+  const Int128 rest = size % denominator;
+  const Int128 other_side = denominator - rest;
+  bool away = false;
+  switch (rounding) {
+    case Rounding::half_up: away = rest >= other_side; break;
+    case Rounding::half_even: away = rest > other_side || (rest == other_side && quotient % 2 != 0); break;
+    case Rounding::down: away = false; break;
+    case Rounding::up: away = rest != 0; break;
+  }
+  if (away) quotient += 1;
+  return negative ? -quotient : quotient;
+}
+
+}  // namespace
+
+std::optional<Rounding> rounding_from(std::string_view word) {
+  for (const RoundingWord& known : rounding_words) {
+    if (known.word == word) return known.rounding;
+  }
+  return std::nullopt;
+}
+
+std::string_view word_of(Rounding rounding) {
+  for (const RoundingWord& known : rounding_words) {
+    if (known.rounding == rounding) return known.word;
+  }
+  std::abort();
+}
+
+Decimal Decimal::whole(std::int64_t number) { return Decimal(units_in_range(Int128{number} * one)); }
+
+std::optional<Decimal> Decimal::parse(std::string_view text) {
+  const bool negative = !text.empty() && text.front() == '-';
+  if (!text.empty() && (negative || text.front() == '+')) text.remove_prefix(1);
+  const std::size_t sign_of_decimals = text.find_first_of(".,");
+  const std::string_view before = text.substr(0, sign_of_decimals);
+  std::string_view after;
+  if (sign_of_decimals != std::string_view::npos) {
+    after = text.substr(sign_of_decimals + 1);
+    if (after.empty()) return std::nullopt;
+  }
+  if (before.empty()) return std::nullopt;
+  after = without_trailing_zeros(after);
+  Int128 units = 0;
+  if (after.size() > places || !append_digits(before, units) || !append_digits(after, units)) return std::nullopt;
+  for (std::size_t place = after.size(); place < places; ++place) units *= 10;
+  if (units > most_units) return std::nullopt;
+  return Decimal(static_cast<std::int64_t>(negative ? -units : units));
+}
+
+int Decimal::places_used() const {
+  int used = places;
+  for (std::int64_t rest = units_; used > 0 && rest % 10 == 0; rest /= 10) --used;
+  return used;
+}
+
+std::string Decimal::text(int at_least) const {
+  const std::int64_t size = units_ < 0 ? -units_ : units_;
+  std::string result = units_ < 0 ? "-" : "";
+  result += std::to_string(size / one);
+  const int shown = std::max(places_used(), std::min(at_least, places));
+  if (shown == 0) return result;
+  const std::string decimals = std::to_string(one + size % one);
+  return result + "." + decimals.substr(1, static_cast<std::size_t>(shown));
+}
+
+bool Decimal::is_multiple_of(Decimal step) const {
+  assert(step.units_ > 0);
+  return units_ % step.units_ == 0;
+}
+
+Decimal operator+(Decimal a, Decimal b) { return Decimal(units_in_range(Int128{a.units_} + b.units_)); }
+Decimal operator-(Decimal a, Decimal b) { return Decimal(units_in_range(Int128{a.units_} - b.units_)); }
+Decimal operator*(Decimal a, std::int64_t times) { return Decimal(units_in_range(Int128{a.units_} * times)); }
+
+Exact Exact::in_lowest_terms() const {
+  const Int128 divisor = greatest_divisor(numerator_, denominator_);
+  return Exact(numerator_ / divisor, denominator_ / divisor);
+}
+
+Exact operator+(Exact a, Exact b) {
+  if (a.denominator_ == b.denominator_) return Exact(sum(a.numerator_, b.numerator_), a.denominator_);
+  a = a.in_lowest_terms();
+  b = b.in_lowest_terms();
+  return Exact(sum(product(a.numerator_, b.denominator_), product(b.numerator_, a.denominator_)),
+               product(a.denominator_, b.denominator_));
+}
+
+Exact operator-(Exact a, Exact b) { return a + Exact(-b.numerator_, b.denominator_); }
+
+Exact operator*(Exact a, Exact b) {
+  a = a.in_lowest_terms();
+  b = b.in_lowest_terms();
+  return Exact(product(a.numerator_, b.numerator_), product(a.denominator_, b.denominator_)).in_lowest_terms();
+}
+
+Exact operator/(Exact a, Exact b) {
+  assert(b.numerator_ != 0);
+  const bool negative = b.numerator_ < 0;
+  return a * Exact(negative ? -b.denominator_ : b.denominator_, magnitude(b.numerator_));
+}
+
+std::strong_ordering operator<=>(Exact a, Exact b) {
+  const Int128 difference = (a - b).numerator_;
+  if (difference == 0) return std::strong_ordering::equal;
+  return difference < 0 ? std::strong_ordering::less : std::strong_ordering::greater;
+}
+
+std::optional<Decimal> Exact::decimal() const {
+  const Exact reduced = in_lowest_terms();
+  if (Int128{Decimal::one} % reduced.denominator_ != 0) return std::nullopt;
+  return Decimal::from_units(units_in_range(product(reduced.numerator_, Decimal::one / reduced.denominator_)));
+}
+
+std::string Exact::text() const {
+  const Exact reduced = in_lowest_terms();
+  if (Int128{Decimal::one} % reduced.denominator_ == 0) return decimal()->text();
+  return digits_of(reduced.numerator_) + "/" + digits_of(reduced.denominator_);
+}
+
+Decimal round(Exact value, int places, Rounding rounding) {
+  assert(places >= 0 && places <= Decimal::places);
+  std::int64_t step = 1;
+  for (int place = places; place < Decimal::places; ++place) step *= 10;
+  return round_to_step(value, Decimal::from_units(step), rounding);
+}
+
+Decimal round_to_step(Exact value, Decimal step, Rounding rounding) {
+  assert(step.units() > 0);
+  const Exact steps = value / Exact(step);
+  const Int128 whole = rounded_quotient(steps.numerator_, steps.denominator_, rounding);
+  return Decimal::from_units(units_in_range(product(whole, step.units())));
+}
+
+}  // namespace landdrill

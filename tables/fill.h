@@ -1,0 +1,32 @@
+// Filling the gaps of a set from a two-column list that the coach typed or pasted: code, value.
+//
+//   Code;Wert\r\nSP-360;0,9\r\n      ->   parts.csv, row SP-360, value 0.9
+//
+// Header names are forgiving, or missing; comma, semicolon or tab; decimal point or comma. A value that is
+// there already and differs is a conflict, not overwritten unless asked.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "tables/load.h"
+
+namespace landdrill {
+
+struct FillWish {
+  bool overwrite = false;             // replace values that differ
+  std::string source = "typed in";    // goes into the row's source
+  Status status = Status::memory;     // goes into the row's status
+};
+
+struct Filled {
+  TableFiles files;                   // with parts.csv changed; every other byte as before
+  std::vector<std::string> filled;    // codes that got a value
+  std::vector<std::string> unchanged; // codes that had this value already
+  std::vector<std::string> still_missing;  // codes of the set that have no value yet
+  Diagnostics diagnostics;            // with errors nothing is changed
+};
+Filled fill(const TableFiles& files, const Source& list, const FillWish& wish);
+
+}  // namespace landdrill

@@ -1,0 +1,42 @@
+// Value sets on disk: finding, reading and writing the CSV folders.
+//
+// A set called NAME is looked for, in this order: where the user told (a folder with tables, or one that holds NAME),
+// beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, in the build tree, where the program is installed.
+#pragma once
+
+#include <filesystem>
+#include <string>
+#include <tl/expected.hpp>
+#include <vector>
+
+#include "tables/load.h"
+
+namespace landdrill {
+
+// What the world refuses: a file, a folder, a database. `what` names it, `why` is the reason, `hint` what to do.
+struct Trouble {
+  std::string what, why, hint;
+};
+std::string to_string(const Trouble& trouble);
+template <class T>
+using Result = tl::expected<T, Trouble>;
+
+struct SetPlace {
+  std::string name;
+  std::filesystem::path folder;
+};
+
+struct Search {
+  std::vector<std::filesystem::path> told;      // --values-folder, in order
+  std::vector<std::filesystem::path> beside;    // folders of the sheets
+};
+// The folders that are searched, in order, existing or not: for messages.
+std::vector<std::filesystem::path> places(const Search& search);
+Result<SetPlace> find_set(std::string_view name, const Search& search);
+std::vector<SetPlace> all_sets(const Search& search);
+
+Result<TableFiles> read_folder(const std::filesystem::path& folder);
+// Writes the files that differ, each whole or not at all (a new file, then renamed).
+Result<void> write_folder(const TableFiles& files, const std::filesystem::path& folder);
+
+}  // namespace landdrill

@@ -1,0 +1,70 @@
+// The difficulty formula of a kind of element: a small exact language, read once, checked when the set is loaded.
+//
+//   "base + sum(parts) + 0.1 * max(0, families - 2)"
+//
+// Numbers, + - * /, brackets, min(a, b, ...), max(a, b, ...), round(a, places), sum(parts), sum(FAMILY),
+// count(parts), count(FAMILY), families (how many different ones), base. `parts` means every part of the element.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+
+namespace landdrill {
+
+// Operations in the order in which they are carried out, on a stack of numbers.
+struct FormulaStep {
+  enum class Does : std::uint8_t {
+    number, base, families, sum_parts, count_parts, sum_family, count_family,  // put a number on the stack
+    add, subtract, multiply, divide, negate, min, max, round,                  // take numbers, put one
+  };
+  Does does;
+  Decimal number;        // for number
+  std::string family;    // for sum_family, count_family
+  int takes = 0;         // for min, max: how many numbers
+};
+
+struct Formula {
+  std::vector<FormulaStep> steps;
+  // The families it names, in order, each once.
+  std::vector<std::string> families_named() const;
+};
+
+struct FormulaRead {
+  Formula formula;            // empty when there are errors
+  Diagnostics diagnostics;
+};
+
+// Reads `text`, a view into `source.text` (a cell of kinds.csv). Nested at most 64 deep, at most 4,000 bytes.
+FormulaRead read_formula(const Source& source, std::string_view text);
+
+// What an element puts into the formula.
+struct FormulaInput {
+  struct FamilySum {
+    std::string_view family;
+    Decimal sum;
+    int count = 0;
+  };
+  Decimal base;
+  Decimal sum;                        // of all parts, times counted
+  int count = 0;
+  std::vector<FamilySum> families;    // of the families that occur
+};
+
+struct FormulaResult {
+  std::optional<Exact> value;         // empty: division by zero, or a number too large
+  std::string why_not;                // "divides by count(spins), which is 0"
+};
+FormulaResult evaluate(const Formula& formula, const FormulaInput& input);
+
+// The formula with the element's numbers put in: "0.5 + 3.4 + 0.1 * max(0, 3 - 2)".
+std::string with_numbers(const Formula& formula, const FormulaInput& input);
+// The formula in its normal form; reading it again gives the same steps.
+std::string print(const Formula& formula);
+
+}  // namespace landdrill

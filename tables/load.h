@@ -1,0 +1,37 @@
+// CSV texts -> a value set, with every mistake of all files in one run.
+//
+//   Loaded loaded = load({"club-2026", {{"parts.csv", "code,family,...\n"}, ...}});
+//   loaded.set                 // empty when there are errors
+//
+// Pure: the texts come from folder.h or from the season file.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "tables/value_set.h"
+
+namespace landdrill {
+
+struct TableFile {
+  std::string file;  // "parts.csv"
+  std::string text;
+};
+
+struct TableFiles {
+  std::string name;    // of the set: "kingfisher-2026"
+  std::string place;   // put before file names in messages: "tables/data/kingfisher-2026/"; may be empty
+  std::vector<TableFile> files;
+};
+
+struct Loaded {
+  std::optional<ValueSet> set;
+  Diagnostics diagnostics;
+};
+
+// Reads, then checks (check.h). Warnings do not stop a set from being used.
+Loaded load(const TableFiles& files);
+
+}  // namespace landdrill

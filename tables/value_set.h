@@ -1,0 +1,179 @@
+// A value set: one edition of all tables of numbers that the rules of a competition consist of.
+//
+//   const Part* part = set.parts.find("spin-360");   // nullptr when there is none
+//   part->value                                       // Difficulty 0.9, or empty: a gap the coach has to fill
+//   part->from.status                                 // Status::invented
+//
+// A value set is read by load.h and never changed afterwards. Pointers to rows live as long as the set.
+#pragma once
+
+#include <algorithm>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/words.h"
+#include "tables/formula.h"
+#include "tables/quantity.h"
+
+namespace landdrill {
+
+enum class Status { published, practice, memory, invented };
+std::optional<Status> status_from(std::string_view word);
+std::string_view word_of(Status status);
+
+// Where a fact comes from: the row of a table, and what the row says of itself.
+struct Provenance {
+  std::string_view table;    // "parts"
+  std::size_t line = 0;      // of the CSV file, the header is 1
+  std::string source;        // "FINA Manual 2009-2013, p. 88"
+  Status status = Status::invented;
+};
+
+struct SetInfo {
+  std::string title, edition, note;
+  Provenance from;
+};
+// The family of a part: spins, thrusts ...
+struct Family {
+  std::string code, title;
+  std::vector<std::string> kinds;         // the kinds of element it may stand in; empty: any
+  std::optional<int> most_in_element;     // parts of this family in one element
+  std::optional<int> most_in_routine;
+  Provenance from;
+};
+struct Part {
+  std::string code, family, title;
+  std::optional<Difficulty> value;        // empty: a gap
+  Provenance from;
+};
+enum class Caution { none, lift, thrown };
+struct Kind {
+  std::string code, title;
+  std::optional<Formula> formula;         // parts -> declared difficulty; empty: a gap
+  std::optional<Difficulty> base;         // credited when what was declared was not shown; empty: a gap
+  std::optional<int> least_parts, most_parts, most_same;  // most_same: of one code in an element
+  int places = 6;                         // decimal places of a declared difficulty
+  Rounding rounding = Rounding::half_up;
+  Caution caution = Caution::none;
+  Provenance from;
+};
+struct Event {
+  std::string code, title;
+  std::optional<int> least_swimmers, most_swimmers;
+  std::optional<Decimal> seconds, tolerance;  // of the routine
+  Provenance from;
+};
+// How many elements of a kind (empty: any), holding a part of a family (empty: any), an event wants.
+struct Quota {
+  std::string event, kind, family;
+  std::optional<int> least, most;
+  Provenance from;
+};
+enum class Combine { mean, sum };
+// times_difficulty: marks x credited difficulty x weight, per element.
+// weighted: sum(marks x credited difficulty) / sum(credited difficulty) x weight, over the routine.
+// plain: marks x weight.
+enum class Use { times_difficulty, weighted, plain };
+// What a judge who is missing gets: refuse (an error), mean (of the other judges, to missing_step), fewer (fewer marks kept).
+enum class Missing { refuse, mean, fewer };
+struct PanelRule {
+  std::string event, aspect;
+  std::string kind;                       // for this kind of element only; empty: for every kind
+  std::string title;
+  bool per_element = false;               // else marked once per routine
+  int judges = 0, drop_high = 0, drop_low = 0;
+  Combine combine = Combine::mean;
+  Decimal step;
+  Mark least, most;
+  Use use = Use::plain;
+  std::optional<Factor> weight;           // empty: a gap
+  int places = 4;
+  Rounding rounding = Rounding::half_up;
+  Missing missing = Missing::refuse;
+  std::optional<Decimal> missing_step;
+  Provenance from;
+};
+// A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one element.
+struct FaultRule {
+  std::string code, title;
+  std::optional<Mark> small, medium, large, cap;
+  Provenance from;
+};
+struct SyncClass {
+  std::string code, title;
+  std::optional<Points> points;           // taken off for each; empty: a gap
+  Provenance from;
+};
+struct Penalty {
+  std::string code, title;
+  std::optional<Points> points;           // taken off for each; empty: a gap
+  std::optional<int> most;                // counted at most so often
+  Provenance from;
+};
+
+// Rows in file order, found by code.
+template <class Row>
+class Rows {
+ public:
+  void add(Row row) {
+    order_.clear();
+    rows_.push_back(std::move(row));
+  }
+  void index();  // after the last add
+  const std::vector<Row>& all() const { return rows_; }
+  auto begin() const { return rows_.begin(); }
+  auto end() const { return rows_.end(); }
+  std::size_t size() const { return rows_.size(); }
+  const Row* find(std::string_view code) const;
+  std::vector<std::string_view> codes() const;
+
+ private:
+  std::vector<Row> rows_;
+  std::vector<std::size_t> order_;  // of rows_, sorted by code
+};
+
+struct ValueSet {
+  std::string name;                       // the folder's name: "kingfisher-2026"
+  SetInfo info;
+  Rows<Family> families;
+  Rows<Part> parts;
+  Rows<Kind> kinds;
+  Rows<Event> events;
+  std::vector<Quota> quotas;
+  std::vector<PanelRule> panels;
+  Rows<FaultRule> faults;
+  Rows<SyncClass> sync;
+  Rows<Penalty> penalties;
+
+  // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or nullptr.
+  const PanelRule* element_panel(std::string_view event, std::string_view kind) const;
+  // The rules of `event` that are marked once per routine, in file order.
+  std::vector<const PanelRule*> routine_panels(std::string_view event) const;
+};
+
+template <class Row>
+void Rows<Row>::index() {
+  order_.resize(rows_.size());
+  for (std::size_t i = 0; i < order_.size(); ++i) order_[i] = i;
+  std::stable_sort(order_.begin(), order_.end(),
+                   [this](std::size_t a, std::size_t b) { return rows_[a].code < rows_[b].code; });
+}
+
+template <class Row>
+const Row* Rows<Row>::find(std::string_view code) const {
+  auto at = std::lower_bound(order_.begin(), order_.end(), code,
+                             [this](std::size_t row, std::string_view wanted) { return rows_[row].code < wanted; });
+  return at != order_.end() && rows_[*at].code == code ? &rows_[*at] : nullptr;
+}
+
+template <class Row>
+std::vector<std::string_view> Rows<Row>::codes() const {
+  std::vector<std::string_view> result;
+  result.reserve(rows_.size());
+  for (const Row& row : rows_) result.push_back(row.code);
+  return result;
+}
+
+}  // namespace landdrill
