@@ -1,0 +1,29 @@
+// One line a sheet, for many sheets: as aligned text or as CSV. Written one by one, so a stream of any length fits.
+//
+//   file               event      difficulty  estimate  recorded  difference
+//   harbour.sheet      duet-free       24.95  213.6125  209.7167     -3.8958
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "engine/account.h"
+#include "engine/report/text.h"
+
+namespace landdrill::report {
+
+// Exact texts, empty for what is not there. Views: they live as long as the account they are taken from.
+struct SheetRow {
+  std::string_view file, routine, event, difficulty, estimate, recorded, difference, announced;
+};
+SheetRow sheet_row(std::string_view file, const Account& account);
+
+std::string batch_header(const TextWish& wish = {});
+std::string batch_line(const SheetRow& row, const TextWish& wish = {});
+// For a sheet that is not scored: "bad.sheet   not scored: 3 errors".
+std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish = {});
+
+std::string batch_csv_header();
+std::string batch_csv_line(const SheetRow& row);
+
+}  // namespace landdrill::report
