@@ -1,0 +1,110 @@
+#include "engine/execution.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace landdrill {
+namespace {
+
+std::optional<Mark> of_size(const FaultRule& fault, Size size) {
+  switch (size) {
+    case Size::small: return fault.small;
+    case Size::medium: return fault.medium;
+    case Size::large: return fault.large;
+  }
+  return std::nullopt;
+}
+
+// The cap is for the fault on this element, in whatever sizes it was seen.
+Deduction deduct(const FaultUse& use, const std::vector<Deduction>& before) {
+  Mark taken = *of_size(*use.fault, use.size) * use.times;
+  if (!use.fault->cap) return {use, taken, false};
+  Mark left = *use.fault->cap;
+  for (const Deduction& earlier : before) {
+    if (earlier.use.fault == use.fault) left -= earlier.taken;
+  }
+  if (taken <= left) return {use, taken, false};
+  return {use, left, true};
+}
+
+bool counts(const Run& run, const RunWish& wish) {
+  if (wish.which == RunWish::Which::none) return false;
+  return wish.which != RunWish::Which::dated || run.date == wish.date;
+}
+
+std::vector<RunMark> marks_of(const Routine& routine, std::size_t element, const RunWish& wish) {
+  std::vector<RunMark> marks;
+  for (const Run& run : routine.runs) {
+    if (!counts(run, wish)) continue;
+    for (const RunElement& seen : run.elements) {
+      if (seen.element == element) marks.push_back(run_mark(run, seen, *routine.elements[element].panel));
+    }
+  }
+  return marks;
+}
+
+const RunMark& latest_of(const std::vector<RunMark>& marks) {
+  return *std::max_element(marks.begin(), marks.end(), [](const RunMark& a, const RunMark& b) {
+    return a.run->date < b.run->date || (a.run->date == b.run->date && a.run < b.run);
+  });
+}
+
+ExpectedMark mean_of(std::vector<RunMark> marks, const PanelRule& rule) {
+  Exact sum;
+  int base = 0;
+  for (const RunMark& one : marks) {
+    sum = sum + Exact(one.mark.value());
+    if (one.seen->base) ++base;
+  }
+  const Exact mean = sum / Exact(Decimal::whole(static_cast<std::int64_t>(marks.size())));
+  ExpectedMark expected;
+  expected.from = ExpectedMark::From::runs;
+  expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding));
+  expected.base = 2 * base > static_cast<int>(marks.size());
+  expected.runs = std::move(marks);
+  return expected;
+}
+
+}  // namespace
+
+RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule) {
+  RunMark result{&run, &seen, {}, {}};
+  Mark mark = rule.most;
+  for (const FaultUse& use : seen.faults) {
+    result.deductions.push_back(deduct(use, result.deductions));
+    mark -= result.deductions.back().taken;
+  }
+  result.mark = Mark(round_to_step(Exact(std::max(mark, rule.least).value()), rule.step, rule.rounding));
+  return result;
+}
+
+ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option, const RunWish& wish) {
+  const PanelRule* rule = routine.elements[element].panel;
+  assert(rule != nullptr);
+  // A run was of the element as written; another option has only what the coach expects of it.
+  const bool as_written = &option == &routine.elements[element].options.front();
+  std::vector<RunMark> marks = as_written ? marks_of(routine, element, wish) : std::vector<RunMark>();
+  if (marks.size() > 1 && wish.which == RunWish::Which::mean) return mean_of(std::move(marks), *rule);
+  ExpectedMark expected;
+  if (!marks.empty()) {
+    const RunMark& latest = latest_of(marks);
+    expected.from = ExpectedMark::From::run;
+    expected.mark = latest.mark;
+    expected.base = latest.seen->base;
+    expected.runs = {latest};
+  } else if (option.expect) {
+    expected.from = ExpectedMark::From::sheet;
+    expected.mark = option.expect;
+  }
+  return expected;
+}
+
+const Run* run_for_routine(const Routine& routine, const RunWish& wish) {
+  const Run* latest = nullptr;
+  for (const Run& run : routine.runs) {
+    if (counts(run, wish) && (latest == nullptr || run.date >= latest->date)) latest = &run;
+  }
+  return latest;
+}
+
+}  // namespace landdrill

@@ -1,0 +1,57 @@
+// What resolving a sheet shares: the set, the complaints, and the reading of one number or one word.
+//
+//   reading.number(source, ast_number, "the tempo")     // a Decimal, or a diagnostic and nothing
+//
+// Only resolve*.cpp and limits.cpp include this.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "engine/resolve.h"
+
+namespace landdrill {
+
+class Reading {
+ public:
+  Reading(const ValueSet& values, Resolved& out) : set(values), out_(out) {}
+
+  const ValueSet& set;
+
+  void complain(const Source& source, std::string_view piece, Complaint complaint);
+  // The set has no value where the sheet needs one: an error, and an entry in the list of gaps.
+  void gap(const Source& source, std::string_view piece, Gap gap);
+
+  std::optional<Decimal> number(const Source& source, const ast::Number& typed, std::string_view what);
+  std::optional<int> whole(const Source& source, const ast::Number& typed, std::string_view what, int least, int most);
+  // In the rule's range; on its step when `on_step`.
+  std::optional<Mark> mark(const Source& source, const ast::Number& typed, const PanelRule& rule, bool on_step);
+  // `x2` after a code; 1 without it.
+  std::optional<int> times(const Source& source, const std::optional<ast::Number>& typed);
+
+  // The row called `typed`, or a complaint with the nearest codes. `what`: "part", "event" ...
+  template <class Row>
+  const Row* row(const Source& source, const ast::Name& typed, const Rows<Row>& rows, Problem problem,
+                 std::string_view what) {
+    const Row* found = rows.find(typed.text);
+    if (found == nullptr) unknown(source, typed.text, rows.codes(), problem, what);
+    return found;
+  }
+  // `of`: where the word should have been; the value set when empty.
+  void unknown(const Source& source, std::string_view piece, const std::vector<std::string_view>& known,
+               Problem problem, std::string_view what, std::string of = {});
+
+ private:
+  Resolved& out_;
+};
+
+// "the part \"spin-730\""
+std::string quoted(std::string_view what, std::string_view text);
+
+// resolve_panels.cpp: the runs and panels of a sheet whose routine is understood as far as it goes.
+void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine);
+void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine);
+// limits.cpp: what the rules of the event would object to, as warnings.
+void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine);
+
+}  // namespace landdrill

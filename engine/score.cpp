@@ -1,0 +1,163 @@
+#include "engine/score.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/difficulty.h"
+
+namespace landdrill {
+namespace {
+
+ShownElement shown_as_declared(const Element& element, const Option& option) {
+  ShownElement shown;
+  shown.declared = *declared(option, *element.kind).difficulty;  // resolve.h refuses an element without one
+  shown.credited = shown.declared;
+  return shown;
+}
+
+void credit_base(ShownElement& shown, const Kind& kind) {
+  shown.base = true;
+  shown.credited = *kind.base;
+}
+
+std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const Run* run) {
+  const auto is_this = [&](const AspectMark& one) { return one.rule == &rule; };
+  if (run != nullptr) {
+    const auto seen = std::find_if(run->aspects.begin(), run->aspects.end(), is_this);
+    if (seen != run->aspects.end()) return all_giving(rule, seen->mark);
+  }
+  const auto expected = std::find_if(routine.impressions.begin(), routine.impressions.end(), is_this);
+  if (expected == routine.impressions.end()) return std::nullopt;
+  return all_giving(rule, expected->mark);
+}
+
+// sum(marks x credited) / sum(credited) x weight over the elements marked under `rule`; divided once, rounded once.
+std::optional<Points> weighted_points(const Routine& routine, const Showing& showing, const PanelRule& rule) {
+  Exact merit;
+  Difficulty difficulty;
+  for (std::size_t i = 0; i < showing.elements.size(); ++i) {
+    const ShownElement& shown = showing.elements[i];
+    if (routine.elements[i].panel != &rule || !shown.marks) continue;
+    merit = merit + combined(rule, *shown.marks) * Exact(shown.credited.value());
+    difficulty += shown.credited;
+  }
+  if (Exact(difficulty.value()).is_zero()) return std::nullopt;
+  return Points(round(merit / Exact(difficulty.value()) * *rule.weight, rule.places, rule.rounding));
+}
+
+// The elements' part of the score. False when a mark is missing.
+bool add_elements(const Routine& routine, const Showing& showing, Score& score) {
+  bool complete = true;
+  std::vector<const PanelRule*> weighted;
+  for (std::size_t i = 0; i < showing.elements.size(); ++i) {
+    const ShownElement& shown = showing.elements[i];
+    const PanelRule* rule = routine.elements[i].panel;
+    score.declared += shown.declared;
+    score.credited += shown.credited;
+    std::optional<Points> points;
+    if (rule != nullptr && !shown.marks) complete = false;
+    if (rule != nullptr && shown.marks) {
+      if (rule->use == Use::times_difficulty) points = element_points(*rule, *shown.marks, shown.credited);
+      if (rule->use == Use::plain) points = plain_points(*rule, *shown.marks);
+      if (rule->use == Use::weighted && std::find(weighted.begin(), weighted.end(), rule) == weighted.end()) {
+        weighted.push_back(rule);
+      }
+    }
+    if (points) score.so_far += *points;
+    score.elements.push_back(points);
+  }
+  for (const PanelRule* rule : weighted) {
+    const std::optional<Points> points = weighted_points(routine, showing, *rule);
+    if (!points) {
+      complete = false;
+      continue;
+    }
+    score.weighted = score.weighted.value_or(Points()) + *points;
+    score.so_far += *points;
+  }
+  return complete;
+}
+
+bool add_aspects(const Showing& showing, Score& score) {
+  bool complete = true;
+  for (const ShownAspect& aspect : showing.aspects) {
+    std::optional<Points> points;
+    if (aspect.marks) points = plain_points(*aspect.rule, *aspect.marks);
+    if (points) score.so_far += *points;
+    complete = complete && points.has_value();
+    score.aspects.push_back(points);
+  }
+  return complete;
+}
+
+}  // namespace
+
+const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish) {
+  const std::vector<Option>& options = routine.elements[element].options;
+  const std::size_t option = element < wish.options.size() ? wish.options[element] : 0;
+  assert(option < options.size());
+  return options[option];
+}
+
+Showing expected(const Routine& routine, const Wish& wish) {
+  Showing showing;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    const Element& element = routine.elements[i];
+    const Option& option = chosen(routine, i, wish);
+    ShownElement shown = shown_as_declared(element, option);
+    if (element.panel != nullptr) {
+      const ExpectedMark mark = expected_mark(routine, i, option, wish.runs);
+      if (mark.base) credit_base(shown, *element.kind);
+      if (mark.mark) shown.marks = all_giving(*element.panel, *mark.mark);
+    }
+    showing.elements.push_back(shown);
+  }
+  const Run* run = run_for_routine(routine, wish.runs);
+  for (const PanelRule* rule : routine.set->routine_panels(routine.event->code)) {
+    showing.aspects.push_back({rule, expected_aspect(routine, *rule, run)});
+  }
+  if (run != nullptr) {
+    showing.sync = run->sync;
+    showing.penalties = run->penalties;
+  }
+  return showing;
+}
+
+Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish& wish) {
+  Showing showing;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    showing.elements.push_back(shown_as_declared(routine.elements[i], chosen(routine, i, wish)));
+  }
+  for (const RecordedElement& seen : panel.elements) {
+    ShownElement& shown = showing.elements[seen.element];
+    if (seen.base) credit_base(shown, *routine.elements[seen.element].kind);
+    shown.marks = keep(*routine.elements[seen.element].panel, seen.marks);
+  }
+  for (const PanelRule* rule : routine.set->routine_panels(routine.event->code)) {
+    ShownAspect aspect{rule, std::nullopt};
+    for (const RecordedAspect& seen : panel.aspects) {
+      if (seen.rule == rule) aspect.marks = keep(*rule, seen.marks);
+    }
+    showing.aspects.push_back(aspect);
+  }
+  showing.sync = panel.sync;
+  showing.penalties = panel.penalties;
+  return showing;
+}
+
+Score score(const Routine& routine, const Showing& showing) {
+  Score result;
+  const bool elements_complete = add_elements(routine, showing, result);
+  const bool aspects_complete = add_aspects(showing, result);
+  for (const SyncUse& use : showing.sync) result.sync += *use.sync->points * use.times;
+  for (const PenaltyUse& use : showing.penalties) {
+    const int times = use.penalty->most ? std::min(use.times, *use.penalty->most) : use.times;
+    result.penalties += *use.penalty->points * times;
+  }
+  result.so_far -= result.sync;
+  result.so_far -= result.penalties;
+  if (elements_complete && aspects_complete) result.total = result.so_far;
+  return result;
+}
+
+}  // namespace landdrill
