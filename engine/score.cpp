@@ -45,10 +45,16 @@ std::optional<Points> weighted_points(const Routine& routine, const Showing& sho
   return Points(round(merit / Exact(difficulty.value()) * *rule.weight, rule.places, rule.rounding));
 }
 
+void note_weighted(Score& score, const PanelRule* rule) {
+  for (const WeightedPoints& known : score.weighted) {
+    if (known.rule == rule) return;
+  }
+  score.weighted.push_back({rule, std::nullopt});
+}
+
 // The elements' part of the score. False when a mark is missing.
 bool add_elements(const Routine& routine, const Showing& showing, Score& score) {
   bool complete = true;
-  std::vector<const PanelRule*> weighted;
   for (std::size_t i = 0; i < showing.elements.size(); ++i) {
     const ShownElement& shown = showing.elements[i];
     const PanelRule* rule = routine.elements[i].panel;
@@ -59,21 +65,15 @@ bool add_elements(const Routine& routine, const Showing& showing, Score& score) 
     if (rule != nullptr && shown.marks) {
       if (rule->use == Use::times_difficulty) points = element_points(*rule, *shown.marks, shown.credited);
       if (rule->use == Use::plain) points = plain_points(*rule, *shown.marks);
-      if (rule->use == Use::weighted && std::find(weighted.begin(), weighted.end(), rule) == weighted.end()) {
-        weighted.push_back(rule);
-      }
+      if (rule->use == Use::weighted) note_weighted(score, rule);
     }
     if (points) score.so_far += *points;
     score.elements.push_back(points);
   }
-  for (const PanelRule* rule : weighted) {
-    const std::optional<Points> points = weighted_points(routine, showing, *rule);
-    if (!points) {
-      complete = false;
-      continue;
-    }
-    score.weighted = score.weighted.value_or(Points()) + *points;
-    score.so_far += *points;
+  for (WeightedPoints& together : score.weighted) {
+    together.points = weighted_points(routine, showing, *together.rule);
+    if (together.points) score.so_far += *together.points;
+    complete = complete && together.points;
   }
   return complete;
 }

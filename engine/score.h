@@ -42,9 +42,15 @@ Showing expected(const Routine& routine, const Wish& wish);
 // The options of a recorded panel are those of `wish`: what was declared that day.
 Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish& wish);
 
+// Elements whose marks are weighted by difficulty have points together, under their rule.
+struct WeightedPoints {
+  const PanelRule* rule = nullptr;
+  std::optional<Points> points;  // empty: every credited difficulty is 0
+};
+
 struct Score {
   std::vector<std::optional<Points>> elements;  // empty for an element that is weighted, not marked, or not scored
-  std::optional<Points> weighted;               // of all elements together, where the rule weights by difficulty
+  std::vector<WeightedPoints> weighted;         // one for each rule that weights by difficulty
   std::vector<std::optional<Points>> aspects;   // in the order of Showing::aspects
   Points sync, penalties;                       // taken off: 0 or more
   Difficulty declared, credited;                // sums over the elements

@@ -26,6 +26,7 @@ std::string_view word_of(Status status);
 // Where a fact comes from: the row of a table, and what the row says of itself.
 struct Provenance {
   std::string_view table;    // "parts"
+  std::string key;           // of the row: "spin-360", "duet-free execution"
   std::size_t line = 0;      // of the CSV file, the header is 1
   std::string source;        // "FINA Manual 2009-2013, p. 88"
   Status status = Status::invented;

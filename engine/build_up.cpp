@@ -1,0 +1,335 @@
+#include "engine/build_up.h"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/difficulty.h"
+
+namespace landdrill {
+namespace {
+
+constexpr int mark_places = 4;        // a mean of kept marks is shown to so many places; it is never rounded before use
+constexpr int difficulty_places = 2;  // at least
+
+std::string times_text(std::string_view code, int times) {
+  return std::string(code) + (times == 1 ? "" : " x" + std::to_string(times));
+}
+
+std::string rounded_text(const PanelRule& rule) {
+  return "rounded " + std::string(word_of(rule.rounding)) + " to " + std::to_string(rule.places) + " places";
+}
+
+// "(22 / 3)": what goes into the product, before any rounding.
+std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
+  const std::string sum = kept.sum.text();
+  if (rule.combine == Combine::sum || kept.count == 1) return sum;
+  return "(" + sum + " / " + std::to_string(kept.count) + ")";
+}
+
+std::string off(Points points) { return (Points() - points).text(); }
+
+// Where the marks of a step come from: the panel's own judges, or what the coach expects.
+class Story {
+ public:
+  Story(const Routine& routine, const Wish& wish, const RecordedPanel* panel, const Showing& showing,
+        const Score& score)
+      : routine_(routine), wish_(wish), panel_(panel), showing_(showing), score_(score) {}
+
+  Step total() const;
+
+ private:
+  Step element(std::size_t index) const;
+  Step difficulty(std::size_t index) const;
+  Step credited(std::size_t index) const;
+  Step element_mark(std::size_t index) const;
+  Step aspect(std::size_t index) const;
+  Step weighted(const WeightedPoints& together) const;
+  Step sync() const;
+  Step penalties() const;
+
+  Step marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges, const std::string& path) const;
+  Step weight(const PanelRule& rule, const std::string& path) const;
+  const JudgeMarks* judges_of(std::size_t element) const;
+  const JudgeMarks* judges_of(const PanelRule& rule) const;
+  std::string path_of(std::size_t index) const { return "element " + std::to_string(routine_.elements[index].number); }
+
+  const Routine& routine_;
+  const Wish& wish_;
+  const RecordedPanel* panel_;
+  const Showing& showing_;
+  const Score& score_;
+};
+
+const JudgeMarks* Story::judges_of(std::size_t element) const {
+  if (panel_ == nullptr) return nullptr;
+  for (const RecordedElement& seen : panel_->elements) {
+    if (seen.element == element) return &seen.marks;
+  }
+  return nullptr;
+}
+
+const JudgeMarks* Story::judges_of(const PanelRule& rule) const {
+  if (panel_ == nullptr) return nullptr;
+  for (const RecordedAspect& seen : panel_->aspects) {
+    if (seen.rule == &rule) return &seen.marks;
+  }
+  return nullptr;
+}
+
+std::string remark_of(const JudgeMark& judge) {
+  std::string remark = judge.filled ? "missing: given the mean of the others" : "";
+  const auto add = [&](std::string_view text) { remark += (remark.empty() ? "" : "; ") + std::string(text); };
+  if (judge.state == JudgeMark::State::dropped_high) add("dropped: highest");
+  if (judge.state == JudgeMark::State::dropped_low) add("dropped: lowest");
+  if (judge.state == JudgeMark::State::absent) add("missing");
+  return remark;
+}
+
+std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, const std::string& path) {
+  std::vector<Step> steps;
+  const Judged judged = judge(rule, marks);
+  for (std::size_t i = 0; i < judged.judges.size(); ++i) {
+    const JudgeMark& one = judged.judges[i];
+    Step step{Role::judge, path + " judge " + std::to_string(i + 1), "judge " + std::to_string(i + 1), {}, {}, {}, {}, {}};
+    if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
+    step.remark = remark_of(one);
+    steps.push_back(std::move(step));
+  }
+  return steps;
+}
+
+std::string kept_rule(const PanelRule& rule, const KeptMarks& kept) {
+  const std::string sum = kept.sum.text(rule.step.places_used());
+  const std::string count = std::to_string(kept.count);
+  if (rule.combine == Combine::sum) return "sum of " + count + " kept marks";
+  return "mean of " + count + " kept marks: " + sum + " / " + count;
+}
+
+Step Story::marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
+                  const std::string& path) const {
+  Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
+  const Exact value = combined(rule, kept);
+  step.value = round(value, mark_places, rule.rounding).text(rule.step.places_used());
+  if (judges != nullptr) {
+    step.rule = kept_rule(rule, kept);
+    step.inputs = judge_steps(rule, *judges, path);
+  } else if (rule.combine == Combine::sum) {
+    step.rule = std::to_string(kept.count) + " kept marks as expected";
+  }
+  return step;
+}
+
+Step Story::weight(const PanelRule& rule, const std::string& path) const {
+  return {Role::weight, path + " weight", "weight", {}, rule.weight->text(), {}, {rule.from}, {}};
+}
+
+Step part_step(const PartUse& use, const std::string& path) {
+  const Part& part = *use.part;
+  Step step{Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title, {part.from}, {}};
+  if (!part.value) return step;
+  step.value = (*part.value * use.times).text(difficulty_places);
+  if (use.times != 1) step.rule = std::to_string(use.times) + " x " + part.value->text(difficulty_places);
+  return step;
+}
+
+Step Story::difficulty(std::size_t index) const {
+  const Option& option = chosen(routine_, index, wish_);
+  const Kind& kind = *routine_.elements[index].kind;
+  const std::string path = path_of(index);
+  Step step{Role::difficulty, path + " difficulty", "declared difficulty", {}, showing_.elements[index].declared.text(difficulty_places), {}, {}, {}};
+  for (const PartUse& use : option.parts) step.inputs.push_back(part_step(use, path));
+  if (option.stated) {
+    step.remark = "stated on the sheet, not from the tables";
+    return step;
+  }
+  step.rows = {kind.from};
+  step.rule = print(*kind.formula) + " = " + with_numbers(*kind.formula, formula_input(option, kind));
+  return step;
+}
+
+Step Story::credited(std::size_t index) const {
+  const ShownElement& shown = showing_.elements[index];
+  const std::string path = path_of(index);
+  if (!shown.base) return difficulty(index);
+  const Kind& kind = *routine_.elements[index].kind;
+  Step step{Role::credited, path + " credited", "credited difficulty", "the base mark of a " + kind.code + " instead of what was declared",
+            shown.credited.text(difficulty_places), "base mark", {kind.from}, {}};
+  step.inputs.push_back(difficulty(index));
+  return step;
+}
+
+std::string size_text(const FaultUse& use) {
+  return times_text(use.fault->title + ", " + std::string(word_of(use.size)), use.times);
+}
+
+Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
+  const std::string date(mark.run->date);
+  Step step{Role::run, path + " run " + date, "run " + date, rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
+            mark.mark.text(rule.step.places_used()), std::string(mark.run->title), {}, {}};
+  for (const Deduction& deduction : mark.deductions) {
+    Step line{Role::deduction, path + " " + deduction.use.fault->code, size_text(deduction.use), {}, (Mark() - deduction.taken).text(),
+              deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "", {deduction.use.fault->from}, {}};
+    step.inputs.push_back(std::move(line));
+  }
+  for (const std::string_view lost : mark.seen->lost) {
+    step.inputs.push_back({Role::note, path + " lost " + std::string(lost), "lost " + std::string(lost), {}, {}, "base mark", {}, {}});
+  }
+  return step;
+}
+
+// The element's mark, with what it rests on: judges, run-throughs, or the coach's word.
+Step Story::element_mark(std::size_t index) const {
+  const PanelRule& rule = *routine_.elements[index].panel;
+  Step step = marks(rule, *showing_.elements[index].marks, judges_of(index), path_of(index));
+  if (panel_ != nullptr) return step;
+  const ExpectedMark expected = expected_mark(routine_, index, chosen(routine_, index, wish_), wish_.runs);
+  if (expected.from == ExpectedMark::From::sheet) step.remark = "expected on the sheet";
+  if (expected.from == ExpectedMark::From::run) step.remark = "from the run of " + std::string(expected.runs.front().run->date);
+  if (expected.from == ExpectedMark::From::runs) {
+    step.remark = "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " + rule.step.text();
+  }
+  for (const RunMark& run : expected.runs) step.inputs.push_back(run_step(run, rule, path_of(index)));
+  return step;
+}
+
+std::string element_rule(const PanelRule& rule, const ShownElement& shown, const Score& score, std::size_t index) {
+  const std::string mark = fraction_text(rule, *shown.marks);
+  const std::string weight = rule.weight->text();
+  if (rule.use == Use::plain) return mark + " x " + weight + ", " + rounded_text(rule);
+  const std::string product = mark + " x " + shown.credited.text(difficulty_places);
+  if (score.elements[index]) return product + " x " + weight + ", " + rounded_text(rule);
+  return product + ", weighed with the others";
+}
+
+Step Story::element(std::size_t index) const {
+  const Element& element = routine_.elements[index];
+  const ShownElement& shown = showing_.elements[index];
+  const std::string title(element.title.empty() ? std::string_view(element.kind->title) : element.title);
+  Step step{Role::element, path_of(index), title, {}, {}, {}, {}, {credited(index)}};
+  const PanelRule* rule = element.panel;
+  if (rule == nullptr) step.remark = "not marked by itself in this event";
+  if (rule != nullptr && !shown.marks) step.remark = "no mark yet";
+  if (rule == nullptr || !shown.marks) return step;
+  step.inputs.push_back(element_mark(index));
+  step.inputs.push_back(weight(*rule, path_of(index)));
+  step.rule = element_rule(*rule, shown, score_, index);
+  step.rows = {rule->from};
+  if (score_.elements[index]) step.value = score_.elements[index]->text(rule->places);
+  return step;
+}
+
+Step Story::weighted(const WeightedPoints& together) const {
+  const PanelRule& rule = *together.rule;
+  Step step{Role::weighted, "elements", "Elements together", {}, {}, {}, {rule.from}, {}};
+  std::string merits, difficulties;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    const ShownElement& shown = showing_.elements[i];
+    if (routine_.elements[i].panel != &rule || !shown.marks) continue;
+    const std::string plus = merits.empty() ? "" : " + ";
+    merits += plus + fraction_text(rule, *shown.marks) + " x " + shown.credited.text();
+    difficulties += plus + shown.credited.text();
+  }
+  step.rule = "(" + merits + ") / (" + difficulties + ") x " + rule.weight->text() + ", " + rounded_text(rule);
+  if (together.points) step.value = together.points->text(rule.places);
+  if (!together.points) step.remark = "every credited difficulty is 0";
+  return step;
+}
+
+Step Story::aspect(std::size_t index) const {
+  const ShownAspect& shown = showing_.aspects[index];
+  const PanelRule& rule = *shown.rule;
+  Step step{Role::aspect, rule.aspect, rule.title, {}, {}, {}, {rule.from}, {}};
+  if (!shown.marks) {
+    step.remark = "no mark yet";
+    return step;
+  }
+  step.inputs = {marks(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
+  const std::string mark = fraction_text(rule, *shown.marks);
+  step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
+  step.value = score_.aspects[index]->text(rule.places);
+  return step;
+}
+
+Step Story::sync() const {
+  Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync), {}, {}, {}};
+  for (const SyncUse& use : showing_.sync) {
+    const Points each = *use.sync->points;
+    step.inputs.push_back({Role::sync_error, "sync " + use.sync->code, times_text(use.sync->title, use.times),
+                           std::to_string(use.times) + " x " + each.text(), off(each * use.times), {}, {use.sync->from}, {}});
+  }
+  return step;
+}
+
+Step Story::penalties() const {
+  Step step{Role::penalty, "penalties", "Penalties", {}, off(score_.penalties), {}, {}, {}};
+  for (const PenaltyUse& use : showing_.penalties) {
+    const Penalty& penalty = *use.penalty;
+    const int times = penalty.most ? std::min(use.times, *penalty.most) : use.times;
+    step.inputs.push_back({Role::penalty_line, "penalties " + penalty.code, times_text(penalty.title, use.times),
+                           std::to_string(times) + " x " + penalty.points->text(), off(*penalty.points * times),
+                           times < use.times ? "counted at most " + std::to_string(times) + " times" : "", {penalty.from}, {}});
+  }
+  return step;
+}
+
+// "23.1 + 18.2 - 0.7": the values of the steps below.
+std::string sum_of(const std::vector<Step>& steps) {
+  std::string sum;
+  for (const Step& step : steps) {
+    if (step.value.empty()) continue;
+    const bool minus = step.value.front() == '-';
+    if (sum.empty()) {
+      sum = step.value;
+    } else {
+      sum += (minus ? " - " : " + ") + step.value.substr(minus ? 1 : 0);
+    }
+  }
+  return sum;
+}
+
+Step Story::total() const {
+  Step step{Role::total, "total", "Total", {}, {}, {}, {}, {}};
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) step.inputs.push_back(element(i));
+  for (const WeightedPoints& together : score_.weighted) step.inputs.push_back(weighted(together));
+  for (std::size_t i = 0; i < showing_.aspects.size(); ++i) step.inputs.push_back(aspect(i));
+  if (!showing_.sync.empty()) step.inputs.push_back(sync());
+  if (!showing_.penalties.empty()) step.inputs.push_back(penalties());
+  step.rule = sum_of(step.inputs);
+  step.value = score_.so_far.text();
+  if (!score_.total) step.remark = "not complete: marks are missing";
+  return step;
+}
+
+constexpr std::array<std::string_view, 19> role_words = {
+    "total", "element", "difficulty", "credited", "part", "base", "mark", "judge", "deduction", "run",
+    "weight", "combined", "weighted", "aspect", "sync", "sync-error", "penalty", "penalty-line", "note"};
+
+}  // namespace
+
+std::string_view word_of(Role role) { return role_words[static_cast<std::size_t>(role)]; }
+
+const Step* Step::find(Role wanted) const {
+  for (const Step& step : inputs) {
+    if (step.role == wanted) return &step;
+  }
+  return nullptr;
+}
+
+const Step* Step::at(std::string_view wanted_path) const {
+  if (path == wanted_path) return this;
+  for (const Step& step : inputs) {
+    if (const Step* found = step.at(wanted_path)) return found;
+  }
+  return nullptr;
+}
+
+Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score) {
+  return Story(routine, wish, nullptr, showing, score).total();
+}
+
+Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
+              const Score& score) {
+  return Story(routine, wish, &panel, showing, score).total();
+}
+
+}  // namespace landdrill
