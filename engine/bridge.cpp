@@ -15,6 +15,7 @@ class Exchange {
   void note(BridgeStep step) {
     const Points total = landdrill::score(routine_, now_).so_far;
     step.change = total - bridge_.to;
+    step.reached = total;
     bridge_.to = total;
     if (step.change != Points() || step.before != step.after) bridge_.steps.push_back(std::move(step));
   }

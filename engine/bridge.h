@@ -22,6 +22,7 @@ struct BridgeStep {
   std::string label;                   // "2 Undertow", "Choreography and musicality"
   std::string before, after;           // what changed: "3.85", "0.50"; "7.2500", "6.9167"
   Points change;
+  Points reached = {};                  // the total after this step
 };
 struct Bridge {
   Points from, to;
