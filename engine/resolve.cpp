@@ -92,6 +92,8 @@ void RoutineReading::read_element(const ast::Element& typed) {
   if (routine_.event != nullptr) element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
   for (const ast::Variant& variant : typed.variants) {
     element.options.push_back(read_option(variant, element, typed.head));
+    // An option that says nothing of its counts takes as long as the element as written.
+    if (!variant.counts) element.options.back().counts = element.options.front().counts;
   }
   routine_.order.push_back({true, routine_.elements.size()});
   routine_.elements.push_back(std::move(element));
