@@ -16,6 +16,7 @@ namespace landdrill {
 struct Source {
   std::string name;
   std::string_view text;
+  std::size_t first_line = 1;  // of `text` in the file, when the text is a piece of a longer one
 };
 
 struct Position {

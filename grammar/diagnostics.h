@@ -1,0 +1,90 @@
+// What is wrong with a text the user wrote: what was found, what was expected, where, and what to do.
+//
+//   harbour.sheet:9:25: error: found the part "spin-730"; expected a part of kingfisher-2026 [unknown-part]
+//       parts  thrust-high, spin-730
+//                           ^~~~~~~~
+//     hint: the nearest are spin-720, spin-360
+//
+// A Diagnostic owns its strings: it outlives the source. Diagnostics stand beside a value, never instead of
+// it.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/span.h"
+
+namespace landdrill {
+
+enum class Severity { error, warning };
+
+enum class Problem {
+#define DIAGNOSTIC(name, severity, meaning) name,
+#include "grammar/diagnostic_list.inc"
+#undef DIAGNOSTIC
+};
+
+// "unknown-part": the word in brackets at the end of a message.
+std::string_view code_of(Problem problem);
+Severity severity_of(Problem problem);
+// The sentence of the list, for the documentation.
+std::string_view meaning_of(Problem problem);
+
+struct Diagnostic {
+  Problem problem;
+  std::string file;
+  Position at;             // line 0: about the file as a whole
+  std::string line;        // the line as typed, tabs kept; at most 400 bytes of it
+  std::size_t cut = 0;     // characters of the line left out before `line`
+  std::size_t length = 1;  // characters to underline, at least 1
+  std::string found;       // "the part \"spin-730\""
+  std::string expected;    // "a part of kingfisher-2026"
+  std::string hint;        // may be empty
+};
+
+// What a message says; the place is added by the maker.
+struct Complaint {
+  Problem problem;
+  std::string found;
+  std::string expected;
+  std::string hint = {};
+};
+
+// A diagnostic about `piece`, a view into `source.text`.
+Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint complaint);
+// A diagnostic about the whole of `file`.
+Diagnostic diagnostic_about(std::string_view file, Complaint complaint);
+
+// The message as in the example above, ending in a newline. Control bytes and bad UTF-8 are shown as `\xNN`.
+std::string to_string(const Diagnostic& diagnostic);
+
+// An ordered list that holds at most `most` diagnostics and counts the rest.
+class Diagnostics {
+ public:
+  static constexpr std::size_t most = 100;
+  void add(Diagnostic diagnostic);
+  // For makers whose diagnostic costs time: false once the list is full, and then the caller only calls
+  // count_only.
+  bool wants_more() const { return list_.size() < most; }
+  void count_only(Severity severity);
+  void append(Diagnostics other);
+
+  const std::vector<Diagnostic>& list() const { return list_; }
+  std::size_t errors() const { return errors_; }
+  std::size_t warnings() const { return warnings_; }
+  bool ok() const { return errors_ == 0; }
+  // Stable: by file in order of appearance, then line, then column.
+  void sort();
+
+ private:
+  std::vector<Diagnostic> list_;
+  std::size_t errors_ = 0;
+  std::size_t warnings_ = 0;
+};
+
+// All messages, then a line that says how many more there were when the list was full.
+std::string to_string(const Diagnostics& diagnostics);
+
+}  // namespace landdrill

@@ -1,0 +1,285 @@
+// The grammar of each statement, and the only file with Boost.Spirit X3.
+#include <boost/fusion/include/adapt_struct.hpp>
+#include <boost/spirit/home/x3.hpp>
+
+#include "grammar/characters.h"
+#include "grammar/leaves.h"
+#include "grammar/statement.h"
+
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Counted, code, times)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Count, counts, where)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedAspect, aspect, mark)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Fault, lost_part, fault, size, times)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ElementLine, number, kind, title)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::RunLine, date, title)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::PanelLine, date, title)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::FaultsLine, element, base)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::AspectMarksLine, aspect, marks)
+
+namespace landdrill {
+namespace {
+
+namespace x3 = boost::spirit::x3;
+using leaves::Iterator;
+using words::Word;
+
+constexpr std::size_t most_items = 10'000;
+
+// ---- words and what surrounds them ----
+
+struct FailureTag;
+
+// One function of leaves.h as a parser; Value is what it sets.
+template <class Value, bool (*take)(Iterator&, Iterator, Failure&, Value&)>
+struct leaf : x3::parser<leaf<Value, take>> {
+  using attribute_type = Value;
+  static bool const has_attribute = true;
+
+  template <class Context, class RContext>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext&, Value& value) const {
+    return take(first, last, x3::get<FailureTag>(context), value);
+  }
+};
+
+// The same for a function that sets nothing.
+template <bool (*take)(Iterator&, Iterator, Failure&)>
+struct mark_of : x3::parser<mark_of<take>> {
+  using attribute_type = x3::unused_type;
+  static bool const has_attribute = false;
+
+  template <class Context, class RContext, class Attribute>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext&, Attribute&) const {
+    return take(first, last, x3::get<FailureTag>(context));
+  }
+};
+
+// A word that is part of the language, such as `lost`, in upper or lower case.
+struct spelled : x3::parser<spelled> {
+  using attribute_type = x3::unused_type;
+  static bool const has_attribute = false;
+  explicit constexpr spelled(std::string_view w) : word(w) {}
+
+  template <class Context, class RContext, class Attribute>
+  bool parse(Iterator& first, Iterator const& last, const Context&, RContext&, Attribute&) const {
+    return leaves::take_word(word, first, last);
+  }
+  std::string_view word;
+};
+
+// Skips blanks before its subject, and remembers by its English name what was expected when the subject
+// fails.
+template <class Subject>
+struct named : x3::unary_parser<Subject, named<Subject>> {
+  using attribute_type = typename Subject::attribute_type;
+  static bool const has_attribute = Subject::has_attribute;
+
+  constexpr named(const Subject& inner, const char* what)
+      : x3::unary_parser<Subject, named<Subject>>(inner), name(what) {}
+
+  template <class Context, class RContext, class Attribute>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext& rcontext,
+             Attribute& attribute) const {
+    const Iterator start = characters::skip_blanks(first, last);
+    Iterator at = start;
+    if (this->subject.parse(at, last, context, rcontext, attribute)) {
+      first = at;
+      return true;
+    }
+    x3::get<FailureTag>(context).expect(start, name);
+    return false;
+  }
+  const char* name;
+};
+
+// `-subject` for std::optional, which X3 1.81 does not know.
+template <class Subject>
+struct maybe : x3::unary_parser<Subject, maybe<Subject>> {
+  using attribute_type = std::optional<typename Subject::attribute_type>;
+  static bool const has_attribute = true;
+  constexpr explicit maybe(const Subject& inner) : x3::unary_parser<Subject, maybe<Subject>>(inner) {}
+
+  template <class Context, class RContext>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext& rcontext,
+             attribute_type& attribute) const {
+    if (!this->subject.parse(first, last, context, rcontext, attribute.emplace())) attribute.reset();
+    return true;
+  }
+};
+
+// Its subject, where the tree holds a std::optional.
+template <class Subject>
+struct given : x3::unary_parser<Subject, given<Subject>> {
+  using attribute_type = std::optional<typename Subject::attribute_type>;
+  static bool const has_attribute = true;
+  constexpr explicit given(const Subject& inner) : x3::unary_parser<Subject, given<Subject>>(inner) {}
+
+  template <class Context, class RContext>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext& rcontext,
+             attribute_type& attribute) const {
+    return this->subject.parse(first, last, context, rcontext, attribute.emplace());
+  }
+};
+
+// ---- the grammar ----
+
+template <bool (*refused)(std::string_view)>
+using code_unless = leaf<ast::Name, leaves::take_code<refused>>;
+using any_code = code_unless<leaves::refuse_nothing>;
+using no_number = code_unless<characters::looks_like_number>;
+using number = leaf<ast::Number, leaves::take_number>;
+
+constexpr auto end = named{mark_of<leaves::take_end>{}, "the end of the line"};
+constexpr auto comma = named{x3::lit(','), "a comma"};
+constexpr auto colon = named{x3::lit(':'), "a colon"};
+constexpr auto is = mark_of<leaves::take_optional_colon>{};
+constexpr auto title = named{leaf<ast::Name, leaves::take_quoted>{}, "a title in quotation marks"};
+constexpr auto times = maybe{named{leaf<ast::Number, leaves::take_times>{}, "how many times, such as x2"}};
+constexpr auto none = named{spelled{words::none}, "none"};
+
+constexpr auto routine_line = is >> title >> end;
+constexpr auto event_line = is >> named{any_code{}, "the event, such as duet-free"} >> end;
+constexpr auto values_line = is >> named{any_code{}, "the name of a value set"} >> end;
+constexpr auto tempo_line = is >> named{number{}, "the beats a minute, such as 128"} >> end;
+constexpr auto swimmers_line = is >> named{number{}, "how many swim, such as 2"} >> end;
+constexpr auto element_number = named{leaf<ast::Number, leaves::take_whole>{}, "the number of the element"};
+constexpr auto element_line =
+    is >> element_number >> named{no_number{}, "the kind of element, such as hybrid"} >> maybe{title} >> end;
+constexpr auto option_line = is >> title >> end;
+constexpr auto parts_line = is >> ((named{any_code{}, "a part"} >> times) % comma) >> end;
+constexpr auto counts_line = is >> ((named{number{}, "a number of counts"} >>
+                                     named{no_number{}, "where they are swum, such as under"}) %
+                                    comma) >>
+                             end;
+constexpr auto difficulty_line = named{number{}, "the declared difficulty, such as 2.4"} >> end;
+constexpr auto expect_line = is >> named{number{}, "the mark you expect, such as 7.50"} >> end;
+constexpr auto slip_line =
+    is >> named{number{}, "a chance such as 12%"} >> named{x3::lit('%'), "a percent sign"} >> end;
+constexpr auto passage_line = is >> title >> end;
+constexpr auto impression_line = is >> ((named{no_number{}, "an aspect, such as choreography"} >> is >>
+                                         named{number{}, "the mark you expect for it"}) %
+                                        comma) >>
+                                 end;
+constexpr auto dated_line =
+    is >> named{leaf<ast::Date, leaves::take_date>{}, "a date such as 2026-04-14"} >> maybe{title} >> end;
+constexpr auto result_line = is >> named{number{}, "the total that was announced"} >> end;
+
+constexpr auto between_marks = mark_of<leaves::take_between_marks>{};
+constexpr auto marks = (named{leaf<ast::JudgeMark, leaves::take_mark>{}, "a mark"} % between_marks) >> end;
+constexpr auto aspect_line = named{any_code{}, "an aspect"} >> colon >> marks;
+constexpr auto marked_element = is >> element_number >> leaf<bool, leaves::take_base>{} >> colon;
+constexpr auto clean_line = named{spelled{words::clean}, "clean"} >> end;
+using fault_rule = x3::rule<struct FaultTag, ast::Fault>;
+constexpr auto lost_part = fault_rule{"fault"} =
+    named{spelled{words::lost}, "lost"} >> given{named{any_code{}, "the part that was lost"}} >>
+    x3::attr(ast::Name{}) >> x3::attr(ast::Name{}) >> x3::attr(std::optional<ast::Number>{});
+constexpr auto fault = fault_rule{"fault"} =
+    x3::attr(std::optional<ast::Name>{}) >> named{code_unless<leaves::is_no_fault>{}, "a fault"} >>
+    named{code_unless<characters::looks_like_times>{}, "the size of the fault, such as small"} >> times;
+constexpr auto faults_line = ((lost_part | fault) % comma) >> end;
+constexpr auto no_sync_line = is >> none >> end;
+constexpr auto sync_line =
+    is >>
+    ((named{code_unless<leaves::is_none>{}, "a class of sync error, such as small"} >> times) % comma) >> end;
+constexpr auto penalty_line = is >>
+                              ((named{code_unless<leaves::is_none>{}, "a penalty"} >> times) % comma) >> end;
+
+// ---- one line ----
+
+template <class Parser, class Value>
+bool read(Reading& line, const Parser& parser, Value& value) {
+  Iterator at = line.at;
+  if (!parser.parse(at, line.last, x3::make_context<FailureTag>(line.failure), x3::unused, value))
+    return false;
+  line.at = at;
+  return true;
+}
+
+template <class Parser, class Item>
+bool read_list(Reading& line, const Parser& parser, std::vector<Item>& items) {
+  const Iterator start = line.at;
+  items.reserve(4);
+  if (!read(line, parser, items)) return false;
+  if (items.size() <= most_items) return true;
+  line.failure = Failure{start, line.at, Mistake::long_list};
+  return false;
+}
+
+bool read_element_marks(Reading& line, ast::FaultsLine& head, ast::Statement& statement) {
+  auto& marked = statement.emplace<ast::ElementMarksLine>();
+  marked.element = head.element;
+  marked.base = head.base;
+  return read_list(line, marks, marked.marks);
+}
+
+bool read_element(Reading& line, ast::Statement& statement) {
+  ast::FaultsLine head;
+  if (!read(line, marked_element, head))
+    return read(line, element_line, statement.emplace<ast::ElementLine>());
+  if (leaves::starts_marks(characters::skip_blanks(line.at, line.last), line.last))
+    return read_element_marks(line, head, statement);
+  auto& faults = statement.emplace<ast::FaultsLine>(std::move(head));
+  if (read(line, clean_line, x3::unused)) return true;
+  if (read_list(line, faults_line, faults.faults)) return true;
+  line.failure.expect(line.at, "marks");
+  return false;
+}
+
+// `sync` and `penalty`: none, or a list.
+template <class Parser>
+bool read_counted(Reading& line, const Parser& parser, std::vector<ast::Counted>& items) {
+  return read(line, no_sync_line, x3::unused) || read_list(line, parser, items);
+}
+
+}  // namespace
+
+bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
+  switch (word) {
+    case Word::element:
+      return read_element(line, statement);
+    case Word::parts:
+      return read_list(line, parts_line, statement.emplace<ast::PartsLine>().parts);
+    case Word::counts:
+      return read_list(line, counts_line, statement.emplace<ast::CountsLine>().counts);
+    case Word::expect:
+      return read(line, expect_line, statement.emplace<ast::ExpectLine>().mark);
+    case Word::slip:
+      return read(line, slip_line, statement.emplace<ast::SlipLine>().percent);
+    case Word::difficulty:
+      return read(line, difficulty_line, statement.emplace<ast::DifficultyLine>().difficulty);
+    case Word::option:
+      return read(line, option_line, statement.emplace<ast::OptionLine>().title);
+    case Word::passage:
+      return read(line, passage_line, statement.emplace<ast::PassageLine>().title);
+    case Word::impression:
+      return read_list(line, impression_line, statement.emplace<ast::ImpressionLine>().marks);
+    case Word::sync:
+      return read_counted(line, sync_line, statement.emplace<ast::SyncLine>().errors);
+    case Word::penalty:
+      return read_counted(line, penalty_line, statement.emplace<ast::PenaltyLine>().penalties);
+    case Word::result:
+      return read(line, result_line, statement.emplace<ast::ResultLine>().result);
+    case Word::run:
+      return read(line, dated_line, statement.emplace<ast::RunLine>());
+    case Word::panel:
+      return read(line, dated_line, statement.emplace<ast::PanelLine>());
+    case Word::routine:
+      return read(line, routine_line, statement.emplace<ast::RoutineLine>().title);
+    case Word::event:
+      return read(line, event_line, statement.emplace<ast::EventLine>().event);
+    case Word::values:
+      return read(line, values_line, statement.emplace<ast::ValuesLine>().set);
+    case Word::tempo:
+      return read(line, tempo_line, statement.emplace<ast::TempoLine>().beats_a_minute);
+    case Word::swimmers:
+      return read(line, swimmers_line, statement.emplace<ast::SwimmersLine>().swimmers);
+  }
+  return false;
+}
+
+bool read_aspect(Reading& line, ast::Statement& statement) {
+  auto& aspect = statement.emplace<ast::AspectMarksLine>();
+  aspect.marks.reserve(8);
+  return read(line, aspect_line, aspect);
+}
+
+}  // namespace landdrill

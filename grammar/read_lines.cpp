@@ -1,0 +1,194 @@
+// Text -> lines: splits, dispatches on the first word, and goes on after every mistake.
+#include <algorithm>
+#include <cstring>
+
+#include "grammar/characters.h"
+#include "grammar/explain.h"
+#include "grammar/parse.h"
+#include "grammar/statement.h"
+#include "grammar/words.h"
+
+namespace landdrill {
+namespace {
+
+using words::Word;
+using Iterator = const char*;
+
+constexpr std::size_t longest_line = 64 * 1024;
+constexpr std::size_t most_lines = 2'000'000;
+
+std::string_view view(Iterator first, Iterator last) {
+  return {first, static_cast<std::size_t>(last - first)};
+}
+
+bool colon_follows(Iterator at, Iterator last) {
+  at = characters::skip_blanks(at, last);
+  return at != last && *at == ':';
+}
+
+std::string_view without_trailing_blanks(std::string_view text) {
+  while (!text.empty() && (text.back() == ' ' || text.back() == '	')) text.remove_suffix(1);
+  return text;
+}
+
+ast::Opens opens(std::optional<Word> word) {
+  if (!word) return ast::Opens::unknown;
+  switch (*word) {
+    case Word::routine:
+      return ast::Opens::routine;
+    case Word::element:
+      return ast::Opens::element;
+    case Word::option:
+      return ast::Opens::option;
+    case Word::passage:
+      return ast::Opens::passage;
+    case Word::run:
+      return ast::Opens::run;
+    case Word::panel:
+      return ast::Opens::panel;
+    default:
+      return ast::Opens::nothing;
+  }
+}
+
+class Reader {
+ public:
+  Reader(const Source& source, Parsed& parsed) : source_(source), parsed_(parsed) {}
+
+  void read_all() {
+    std::string_view text = source_.text;
+    if (text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) return complain_of_utf16();
+    if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
+    at_ = text.data();
+    last_ = at_ + text.size();
+    parsed_.lines.reserve(std::min(most_lines, line_estimate(text)));
+    for (lines_ = 0; at_ != last_; ++lines_) {
+      if (lines_ == most_lines)
+        return complain_of_length(view(at_, at_), "a file of more than 2,000,000 lines");
+      read_line(next_line());
+    }
+    if (!parsed_.lines.empty() && is_empty(parsed_.lines.back())) parsed_.lines.pop_back();
+  }
+
+ private:
+  static std::size_t line_estimate(std::string_view text) {
+    return 1 + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+  }
+  static bool is_empty(const ast::Line& line) {
+    return line.comment.empty() && std::holds_alternative<ast::EmptyLine>(line.statement);
+  }
+
+  // The next "\n" is looked for once, not once for every "\r" before it.
+  std::string_view next_line() {
+    if (newline_ == nullptr || newline_ < at_) {
+      const void* found = std::memchr(at_, '\n', static_cast<std::size_t>(last_ - at_));
+      newline_ = found != nullptr ? static_cast<Iterator>(found) : last_;
+    }
+    const void* found = std::memchr(at_, '\r', static_cast<std::size_t>(newline_ - at_));
+    const Iterator end = found != nullptr ? static_cast<Iterator>(found) : newline_;
+    const std::string_view line = view(at_, end);
+    at_ = end;
+    if (at_ != last_ && *at_ == '\r') ++at_;
+    if (at_ != last_ && *at_ == '\n' && at_ == newline_) ++at_;
+    return line;
+  }
+
+  void read_line(std::string_view text) {
+    const Iterator last = text.data() + text.size();
+    const Iterator start = characters::skip_blanks(text.data(), last);
+    if (text.size() > longest_line) return bad_line_too_long(text);
+    if (start == last) return add_empty_line(text);
+    if (const Iterator bad = characters::first_bad_byte(text.data(), last); bad != last)
+      return bad_line(text, start, [&](const FailedLine& line) { return explain_bad_byte(line, bad); });
+    if (*start == '#') return add_comment(text, start);
+    read_statement(text, start);
+  }
+
+  void add_empty_line(std::string_view text) {
+    if (parsed_.lines.empty() || is_empty(parsed_.lines.back())) return;
+    parsed_.lines.emplace_back().text = text;
+  }
+
+  void add_comment(std::string_view text, Iterator start) {
+    ast::Line& line = parsed_.lines.emplace_back();
+    line.text = text;
+    line.comment = without_trailing_blanks(view(start, text.data() + text.size()));
+  }
+
+  void read_statement(std::string_view text, Iterator start) {
+    const Iterator last = text.data() + text.size();
+    const Iterator word_end = characters::code_end(start, last);
+    const std::optional<Word> word = words::find(view(start, word_end));
+    const bool is_aspect = !word || word == Word::difficulty ? colon_follows(word_end, last) : false;
+    ast::Line& line = parsed_.lines.emplace_back();
+    line.text = text;
+    Reading reading{word && !is_aspect ? word_end : start, last};
+    const bool quoted = characters::quotes_at(start, last) != nullptr;
+    if (!word && !is_aspect && !quoted) return unknown_line(text, start);
+    if (word && !is_aspect ? read_keyword(*word, reading, line.statement)
+                           : read_aspect(reading, line.statement)) {
+      const Iterator comment = characters::skip_blanks(reading.at, last);
+      line.comment = without_trailing_blanks(view(comment, last));
+      return;
+    }
+    parsed_.lines.pop_back();
+    bad_line(text, start, [&](const FailedLine& failed) { return explain(failed, reading.failure); });
+  }
+
+  void unknown_line(std::string_view text, Iterator start) {
+    parsed_.lines.pop_back();
+    bad_line(text, start, [](const FailedLine& failed) { return explain_unknown(failed); });
+  }
+
+  // Keeps the line as typed and complains of it; once the list is full, only counts.
+  template <class Explain>
+  void bad_line(std::string_view text, Iterator start, Explain explain_it) {
+    ast::Line& line = parsed_.lines.emplace_back();
+    line.text = text;
+    auto& bad = line.statement.emplace<ast::BadLine>(ast::BadLine{text});
+    if (!parsed_.diagnostics.wants_more()) return parsed_.diagnostics.count_only(Severity::error);
+    const Iterator last = text.data() + text.size();
+    const std::string_view word = view(start, characters::code_end(start, last));
+    const FailedLine failed{text, word, words::find(word)};
+    bad.opens = opens(failed.keyword ? failed.keyword : words::nearest_keyword(word));
+    const Explained explained = explain_it(failed);
+    parsed_.diagnostics.add(diagnostic_at(source_, explained.piece, explained.complaint));
+  }
+
+  void bad_line_too_long(std::string_view text) {
+    ast::Line& line = parsed_.lines.emplace_back();
+    line.text = text;
+    line.statement.emplace<ast::BadLine>(ast::BadLine{text});
+    complain_of_length(text.substr(0, 1), "a line of more than 65,536 bytes");
+  }
+
+  void complain_of_length(std::string_view piece, const char* found) {
+    if (!parsed_.diagnostics.wants_more()) return parsed_.diagnostics.count_only(Severity::error);
+    parsed_.diagnostics.add(diagnostic_at(
+        source_, piece,
+        {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"}));
+  }
+
+  void complain_of_utf16() {
+    parsed_.diagnostics.add(
+        diagnostic_about(source_.name, {Problem::not_utf8, "text in UTF-16", "text in UTF-8",
+                                        "save the file again as plain text in UTF-8"}));
+  }
+
+  const Source& source_;
+  Parsed& parsed_;
+  Iterator at_ = nullptr;
+  Iterator last_ = nullptr;
+  Iterator newline_ = nullptr;
+  std::size_t lines_ = 0;
+};
+
+}  // namespace
+
+Parsed parse(const Source& source) {
+  Parsed parsed;
+  Reader(source, parsed).read_all();
+  return parsed;
+}
+
+}  // namespace landdrill

@@ -1,0 +1,127 @@
+#include "grammar/words.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+
+namespace landdrill::words {
+namespace {
+
+constexpr Keyword keyword_list[] = {
+#define KEYWORD(word, help, example) {#word, help, example},
+#include "grammar/word_list.inc"
+#undef KEYWORD
+};
+
+constexpr std::size_t longest = 64;
+
+constexpr char lower(char c) {
+  return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c;
+}
+
+// One multiplication a letter, so that a whole keyword is found by one switch.
+constexpr std::uint32_t fold(std::string_view text) {
+  std::uint32_t hash = 0;
+  for (char c : text) hash = hash * 31 + static_cast<unsigned char>(lower(c));
+  return hash;
+}
+
+// Edit distance where two swapped neighbours count once; any answer above `limit` means "further than that".
+std::size_t distance(std::string_view a, std::string_view b, std::size_t limit) {
+  using Row = std::array<std::size_t, longest + 1>;
+  Row before_last{}, last{}, row{};
+  for (std::size_t j = 0; j <= b.size(); ++j) last[j] = j;
+  for (std::size_t i = 1; i <= a.size(); ++i) {
+    row[0] = i;
+    std::size_t best = i;
+    for (std::size_t j = 1; j <= b.size(); ++j) {
+      const bool equal = lower(a[i - 1]) == lower(b[j - 1]);
+      row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + (equal ? 0 : 1)});
+      const bool swapped =
+          i > 1 && j > 1 && lower(a[i - 1]) == lower(b[j - 2]) && lower(a[i - 2]) == lower(b[j - 1]);
+      if (swapped) row[j] = std::min(row[j], before_last[j - 2] + 1);
+      best = std::min(best, row[j]);
+    }
+    if (best > limit) return limit + 1;
+    before_last = last;
+    last = row;
+  }
+  return last[b.size()];
+}
+
+}  // namespace
+
+std::span<const Keyword> keywords() {
+  return keyword_list;
+}
+
+const Keyword& keyword(Word word) {
+  return keyword_list[static_cast<std::size_t>(word)];
+}
+
+std::optional<Word> find(std::string_view text) {
+  const auto if_same = [&](Word word) -> std::optional<Word> {
+    if (same(text, keyword(word).word)) return word;
+    return std::nullopt;
+  };
+  switch (fold(text)) {
+#define KEYWORD(word, help, example) \
+  case fold(#word):                  \
+    return if_same(Word::word);
+#include "grammar/word_list.inc"
+#undef KEYWORD
+  }
+  return std::nullopt;
+}
+
+bool same(std::string_view one, std::string_view other) {
+  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
+                    [](char a, char b) { return lower(a) == lower(b); });
+}
+
+std::vector<std::string_view> nearest(std::string_view word, std::span<const std::string_view> known,
+                                      std::size_t most) {
+  struct Candidate {
+    std::size_t distance;
+    std::string_view word;
+  };
+  std::vector<Candidate> candidates;
+  if (word.empty() || word.size() > longest) return {};
+  for (std::string_view candidate : known) {
+    if (candidate.size() > longest) continue;
+    const auto [shorter, longer] = std::minmax(word.size(), candidate.size());
+    const std::size_t limit = longer / 3;
+    if (longer - shorter > limit) continue;
+    const std::size_t apart = distance(word, candidate, limit);
+    if (apart <= limit) candidates.push_back({apart, candidate});
+  }
+  std::stable_sort(candidates.begin(), candidates.end(),
+                   [](const Candidate& a, const Candidate& b) { return a.distance < b.distance; });
+  std::vector<std::string_view> result;
+  for (const Candidate& candidate : candidates) {
+    if (result.size() == most) break;
+    result.push_back(candidate.word);
+  }
+  return result;
+}
+
+std::optional<Word> nearest_keyword(std::string_view word) {
+  static const auto list = [] {
+    std::array<std::string_view, std::size(keyword_list)> all;
+    std::transform(std::begin(keyword_list), std::end(keyword_list), all.begin(),
+                   [](const Keyword& k) { return k.word; });
+    return all;
+  }();
+  const auto found = nearest(word, list, 1);
+  return found.empty() ? std::nullopt : find(found.front());
+}
+
+std::string nearest_hint(std::string_view word, std::span<const std::string_view> known) {
+  const auto found = nearest(word, known);
+  if (found.empty()) return {};
+  return fmt::format("the nearest {} {}", found.size() == 1 ? "is" : "are", fmt::join(found, ", "));
+}
+
+}  // namespace landdrill::words

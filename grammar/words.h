@@ -1,0 +1,53 @@
+// The one list of the sheet language's words, and the search for the nearest known word.
+//
+//   nearest("spin-730", {"spin-720", "spin-360", "join-foot"})   // {"spin-720", "spin-360"}
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace landdrill::words {
+
+enum class Word {
+#define KEYWORD(word, help, example) word,
+#include "grammar/word_list.inc"
+#undef KEYWORD
+};
+
+// Every keyword with one line of help: {"tempo", "beats a minute", "tempo 128"}.
+struct Keyword {
+  std::string_view word;
+  std::string_view help;
+  std::string_view example;
+};
+// In the order of `Word`.
+std::span<const Keyword> keywords();
+const Keyword& keyword(Word word);
+// The keyword that `text` spells in upper or lower case.
+std::optional<Word> find(std::string_view text);
+
+// The word of a `counts` list that means time under water.
+inline constexpr std::string_view under = "under";
+// The words that are no keywords and yet mean something where they stand.
+inline constexpr std::string_view base = "base";
+inline constexpr std::string_view clean = "clean";
+inline constexpr std::string_view lost = "lost";
+inline constexpr std::string_view none = "none";
+
+// Equal, but for upper and lower case of ASCII letters.
+bool same(std::string_view one, std::string_view other);
+
+// The known words nearest to `word` (edit distance, swapped neighbours count once, case ignored), best first,
+// at most `most`, none further than a third of the longer word. Bounded: words over 64 bytes find nothing.
+std::vector<std::string_view> nearest(std::string_view word, std::span<const std::string_view> known,
+                                      std::size_t most = 3);
+// The keyword nearest to `word`.
+std::optional<Word> nearest_keyword(std::string_view word);
+
+// "the nearest is spin-720" / "the nearest are a, b, c" / "" when there is none.
+std::string nearest_hint(std::string_view word, std::span<const std::string_view> known);
+
+}  // namespace landdrill::words
