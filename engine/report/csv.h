@@ -1,7 +1,7 @@
 // The account of a routine as CSV, for a spreadsheet: one line of the report a row.
 //
-//   line,number,title,kind,option,declared,credited,mark,points,...
-//   element,2,Undertow,hybrid,,5.25,5.25,7.25,38.0625,...
+//   file,routine,panel,line,number,title,kind,option,weight,declared,...
+//   harbour.sheet,Harbour Lights,,element,2,Undertow,Hybrid,,,5.25,...
 //
 // Comma, LF, quotes where needed. A text that a spreadsheet would take for a formula gets a `'` in front of it.
 #pragma once
@@ -18,7 +18,7 @@ namespace landdrill::report {
 std::string csv_header();
 std::string csv_rows(const Account& account, std::string_view file = {});
 
-// `cells` as one row, each made safe and quoted where needed; ends in "\n".
-std::string csv_row(const std::vector<std::string_view>& cells);
+// `texts` as one row, each made safe and quoted where needed; ends in "\n".
+std::string csv_row(const std::vector<std::string_view>& texts);
 
 }  // namespace landdrill::report

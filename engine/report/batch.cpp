@@ -1,0 +1,89 @@
+#include "engine/report/batch.h"
+
+#include <algorithm>
+#include <array>
+
+#include "engine/report/csv.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr int amounts = 4;
+constexpr int amount_width = 10;  // "difficulty", "difference"; "-1234.5678"
+constexpr int gap = 2;
+constexpr int places = 5;         // of them behind the point, with the point
+
+struct Widths {
+  int file, routine;
+};
+Widths widths_for(const TextWish& wish) {
+  const int rest = std::max(60, wish.width) - amounts * (amount_width + gap) - gap;
+  const int routine = rest / 2 - 1;
+  return {std::max(3, rest - routine), std::max(3, routine)};
+}
+
+// The end of a path says more than its beginning.
+std::string cut_front(std::string_view text, int width) {
+  if (width_of(text) <= width) return std::string(text);
+  while (width_of(text) > width - 1) {
+    text.remove_prefix(1);
+    while (!text.empty() && (static_cast<unsigned char>(text.front()) & 0xC0) == 0x80) text.remove_prefix(1);
+  }
+  return "…" + std::string(text);
+}
+
+std::string right(std::string_view words) {
+  const int before = std::max(0, amount_width - width_of(words));
+  return std::string(static_cast<std::size_t>(gap + before), ' ') + std::string(words);
+}
+
+// With its point where the other lines have theirs, as no line knows how wide the others are.
+std::string amount(std::string_view text) {
+  const std::size_t point = std::min(text.find('.'), text.size());
+  const std::size_t behind = text.size() - point;
+  std::string padded(text);
+  if (!text.empty() && point + places <= amount_width && behind < places) padded.append(places - behind, ' ');
+  return right(padded);
+}
+
+std::string line_of(const std::string& file, const std::string& routine, std::string_view rest, const Widths& widths) {
+  std::string line = pad(file, widths.file) + std::string(gap, ' ') + pad(routine, widths.routine) + std::string(rest);
+  line.erase(line.find_last_not_of(' ') + 1);
+  return line + "\n";
+}
+
+}  // namespace
+
+SheetRow sheet_row(std::string_view file, const Account& account) {
+  return {file,          account.title,          account.event,      account.credited,
+          account.total, account.recorded_total, account.difference, account.announced};
+}
+
+std::string batch_header(const TextWish& wish) {
+  return line_of("file", "routine", right("difficulty") + right("estimate") + right("panel") + right("change"),
+                 widths_for(wish));
+}
+
+std::string batch_line(const SheetRow& row, const TextWish& wish) {
+  const Widths widths = widths_for(wish);
+  return line_of(cut_front(plain(row.file), widths.file), cut(plain(row.routine), widths.routine),
+                 amount(row.difficulty) + amount(row.estimate) + amount(row.recorded) + amount(row.difference), widths);
+}
+
+std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {
+  const Widths widths = widths_for(wish);
+  const std::string words = "not scored: " + std::to_string(errors) + (errors == 1 ? " error" : " errors");
+  return line_of(cut_front(plain(file), widths.file), words, "", widths);
+}
+
+std::string batch_csv_header() {
+  return csv_row({"file", "routine", "event", "difficulty", "estimate", "recorded", "difference", "announced"});
+}
+
+std::string batch_csv_line(const SheetRow& row) {
+  return csv_row({row.file, row.routine, row.event, row.difficulty, row.estimate, row.recorded, row.difference,
+                  row.announced});
+}
+
+}  // namespace landdrill::report

@@ -1,0 +1,147 @@
+#include "engine/report/grid.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+std::size_t point_in(std::string_view amount) { return std::min(amount.find('.'), amount.size()); }
+
+void trim_right(std::string& line) { line.erase(line.find_last_not_of(' ') + 1); }
+
+std::string blanks(int count) { return std::string(static_cast<std::size_t>(std::max(0, count)), ' '); }
+
+}  // namespace
+
+void Grid::add(std::vector<std::string> cells, Look look) {
+  assert(cells.size() == columns_.size());
+  for (std::string& cell : cells) cell = plain(cell);
+  rows_.push_back({std::move(cells), look, false});
+}
+
+void Grid::add_rule() { rows_.push_back({{}, Look::usual, true}); }
+
+std::vector<Grid::Width> Grid::widths() const {
+  std::vector<Width> result;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    Width width;
+    int words = width_of(columns_[i].heading);
+    for (const Row& row : rows_) {
+      if (row.rule) continue;
+      const std::string& cell = row.cells[i];
+      if (columns_[i].align == GridColumn::Align::words) {
+        words = std::max(words, width_of(cell));
+      } else {
+        const std::size_t point = point_in(cell);
+        width.whole = std::max(width.whole, width_of(std::string_view(cell).substr(0, point)));
+        width.behind = std::max(width.behind, width_of(std::string_view(cell).substr(point)));
+      }
+    }
+    width.all = std::max(words, width.whole + width.behind);
+    result.push_back(width);
+  }
+  return result;
+}
+
+std::vector<Grid::Width> Grid::widths_within(int width) const {
+  std::vector<Width> result = widths();
+  int over = -width;
+  for (std::size_t i = 0; i < result.size(); ++i) over += gap_before(i) + result[i].all;
+  // The widest gives way first, one column at a time: so several that wrap end about equally wide.
+  while (over > 0) {
+    std::size_t widest = columns_.size();
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      const bool wider = widest == columns_.size() || result[i].all > result[widest].all;
+      if (columns_[i].wraps && result[i].all > 1 && wider) widest = i;
+    }
+    if (widest == columns_.size()) break;
+    --result[widest].all;
+    --over;
+  }
+  return result;
+}
+
+bool Grid::fits(int width, int least) const {
+  int all = 0;
+  const std::vector<Width> natural = widths();
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    all += gap_before(i) + (columns_[i].wraps ? std::min(natural[i].all, least) : natural[i].all);
+  }
+  return all <= width;
+}
+
+std::string Grid::lines(const Row& row, const std::vector<Width>& widths) const {
+  std::vector<std::vector<std::string>> cells;
+  std::size_t height = 1;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const std::string& cell = row.cells[i];
+    if (columns_[i].align == GridColumn::Align::words) {
+      cells.push_back(wrap(cell, widths[i].all));
+      height = std::max(height, cells.back().size());
+      continue;
+    }
+    const int before = widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
+    cells.push_back({cell.empty() ? "" : blanks(before) + cell});
+  }
+  std::string result;
+  for (std::size_t line = 0; line < height; ++line) {
+    std::string text;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      text += blanks(gap_before(i)) + pad(line < cells[i].size() ? cells[i][line] : "", widths[i].all);
+    }
+    trim_right(text);
+    result += text + "\n";
+  }
+  return result;
+}
+
+std::string Grid::headings(const std::vector<Width>& widths) const {
+  std::string groups, names;
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const GridColumn& column = columns_[i];
+    const bool first = i == 0 || columns_[i - 1].group != column.group;
+    names += blanks(gap_before(i));
+    if (first && !column.group.empty()) groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
+    const std::string heading = cut(column.heading, widths[i].all);
+    const int before = column.align == GridColumn::Align::amount ? widths[i].all - width_of(heading) : 0;
+    names += pad(blanks(before) + heading, widths[i].all);
+  }
+  trim_right(groups);
+  trim_right(names);
+  return (groups.empty() ? "" : groups + "\n") + (names.empty() ? "" : names + "\n");
+}
+
+std::string Grid::text(int width, bool colour) const {
+  if (rows_.empty()) return "";
+  const std::vector<Width> all = widths_within(width);
+  int across = 0;
+  for (std::size_t i = 0; i < all.size(); ++i) across += gap_before(i) + all[i].all;
+  std::string result = headings(all);
+  for (const Row& row : rows_) {
+    if (row.rule) {
+      result += std::string(static_cast<std::size_t>(std::max(1, across)), '-') + "\n";
+    } else {
+      const std::string text = lines(row, all);
+      result += colour ? coloured(text, row.look) : text;
+    }
+  }
+  return result;
+}
+
+std::string coloured(const std::string& text, Look look) {
+  if (look == Look::usual) return text;
+  const std::string_view start = look == Look::total ? "\x1b[1m" : "\x1b[33m";
+  std::string result;
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = std::min(text.find('\n', at), text.size());
+    result.append(start).append(text, at, end - at).append("\x1b[0m");
+    if (end < text.size()) result += '\n';
+    at = end + 1;
+  }
+  return result;
+}
+
+}  // namespace landdrill::report

@@ -1,0 +1,63 @@
+// Rows of cells as aligned text: words to the left, amounts with their decimal points in one line.
+//
+//   Grid grid({{"element"}, {"points", GridColumn::Align::amount}});
+//   grid.add({"Undertow", "38.0625"});
+//   grid.add({"Lantern", "9.5"});
+//   grid.text(80)     // element    points
+//                     // Undertow  38.0625
+//                     // Lantern    9.5
+//
+// One column may stretch: what is too long there is wrapped within the column, so that no line is wider than asked.
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace landdrill::report {
+
+struct GridColumn {
+  enum class Align { words, amount };
+  std::string heading;
+  Align align = Align::words;
+  bool wraps = false;      // gives way when the rows are too wide; wrapped instead of running over
+  std::string group = {};  // a heading above those that follow each other with the same one
+  int gap = 2;             // blanks before it, unless it is the first
+};
+
+// How a row looks beside its words: nothing rests on it.
+enum class Look { usual, total, worst };
+
+class Grid {
+ public:
+  explicit Grid(std::vector<GridColumn> columns) : columns_(std::move(columns)) {}
+  void add(std::vector<std::string> cells, Look look = Look::usual);  // one for each column, made plain
+  void add_rule();                                                    // a line across
+  // Whether the rows fit into `width` with every wrapping column at least `least` wide.
+  bool fits(int width, int least) const;
+  // Ends in a newline; without rows, empty.
+  std::string text(int width, bool colour = false) const;
+
+ private:
+  struct Row {
+    std::vector<std::string> cells;
+    Look look = Look::usual;
+    bool rule = false;
+  };
+  struct Width {
+    int whole = 0, behind = 0;  // of an amount: up to the point, and from the point on
+    int all = 0;
+  };
+  int gap_before(std::size_t column) const { return column == 0 ? 0 : columns_[column].gap; }
+  std::vector<Width> widths() const;
+  std::vector<Width> widths_within(int width) const;
+  std::string headings(const std::vector<Width>& widths) const;
+  std::string lines(const Row& row, const std::vector<Width>& widths) const;
+
+  std::vector<GridColumn> columns_;
+  std::vector<Row> rows_;
+};
+
+// `text` in bold or in the one accent colour, line by line; unchanged for Look::usual.
+std::string coloured(const std::string& text, Look look);
+
+}  // namespace landdrill::report

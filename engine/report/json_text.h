@@ -1,0 +1,19 @@
+// Boost.JSON values as text in the layout asked for. Only the json*.cpp files of this folder include this.
+#pragma once
+
+#include <boost/json.hpp>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "engine/report/json.h"
+
+namespace landdrill::report {
+
+// Keys in the order in which they were put in. Ends in a newline. Bytes that are no UTF-8 are spelled out.
+std::string json_text(const boost::json::value& value, JsonLayout layout);
+
+// A text, or null when it is empty.
+boost::json::value text_or_null(std::string_view text);
+
+}  // namespace landdrill::report

@@ -1,0 +1,85 @@
+#include "engine/report/listing.h"
+
+#include <algorithm>
+
+#include "engine/report/csv.h"
+#include "engine/report/json_text.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr int readable = 12;  // columns that a wrapped cell needs
+
+Grid grid_of(const Listing& listing, const std::vector<std::size_t>& shown) {
+  std::vector<GridColumn> columns;
+  for (const std::size_t i : shown) {
+    columns.push_back(listing.columns[i]);
+    std::string& words = columns.back().heading;
+    std::replace(words.begin(), words.end(), '_', ' ');
+  }
+  Grid grid(std::move(columns));
+  for (const std::vector<std::string>& row : listing.rows) {
+    std::vector<std::string> cells;
+    for (const std::size_t i : shown) cells.push_back(row[i]);
+    grid.add(std::move(cells));
+  }
+  return grid;
+}
+
+// The key columns, and after them as many from `next` on as fit, one at least.
+std::vector<std::size_t> columns_that_fit(const Listing& listing, std::size_t& next, int width) {
+  std::vector<std::size_t> shown;
+  for (std::size_t i = 0; i < std::min(listing.keys, listing.columns.size()); ++i) shown.push_back(i);
+  const std::size_t first = next;
+  while (next < listing.columns.size()) {
+    shown.push_back(next);
+    if (next > first && !grid_of(listing, shown).fits(width, readable)) {
+      shown.pop_back();
+      break;
+    }
+    ++next;
+  }
+  return shown;
+}
+
+boost::json::array rows_of(const Listing& listing) {
+  boost::json::array rows;
+  for (const std::vector<std::string>& row : listing.rows) {
+    boost::json::object object;
+    for (std::size_t i = 0; i < row.size(); ++i) object[listing.columns[i].heading] = text_or_null(row[i]);
+    rows.push_back(std::move(object));
+  }
+  return rows;
+}
+
+}  // namespace
+
+std::string as_text(const Listing& listing, const TextWish& wish) {
+  const int width = std::max(60, wish.width);
+  std::string result;
+  std::size_t next = std::min(listing.keys, listing.columns.size());
+  do {
+    const std::vector<std::size_t> shown = columns_that_fit(listing, next, width);
+    result += (result.empty() ? "" : "\n") + grid_of(listing, shown).text(width, wish.colour);
+  } while (next < listing.columns.size());
+  return result;
+}
+
+std::string as_csv(const Listing& listing) {
+  std::vector<std::string_view> names;
+  for (const GridColumn& column : listing.columns) names.push_back(column.heading);
+  std::string result = csv_row(names);
+  for (const std::vector<std::string>& row : listing.rows) result += csv_row({row.begin(), row.end()});
+  return result;
+}
+
+std::string as_json(const std::vector<std::pair<std::string_view, std::string_view>>& heads,
+                    const std::vector<Listing>& listings) {
+  boost::json::object object;
+  for (const auto& [key, text] : heads) object[key] = text_or_null(text);
+  for (const Listing& listing : listings) object[listing.name] = rows_of(listing);
+  return json_text(object, JsonLayout::indented);
+}
+
+}  // namespace landdrill::report

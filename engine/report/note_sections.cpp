@@ -1,0 +1,147 @@
+#include <algorithm>
+
+#include "engine/report/explain.h"
+#include "engine/report/grid.h"
+#include "engine/report/sections.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr std::string_view bullet = "  - ";
+constexpr std::size_t most_names = 12;  // of values, on the face of a report that is not full
+
+std::string bullets(const std::vector<std::string>& sentences, const TextWish& wish) {
+  std::string result;
+  for (const std::string& sentence : sentences) result += paragraph(bullet, plain(sentence), wish.width);
+  return result;
+}
+
+std::string seconds(const std::optional<Decimal>& value) { return value ? value->text(1) + " s" : ""; }
+
+// "96 counts, 45.0 s", or the counts alone without a tempo.
+std::string length_words(int counts, const std::optional<Decimal>& value) {
+  const std::string words = std::to_string(counts) + (counts == 1 ? " count" : " counts");
+  return value ? seconds(value) + " (" + words + ")" : words;
+}
+
+std::string where_longest_starts(const Account& account) {
+  const std::vector<ItemTime>& items = account.timing.items;
+  for (std::size_t i = account.timing.longest_starts; i < items.size(); ++i) {
+    if (!items[i].item.is_element) continue;
+    const std::string name = name_of(account.elements.at(items[i].item.index));
+    return i == account.timing.longest_starts ? ", from " + name : ", from the passage before " + name;
+  }
+  return account.timing.longest_starts < items.size() ? ", from the last passage" : "";
+}
+
+// "parts spin-720, thrust-high; kinds hybrid": `rows` are "table key", in the order of the tables.
+std::string names_by_table(const std::vector<std::string>& rows, std::size_t most) {
+  std::string result;
+  std::string_view table;
+  for (std::size_t i = 0; i < std::min(rows.size(), most); ++i) {
+    const std::string_view row = rows[i];
+    const std::size_t blank = std::min(row.find(' '), row.size());
+    const bool same = row.substr(0, blank) == table && blank < row.size();
+    if (!result.empty()) result += same ? ", " : "; ";
+    result += same ? row.substr(blank + 1) : row;
+    table = row.substr(0, blank);
+  }
+  if (rows.size() > most) result += ", and " + std::to_string(rows.size() - most) + " more";
+  return result;
+}
+
+std::string status_sentence(const StatusCount& count, bool full) {
+  const std::string number = std::to_string(count.rows.size());
+  const std::string_view what = count.status == Status::invented ? " invented: " : " from memory, not checked: ";
+  return number + std::string(what) + names_by_table(count.rows, full ? count.rows.size() : most_names) + ".";
+}
+
+}  // namespace
+
+std::string heading(std::string_view words, const TextWish& wish) {
+  const std::string line = std::string(words) + "\n";
+  return "\n" + (wish.colour ? coloured(line, Look::total) : line);
+}
+
+std::string with_sign(std::string_view difference) {
+  const std::optional<Decimal> value = Decimal::parse(difference);
+  const bool bare = value && *value > Decimal() && !difference.starts_with('+');
+  return (bare ? "+" : "") + std::string(difference);
+}
+
+std::string name_of(const ElementLine& line) {
+  return std::to_string(line.number) + " " + plain(line.title.empty() ? line.kind : line.title);
+}
+
+std::string title_section(const Account& account, const TextWish& wish) {
+  const std::string edition = account.edition.empty() ? "" : ", edition " + account.edition;
+  const std::string title = paragraph("", plain(account.title), wish.width);
+  std::string result = wish.colour ? coloured(title, Look::total) : title;
+  result += paragraph("", plain(account.event + " - by the values of " + account.set + edition), wish.width);
+  if (!account.panel.empty()) result += paragraph("", plain("Panel of " + account.panel), wish.width);
+  return result;
+}
+
+std::string time_section(const Account& account, const TextWish& wish) {
+  const Timing& timing = account.timing;
+  if (timing.counts == 0) return "";
+  std::string words = length_words(timing.counts, timing.seconds) + "; under water " +
+                      length_words(timing.under, timing.under_seconds);
+  if (timing.under_share) words += ", " + timing.under_share->text() + " %";
+  if (timing.longest_under > 0) {
+    words += "; longest in one go " + length_words(timing.longest_under, timing.longest_under_seconds) +
+             where_longest_starts(account);
+  }
+  if (!timing.seconds) words += ". No seconds without a tempo";
+  return "\n" + paragraph("Time: ", words + ".", wish.width);
+}
+
+std::string objection_section(const Diagnostics& objections, const TextWish& wish) {
+  std::string result;
+  for (const Diagnostic& one : objections.list()) {
+    const std::string place = one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
+    const std::string hint = one.hint.empty() ? "" : " (" + one.hint + ")";
+    result += paragraph(bullet, plain(place + "found " + one.found + "; expected " + one.expected + hint), wish.width);
+  }
+  const std::size_t all = objections.errors() + objections.warnings();
+  if (all > objections.list().size()) {
+    result += paragraph(bullet, "and " + std::to_string(all - objections.list().size()) + " more", wish.width);
+  }
+  return result.empty() ? "" : heading("What the rules would object to", wish) + result;
+}
+
+std::string missing_section(const Account& account, const TextWish& wish) {
+  if (account.missing.empty()) return "";
+  return heading("Missing, so there is no total yet", wish) + bullets(account.missing, wish);
+}
+
+std::string caution_section(const Account& account, const TextWish& wish) {
+  if (account.cautions.empty()) return "";
+  return heading("Take care", wish) + bullets(account.cautions, wish);
+}
+
+std::string values_section(const Account& account, const TextWish& wish) {
+  std::vector<std::string> sentences;
+  std::size_t rows = 0;
+  for (const StatusCount& count : account.statuses) {
+    rows += count.rows.size();
+    if (count.status == Status::invented || count.status == Status::memory) {
+      sentences.push_back(status_sentence(count, wish.full));
+    }
+  }
+  if (rows == 0) return "";
+  const std::string all = "the " + std::to_string(rows) + " values behind this";
+  if (sentences.empty()) return "\n" + paragraph("", "All " + all + " are published or common practice.", wish.width);
+  return heading("Not from a rule book, of " + all, wish) + bullets(sentences, wish);
+}
+
+std::string build_up_section(const Account& account, const TextWish& wish) {
+  std::string result;
+  if (!wish.full) return result;
+  if (account.estimate) result += heading("How the estimate comes about", wish) + explain(*account.estimate, account.set, wish);
+  if (account.recorded) result += heading("How the panel's result comes about", wish) + explain(*account.recorded, account.set, wish);
+  return result;
+}
+
+}  // namespace landdrill::report

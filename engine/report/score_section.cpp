@@ -1,0 +1,210 @@
+#include <algorithm>
+#include <array>
+
+#include "engine/report/grid.h"
+#include "engine/report/sections.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+// Which halves of the table stand beside each other.
+enum class Halves { estimate, panel, both };
+
+// One row, before it is known which of its cells are shown.
+struct ScoreRow {
+  std::string number, words;
+  std::array<std::string, 3> expected, recorded;  // difficulty, mark, points
+  std::string difference, left;
+  Look look = Look::usual;
+};
+
+std::string or_dash(const std::string& text) { return text.empty() ? "-" : text; }
+
+std::string element_words(const ElementLine& line) {
+  std::string words = line.title.empty() ? line.kind : line.title + ", " + line.kind;
+  if (!line.option.empty()) words += ", option " + line.option;
+  if (line.base && line.recorded_base) return words + ", base mark*";
+  if (line.base) words += ", base mark* expected";
+  if (line.recorded_base) words += ", base mark* given";
+  return words;
+}
+
+ScoreRow element_row(const ElementLine& line, bool marked) {
+  ScoreRow row{(line.worst ? "> " : "") + std::to_string(line.number), element_words(line), {}, {}, {}, {}};
+  row.expected = {line.credited + (line.base ? "*" : ""), line.mark, line.points};
+  row.recorded = {line.recorded_credited + (line.recorded_base ? "*" : ""), line.recorded_mark, line.recorded_points};
+  if (marked && line.mark.empty()) row.expected[1] = "-";
+  if (marked && line.recorded_mark.empty()) row.recorded[1] = "-";
+  row.difference = with_sign(line.difference);
+  row.left = line.left;
+  if (line.worst) row.look = Look::worst;
+  return row;
+}
+
+ScoreRow aspect_row(const AspectLine& line) {
+  const std::string weight = line.weight.empty() ? "" : "x " + line.weight;
+  return {"", line.title, {weight, or_dash(line.mark), line.points},
+          {weight, or_dash(line.recorded_mark), line.recorded_points}, with_sign(line.difference), ""};
+}
+
+ScoreRow points_row(std::string words, std::string expected, std::string recorded, std::string_view difference) {
+  return {"", std::move(words), {"", "", std::move(expected)}, {"", "", std::move(recorded)}, with_sign(difference), ""};
+}
+
+ScoreRow total_row(const Account& account) {
+  const bool whole = account.recorded ? !account.total.empty() && !account.recorded_total.empty() : !account.total.empty();
+  ScoreRow row = points_row(whole ? "Total" : "So far", account.total.empty() ? account.so_far : account.total,
+                            account.recorded_total.empty() ? account.recorded_so_far : account.recorded_total,
+                            account.difference);
+  row.expected[0] = account.credited;
+  row.recorded[0] = account.recorded_credited;
+  row.look = Look::total;
+  return row;
+}
+
+bool any_mark(const Account& account) {
+  return std::any_of(account.elements.begin(), account.elements.end(), [](const ElementLine& line) {
+    return !line.mark.empty() || !line.recorded_mark.empty();
+  });
+}
+
+std::vector<ScoreRow> rows_of(const Account& account) {
+  std::vector<ScoreRow> rows;
+  const bool marked = any_mark(account) || account.aspects.empty();
+  for (const ElementLine& line : account.elements) rows.push_back(element_row(line, marked));
+  if (!account.weighted.empty() || !account.recorded_weighted.empty()) {
+    rows.push_back(points_row("Elements, weighted by difficulty", account.weighted, account.recorded_weighted,
+                              account.weighted_difference));
+  }
+  for (const AspectLine& line : account.aspects) rows.push_back(aspect_row(line));
+  if (!account.sync.empty() || !account.recorded_sync.empty()) {
+    rows.push_back(points_row("Sync errors", account.sync, account.recorded_sync, account.sync_difference));
+  }
+  if (!account.penalties.empty() || !account.recorded_penalties.empty()) {
+    rows.push_back(points_row("Penalties", account.penalties, account.recorded_penalties, account.penalties_difference));
+  }
+  return rows;
+}
+
+std::vector<GridColumn> columns_for(Halves halves, bool left) {
+  using enum GridColumn::Align;
+  std::vector<GridColumn> columns{{"no.", amount}, {"element", words, true}};
+  const auto half = [&](const char* group, bool roomy) {
+    const int gap = roomy ? 2 : 1;
+    columns.push_back({roomy ? "difficulty" : "DD", amount, false, group, 2});
+    columns.push_back({"mark", amount, false, group, gap});
+    columns.push_back({"points", amount, false, group, gap});
+  };
+  if (halves != Halves::panel) half(halves == Halves::both ? "estimate" : "", halves != Halves::both);
+  if (halves != Halves::estimate) half("panel", halves != Halves::both);
+  if (halves != Halves::estimate) columns.push_back({"change", amount, false, "", halves == Halves::both ? 1 : 2});
+  if (left) columns.push_back({"left", amount});
+  return columns;
+}
+
+void add(Grid& grid, const ScoreRow& row, Halves halves, bool left) {
+  std::vector<std::string> cells{row.number, row.words};
+  if (halves != Halves::panel) cells.insert(cells.end(), row.expected.begin(), row.expected.end());
+  if (halves != Halves::estimate) cells.insert(cells.end(), row.recorded.begin(), row.recorded.end());
+  if (halves != Halves::estimate) cells.push_back(row.difference);
+  if (left) cells.push_back(row.left);
+  grid.add(std::move(cells), row.look);
+}
+
+Grid grid_of(const Account& account, Halves halves) {
+  const bool left = halves == Halves::estimate && !account.recorded &&
+                    std::any_of(account.elements.begin(), account.elements.end(),
+                                [](const ElementLine& line) { return !line.left.empty(); });
+  Grid grid(columns_for(halves, left));
+  for (const ScoreRow& row : rows_of(account)) add(grid, row, halves, left);
+  grid.add_rule();
+  add(grid, total_row(account), halves, left);
+  return grid;
+}
+
+std::string tables(const Account& account, const TextWish& wish) {
+  if (!account.recorded) return "\n" + grid_of(account, Halves::estimate).text(wish.width, wish.colour);
+  constexpr int readable = 15;  // a title of fewer columns is wrapped too often
+  const Grid both = grid_of(account, Halves::both);
+  if (both.fits(wish.width, readable)) return "\n" + both.text(wish.width, wish.colour);
+  return heading("Estimate", wish) + grid_of(account, Halves::estimate).text(wish.width, wish.colour) +
+         heading("Panel", wish) + grid_of(account, Halves::panel).text(wish.width, wish.colour);
+}
+
+std::string base_sentence(const ElementLine& line, const std::string& credited, std::string_view who) {
+  return "* Base mark: " + name_of(line) + " was declared at " + line.declared + " and " + std::string(who) + " " +
+         credited + ".";
+}
+
+std::string base_notes(const Account& account, const TextWish& wish) {
+  std::string result;
+  for (const ElementLine& line : account.elements) {
+    if (line.base) result += paragraph("", base_sentence(line, line.credited, "is expected to be credited with"), wish.width);
+    if (line.recorded_base) {
+      result += paragraph("", base_sentence(line, line.recorded_credited, "the panel credited"), wish.width);
+    }
+  }
+  return result;
+}
+
+std::string worst_note(const Account& account, const TextWish& wish) {
+  for (const ElementLine& line : account.elements) {
+    if (!line.worst) continue;
+    const std::string amount = line.difference.empty() ? line.left + " points away from a full mark for what was declared"
+                                                       : with_sign(line.difference) + " points against the estimate";
+    return paragraph("", "> Worst line: " + name_of(line) + ", " + amount + ".", wish.width);
+  }
+  return "";
+}
+
+std::string announced_note(const Account& account, const TextWish& wish) {
+  if (account.announced.empty()) return "";
+  const std::optional<Decimal> off = Decimal::parse(account.announced_difference);
+  std::string words = "Announced: " + account.announced;
+  if (off && *off == Decimal()) {
+    words += ", the same as these marks give.";
+  } else if (!account.announced_difference.empty()) {
+    words += "; these marks give " + account.recorded_total + ", which is " + with_sign(account.announced_difference) +
+             ". Check the marks and the penalties that were typed in.";
+  } else {
+    words += "; not enough marks are there to check it.";
+  }
+  return paragraph("", words, wish.width);
+}
+
+// "Estimate of 1, 2, 4, Performance: run of 2026-04-14." for every source of marks but the line `expect`.
+std::string mark_sources(const Account& account, const TextWish& wish) {
+  std::vector<std::pair<std::string_view, std::string>> sources;
+  const auto note = [&](std::string_view from, const std::string& line) {
+    if (from.empty() || from == "expected" || from == "no mark yet") return;
+    const auto at = std::find_if(sources.begin(), sources.end(), [&](const auto& one) { return one.first == from; });
+    if (at == sources.end()) {
+      sources.emplace_back(from, line);
+    } else {
+      at->second += ", " + line;
+    }
+  };
+  for (const ElementLine& line : account.elements) note(line.rests_on, std::to_string(line.number));
+  for (const AspectLine& line : account.aspects) note(line.rests_on, line.title);
+  std::string result;
+  for (const auto& [from, lines] : sources) {
+    result += paragraph("", "Estimate of " + plain(lines) + ": " + plain(from) + ".", wish.width);
+  }
+  return result;
+}
+
+std::string left_note(const Account& account, const TextWish& wish) {
+  const bool shown = !account.recorded && std::any_of(account.elements.begin(), account.elements.end(),
+                                                      [](const ElementLine& line) { return !line.left.empty(); });
+  return shown ? paragraph("", "left: points that a full mark for what was declared would add.", wish.width) : "";
+}
+
+}  // namespace
+
+std::string score_section(const Account& account, const TextWish& wish) {
+  return tables(account, wish) + "\n" + worst_note(account, wish) + base_notes(account, wish) +
+         announced_note(account, wish) + mark_sources(account, wish) + left_note(account, wish);
+}
+
+}  // namespace landdrill::report
