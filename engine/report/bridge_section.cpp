@@ -19,28 +19,38 @@ std::string_view plain_word(Cause cause) {
   return "";
 }
 
-std::string what_changed(const BridgeStep& step) {
-  return std::string(plain_word(step.cause)) + " " + step.before + " to " + step.after;
+std::string what_changed(const BridgeStep& step, const Account& account) {
+  std::string words(plain_word(step.cause));
+  if (step.cause == Cause::difficulty && step.element) {
+    const ElementLine& line = account.elements.at(*step.element);
+    if (line.recorded_base && !line.base) words = "base mark given,";
+    if (line.base && !line.recorded_base) words = "no base mark given,";
+  }
+  if (step.cause == Cause::sync || step.cause == Cause::penalty) words = "points taken off";
+  return words + " " + step.before + " to " + step.after;
 }
 
-std::string steps_table(const Bridge& bridge, const TextWish& wish) {
+std::string steps_table(const Account& account, const TextWish& wish) {
+  const Bridge& bridge = *account.bridge;
   using enum GridColumn::Align;
-  Grid grid({{"line", words, true}, {"what changed", words, true}, {"change", amount}, {"points", amount}});
+  Grid grid({{"line", words, true}, {"what changed", words, true}, {"change", amount}, {"total", amount}});
   grid.add({"Estimate", "", "", bridge.from.text(4)}, Look::total);
   for (const BridgeStep& step : bridge.steps) {
-    grid.add({step.label, what_changed(step), with_sign(step.change.text(4)), step.reached.text(4)});
+    grid.add({step.label, what_changed(step, account), with_sign(step.change.text(4)), step.reached.text(4)});
   }
   grid.add({"Panel", "", "", bridge.to.text(4)}, Look::total);
   return grid.text(wish.width, wish.colour);
 }
 
-std::string cause_table(const Bridge& bridge, const TextWish& wish) {
+std::string cause_table(const Account& account, const TextWish& wish) {
+  const Bridge& bridge = *account.bridge;
   using enum GridColumn::Align;
   Grid grid({{"by cause", words, true}, {"change", amount}});
   for (Cause cause : causes) {
     const Points change = bridge.by_cause(cause);
     if (change != Points()) grid.add({std::string(plain_word(cause)), with_sign(change.text(4))});
   }
+  if (!account.difference.empty()) grid.add({"together", with_sign(account.difference)}, Look::total);
   const std::string table = grid.text(wish.width, wish.colour);
   return table.empty() ? "" : "\n" + table;
 }
@@ -49,7 +59,8 @@ std::string cause_table(const Bridge& bridge, const TextWish& wish) {
 
 std::string bridge_section(const Account& account, const TextWish& wish) {
   if (!account.bridge) return "";
-  return heading("From estimate to result", wish) + steps_table(*account.bridge, wish) + cause_table(*account.bridge, wish);
+  return heading("From estimate to result", wish) + steps_table(account, wish) +
+         cause_table(account, wish);
 }
 
 }  // namespace landdrill::report

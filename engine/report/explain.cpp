@@ -24,7 +24,7 @@ class Telling {
   std::string result(std::string_view set) const;
 
  private:
-  void line(int depth, std::string_view text, Look look = Look::usual);
+  void line(int depth, std::string_view start, std::string_view text, Look look = Look::usual);
   std::size_t source_number(const Provenance& row);
 
   int width_;
@@ -33,9 +33,9 @@ class Telling {
   std::vector<std::pair<Status, std::string_view>> sources_;
 };
 
-void Telling::line(int depth, std::string_view text, Look look) {
+void Telling::line(int depth, std::string_view start, std::string_view text, Look look) {
   const std::string indent(static_cast<std::size_t>(std::min(2 * depth, deepest_indent)), ' ');
-  const std::string whole = paragraph(indent, plain(text), width_);
+  const std::string whole = paragraph(indent + std::string(start), plain(text), width_);
   lines_ += colour_ ? coloured(whole, look) : whole;
 }
 
@@ -51,12 +51,13 @@ std::size_t Telling::source_number(const Provenance& row) {
 void Telling::tell(const Step& step, int depth) {
   const std::string value = step.value.empty() ? "" : ": " + step.value;
   const std::string remark = step.remark.empty() ? "" : " (" + step.remark + ")";
-  line(depth, name_of(step) + value + remark, depth == 0 ? Look::total : Look::usual);
-  if (!step.rule.empty()) line(depth + 1, "= " + step.rule);
+  line(depth, "", name_of(step) + value + remark, depth == 0 ? Look::total : Look::usual);
+  if (!step.rule.empty()) line(depth + 1, "= ", step.rule);
   for (const Provenance& row : step.rows) {
-    const std::string key = row.key.empty() ? "" : " (" + std::string(row.key) + ")";
-    line(depth + 1, "by " + std::string(row.table) + ".csv line " + std::to_string(row.line) + key + " [" +
-                        std::to_string(source_number(row)) + "]");
+    const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;
+    const std::string key = known ? "" : " " + row.key + ",";
+    line(depth + 1, "from ", std::string(row.table) + ".csv" + key + " line " + std::to_string(row.line) + " [" +
+                                 std::to_string(source_number(row)) + "]");
   }
   for (const Step& input : step.inputs) tell(input, depth + 1);
 }

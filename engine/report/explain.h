@@ -1,12 +1,12 @@
 // One line of a build-up and everything below it, in plain words, down to the rows of the tables.
 //
-//   element 2 Undertow: 38.0625
-//     = 7.25 x 5.25 x 1
-//     difficulty: 5.25
-//       = 0.5 + 4.5 + 0.1 * max(0, 4 - 2) ...
-//       part spin-720: 1.4
-//         kingfisher-2026, parts.csv line 12 [1]
-//   [1] invented: made up for the demo
+//   element 2 Undertow: 38.0000
+//     = (28.5 / 3) x 4.00 x 1, rounded half-up to 4 places
+//     declared difficulty: 4.00
+//       part spin-720: 1.40 (Spin down through 720 degrees)
+//         from parts.csv line 12 [1]
+//   ...
+//   [1] invented: invented for the Kingfisher demo league
 #pragma once
 
 #include <string>

@@ -10,6 +10,11 @@ namespace {
 
 std::size_t point_in(std::string_view amount) { return std::min(amount.find('.'), amount.size()); }
 
+// "x 4", "gap": stands at the right edge instead of in front of the point.
+bool is_word(std::string_view cell) {
+  return cell.find('.') == std::string_view::npos && cell.find_first_of("0123456789+->") != 0;
+}
+
 void trim_right(std::string& line) { line.erase(line.find_last_not_of(' ') + 1); }
 
 std::string blanks(int count) { return std::string(static_cast<std::size_t>(std::max(0, count)), ' '); }
@@ -32,7 +37,7 @@ std::vector<Grid::Width> Grid::widths() const {
     for (const Row& row : rows_) {
       if (row.rule) continue;
       const std::string& cell = row.cells[i];
-      if (columns_[i].align == GridColumn::Align::words) {
+      if (columns_[i].align == GridColumn::Align::words || is_word(cell)) {
         words = std::max(words, width_of(cell));
       } else {
         const std::size_t point = point_in(cell);
@@ -83,7 +88,8 @@ std::string Grid::lines(const Row& row, const std::vector<Width>& widths) const 
       height = std::max(height, cells.back().size());
       continue;
     }
-    const int before = widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
+    const int before = is_word(cell) ? widths[i].all - width_of(cell)
+                                     : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
     cells.push_back({cell.empty() ? "" : blanks(before) + cell});
   }
   std::string result;

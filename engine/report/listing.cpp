@@ -1,6 +1,7 @@
 #include "engine/report/listing.h"
 
 #include <algorithm>
+#include <numeric>
 
 #include "engine/report/csv.h"
 #include "engine/report/json_text.h"
@@ -43,6 +44,21 @@ std::vector<std::size_t> columns_that_fit(const Listing& listing, std::size_t& n
   return shown;
 }
 
+// So that short cells stand together in the first table, and only titles and notes move to the next.
+Listing long_texts_last(const Listing& listing) {
+  std::vector<std::size_t> order(listing.columns.size());
+  std::iota(order.begin(), order.end(), 0);
+  std::stable_sort(order.begin() + static_cast<std::ptrdiff_t>(std::min(listing.keys, order.size())), order.end(),
+                   [&](std::size_t a, std::size_t b) { return !listing.columns[a].wraps && listing.columns[b].wraps; });
+  Listing result{listing.name, {}, {}, listing.keys};
+  for (const std::size_t i : order) result.columns.push_back(listing.columns[i]);
+  for (const std::vector<std::string>& row : listing.rows) {
+    result.rows.emplace_back();
+    for (const std::size_t i : order) result.rows.back().push_back(row[i]);
+  }
+  return result;
+}
+
 boost::json::array rows_of(const Listing& listing) {
   boost::json::array rows;
   for (const std::vector<std::string>& row : listing.rows) {
@@ -55,8 +71,12 @@ boost::json::array rows_of(const Listing& listing) {
 
 }  // namespace
 
-std::string as_text(const Listing& listing, const TextWish& wish) {
+std::string as_text(const Listing& asked, const TextWish& wish) {
   const int width = std::max(60, wish.width);
+  Listing listing = asked;
+  std::vector<std::size_t> all(asked.columns.size());
+  std::iota(all.begin(), all.end(), 0);
+  if (!grid_of(asked, all).fits(width, readable)) listing = long_texts_last(asked);
   std::string result;
   std::size_t next = std::min(listing.keys, listing.columns.size());
   do {

@@ -22,7 +22,7 @@ struct Listing {
   std::size_t keys = 1;                // the first so many columns say which row it is
 };
 
-// When it is wider than the page, in several tables one below the other, each with the key columns.
+// When it is wider than the page, long texts last, in several tables one below the other, each with the key columns.
 std::string as_text(const Listing& listing, const TextWish& wish);
 std::string as_csv(const Listing& listing);
 // An object: the heads (null when empty), then every listing as an array of objects.

@@ -35,26 +35,66 @@ std::string where_longest_starts(const Account& account) {
   return account.timing.longest_starts < items.size() ? ", from the last passage" : "";
 }
 
-// "parts spin-720, thrust-high; kinds hybrid": `rows` are "table key", in the order of the tables.
-std::string names_by_table(const std::vector<std::string>& rows, std::size_t most) {
-  std::string result;
+struct TableNames {
   std::string_view table;
-  for (std::size_t i = 0; i < std::min(rows.size(), most); ++i) {
-    const std::string_view row = rows[i];
+  std::vector<std::string_view> rows;
+};
+
+// "parts spin-720" and "kinds hybrid" by table, each table once.
+std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
+  std::vector<TableNames> tables;
+  for (const std::string_view row : rows) {
     const std::size_t blank = std::min(row.find(' '), row.size());
-    const bool same = row.substr(0, blank) == table && blank < row.size();
-    if (!result.empty()) result += same ? ", " : "; ";
-    result += same ? row.substr(blank + 1) : row;
-    table = row.substr(0, blank);
+    const std::string_view table = row.substr(0, blank);
+    auto at = std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.table == table; });
+    if (at == tables.end()) at = tables.insert(at, {table, {}});
+    at->rows.push_back(row.substr(std::min(blank + 1, row.size())));
   }
-  if (rows.size() > most) result += ", and " + std::to_string(rows.size() - most) + " more";
+  return tables;
+}
+
+// "parts spin-720, thrust-high; kinds hybrid, and 3 more"
+std::string names_of(const StatusCount& count, std::size_t most) {
+  std::string result;
+  std::size_t told = 0;
+  for (const TableNames& table : by_table(count.rows)) {
+    for (std::size_t i = 0; i < table.rows.size() && told < most; ++i, ++told) {
+      if (i > 0) result += ", ";
+      if (i == 0) result += (result.empty() ? "" : "; ") + std::string(table.table) + " ";
+      result += table.rows[i];
+    }
+  }
+  if (count.rows.size() > told) result += ", and " + std::to_string(count.rows.size() - told) + " more";
   return result;
 }
 
-std::string status_sentence(const StatusCount& count, bool full) {
-  const std::string number = std::to_string(count.rows.size());
-  const std::string_view what = count.status == Status::invented ? " invented: " : " from memory, not checked: ";
-  return number + std::string(what) + names_by_table(count.rows, full ? count.rows.size() : most_names) + ".";
+std::string_view words_for(Status status) {
+  switch (status) {
+    case Status::published: return "published";
+    case Status::practice: return "common practice";
+    case Status::memory: return "from memory, not checked";
+    case Status::invented: return "invented";
+  }
+  return "";
+}
+
+bool doubtful(const StatusCount& count) { return count.status == Status::invented || count.status == Status::memory; }
+
+std::string sentence_of(const StatusCount& count, const TextWish& wish) {
+  return std::to_string(count.rows.size()) + " " + std::string(words_for(count.status)) + ": " +
+         names_of(count, wish.full ? count.rows.size() : most_names);
+}
+
+// "42 values behind it: 40 invented, 2 published."
+std::string counts_sentence(const Account& account) {
+  std::size_t all = 0;
+  std::string counts;
+  for (const StatusCount& count : account.statuses) {
+    all += count.rows.size();
+    counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " + std::string(words_for(count.status));
+  }
+  if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
+  return std::to_string(all) + " values behind it: " + counts + ".";
 }
 
 }  // namespace
@@ -77,9 +117,12 @@ std::string name_of(const ElementLine& line) {
 std::string title_section(const Account& account, const TextWish& wish) {
   const std::string edition = account.edition.empty() ? "" : ", edition " + account.edition;
   const std::string title = paragraph("", plain(account.title), wish.width);
+  const int longest = std::min(width_of(plain(account.title)), wish.width);
   std::string result = wish.colour ? coloured(title, Look::total) : title;
+  result += std::string(static_cast<std::size_t>(std::max(1, longest)), '=') + "\n";
   result += paragraph("", plain(account.event + " - by the values of " + account.set + edition), wish.width);
   if (!account.panel.empty()) result += paragraph("", plain("Panel of " + account.panel), wish.width);
+  if (!account.statuses.empty()) result += paragraph("", counts_sentence(account), wish.width);
   return result;
 }
 
@@ -123,17 +166,11 @@ std::string caution_section(const Account& account, const TextWish& wish) {
 
 std::string values_section(const Account& account, const TextWish& wish) {
   std::vector<std::string> sentences;
-  std::size_t rows = 0;
   for (const StatusCount& count : account.statuses) {
-    rows += count.rows.size();
-    if (count.status == Status::invented || count.status == Status::memory) {
-      sentences.push_back(status_sentence(count, wish.full));
-    }
+    if (doubtful(count)) sentences.push_back(sentence_of(count, wish));
   }
-  if (rows == 0) return "";
-  const std::string all = "the " + std::to_string(rows) + " values behind this";
-  if (sentences.empty()) return "\n" + paragraph("", "All " + all + " are published or common practice.", wish.width);
-  return heading("Not from a rule book, of " + all, wish) + bullets(sentences, wish);
+  if (sentences.empty()) return "";
+  return heading("Values that are from no rule book", wish) + bullets(sentences, wish);
 }
 
 std::string build_up_section(const Account& account, const TextWish& wish) {

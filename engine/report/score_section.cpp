@@ -21,17 +21,19 @@ struct ScoreRow {
 
 std::string or_dash(const std::string& text) { return text.empty() ? "-" : text; }
 
-std::string element_words(const ElementLine& line) {
+std::string element_words(const ElementLine& line, Halves halves) {
   std::string words = line.title.empty() ? line.kind : line.title + ", " + line.kind;
   if (!line.option.empty()) words += ", option " + line.option;
-  if (line.base && line.recorded_base) return words + ", base mark*";
-  if (line.base) words += ", base mark* expected";
-  if (line.recorded_base) words += ", base mark* given";
+  const bool expected = line.base && halves != Halves::panel;
+  const bool given = line.recorded_base && halves != Halves::estimate;
+  if (expected && given) return words + ", base mark*";
+  if (expected) words += ", base mark* expected";
+  if (given) words += ", base mark* given";
   return words;
 }
 
-ScoreRow element_row(const ElementLine& line, bool marked) {
-  ScoreRow row{(line.worst ? "> " : "") + std::to_string(line.number), element_words(line), {}, {}, {}, {}};
+ScoreRow element_row(const ElementLine& line, bool marked, Halves halves) {
+  ScoreRow row{(line.worst ? "> " : "") + std::to_string(line.number), element_words(line, halves), {}, {}, {}, {}};
   row.expected = {line.credited + (line.base ? "*" : ""), line.mark, line.points};
   row.recorded = {line.recorded_credited + (line.recorded_base ? "*" : ""), line.recorded_mark, line.recorded_points};
   if (marked && line.mark.empty()) row.expected[1] = "-";
@@ -69,10 +71,10 @@ bool any_mark(const Account& account) {
   });
 }
 
-std::vector<ScoreRow> rows_of(const Account& account) {
+std::vector<ScoreRow> rows_of(const Account& account, Halves halves) {
   std::vector<ScoreRow> rows;
   const bool marked = any_mark(account) || account.aspects.empty();
-  for (const ElementLine& line : account.elements) rows.push_back(element_row(line, marked));
+  for (const ElementLine& line : account.elements) rows.push_back(element_row(line, marked, halves));
   if (!account.weighted.empty() || !account.recorded_weighted.empty()) {
     rows.push_back(points_row("Elements, weighted by difficulty", account.weighted, account.recorded_weighted,
                               account.weighted_difference));
@@ -89,7 +91,7 @@ std::vector<ScoreRow> rows_of(const Account& account) {
 
 std::vector<GridColumn> columns_for(Halves halves, bool left) {
   using enum GridColumn::Align;
-  std::vector<GridColumn> columns{{"no.", amount}, {"element", words, true}};
+  std::vector<GridColumn> columns{{"no.", amount}, {"element", words, true, "", halves == Halves::both ? 1 : 2}};
   const auto half = [&](const char* group, bool roomy) {
     const int gap = roomy ? 2 : 1;
     columns.push_back({roomy ? "difficulty" : "DD", amount, false, group, 2});
@@ -97,7 +99,7 @@ std::vector<GridColumn> columns_for(Halves halves, bool left) {
     columns.push_back({"points", amount, false, group, gap});
   };
   if (halves != Halves::panel) half(halves == Halves::both ? "estimate" : "", halves != Halves::both);
-  if (halves != Halves::estimate) half("panel", halves != Halves::both);
+  if (halves != Halves::estimate) half(halves == Halves::both ? "panel" : "", halves != Halves::both);
   if (halves != Halves::estimate) columns.push_back({"change", amount, false, "", halves == Halves::both ? 1 : 2});
   if (left) columns.push_back({"left", amount});
   return columns;
@@ -117,7 +119,7 @@ Grid grid_of(const Account& account, Halves halves) {
                     std::any_of(account.elements.begin(), account.elements.end(),
                                 [](const ElementLine& line) { return !line.left.empty(); });
   Grid grid(columns_for(halves, left));
-  for (const ScoreRow& row : rows_of(account)) add(grid, row, halves, left);
+  for (const ScoreRow& row : rows_of(account, halves)) add(grid, row, halves, left);
   grid.add_rule();
   add(grid, total_row(account), halves, left);
   return grid;
@@ -151,7 +153,7 @@ std::string base_notes(const Account& account, const TextWish& wish) {
 std::string worst_note(const Account& account, const TextWish& wish) {
   for (const ElementLine& line : account.elements) {
     if (!line.worst) continue;
-    const std::string amount = line.difference.empty() ? line.left + " points away from a full mark for what was declared"
+    const std::string amount = line.difference.empty() ? line.left + " points left on it"
                                                        : with_sign(line.difference) + " points against the estimate";
     return paragraph("", "> Worst line: " + name_of(line) + ", " + amount + ".", wish.width);
   }
@@ -165,31 +167,38 @@ std::string announced_note(const Account& account, const TextWish& wish) {
   if (off && *off == Decimal()) {
     words += ", the same as these marks give.";
   } else if (!account.announced_difference.empty()) {
-    words += "; these marks give " + account.recorded_total + ", which is " + with_sign(account.announced_difference) +
-             ". Check the marks and the penalties that were typed in.";
+    words += ". These marks give " + account.recorded_total + ", off by " + with_sign(account.announced_difference) +
+             ": check the marks and penalties that were typed in.";
   } else {
     words += "; not enough marks are there to check it.";
   }
   return paragraph("", words, wish.width);
 }
 
-// "Estimate of 1, 2, 4, Performance: run of 2026-04-14." for every source of marks but the line `expect`.
-std::string mark_sources(const Account& account, const TextWish& wish) {
-  std::vector<std::pair<std::string_view, std::string>> sources;
-  const auto note = [&](std::string_view from, const std::string& line) {
-    if (from.empty() || from == "expected" || from == "no mark yet") return;
-    const auto at = std::find_if(sources.begin(), sources.end(), [&](const auto& one) { return one.first == from; });
-    if (at == sources.end()) {
-      sources.emplace_back(from, line);
+// Where marks come from, each source once, with its lines; all but the line `expect` of the sheet itself.
+struct MarkSources {
+  std::vector<std::pair<std::string_view, std::string>> lines;
+
+  void note(std::string_view from, const std::string& line) {
+    const auto at = std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.first == from; });
+    if (at == lines.end()) {
+      lines.emplace_back(from, line);
     } else {
       at->second += ", " + line;
     }
-  };
-  for (const ElementLine& line : account.elements) note(line.rests_on, std::to_string(line.number));
-  for (const AspectLine& line : account.aspects) note(line.rests_on, line.title);
+  }
+};
+
+// "Estimate from the run of 2026-04-14: 1, 2, 4, Performance."
+std::string mark_sources(const Account& account, const TextWish& wish) {
+  MarkSources sources;
+  for (const ElementLine& line : account.elements) sources.note(line.rests_on, std::to_string(line.number));
+  for (const AspectLine& line : account.aspects) sources.note(line.rests_on, line.title);
   std::string result;
-  for (const auto& [from, lines] : sources) {
-    result += paragraph("", "Estimate of " + plain(lines) + ": " + plain(from) + ".", wish.width);
+  for (const auto& [from, lines] : sources.lines) {
+    if (from.empty() || from == "expected" || from == "no mark yet") continue;
+    const std::string which = sources.lines.size() == 1 ? "every mark" : plain(lines);
+    result += paragraph("", "Estimate from the " + plain(from) + ": " + which + ".", wish.width);
   }
   return result;
 }
@@ -197,7 +206,7 @@ std::string mark_sources(const Account& account, const TextWish& wish) {
 std::string left_note(const Account& account, const TextWish& wish) {
   const bool shown = !account.recorded && std::any_of(account.elements.begin(), account.elements.end(),
                                                       [](const ElementLine& line) { return !line.left.empty(); });
-  return shown ? paragraph("", "left: points that a full mark for what was declared would add.", wish.width) : "";
+  return shown ? paragraph("", "left: the points that a full mark for what was declared would add.", wish.width) : "";
 }
 
 }  // namespace

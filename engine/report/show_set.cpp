@@ -87,6 +87,7 @@ std::size_t ShownTable::gaps() const {
 
 // What is the same in every row is said once, what is empty in every row not at all: so that wide tables fit a page.
 std::string ShownTable::text(const TextWish& wish) const {
+  if (table_.key_columns == 0) return row_text("", wish);
   Listing listing{std::string(table_.name), {}, {}, std::max<std::size_t>(1, table_.key_columns)};
   std::string everywhere;
   std::vector<std::size_t> columns;
@@ -119,7 +120,8 @@ std::string ShownTable::row_text(std::string_view row_key, const TextWish& wish)
       const std::string value = shown(row, i);
       grid.add({column_name(i), value.empty() ? "-" : value, column(i) == nullptr ? "" : std::string(column(i)->meaning)});
     }
-    const std::string place = std::string(table_.name) + ".csv line " + std::to_string(row.line) + ": " + std::string(row_key);
+    std::string place = std::string(table_.name) + ".csv line " + std::to_string(row.line);
+    if (!row_key.empty()) place += ": " + std::string(row_key);
     result += (result.empty() ? "" : "\n") + paragraph("", plain(place), wish.width) + "\n" + grid.text(wish.width, wish.colour);
   });
   return result;
