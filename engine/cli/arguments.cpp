@@ -1,0 +1,179 @@
+#include "engine/cli/arguments.h"
+
+#include <fmt/format.h>
+#include <sys/stat.h>
+
+#include <CLI/App.hpp>
+#include <algorithm>
+#include <cassert>
+#include <cctype>
+
+#include "grammar/words.h"
+
+namespace landdrill::cli {
+namespace {
+
+bool is_file(const std::string& name) {
+  struct stat seen {};
+  return stat(name.c_str(), &seen) == 0;
+}
+
+std::string with_hint(std::string sentence, std::string_view hint) {
+  if (!hint.empty()) sentence += fmt::format("\n  hint: {}", hint);
+  return sentence;
+}
+
+// The command that has the option which this one lacks: `tidy` for --write.
+std::string owner_of(std::string_view name) {
+  for (const Command& command : commands())
+    for (const OptionRow* option : command.options)
+      if (option->name == name) return fmt::format("{} belongs to `landdrill {}`", name, command.words);
+  return {};
+}
+
+std::string unknown_option(const Command& command, const std::string& word) {
+  const std::string name = word.substr(0, word.find('='));
+  std::vector<std::string_view> known = {"--help"};
+  for (const OptionRow* option : command.options) known.push_back(option->name);
+  std::string hint = words::nearest_hint(name, known);
+  if (hint.empty()) hint = owner_of(name);
+  if (hint.empty()) hint = fmt::format("`landdrill {} --help` lists the options", command.words);
+  return with_hint(fmt::format("found {}; expected an option of `landdrill {}`", name, command.words), hint);
+}
+
+// "text, json or csv"
+std::string listed(std::string_view choices) {
+  std::vector<std::string_view> all;
+  for (std::size_t at = 0; at < choices.size();) {
+    const std::size_t end = std::min(choices.find(' ', at), choices.size());
+    all.push_back(choices.substr(at, end - at));
+    at = end + 1;
+  }
+  std::string text(all.front());
+  for (std::size_t i = 1; i < all.size(); ++i)
+    text += fmt::format("{}{}", i + 1 == all.size() ? " or " : ", ", all[i]);
+  return text;
+}
+
+bool is_choice(const OptionRow& option, std::string_view value) {
+  return option.choices.empty() ||
+         fmt::format(" {} ", option.choices).find(fmt::format(" {} ", value)) != std::string::npos;
+}
+
+std::string wrong_choice(const Command& command, const Given& given) {
+  for (const OptionRow* option : command.options)
+    for (const std::string& value : given.values(option->name))
+      if (!option->value.empty() && (value.empty() || !is_choice(*option, value)))
+        return fmt::format("found {} \"{}\"; expected {}", option->name, value,
+                           option->choices.empty() ? std::string(option->value) : listed(option->choices));
+  return {};
+}
+
+std::string wrong_number_of_operands(const Command& command, std::span<const std::string> operands) {
+  std::size_t least = 0, most = 0;
+  for (const OperandRow& row : command.operands) {
+    if (operands.size() < least + row.least)
+      return fmt::format("{} is missing: {}\n  expected: {}", row.name, row.help, synopsis(command));
+    least += row.least;
+    most += row.most;
+  }
+  if (operands.size() <= most) return {};
+  return fmt::format("found \"{}\" after everything that was expected\n  expected: {}", operands[most],
+                     synopsis(command));
+}
+
+// What CLI11 could not place: operands, and options that the command does not have.
+std::string sort_out(const Command& command, const std::vector<std::string>& rest,
+                     std::vector<std::string>& operands) {
+  bool only_operands = false;
+  for (const std::string& word : rest) {
+    const bool negative = word.size() > 1 && std::isdigit(static_cast<unsigned char>(word[1]));
+    if (!only_operands && word == "--")
+      only_operands = true;
+    else if (!only_operands && word.size() > 1 && word[0] == '-' && !negative)
+      return unknown_option(command, word);
+    else
+      operands.push_back(word);
+  }
+  return {};
+}
+
+// One option of the table as CLI11 knows it.
+std::string names_of(const OptionRow& option) {
+  return option.also.empty() ? std::string(option.name) : fmt::format("{},{}", option.name, option.also);
+}
+
+void declare(CLI::App& app, const OptionRow& option, std::vector<std::string>& values) {
+  if (option.value.empty())
+    app.add_flag_callback(names_of(option), [&values] { values.assign(1, "yes"); });
+  else
+    app.add_option(names_of(option), values)
+        ->expected(1)
+        ->allow_extra_args(false)
+        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+}
+
+}  // namespace
+
+void Given::add(std::string_view option, std::vector<std::string> values) {
+  options_.emplace_back(option, std::move(values));
+}
+
+const std::vector<std::string>& Given::values(std::string_view option) const {
+  static const std::vector<std::string> none;
+  const auto is_it = [&](const OptionRow* row) { return row->name == option; };
+  assert(std::any_of(command_->options.begin(), command_->options.end(), is_it));
+  for (const auto& [name, values] : options_)
+    if (name == option) return values;
+  return none;
+}
+
+std::string_view Given::value(std::string_view option, std::string_view otherwise) const {
+  const auto& all = values(option);
+  return all.empty() ? otherwise : std::string_view(all.back());
+}
+
+Arguments read_arguments(const Command& command, std::span<const std::string> words) {
+  Arguments result{Given(command), false, {}};
+  CLI::App app;
+  app.set_help_flag();
+  app.allow_extras();
+  app.add_flag("--help,-h", result.wants_help);
+  std::vector<std::vector<std::string>> values(command.options.size());
+  for (std::size_t i = 0; i < values.size(); ++i) declare(app, *command.options[i], values[i]);
+  try {
+    app.parse(std::vector<std::string>(words.rbegin(), words.rend()));
+  } catch (const CLI::ParseError& error) {
+    result.mistake =
+        with_hint(error.what(), fmt::format("`landdrill {} --help` shows how it is used", command.words));
+    return result;
+  }
+  for (std::size_t i = 0; i < values.size(); ++i)
+    result.given.add(command.options[i]->name, std::move(values[i]));
+  if (result.wants_help) return result;
+  result.mistake = sort_out(command, app.remaining(), result.given.operands);
+  if (result.mistake.empty()) result.mistake = wrong_choice(command, result.given);
+  if (result.mistake.empty()) result.mistake = wrong_number_of_operands(command, result.given.operands);
+  return result;
+}
+
+std::string unknown_command(std::span<const std::string> line) {
+  const std::string& word = line[0];
+  std::vector<std::string_view> known;
+  for (const Command& command : commands())
+    if (!command.hidden) known.push_back(command.words);
+  if (const auto inside = group(word); !inside.empty()) {
+    const std::string wanted = line.size() > 1 ? fmt::format("{} {}", word, line[1]) : word;
+    std::string hint = line.size() > 1 ? words::nearest_hint(wanted, known) : std::string();
+    if (hint.empty()) hint = fmt::format("`landdrill help {}` lists them", word);
+    return with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, word), hint);
+  }
+  if (word[0] == '-')
+    return with_hint(fmt::format("found {}; expected a command", word), "options go after the command");
+  std::string hint = words::nearest_hint(word, known);
+  if (is_file(word)) hint = fmt::format("`landdrill score {}` scores it", word);
+  if (hint.empty()) hint = "`landdrill help` lists the commands";
+  return with_hint(fmt::format("found \"{}\"; expected a command", word), hint);
+}
+
+}  // namespace landdrill::cli

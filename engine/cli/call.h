@@ -1,0 +1,62 @@
+// One call of the program: which command, with what, and where its answer goes.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/cli/command_table.h"
+#include "engine/cli/output.h"
+
+namespace landdrill::cli {
+
+// The options and operands of a command line, as typed. Asking for an option that the command does not have
+// is a mistake of the program (assert).
+class Given {
+ public:
+  explicit Given(const Command& command) : command_(&command) {}
+  void add(std::string_view option, std::vector<std::string> values);
+
+  bool has(std::string_view option) const { return !values(option).empty(); }
+  // The last value given, or `otherwise`.
+  std::string_view value(std::string_view option, std::string_view otherwise = {}) const;
+  const std::vector<std::string>& values(std::string_view option) const;
+
+  std::vector<std::string> operands;
+
+ private:
+  const Command* command_;
+  std::vector<std::pair<std::string_view, std::vector<std::string>>> options_;
+};
+
+struct Call {
+  const Command& command;
+  Given given;
+  Streams& streams;
+};
+
+// The functions of the command table, one file each in commands/.
+Exit score(Call& call);
+Exit check(Call& call);
+Exit tidy(Call& call);
+Exit explain(Call& call);
+Exit values_list(Call& call);
+Exit values_show(Call& call);
+Exit values_check(Call& call);
+Exit values_missing(Call& call);
+Exit values_fill(Call& call);
+Exit values_compare(Call& call);
+Exit values_copy(Call& call);
+Exit values_edit(Call& call);
+Exit values_import(Call& call);
+Exit values_export(Call& call);
+Exit values_undo(Call& call);
+Exit values_redo(Call& call);
+Exit values_history(Call& call);
+Exit values_remove(Call& call);
+Exit help(Call& call);
+Exit man(Call& call);
+Exit completions(Call& call);
+
+}  // namespace landdrill::cli

@@ -1,0 +1,117 @@
+#include <fmt/format.h>
+
+#include "engine/account.h"
+#include "engine/cli/messages.h"
+#include "engine/cli/price.h"
+#include "engine/cli/sheet_reader.h"
+#include "engine/cli/totals.h"
+#include "engine/report/batch.h"
+#include "engine/report/csv.h"
+#include "engine/report/json.h"
+#include "engine/report/text.h"
+
+namespace landdrill::cli {
+namespace {
+
+enum class Layout { full, brief };
+
+class Scoring {
+ public:
+  explicit Scoring(Call& call) : call_(call), reader_(call), messages_(call.streams) {
+    wish_.colour = wants_colour(call.given.value("--colour", "auto"), 1);
+    wish_.width = page_width(1);
+    wish_.full = call.given.has("--full");
+    format_ = call.given.value("--format", "text");
+  }
+
+  Exit all() {
+    while (call_.streams.out.failure() == 0 && reader_.next()) {
+      if (sheets_++ == 0) choose_layout();
+      worst_ = worse(worst_, one(reader_.sheet()));
+    }
+    messages_.finish();
+    return worse(worst_, reader_.worst());
+  }
+
+ private:
+  // One routine is told in full, many in a line each.
+  void choose_layout() {
+    many_ = reader_.more();
+    layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
+    if (many_ && layout_ == Layout::brief && format_ == "text" && !call_.given.has("--brief"))
+      call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
+    if (format_ == "csv") print(layout_ == Layout::brief ? report::batch_csv_header() : report::csv_header());
+    if (format_ == "text" && layout_ == Layout::brief) print(report::batch_header(wish_));
+  }
+
+  Exit one(const ReadSheet& sheet) {
+    if (!sheet.ok()) return refuse_sheet(sheet);
+    const PriceWish wish = price_wish(call_, *sheet.routine(), !many_);
+    if (!wish.mistake.empty()) return misused(call_, wish.mistake);
+    try {
+      tell(sheet, wish);
+    } catch (const Overflow&) {
+      return too_large(sheet);
+    }
+    return Exit::ok;
+  }
+
+  void tell(const ReadSheet& sheet, const PriceWish& wish) {
+    const Routine& routine = *sheet.routine();
+    if (format_ != "json" && layout_ == Layout::brief) return tell_briefly(sheet, routine, wish);
+    const Account told = account(routine, wish.wish, wish.panel);
+    if (format_ == "json")
+      return print(report::json(told, sheet.diagnostics, sheet.file(),
+                                many_ ? report::JsonLayout::one_line : report::JsonLayout::indented));
+    if (format_ == "csv") return print(report::csv_rows(told, sheet.file()));
+    if (sheets_ > 1) print("\n\n");
+    print(report::text(told, wish_, sheet.diagnostics));
+  }
+
+  void tell_briefly(const ReadSheet& sheet, const Routine& routine, const PriceWish& wish) {
+    const Totals all = totals(routine, wish.wish, wish.panel);
+    const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,
+                               all.estimate, all.recorded,  all.difference,       all.announced};
+    print(format_ == "csv" ? report::batch_csv_line(row) : report::batch_line(row, wish_));
+  }
+
+  Exit refuse_sheet(const ReadSheet& sheet) {
+    messages_.add(sheet.diagnostics);
+    if (format_ == "text" && layout_ == Layout::brief)
+      print(report::batch_refusal(sheet.file(), sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0),
+                                  wish_));
+    else if (!many_)
+      call_.streams.say("landdrill: not scored: mend the sheet first\n");
+    return Exit::errors;
+  }
+
+  Exit too_large(const ReadSheet& sheet) {
+    Diagnostics found;
+    found.add(diagnostic_at(sheet.pieces.front(), sheet.title(),
+                            {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
+                             "look at the difficulties of the sheet and the weights of the set"}));
+    messages_.add(found);
+    return Exit::errors;
+  }
+
+  void print(std::string_view text) { call_.streams.out.write(text); }
+
+  Call& call_;
+  SheetReader reader_;
+  Messages messages_;
+  report::TextWish wish_;
+  std::string_view format_;
+  Layout layout_ = Layout::full;
+  bool many_ = false;
+  std::size_t sheets_ = 0;
+  Exit worst_ = Exit::ok;
+};
+
+}  // namespace
+
+Exit score(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  return Scoring(call).all();
+}
+
+}  // namespace landdrill::cli

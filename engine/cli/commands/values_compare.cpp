@@ -1,0 +1,122 @@
+#include <fmt/format.h>
+
+#include "engine/cli/messages.h"
+#include "engine/cli/page.h"
+#include "engine/cli/price.h"
+#include "engine/cli/sheet_reader.h"
+#include "engine/cli/totals.h"
+#include "tables/compare_sets.h"
+
+namespace landdrill::cli {
+namespace {
+
+std::string signed_text(Decimal change, int places) {
+  return (change > Decimal() ? "+" : "") + change.text(places);
+}
+
+// Two texts of amounts and what lies between them; an empty one is a mark that is missing.
+report::SheetMove move_of(std::string line, const std::string& before, const std::string& after) {
+  report::SheetMove move{std::move(line), before, after, {}};
+  const auto a = Decimal::parse(before), b = Decimal::parse(after);
+  if (a && b) move.change = signed_text(*b - *a, std::max(a->places_used(), b->places_used()));
+  return move;
+}
+
+struct Pricing {
+  const Routine& routine;
+  PriceWish wish;
+  Showing shown;
+};
+
+std::vector<report::SheetMove> moves(const Pricing& before, const Pricing& after) {
+  std::vector<report::SheetMove> found;
+  for (std::size_t i = 0; i < before.shown.elements.size(); ++i) {
+    const Difficulty a = before.shown.elements[i].declared, b = after.shown.elements[i].declared;
+    const Element& element = before.routine.elements[i];
+    if (a != b)
+      found.push_back(move_of(fmt::format("{} {}", element.number, element.title), a.text(2), b.text(2)));
+  }
+  const Totals from = totals(before.routine, before.wish.wish, {}),
+               to = totals(after.routine, after.wish.wish, {});
+  if (from.difficulty != to.difficulty)
+    found.push_back(move_of("difficulty, all elements", from.difficulty, to.difficulty));
+  if (from.estimate != to.estimate)
+    found.push_back(move_of("total, as estimated", from.estimate, to.estimate));
+  return found;
+}
+
+class Comparing {
+ public:
+  Comparing(Call& call, const ReadSet& before, const ReadSet& after)
+      : call_(call), before_(before), after_(after), changes_(compare_sets(before.files, after.files)) {}
+
+  void print(std::string_view sheet, std::vector<report::SheetMove> moved) {
+    call_.streams.out.write(
+        report::comparison({before_.files.name, after_.files.name, &changes_, sheet, std::move(moved)},
+                           format_of(call_), page_wish(call_)));
+  }
+
+  Exit sheet(const ReadSheet& sheet) {
+    const Resolved one = SheetReader::resolved_with(sheet, *before_.loaded.set);
+    const Resolved other = SheetReader::resolved_with(sheet, *after_.loaded.set);
+    if (!one.routine || !other.routine) return not_priced(sheet, one, other);
+    const Pricing a = priced(*one.routine), b = priced(*other.routine);
+    if (!a.wish.mistake.empty()) return misused(call_, a.wish.mistake);
+    print(fmt::format("{} ({})", sheet.title(), sheet.file()), moves(a, b));
+    return Exit::ok;
+  }
+
+ private:
+  Pricing priced(const Routine& routine) const {
+    PriceWish wish = price_wish(call_, routine, true);
+    return {routine, wish, expected(routine, wish.wish)};
+  }
+
+  Exit not_priced(const ReadSheet& sheet, const Resolved& one, const Resolved& other) {
+    for (const auto& [set, resolved] : {std::pair{&before_, &one}, {&after_, &other}}) {
+      if (resolved->routine) continue;
+      call_.streams.say(to_string(resolved->diagnostics));
+      call_.streams.say(
+          fmt::format("landdrill: {} cannot be priced from {}\n", sheet.file(), set->files.name));
+    }
+    return Exit::errors;
+  }
+
+  Call& call_;
+  const ReadSet& before_;
+  const ReadSet& after_;
+  SetComparison changes_;
+};
+
+Exit compare_sheets(Call& call, Comparing& comparing) {
+  SheetReader reader(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (reader.next_unpriced()) {
+    const ReadSheet& sheet = reader.sheet();
+    messages.add(sheet.diagnostics);
+    worst = worse(worst, sheet.ok() ? comparing.sheet(sheet) : Exit::errors);
+  }
+  return worse(worst, reader.worst());
+}
+
+}  // namespace
+
+Exit values_compare(Call& call) {
+  const std::vector<std::string>& typed = call.given.operands;
+  if (!all_readable(call, {typed.begin() + 2, typed.end()})) return Exit::environment;
+  Values values(call);
+  const ReadSet* sets[2] = {};
+  for (std::size_t i = 0; i < 2; ++i) {
+    const auto set = values.of_operand(typed[i]);
+    if (!set) return refuse(call, set.error());
+    if (!(*set)->loaded.set) return refuse_set(call, **set);
+    sets[i] = *set;
+  }
+  Comparing comparing(call, *sets[0], *sets[1]);
+  if (typed.size() > 2) return compare_sheets(call, comparing);
+  comparing.print({}, {});
+  return Exit::ok;
+}
+
+}  // namespace landdrill::cli

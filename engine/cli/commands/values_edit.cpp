@@ -1,0 +1,68 @@
+#include <fmt/format.h>
+
+#include "engine/cli/edit_cell.h"
+#include "engine/cli/own_folder.h"
+
+namespace landdrill::cli {
+namespace {
+
+Exit edit_season(Call& call, Values& values, const std::vector<Edit>& edits) {
+  const auto season = values.season(Season::Mode::write);
+  if (!season) return refuse(call, season.error());
+  for (const Edit& edit : edits)
+    if (const auto done = (*season)->edit(edit); !done) return refuse(call, done.error());
+  return Exit::ok;
+}
+
+Exit edit_folder(Call& call, const ReadSet& set, const std::vector<Edit>& edits) {
+  if (const auto trouble = no_own_folder(set)) return refuse(call, *trouble);
+  TableFiles files = set.files;
+  for (const Edit& edit : edits)
+    if (const auto before = change_cell(files, edit); !before) return refuse(call, before.error());
+  const Loaded changed = load(files);
+  if (!changed.diagnostics.ok()) {
+    call.streams.say(to_string(changed.diagnostics));
+    call.streams.say(
+        fmt::format("landdrill: nothing was changed: with that, {} could not be used\n", set.files.name));
+    return Exit::errors;
+  }
+  if (const auto written = write_folder(files, set.folder); !written) return refuse(call, written.error());
+  return Exit::ok;
+}
+
+std::string told(const std::vector<Edit>& edits, const std::string& before) {
+  const Edit& main = edits.back();
+  const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
+  std::string text = fmt::format("{} {} {}: {} {} -> {}\n", main.set, main.table, main.key, main.column,
+                                 shown(before), shown(main.value));
+  for (const Edit& edit : edits)
+    if (&edit != &main) text += fmt::format("  its {} is now \"{}\"\n", edit.column, edit.value);
+  return text;
+}
+
+}  // namespace
+
+Exit values_edit(Call& call) {
+  const std::vector<std::string>& typed = call.given.operands;
+  Values values(call);
+  const auto set = values.of_operand(typed[0]);
+  if (!set) return refuse(call, set.error());
+  const Edit wish{(*set)->files.name, typed[1], typed[2],
+                  typed[3],           typed[4], std::string(call.given.value("--why"))};
+  const auto edits =
+      change_of(wish, (*set)->files,
+                {std::string(call.given.value("--source")), std::string(call.given.value("--status"))});
+  if (!edits) return refuse(call, edits.error());
+  if (edits->empty()) {
+    call.streams.out.write(
+        fmt::format("{} {} {}: {} is {} already\n", wish.set, wish.table, wish.key, wish.column, wish.value));
+    return Exit::ok;
+  }
+  TableFiles copy = (*set)->files;
+  const auto before = change_cell(copy, edits->back());
+  const Exit done = values.in_season() ? edit_season(call, values, *edits) : edit_folder(call, **set, *edits);
+  if (done == Exit::ok) call.streams.out.write(told(*edits, *before));
+  return done;
+}
+
+}  // namespace landdrill::cli

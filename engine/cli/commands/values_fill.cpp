@@ -1,0 +1,71 @@
+#include <fmt/format.h>
+
+#include "engine/cli/own_folder.h"
+#include "engine/cli/page.h"
+#include "engine/cli/price.h"
+#include "engine/cli/read_sheets.h"
+#include "tables/fill.h"
+
+namespace landdrill::cli {
+namespace {
+
+FillWish wish_of(const Call& call) {
+  FillWish wish;
+  wish.overwrite = call.given.has("--overwrite");
+  wish.source = call.given.value("--source", wish.source);
+  wish.status = *status_from(call.given.value("--status", word_of(wish.status)));
+  return wish;
+}
+
+Result<std::string> keep_in_season(Values& values, const Filled& outcome, std::string_view list) {
+  const auto season = values.season(Season::Mode::write);
+  if (!season) return tl::unexpected(season.error());
+  const auto kept = (*season)->import_set(outcome.files, fmt::format("filled in from {}", list), true);
+  if (!kept) return tl::unexpected(kept.error());
+  return values.season_file();
+}
+
+Result<std::string> keep_in_folder(const Filled& outcome, const std::filesystem::path& folder) {
+  if (const auto written = write_folder(outcome.files, folder); !written)
+    return tl::unexpected(written.error());
+  return folder.string();
+}
+
+// Where it was written; empty when it was only to be looked at.
+Result<std::string> keep(Call& call, Values& values, const ReadSet& set, const Filled& outcome) {
+  if (call.given.has("--to")) {
+    const std::string folder(call.given.value("--to"));
+    if (auto trouble = not_new(folder)) return tl::unexpected(*trouble);
+    return keep_in_folder(outcome, folder);
+  }
+  if (values.in_season()) return keep_in_season(values, outcome, call.given.operands[1]);
+  if (!call.given.has("--write")) return std::string();
+  if (auto trouble = no_own_folder(set)) return tl::unexpected(*trouble);
+  return keep_in_folder(outcome, set.folder);
+}
+
+}  // namespace
+
+Exit values_fill(Call& call) {
+  const std::string& list_name = call.given.operands[1];
+  if (call.given.has("--to") && call.given.has("--write"))
+    return misused(call, "found --to and --write; expected one of them");
+  Values values(call);
+  const auto set = values.of_operand(call.given.operands[0]);
+  if (!set) return refuse(call, set.error());
+  const auto list = read_whole(list_name);
+  if (!list) return refuse(call, list.error());
+  const Filled outcome = fill((*set)->files, {list_name, *list}, wish_of(call));
+  call.streams.say(to_string(outcome.diagnostics));
+  if (!outcome.diagnostics.ok()) return Exit::errors;
+  const auto kept = keep(call, values, **set, outcome);
+  if (!kept) return refuse(call, kept.error());
+  call.streams.out.write(report::filled(outcome, format_of(call), page_wish(call)));
+  if (format_of(call) == report::Format::text)
+    call.streams.out.write(
+        kept->empty() ? "\nNothing is written yet: --write writes into the set, --to FOLDER into a new one.\n"
+                      : fmt::format("\nWritten into {}.\n", *kept));
+  return Exit::ok;
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,52 @@
+#include "engine/cli/find_values.h"
+#include "engine/cli/page.h"
+#include "tables/columns.h"
+
+namespace landdrill::cli {
+namespace {
+
+std::size_t rows_of(const TableFiles& files) {
+  std::size_t rows = 0;
+  for (const Table& table : value_tables()) rows += report::row_keys(files, table.name).size();
+  return rows;
+}
+
+Exit list_season(Call& call, Values& values) {
+  const auto season = values.season(Season::Mode::read);
+  if (!season) return refuse(call, season.error());
+  const auto sets = (*season)->sets();
+  if (!sets) return refuse(call, sets.error());
+  std::vector<report::SetLine> lines;
+  for (const SeasonSet& set : *sets)
+    lines.push_back({set.name, set.title, set.edition, values.season_file(), set.rows, set.edits});
+  call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
+  return Exit::ok;
+}
+
+}  // namespace
+
+Exit values_list(Call& call) {
+  Values values(call);
+  if (values.in_season()) return list_season(call, values);
+  std::vector<report::SetLine> lines;
+  Exit worst = Exit::ok;
+  for (const std::string& name : values.names("-")) {
+    const auto set = values.of_operand(name);
+    if (!set) {
+      worst = worse(worst, refuse(call, set.error()));
+      continue;
+    }
+    report::SetLine line{name, {}, {}, (*set)->folder.parent_path().string(), rows_of((*set)->files), {}};
+    if ((*set)->loaded.set) {
+      line.title = (*set)->loaded.set->info.title;
+      line.edition = (*set)->loaded.set->info.edition;
+    } else {
+      line.title = "has errors: see values check";
+    }
+    lines.push_back(std::move(line));
+  }
+  call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
+  return worst;
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,59 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/cli/messages.h"
+#include "engine/cli/page.h"
+#include "engine/cli/sheet_reader.h"
+
+namespace landdrill::cli {
+namespace {
+
+// What to do about the gaps: a list for parts, one edit for anything else.
+std::string advice(const std::vector<Gap>& gaps, const std::string& set) {
+  std::string text;
+  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
+  if (std::any_of(gaps.begin(), gaps.end(), is_part))
+    text += fmt::format(
+        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
+        "LIST.csv\n",
+        set);
+  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
+  if (other != gaps.end())
+    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", set, other->table, other->key,
+                        other->column);
+  return "\nTo fill in, in a set of your own (landdrill values copy):\n" + text;
+}
+
+Diagnostics without_gaps(const Diagnostics& all) {
+  Diagnostics rest;
+  for (const Diagnostic& one : all.list())
+    if (one.problem != Problem::value_missing && severity_of(one.problem) == Severity::error) rest.add(one);
+  return rest;
+}
+
+}  // namespace
+
+Exit values_missing(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  SheetReader reader(call);
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (reader.next()) {
+    const ReadSheet& sheet = reader.sheet();
+    messages.add(without_gaps(sheet.diagnostics));
+    if (!sheet.ok()) worst = Exit::errors;
+    if (sheet.set == nullptr || sheet.without_set) continue;
+    const std::vector<Gap>& gaps = sheet.resolved.gaps;
+    const report::Format format = format_of(call);
+    if (format == report::Format::text)
+      call.streams.out.write(fmt::format("{}: {}\n", sheet.file(), sheet.title()));
+    call.streams.out.write(report::gaps(gaps, sheet.set->files.name, format, page_wish(call)));
+    if (format == report::Format::text && !gaps.empty())
+      call.streams.out.write(advice(gaps, sheet.set->files.name));
+  }
+  messages.finish();
+  return worse(worst, reader.worst());
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,194 @@
+#include <fmt/format.h>
+
+#include "engine/cli/edit_cell.h"
+#include "engine/cli/find_values.h"
+#include "engine/cli/page.h"
+#include "engine/cli/price.h"
+
+namespace landdrill::cli {
+namespace {
+
+std::string_view season_file(const Call& call) {
+  return call.given.value("--season");
+}
+
+// Every command here works on a season file that has to be named.
+bool names_season(Call& call) {
+  if (!season_file(call).empty()) return true;
+  misused(call,
+          fmt::format("--season FILE is missing\n  expected: {}", call.command.examples.front().command));
+  return false;
+}
+
+std::string_view word_of(EditRecord::Did did) {
+  switch (did) {
+    case EditRecord::Did::import:
+      return "imported";
+    case EditRecord::Did::replace:
+      return "replaced";
+    case EditRecord::Did::edit:
+      return "edit";
+    case EditRecord::Did::undo:
+      return "undo";
+    case EditRecord::Did::redo:
+      return "redo";
+  }
+  return "";
+}
+
+std::string told(const EditRecord& record) {
+  const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
+  if (record.table.empty()) return fmt::format("{}: all tables\n", record.set);
+  return fmt::format("{} {} {}: {} {} -> {}\n", record.set, record.table, record.key, record.column,
+                     shown(record.before), shown(record.after));
+}
+
+report::HistoryLine line_of(const EditRecord& record) {
+  std::string why = record.why;
+  if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
+    why = fmt::format("{} of {}{}{}", word_of(record.did), record.target, why.empty() ? "" : ": ", why);
+  std::string table = record.table.empty() ? std::string(word_of(record.did)) : record.table;
+  return {std::to_string(record.number),
+          record.at,
+          std::move(table),
+          record.key,
+          record.column,
+          record.before,
+          record.after,
+          std::move(why),
+          record.undone};
+}
+
+const EditRecord* numbered(const std::vector<EditRecord>& all, std::int64_t number) {
+  for (const EditRecord& one : all)
+    if (one.number == number) return &one;
+  return nullptr;
+}
+
+// The edit that the next undo would take back.
+const EditRecord* last_standing(const std::vector<EditRecord>& all) {
+  for (auto at = all.rbegin(); at != all.rend(); ++at)
+    if ((at->did == EditRecord::Did::edit || at->did == EditRecord::Did::replace) && !at->undone) return &*at;
+  return nullptr;
+}
+
+// Takes back the last change: the cell, and what was changed in its row for its sake.
+Result<void> undo_all(Season& season, const std::string& set, std::string& text) {
+  const auto first = season.undo(set);
+  if (!first) return tl::unexpected(first.error());
+  text = told(*first);
+  for (;;) {
+    const auto all = season.history(set);
+    if (!all) return tl::unexpected(all.error());
+    const EditRecord* next = last_standing(*all);
+    if (next == nullptr || !goes_with_another(*next) || next->key != first->key ||
+        next->table != first->table)
+      return {};
+    if (const auto done = season.undo(set); !done) return tl::unexpected(done.error());
+  }
+}
+
+// Brings back the change that was undone last, up to the cell for whose sake the others were changed.
+Result<void> redo_all(Season& season, const std::string& set, std::string& text) {
+  for (;;) {
+    const auto done = season.redo(set);
+    if (!done) return tl::unexpected(done.error());
+    text = told(*done);
+    const auto all = season.history(set);
+    if (!all) return tl::unexpected(all.error());
+    const EditRecord* original = numbered(*all, done->target);
+    if (original == nullptr || !goes_with_another(*original)) return {};
+  }
+}
+
+using Step = Result<void> (*)(Season&, const std::string&, std::string&);
+
+Exit step(Call& call, Step take, std::string_view said) {
+  if (!names_season(call)) return Exit::usage;
+  Values values(call);
+  const auto season = values.season(Season::Mode::write);
+  if (!season) return refuse(call, season.error());
+  std::string text;
+  if (const auto done = take(**season, call.given.operands[0], text); !done)
+    return refuse(call, done.error());
+  call.streams.out.write(fmt::format("{}: {}", said, text));
+  return Exit::ok;
+}
+
+// The set that an operand names, from a folder even though --season is given: the season file is where it
+// goes.
+Result<TableFiles> from_folders(const Call& call, const std::string& operand) {
+  Search search;
+  for (const std::string& folder : call.given.values("--values")) search.told.emplace_back(folder);
+  search.beside.emplace_back(".");
+  const auto place = find_set(operand, search);
+  if (!place) return tl::unexpected(place.error());
+  return read_folder(place->folder);
+}
+
+Exit import_one(Call& call, Season& season, const std::string& operand) {
+  const auto files = from_folders(call, operand);
+  if (!files) return refuse(call, files.error());
+  if (const Loaded loaded = load(*files); !loaded.set) {
+    call.streams.say(to_string(loaded.diagnostics));
+    call.streams.say(fmt::format("landdrill: {} is not imported: mend it first\n", files->name));
+    return Exit::errors;
+  }
+  const auto done = season.import_set(*files, call.given.value("--why"), call.given.has("--replace"));
+  if (!done) return refuse(call, done.error());
+  call.streams.out.write(
+      done->already_there
+          ? fmt::format("{} is in {} already\n", files->name, season_file(call))
+          : fmt::format("{}: {} rows are in {}\n", files->name, done->rows, season_file(call)));
+  return Exit::ok;
+}
+
+}  // namespace
+
+Exit values_import(Call& call) {
+  if (!names_season(call)) return Exit::usage;
+  Values values(call);
+  const auto season = values.season(Season::Mode::create);
+  if (!season) return refuse(call, season.error());
+  Exit worst = Exit::ok;
+  for (const std::string& operand : call.given.operands)
+    worst = worse(worst, import_one(call, **season, operand));
+  return worst;
+}
+
+Exit values_export(Call& call) {
+  return names_season(call) ? values_copy(call) : Exit::usage;
+}
+
+Exit values_undo(Call& call) {
+  return step(call, undo_all, "undone");
+}
+Exit values_redo(Call& call) {
+  return step(call, redo_all, "done again");
+}
+
+Exit values_history(Call& call) {
+  if (!names_season(call)) return Exit::usage;
+  Values values(call);
+  const auto season = values.season(Season::Mode::read);
+  if (!season) return refuse(call, season.error());
+  const auto all = (*season)->history(call.given.operands[0]);
+  if (!all) return refuse(call, all.error());
+  std::vector<report::HistoryLine> lines;
+  for (const EditRecord& record : *all) lines.push_back(line_of(record));
+  call.streams.out.write(report::history(call.given.operands[0], lines, format_of(call), page_wish(call)));
+  return Exit::ok;
+}
+
+Exit values_remove(Call& call) {
+  if (!names_season(call)) return Exit::usage;
+  Values values(call);
+  const auto season = values.season(Season::Mode::write);
+  if (!season) return refuse(call, season.error());
+  const std::string& set = call.given.operands[0];
+  if (const auto done = (*season)->remove_set(set); !done) return refuse(call, done.error());
+  call.streams.out.write(fmt::format("{} is no longer in {}\n", set, season_file(call)));
+  return Exit::ok;
+}
+
+}  // namespace landdrill::cli

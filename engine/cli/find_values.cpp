@@ -1,0 +1,129 @@
+#include "engine/cli/find_values.h"
+
+#include <fmt/format.h>
+
+namespace landdrill::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+bool has_option(const Command& command, std::string_view name) {
+  for (const OptionRow* option : command.options)
+    if (option->name == name) return true;
+  return false;
+}
+
+fs::path folder_of(std::string_view file) {
+  const fs::path folder = file == "-" ? fs::path() : fs::path(file).parent_path();
+  return folder.empty() ? fs::path(".") : folder;
+}
+
+bool is_path(const std::string& operand) {
+  return operand.find('/') != operand.npos || operand == "." || operand == "..";
+}
+
+// The last name of a folder, also of "club/" and ".".
+std::string name_of(const fs::path& folder) {
+  std::error_code ignored;
+  const fs::path whole = fs::weakly_canonical(folder, ignored);
+  return (whole.empty() ? folder : whole).filename().string();
+}
+
+}  // namespace
+
+Values::Values(const Call& call) {
+  if (has_option(call.command, "--values"))
+    for (const std::string& folder : call.given.values("--values")) search_.told.emplace_back(folder);
+  if (has_option(call.command, "--season")) season_file_ = call.given.value("--season");
+}
+
+Search Values::search_beside(std::string_view file) const {
+  Search search = search_;
+  search.beside.push_back(folder_of(file));
+  return search;
+}
+
+Result<Season*> Values::season(Season::Mode mode) {
+  if (season_) return &*season_;
+  auto opened = Season::open(season_file_, mode);
+  if (!opened) return tl::unexpected(opened.error());
+  season_.emplace(std::move(*opened));
+  return &*season_;
+}
+
+Result<const ReadSet*> Values::from_folder(const std::string& name, const fs::path& folder) {
+  auto& known = read_["folder " + folder.string()];
+  if (known) return known.get();
+  auto files = read_folder(folder);
+  if (!files) return tl::unexpected(files.error());
+  files->name = name;
+  Loaded loaded = load(*files);
+  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), folder, std::move(loaded)});
+  return known.get();
+}
+
+Result<const ReadSet*> Values::from_season(const std::string& name) {
+  auto& known = read_["season " + name];
+  if (known) return known.get();
+  auto opened = season(Season::Mode::read);
+  if (!opened) return tl::unexpected(opened.error());
+  auto files = (*opened)->export_set(name);
+  if (!files) return tl::unexpected(files.error());
+  Loaded loaded = load(*files);
+  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), {}, std::move(loaded)});
+  return known.get();
+}
+
+Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view file) {
+  const std::string_view beside = file.substr(0, file.rfind('/') + 1);
+  if (last_ != nullptr && last_name_ == name && last_beside_ == beside) return last_;
+  Result<const ReadSet*> found = nullptr;
+  if (in_season()) {
+    found = from_season(std::string(name));
+  } else {
+    const auto place = find_set(name, search_beside(file));
+    if (!place) return tl::unexpected(place.error());
+    found = from_folder(place->name, place->folder);
+  }
+  if (!found) return found;
+  last_name_ = name;
+  last_beside_ = beside;
+  last_ = *found;
+  return found;
+}
+
+Result<const ReadSet*> Values::of_operand(const std::string& operand) {
+  if (!is_path(operand)) return of_sheet(operand, "-");
+  return from_folder(name_of(operand), operand);
+}
+
+std::vector<std::string> Values::names(std::string_view file) {
+  std::vector<std::string> found;
+  if (in_season()) {
+    const auto opened = season(Season::Mode::read);
+    if (!opened) return found;
+    if (const auto sets = (*opened)->sets())
+      for (const SeasonSet& set : *sets) found.push_back(set.name);
+  } else {
+    for (const SetPlace& place : all_sets(search_beside(file))) found.push_back(place.name);
+  }
+  return found;
+}
+
+std::string message(const Trouble& trouble) {
+  return "landdrill: " + to_string(trouble);
+}
+
+Exit refuse(Call& call, const Trouble& trouble) {
+  call.streams.say(message(trouble));
+  return Exit::environment;
+}
+
+Exit refuse_set(Call& call, const ReadSet& set) {
+  call.streams.say(to_string(set.loaded.diagnostics));
+  call.streams.say(
+      fmt::format("landdrill: the value set {} cannot be used until these are mended\n", set.files.name));
+  return Exit::errors;
+}
+
+}  // namespace landdrill::cli

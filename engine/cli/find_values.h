@@ -1,0 +1,66 @@
+// The value sets of one call: from folders, or from the season file that was named; each is read once.
+//
+//   Values values(call);
+//   auto set = values.of_sheet("kingfisher-2026", "club/duet.sheet");   // (*set)->loaded.set
+#pragma once
+
+#include <map>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/cli/call.h"
+#include "tables/folder.h"
+#include "tables/load.h"
+#include "tables/store/season.h"
+
+namespace landdrill::cli {
+
+// A set as it was read. `folder` is empty for one from a season file.
+struct ReadSet {
+  TableFiles files;
+  std::filesystem::path folder;
+  Loaded loaded;
+};
+
+class Values {
+ public:
+  // Heeds --values and --season as far as the command has them.
+  explicit Values(const Call& call);
+
+  // The set called `name` for a sheet in `file`. Diagnostics of the tables are the caller's to print, once.
+  Result<const ReadSet*> of_sheet(std::string_view name, std::string_view file);
+  // The set that an operand names: a folder when it has a `/` in it, else a name.
+  Result<const ReadSet*> of_operand(const std::string& operand);
+  // The names of all sets that can be found, for "did you mean"; for a sheet in `file`.
+  std::vector<std::string> names(std::string_view file);
+
+  bool in_season() const { return !season_file_.empty(); }
+  const std::string& season_file() const { return season_file_; }
+  // The season file, opened once; only with --season.
+  Result<Season*> season(Season::Mode mode);
+  const Search& search() const { return search_; }
+
+ private:
+  Result<const ReadSet*> from_folder(const std::string& name, const std::filesystem::path& folder);
+  Result<const ReadSet*> from_season(const std::string& name);
+  Search search_beside(std::string_view file) const;
+
+  Search search_;
+  std::string season_file_;
+  std::optional<Season> season_;
+  std::map<std::string, std::unique_ptr<ReadSet>> read_;  // by folder, or by name in the season file
+  std::string last_name_, last_beside_;                   // of_sheet is mostly asked for the same again
+  const ReadSet* last_ = nullptr;
+};
+
+// A trouble as the program prints it.
+std::string message(const Trouble& trouble);
+// Prints a trouble; Exit::environment.
+Exit refuse(Call& call, const Trouble& trouble);
+// Prints the mistakes of a set that cannot be used; Exit::errors.
+Exit refuse_set(Call& call, const ReadSet& set);
+
+}  // namespace landdrill::cli

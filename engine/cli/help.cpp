@@ -1,0 +1,108 @@
+#include "engine/cli/help.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+namespace landdrill::cli {
+namespace {
+
+// Two columns: what is typed, and what it means, wrapped under itself.
+std::string row(std::string_view typed, std::string_view means, std::size_t column) {
+  const std::string text = wrapped(means, column);
+  if (typed.size() + 4 > column) return fmt::format("  {}\n{}", typed, text);
+  return fmt::format("  {:<{}}{}", typed, column - 2, std::string_view(text).substr(column));
+}
+
+std::string command_rows(const std::vector<const Command*>& rows) {
+  std::string text;
+  for (const Command* command : rows) text += row(command->words, command->summary, 20);
+  return text;
+}
+
+std::vector<const Command*> shown(bool of_values) {
+  std::vector<const Command*> found;
+  for (const Command& command : commands())
+    if (!command.hidden && command.words.starts_with("values ") == of_values) found.push_back(&command);
+  return found;
+}
+
+std::string operands_and_options(const Command& command) {
+  std::string text;
+  for (const OperandRow& operand : command.operands) text += row(spelled(operand), operand.help, 24);
+  if (!text.empty()) text += "\n";
+  for (const OptionRow* option : command.options) text += row(spelled(*option), option->help, 24);
+  return text + row("--help", "this text", 24);
+}
+
+std::string examples(const Command& command) {
+  std::string text = "\nExamples\n";
+  for (const Example& example : command.examples)
+    text += fmt::format("  {}\n      {}\n", example.command, example.says);
+  return text;
+}
+
+std::string exits() {
+  std::string text = "\nEnds with\n";
+  for (const Example& code : exit_codes()) text += row(code.command, code.says, 6);
+  return text;
+}
+
+}  // namespace
+
+std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
+  std::string result, line(indent, ' ');
+  bool empty = true;
+  const auto end_line = [&] {
+    result += (empty ? std::string() : line) + "\n";
+    line.assign(indent, ' ');
+    empty = true;
+  };
+  for (std::size_t at = 0; at < text.size();) {
+    const std::size_t end = std::min(text.find_first_of(" \n", at), text.size());
+    const std::string_view word = text.substr(at, end - at);
+    if (!empty && line.size() + 1 + word.size() > width) end_line();
+    if (!word.empty()) {
+      line += empty ? "" : " ";
+      line += word;
+      empty = false;
+    }
+    if (end < text.size() && text[end] == '\n') end_line();
+    at = end + 1;
+  }
+  if (!empty) end_line();
+  return result;
+}
+
+std::string overview() {
+  return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(shown(false)) +
+         "\nValue sets\n" + command_rows(shown(true)) +
+         "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" + exits() +
+         "\nA score is an estimate: only the competition's officials give marks. That a\nroutine is priced "
+         "does not say "
+         "that anyone can safely swim it.\n";
+}
+
+std::string group_help(std::string_view word) {
+  return fmt::format("landdrill {} ...\n\n", word) + command_rows(group(word)) +
+         fmt::format("\n`landdrill help {} COMMAND` says more about one of them.\n", word);
+}
+
+std::string command_help(const Command& command) {
+  std::string text = wrapped(synopsis(command), 0) + fmt::format("\n  {}\n", command.summary);
+  if (!command.story.empty()) text += "\n" + wrapped(command.story, 0);
+  return text + "\n" + operands_and_options(command) + examples(command) + exits();
+}
+
+std::string markdown() {
+  std::string text = "| Command | What it does |\n|---|---|\n";
+  for (const Command& command : commands()) {
+    if (command.hidden) continue;
+    std::string line = fmt::format("landdrill {}", command.words);
+    for (const OperandRow& operand : command.operands) line += " " + spelled(operand);
+    text += fmt::format("| `{}` | {} |\n", line, command.summary);
+  }
+  return text;
+}
+
+}  // namespace landdrill::cli

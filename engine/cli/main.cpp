@@ -1,0 +1,5 @@
+#include "engine/cli/run.h"
+
+int main(int count, char** words) {
+  return landdrill::cli::run(count, words);
+}

@@ -1,0 +1,13 @@
+// How to print: what --format, --colour and the terminal say.
+#pragma once
+
+#include "engine/cli/call.h"
+#include "engine/report/values.h"
+
+namespace landdrill::cli {
+
+report::TextWish page_wish(const Call& call);
+// Of a command with --format.
+report::Format format_of(const Call& call);
+
+}  // namespace landdrill::cli
