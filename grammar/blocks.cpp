@@ -37,17 +37,34 @@ std::string_view name_of(Place place) {
   return {};
 }
 
-bool is_day_of_the_calendar(std::string_view date) {
-  const auto number = [&](std::size_t from, std::size_t length) {
-    int value = 0;
-    for (char c : date.substr(from, length)) value = value * 10 + (c - '0');
-    return value;
-  };
-  const int year = number(0, 4), month = number(5, 2), day = number(8, 2);
+int number_in(std::string_view digits) {
+  int value = 0;
+  for (char c : digits) value = value * 10 + (c - '0');
+  return value;
+}
+
+// 0 when there is no such month.
+int days_of_month(std::string_view date) {
   constexpr int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  if (year < 1 || month < 1 || month > 12 || day < 1) return false;
+  const int year = number_in(date.substr(0, 4)), month = number_in(date.substr(5, 2));
+  if (year < 1 || month < 1 || month > 12) return 0;
   const bool leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
-  return day <= days[month - 1] + (month == 2 && leap ? 1 : 0);
+  return days[month - 1] + (month == 2 && leap ? 1 : 0);
+}
+
+bool is_day_of_the_calendar(std::string_view date) {
+  const int day = number_in(date.substr(8, 2));
+  return day >= 1 && day <= days_of_month(date);
+}
+
+// Day and month in the wrong order, or a day that the month does not have.
+std::string day_hint(std::string_view date) {
+  const std::string swapped =
+      fmt::format("{}-{}-{}", date.substr(0, 4), date.substr(8, 2), date.substr(5, 2));
+  if (is_day_of_the_calendar(swapped)) return fmt::format("the month stands before the day: {}", swapped);
+  const int days = days_of_month(date);
+  return days == 0 ? "write year-month-day, for example 2026-04-14"
+                   : fmt::format("this month has {} days", days);
 }
 
 std::string_view without_zeros(std::string_view number) {
@@ -92,18 +109,32 @@ class Builder {
 
   template <class Statement>
   void put_in_header(Said what, Statement& line, std::optional<Statement> Routine::*member) {
+    need_routine();
     if (place_ != Place::header)
-      return misplaced("it in the header of a routine, above its first element", header_hint());
+      return misplaced("it in the header of a routine, above its first element",
+                       "move it up, above the first element or passage");
     if (once(in_routine_, {what})) sheet_->routine.*member = std::move(line);
   }
 
-  std::string header_hint() const {
-    return place_ == Place::outside ? no_routine_hint() : "move it up, above the first element or passage";
+  // Everything but runs and panels belongs to a routine of the same text; without one, it is said once.
+  void need_routine() {
+    if (place_ != Place::outside) return;
+    misplaced("a routine above it", "a sheet starts with: routine \"Harbour Lights\"");
+    start_lost_routine();
+  }
+  void start_lost_routine() {
+    out_.routine_lost = true;
+    sheet_ = &(spare_sheet_ = {});
+    start_routine({});
   }
 
   // ---- elements and passages ----
   void put(ElementLine& line) {
-    if (!in_routine()) return misplaced("it in a routine, above its runs and panels", element_hint());
+    need_routine();
+    if (in_block())
+      return misplaced(
+          "it in a routine, above its runs and panels",
+          "marks and faults follow a colon (element 2: ...); an element stands above the first run or panel");
     const bool is_new = once(in_routine_, {Said::element, without_zeros(line.number.text)}, line.number.text);
     Element& element = is_new ? new_item<Element>() : (spare_element_ = {});
     element.head = std::move(line);
@@ -119,7 +150,10 @@ class Builder {
   }
 
   void put(PassageLine& line) {
-    if (!in_routine()) return misplaced("it in a routine, above its runs and panels", element_hint());
+    need_routine();
+    if (in_block())
+      return misplaced("it in a routine, above its runs and panels",
+                       "move it up, above the first run or panel");
     passage_ = &new_item<Passage>();
     passage_->head = std::move(line);
     start_passage();
@@ -136,7 +170,9 @@ class Builder {
 
   template <class Statement>
   void put_in_variant(Said what, Statement& line, std::optional<Statement> Variant::*member) {
-    if (place_ != Place::element) return misplaced("it in an element", variant_hint());
+    if (place_ != Place::element)
+      return misplaced(what == Said::counts ? "it in an element or a passage" : "it in an element",
+                       variant_hint());
     if (once(in_variant_, {what})) variant_->*member = std::move(line);
   }
 
@@ -146,17 +182,14 @@ class Builder {
   }
 
   void put(ImpressionLine& line) {
-    if (!in_routine()) return misplaced("it in a routine, above its runs and panels", element_hint());
+    need_routine();
+    if (in_block())
+      return misplaced("it in a routine, above its runs and panels",
+                       "move it up, above the first run or panel");
     if (place_ != Place::header) start(Place::after_elements);
     for (ExpectedAspect& each : line.marks)
       if (once(in_routine_, {Said::aspect, each.aspect.text}, each.aspect.text))
         sheet_->routine.impressions.push_back(std::move(each));
-  }
-
-  std::string element_hint() const {
-    if (place_ == Place::outside) return no_routine_hint();
-    return "marks and faults follow a colon: element 2: ...; the routine itself stands above its runs and "
-           "panels";
   }
 
   // ---- runs and panels ----
@@ -176,12 +209,12 @@ class Builder {
   }
 
   bool may_start(const Date& date) {
-    if (sheet_ == nullptr) misplaced("a routine above it", no_routine_hint());
+    if (sheet_ == nullptr) need_routine();
     const bool exists = is_day_of_the_calendar(date.text);
     if (!exists)
       complain(date.text, {Problem::bad_date, fmt::format("\"{}\"", date.text), "a day of the calendar",
-                           "write year-month-day, for example 2026-04-14"});
-    return exists && sheet_ != nullptr;
+                           day_hint(date.text)});
+    return exists;
   }
 
   void put(FaultsLine& line) {
@@ -235,14 +268,16 @@ class Builder {
   void put(SyncLine& line) { put_in_block(Said::sync, line, &Run::sync, &Panel::sync); }
   void put(PenaltyLine& line) { put_in_block(Said::penalty, line, &Run::penalty, &Panel::penalty); }
   void put(ResultLine& line) {
-    if (place_ != Place::panel) return misplaced("it in a panel", "a result is what was announced after a panel");
+    if (place_ != Place::panel)
+      return misplaced("it in a panel", "a result is what was announced after a panel");
     if (once(in_block_, {Said::result})) panel_->result = line;
   }
 
   template <class Statement>
   void put_in_block(Said what, Statement& line, std::optional<Statement> Run::*of_run,
                     std::optional<Statement> Panel::*of_panel) {
-    if (!in_block()) return misplaced("it in a run or a panel", "start a run above it: run 2026-04-14 \"Tuesday\"");
+    if (!in_block())
+      return misplaced("it in a run or a panel", "start a run above it: run 2026-04-14 \"Tuesday\"");
     if (!once(in_block_, {what})) return;
     (place_ == Place::run ? run_->*of_run : panel_->*of_panel) = std::move(line);
   }
@@ -254,9 +289,7 @@ class Builder {
       case Opens::nothing:
         return;
       case Opens::routine:
-        out_.routine_lost = true;
-        sheet_ = &(spare_sheet_ = {});
-        return start_routine({});
+        return start_lost_routine();
       case Opens::run:
         run_ = &(spare_run_ = {});
         return start(Place::run);
@@ -292,7 +325,6 @@ class Builder {
 
   // ---- where we are ----
   bool in_block() const { return place_ == Place::run || place_ == Place::panel; }
-  bool in_routine() const { return place_ != Place::outside && !in_block(); }
 
   void start(Place place) {
     place_ = place;
@@ -319,8 +351,6 @@ class Builder {
   }
 
   // ---- complaints ----
-  static std::string no_routine_hint() { return "a sheet starts with: routine \"Harbour Lights\""; }
-
   std::string_view first_word() const {
     const char* last = line_.data() + line_.size();
     const char* start = characters::skip_blanks(line_.data(), last);

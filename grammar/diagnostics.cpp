@@ -28,7 +28,7 @@ const Entry& entry(Problem problem) {
   return entries[static_cast<std::size_t>(problem)];
 }
 
-constexpr std::size_t longest_excerpt = 400;
+constexpr std::size_t longest_excerpt = 160;
 
 std::size_t count_characters(std::string_view text) {
   std::size_t count = 0;
@@ -140,6 +140,7 @@ Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint
   Diagnostic diagnostic = diagnostic_about(source.name, std::move(complaint));
   diagnostic.at = position_of(source, piece);
   diagnostic.line = part.text;
+  if (part.offset + part.text.size() < line.size()) diagnostic.line += "...";
   diagnostic.cut = count_characters(line.substr(0, part.offset));
   diagnostic.length = std::max<std::size_t>(1, count_characters(underlined));
   return diagnostic;

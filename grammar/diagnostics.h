@@ -36,7 +36,7 @@ struct Diagnostic {
   Problem problem;
   std::string file;
   Position at;             // line 0: about the file as a whole
-  std::string line;        // the line as typed, tabs kept; at most 400 bytes of it
+  std::string line;        // the line as typed, tabs kept; at most some 160 bytes of it
   std::size_t cut = 0;     // characters of the line left out before `line`
   std::size_t length = 1;  // characters to underline, at least 1
   std::string found;       // "the part \"spin-730\""

@@ -30,6 +30,6 @@ Explained explain(const FailedLine& line, const Failure& failure);
 // The first word is no keyword, and no colon follows that would make it an aspect.
 Explained explain_unknown(const FailedLine& line);
 // `bad` points at the NUL or at the byte that breaks UTF-8.
-Explained explain_bad_byte(const FailedLine& line, const char* bad);
+Explained explain_bad_byte(const char* bad);
 
 }  // namespace landdrill

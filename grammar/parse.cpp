@@ -3,6 +3,7 @@
 #include <boost/spirit/home/x3.hpp>
 
 #include "grammar/characters.h"
+#include "grammar/expected.h"
 #include "grammar/leaves.h"
 #include "grammar/statement.h"
 
@@ -128,58 +129,59 @@ using any_code = code_unless<leaves::refuse_nothing>;
 using no_number = code_unless<characters::looks_like_number>;
 using number = leaf<ast::Number, leaves::take_number>;
 
-constexpr auto end = named{mark_of<leaves::take_end>{}, "the end of the line"};
-constexpr auto comma = named{x3::lit(','), "a comma"};
-constexpr auto colon = named{x3::lit(':'), "a colon"};
+constexpr auto end = named{mark_of<leaves::take_end>{}, expected::end};
+constexpr auto comma = named{x3::lit(','), expected::comma};
+constexpr auto colon = named{x3::lit(':'), expected::colon};
 constexpr auto is = mark_of<leaves::take_optional_colon>{};
-constexpr auto title = named{leaf<ast::Name, leaves::take_quoted>{}, "a title in quotation marks"};
-constexpr auto times = maybe{named{leaf<ast::Number, leaves::take_times>{}, "how many times, such as x2"}};
+constexpr auto title = named{leaf<ast::Name, leaves::take_quoted>{}, expected::title};
+constexpr auto times = maybe{named{leaf<ast::Number, leaves::take_times>{}, expected::times}};
 constexpr auto none = named{spelled{words::none}, "none"};
 
 constexpr auto routine_line = is >> title >> end;
-constexpr auto event_line = is >> named{any_code{}, "the event, such as duet-free"} >> end;
+constexpr auto event_line = is >> named{any_code{}, "the event (like duet-free)"} >> end;
 constexpr auto values_line = is >> named{any_code{}, "the name of a value set"} >> end;
-constexpr auto tempo_line = is >> named{number{}, "the beats a minute, such as 128"} >> end;
-constexpr auto swimmers_line = is >> named{number{}, "how many swim, such as 2"} >> end;
-constexpr auto element_number = named{leaf<ast::Number, leaves::take_whole>{}, "the number of the element"};
+constexpr auto tempo_line = is >> named{number{}, "the beats a minute (like 128)"} >> end;
+constexpr auto swimmers_line = is >> named{number{}, "how many swim (like 2)"} >> end;
+constexpr auto element_number = named{leaf<ast::Number, leaves::take_whole>{}, expected::element_number};
 constexpr auto element_line =
-    is >> element_number >> named{no_number{}, "the kind of element, such as hybrid"} >> maybe{title} >> end;
+    is >> element_number >> named{no_number{}, expected::kind} >> maybe{title} >> end;
 constexpr auto option_line = is >> title >> end;
 constexpr auto parts_line = is >> ((named{any_code{}, "a part"} >> times) % comma) >> end;
-constexpr auto counts_line = is >> ((named{number{}, "a number of counts"} >>
-                                     named{no_number{}, "where they are swum, such as under"}) %
+constexpr auto counts_line = is >> ((named{number{}, expected::counts} >>
+                                     named{no_number{}, "where they are swum (like under)"}) %
                                     comma) >>
                              end;
-constexpr auto difficulty_line = named{number{}, "the declared difficulty, such as 2.4"} >> end;
-constexpr auto expect_line = is >> named{number{}, "the mark you expect, such as 7.50"} >> end;
+constexpr auto difficulty_line = named{number{}, "the declared difficulty (like 2.4)"} >> end;
+constexpr auto expect_line = is >> named{number{}, "the mark you expect (like 7.50)"} >> end;
 constexpr auto slip_line =
-    is >> named{number{}, "a chance such as 12%"} >> named{x3::lit('%'), "a percent sign"} >> end;
+    is >> named{number{}, "a chance (like 12%)"} >> named{x3::lit('%'), expected::percent} >> end;
 constexpr auto passage_line = is >> title >> end;
-constexpr auto impression_line = is >> ((named{no_number{}, "an aspect, such as choreography"} >> is >>
+constexpr auto impression_line = is >> ((named{no_number{}, "an aspect (like choreography)"} >> is >>
                                          named{number{}, "the mark you expect for it"}) %
                                         comma) >>
                                  end;
 constexpr auto dated_line =
-    is >> named{leaf<ast::Date, leaves::take_date>{}, "a date such as 2026-04-14"} >> maybe{title} >> end;
+    is >> named{leaf<ast::Date, leaves::take_date>{}, expected::date} >> maybe{title} >> end;
 constexpr auto result_line = is >> named{number{}, "the total that was announced"} >> end;
 
 constexpr auto between_marks = mark_of<leaves::take_between_marks>{};
-constexpr auto marks = (named{leaf<ast::JudgeMark, leaves::take_mark>{}, "a mark"} % between_marks) >> end;
+constexpr auto marks =
+    (named{leaf<ast::JudgeMark, leaves::take_mark>{}, expected::mark} % between_marks) >> end;
 constexpr auto aspect_line = named{any_code{}, "an aspect"} >> colon >> marks;
 constexpr auto marked_element = is >> element_number >> leaf<bool, leaves::take_base>{} >> colon;
-constexpr auto clean_line = named{spelled{words::clean}, "clean"} >> end;
+constexpr auto clean_line = named{spelled{words::clean}, expected::clean} >> end;
 using fault_rule = x3::rule<struct FaultTag, ast::Fault>;
 constexpr auto lost_part = fault_rule{"fault"} =
-    named{spelled{words::lost}, "lost"} >> given{named{any_code{}, "the part that was lost"}} >>
+    named{spelled{words::lost}, "lost"} >> given{named{any_code{}, expected::lost_code}} >>
     x3::attr(ast::Name{}) >> x3::attr(ast::Name{}) >> x3::attr(std::optional<ast::Number>{});
 constexpr auto fault = fault_rule{"fault"} =
     x3::attr(std::optional<ast::Name>{}) >> named{code_unless<leaves::is_no_fault>{}, "a fault"} >>
-    named{code_unless<characters::looks_like_times>{}, "the size of the fault, such as small"} >> times;
+    named{code_unless<characters::looks_like_times>{}, expected::size} >> times;
 constexpr auto faults_line = ((lost_part | fault) % comma) >> end;
 constexpr auto no_sync_line = is >> none >> end;
 constexpr auto sync_line =
     is >>
-    ((named{code_unless<leaves::is_none>{}, "a class of sync error, such as small"} >> times) % comma) >> end;
+    ((named{code_unless<leaves::is_none>{}, "a class of sync error (like small)"} >> times) % comma) >> end;
 constexpr auto penalty_line = is >>
                               ((named{code_unless<leaves::is_none>{}, "a penalty"} >> times) % comma) >> end;
 

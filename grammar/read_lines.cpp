@@ -99,7 +99,7 @@ class Reader {
     if (text.size() > longest_line) return bad_line_too_long(text);
     if (start == last) return add_empty_line(text);
     if (const Iterator bad = characters::first_bad_byte(text.data(), last); bad != last)
-      return bad_line(text, start, [&](const FailedLine& line) { return explain_bad_byte(line, bad); });
+      return bad_line(text, start, [&](const FailedLine&) { return explain_bad_byte(bad); });
     if (*start == '#') return add_comment(text, start);
     read_statement(text, start);
   }
@@ -137,15 +137,29 @@ class Reader {
 
   void unknown_line(std::string_view text, Iterator start) {
     parsed_.lines.pop_back();
+    if (goes_on_from_above()) return static_cast<void>(keep_bad_line(text));
     bad_line(text, start, [](const FailedLine& failed) { return explain_unknown(failed); });
+  }
+
+  // The line above was in error for the comma at its end: this one is the rest of its list, and no second
+  // mistake.
+  bool goes_on_from_above() const {
+    if (parsed_.lines.empty() || !std::holds_alternative<ast::BadLine>(parsed_.lines.back().statement))
+      return false;
+    return without_trailing_blanks(parsed_.lines.back().text).ends_with(',');
+  }
+
+  ast::BadLine& keep_bad_line(std::string_view text) {
+    ast::Line& line = parsed_.lines.emplace_back();
+    line.text = text;
+    return line.statement.emplace<ast::BadLine>(ast::BadLine{text, ast::Opens::nothing});
   }
 
   // Keeps the line as typed and complains of it; once the list is full, only counts.
   template <class Explain>
   void bad_line(std::string_view text, Iterator start, Explain explain_it) {
-    ast::Line& line = parsed_.lines.emplace_back();
-    line.text = text;
-    auto& bad = line.statement.emplace<ast::BadLine>(ast::BadLine{text});
+    ast::BadLine& bad = keep_bad_line(text);
+    bad.opens = ast::Opens::unknown;
     if (!parsed_.diagnostics.wants_more()) return parsed_.diagnostics.count_only(Severity::error);
     const Iterator last = text.data() + text.size();
     const std::string_view word = view(start, characters::code_end(start, last));
@@ -156,9 +170,7 @@ class Reader {
   }
 
   void bad_line_too_long(std::string_view text) {
-    ast::Line& line = parsed_.lines.emplace_back();
-    line.text = text;
-    line.statement.emplace<ast::BadLine>(ast::BadLine{text});
+    keep_bad_line(text).opens = ast::Opens::unknown;
     complain_of_length(text.substr(0, 1), "a line of more than 65,536 bytes");
   }
 

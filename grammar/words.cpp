@@ -91,7 +91,7 @@ std::vector<std::string_view> nearest(std::string_view word, std::span<const std
   if (word.empty() || word.size() > longest) return {};
   for (std::string_view candidate : known) {
     if (candidate.size() > longest) continue;
-    const auto [shorter, longer] = std::minmax(word.size(), candidate.size());
+    const auto [shorter, longer] = std::minmax({word.size(), candidate.size()});
     const std::size_t limit = longer / 3;
     if (longer - shorter > limit) continue;
     const std::size_t apart = distance(word, candidate, limit);
