@@ -6,17 +6,15 @@
 // event that is named but not there; invented rows without a source ...
 #pragma once
 
+#include <vector>
+
 #include "grammar/diagnostics.h"
-#include "tables/csv.h"
+#include "tables/read_table.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
 
 // Adds what is wrong with `set` to `diagnostics`; `tables` are the texts it was read from, for places in messages.
-struct ReadTable {
-  Source source;
-  CsvTable csv;
-};
 void check(const ValueSet& set, const std::vector<ReadTable>& tables, Diagnostics& diagnostics);
 
 }  // namespace landdrill

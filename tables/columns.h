@@ -5,6 +5,7 @@
 // The loader, the checks, the store and the reference for coaches are all made from it.
 #pragma once
 
+#include <cstddef>
 #include <span>
 #include <string_view>
 
@@ -26,20 +27,23 @@ struct Column {
   Cell holds;
   bool required;               // an empty cell is an error
   std::string_view meaning;    // one line for the coach
-  std::string_view choices = {};  // for Cell::choice: "mean sum"
-  std::string_view refers_to = {};  // the table whose key the cell names, or empty
+  std::string_view choices = {};    // for Cell::choice: "mean sum"
+  std::string_view refers_to = {};  // the table whose code the cell names, or empty
+  int least = 0, most = 1'000'000;  // for Cell::whole
+  bool above_zero = false;          // for Cell::number, which is never below 0
 };
 
 struct Table {
   std::string_view name;       // the file is name + ".csv"
   std::string_view meaning;
   std::span<const Column> columns;
-  std::size_t key_columns;     // the first so many columns together name a row
+  std::size_t key_columns;     // the first so many columns together name a row; 0: the table has one row
   bool required;               // a set without this file is refused
 };
 
 // In the order in which a coach would read them: set, families, parts, kinds, events, quotas, panels, faults, sync, penalties.
 std::span<const Table> value_tables();
-const Table* find_table(std::string_view name);
+const Table* find_table(std::string_view name);  // nullptr when there is none
+const Column* find_column(const Table& table, std::string_view name);
 
 }  // namespace landdrill

@@ -5,6 +5,7 @@
 //   write_csv(table)                  // the same bytes again
 //
 // Comma, semicolon or tab between cells (seen from the header line), quotes doubled inside quotes, BOM, LF or CRLF.
+// Law: write_csv(read_csv(x).table) == x for any bytes x.
 #pragma once
 
 #include <optional>
@@ -27,6 +28,7 @@ struct CsvRow {
   std::vector<CsvCell> cells;  // empty for an empty line
   std::string ending;          // "\n", "\r\n", "\r", or "" for a last line without one
   std::size_t line = 0;        // 1 is the first line of the file
+  bool broken = false;         // there is a diagnostic about its quotation marks or its length
 };
 
 struct CsvTable {
@@ -45,6 +47,9 @@ struct CsvRead {
 // Given any bytes, never throws; linear in the text. A row with an error is kept, so that nothing is lost.
 CsvRead read_csv(const Source& source);
 std::string write_csv(const CsvTable& table);
+
+// Without the blanks around it, also the no-break kind.
+std::string_view trimmed(std::string_view text);
 
 // The bytes that stand for `text` in a file with this separator: quoted when it must be.
 std::string csv_cell(std::string_view text, char separator);

@@ -25,7 +25,9 @@ std::int64_t units_in_range(Int128 units) {
   return static_cast<std::int64_t>(units);
 }
 
-bool is_digit(char c) { return c >= '0' && c <= '9'; }
+bool is_digit(char c) {
+  return c >= '0' && c <= '9';
+}
 
 // Adds up `digits` onto `number`; false when it leaves the range.
 bool append_digits(std::string_view digits, Int128& number) {
@@ -54,7 +56,9 @@ Int128 sum(Int128 a, Int128 b) {
   return result;
 }
 
-Int128 magnitude(Int128 a) { return a < 0 ? -a : a; }
+Int128 magnitude(Int128 a) {
+  return a < 0 ? -a : a;
+}
 
 Int128 greatest_divisor(Int128 a, Int128 b) {
   a = magnitude(a);
@@ -83,10 +87,18 @@ Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding)
   const Int128 other_side = denominator - rest;
   bool away = false;
   switch (rounding) {
-    case Rounding::half_up: away = rest >= other_side; break;
-    case Rounding::half_even: away = rest > other_side || (rest == other_side && quotient % 2 != 0); break;
-    case Rounding::down: away = false; break;
-    case Rounding::up: away = rest != 0; break;
+    case Rounding::half_up:
+      away = rest >= other_side;
+      break;
+    case Rounding::half_even:
+      away = rest > other_side || (rest == other_side && quotient % 2 != 0);
+      break;
+    case Rounding::down:
+      away = false;
+      break;
+    case Rounding::up:
+      away = rest != 0;
+      break;
   }
   if (away) quotient += 1;
   return negative ? -quotient : quotient;
@@ -108,7 +120,9 @@ std::string_view word_of(Rounding rounding) {
   std::abort();
 }
 
-Decimal Decimal::whole(std::int64_t number) { return Decimal(units_in_range(Int128{number} * one)); }
+Decimal Decimal::whole(std::int64_t number) {
+  return Decimal(units_in_range(Int128{number} * one));
+}
 
 std::optional<Decimal> Decimal::parse(std::string_view text) {
   const bool negative = !text.empty() && text.front() == '-';
@@ -123,7 +137,8 @@ std::optional<Decimal> Decimal::parse(std::string_view text) {
   if (before.empty()) return std::nullopt;
   after = without_trailing_zeros(after);
   Int128 units = 0;
-  if (after.size() > places || !append_digits(before, units) || !append_digits(after, units)) return std::nullopt;
+  if (after.size() > places || !append_digits(before, units) || !append_digits(after, units))
+    return std::nullopt;
   for (std::size_t place = after.size(); place < places; ++place) units *= 10;
   if (units > most_units) return std::nullopt;
   return Decimal(static_cast<std::int64_t>(negative ? -units : units));
@@ -150,9 +165,15 @@ bool Decimal::is_multiple_of(Decimal step) const {
   return units_ % step.units_ == 0;
 }
 
-Decimal operator+(Decimal a, Decimal b) { return Decimal(units_in_range(Int128{a.units_} + b.units_)); }
-Decimal operator-(Decimal a, Decimal b) { return Decimal(units_in_range(Int128{a.units_} - b.units_)); }
-Decimal operator*(Decimal a, std::int64_t times) { return Decimal(units_in_range(Int128{a.units_} * times)); }
+Decimal operator+(Decimal a, Decimal b) {
+  return Decimal(units_in_range(Int128{a.units_} + b.units_));
+}
+Decimal operator-(Decimal a, Decimal b) {
+  return Decimal(units_in_range(Int128{a.units_} - b.units_));
+}
+Decimal operator*(Decimal a, std::int64_t times) {
+  return Decimal(units_in_range(Int128{a.units_} * times));
+}
 
 Exact Exact::in_lowest_terms() const {
   const Int128 divisor = greatest_divisor(numerator_, denominator_);
@@ -167,12 +188,15 @@ Exact operator+(Exact a, Exact b) {
                product(a.denominator_, b.denominator_));
 }
 
-Exact operator-(Exact a, Exact b) { return a + Exact(-b.numerator_, b.denominator_); }
+Exact operator-(Exact a, Exact b) {
+  return a + Exact(-b.numerator_, b.denominator_);
+}
 
 Exact operator*(Exact a, Exact b) {
   a = a.in_lowest_terms();
   b = b.in_lowest_terms();
-  return Exact(product(a.numerator_, b.numerator_), product(a.denominator_, b.denominator_)).in_lowest_terms();
+  return Exact(product(a.numerator_, b.numerator_), product(a.denominator_, b.denominator_))
+      .in_lowest_terms();
 }
 
 Exact operator/(Exact a, Exact b) {
@@ -190,7 +214,8 @@ std::strong_ordering operator<=>(Exact a, Exact b) {
 std::optional<Decimal> Exact::decimal() const {
   const Exact reduced = in_lowest_terms();
   if (Int128{Decimal::one} % reduced.denominator_ != 0) return std::nullopt;
-  return Decimal::from_units(units_in_range(product(reduced.numerator_, Decimal::one / reduced.denominator_)));
+  return Decimal::from_units(
+      units_in_range(product(reduced.numerator_, Decimal::one / reduced.denominator_)));
 }
 
 std::string Exact::text() const {

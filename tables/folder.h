@@ -32,6 +32,8 @@ struct Search {
 };
 // The folders that are searched, in order, existing or not: for messages.
 std::vector<std::filesystem::path> places(const Search& search);
+// Those of them that hold the sets that come with the program: nothing in them is to be changed.
+std::vector<std::filesystem::path> shipped_places();
 Result<SetPlace> find_set(std::string_view name, const Search& search);
 std::vector<SetPlace> all_sets(const Search& search);
 

@@ -4,10 +4,12 @@
 //
 // Numbers, + - * /, brackets, min(a, b, ...), max(a, b, ...), round(a, places), sum(parts), sum(FAMILY),
 // count(parts), count(FAMILY), families (how many different ones), base. `parts` means every part of the element.
+// The places of round are a written number from 0 to 6; ties go away from zero.
 #pragma once
 
 #include <cstdint>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -26,11 +28,13 @@ struct FormulaStep {
   Does does;
   Decimal number;        // for number
   std::string family;    // for sum_family, count_family
-  int takes = 0;         // for min, max: how many numbers
+  int takes = 0;         // for min, max: how many numbers; for round: the decimal places
+  bool operator==(const FormulaStep&) const = default;
 };
 
 struct Formula {
   std::vector<FormulaStep> steps;
+  bool operator==(const Formula&) const = default;
   // The families it names, in order, each once.
   std::vector<std::string> families_named() const;
 };
@@ -40,7 +44,8 @@ struct FormulaRead {
   Diagnostics diagnostics;
 };
 
-// Reads `text`, a view into `source.text` (a cell of kinds.csv). Nested at most 64 deep, at most 4,000 bytes.
+// Reads `text`, a view into `source.text` (a cell of kinds.csv). Nested at most 64 deep, at most 4,000
+// bytes that are not blanks.
 FormulaRead read_formula(const Source& source, std::string_view text);
 
 // What an element puts into the formula.
@@ -60,11 +65,17 @@ struct FormulaResult {
   std::optional<Exact> value;         // empty: division by zero, or a number too large
   std::string why_not;                // "divides by count(spins), which is 0"
 };
+// Never throws: what cannot be worked out says why not.
 FormulaResult evaluate(const Formula& formula, const FormulaInput& input);
 
 // The formula with the element's numbers put in: "0.5 + 3.4 + 0.1 * max(0, 3 - 2)".
 std::string with_numbers(const Formula& formula, const FormulaInput& input);
 // The formula in its normal form; reading it again gives the same steps.
 std::string print(const Formula& formula);
+
+// The number that a step puts on the stack which takes none from it.
+Decimal number_of(const FormulaStep& step, const FormulaInput& input);
+// The formula for the number that is on top of the stack after these steps, the first ones of a formula.
+std::string print_last(std::span<const FormulaStep> steps);
 
 }  // namespace landdrill

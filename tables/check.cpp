@@ -1,0 +1,165 @@
+#include "tables/check.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+#include <unordered_map>
+
+#include "grammar/words.h"
+#include "tables/complaints.h"
+
+namespace landdrill {
+namespace {
+
+using Codes = std::vector<std::string_view>;
+
+Codes codes_of(const ReadTable& read) {
+  Codes codes;
+  for (const CsvRow& row : read.csv.rows) {
+    const std::string_view code = read.text(row, "code");
+    if (!code.empty()) codes.push_back(code);
+  }
+  std::sort(codes.begin(), codes.end());
+  return codes;
+}
+
+// ---- keys ----
+
+// Keeps the cells of a key apart, whatever is in them.
+std::string exact_key(const ReadTable& read, const CsvRow& row) {
+  std::string key;
+  for (std::size_t i = 0; i < read.table->key_columns; ++i) {
+    key += read.text(row, read.table->columns[i].name);
+    key += '\n';
+  }
+  return key;
+}
+
+void check_keys(const ReadTable& read, Complaints& complaints) {
+  std::unordered_map<std::string, std::size_t> lines;
+  for (const CsvRow& row : read.csv.rows) {
+    if (is_blank(row) || row.broken || read.text(row, read.table->columns[0].name).empty()) continue;
+    const auto [first, is_new] = lines.emplace(exact_key(read, row), row.line);
+    if (is_new) continue;
+    complaints.at_piece(read, read.piece(row, read.table->columns[0].name),
+                        {Problem::repeated_row, in_quotes(read.key(row)) + " a second time",
+                         "one row for each in " + std::string(read.table->name) + ".csv",
+                         "the first is in line " + std::to_string(first->second)});
+  }
+}
+
+void check_row_count(const ReadTable& set, Complaints& complaints) {
+  const CsvRow* first = nullptr;
+  for (const CsvRow& row : set.csv.rows) {
+    if (is_blank(row)) continue;
+    if (first) {
+      return complaints.at_piece(set, set.piece(row, "title"),
+                                 {Problem::row_count, "a second row", "one row: a set has one title"});
+    }
+    first = &row;
+  }
+  if (!first) complaints.about_file(set, {Problem::row_count, "no row", "one row with the title of the set"});
+}
+
+void check_has_rows(const ReadTable& read, Complaints& complaints) {
+  const auto& rows = read.csv.rows;
+  if (!std::all_of(rows.begin(), rows.end(), is_blank)) return;
+  complaints.about_file(read,
+                        {Problem::row_count, "no row", "at least one: " + std::string(read.table->meaning)});
+}
+
+// ---- names of rows in other tables ----
+
+class NameCheck {
+ public:
+  NameCheck(std::string_view table, Complaints& complaints) : table_(table), complaints_(complaints) {
+    if (const ReadTable* read = complaints.table(table)) {
+      there_ = true;
+      codes_ = codes_of(*read);
+    }
+  }
+
+  void check(const ReadTable& read, const Column& column) {
+    if (complaints_.is_unreadable(table_)) return;
+    for (const CsvRow& row : read.csv.rows) {
+      if (row.broken) continue;
+      const std::string_view piece = read.piece(row, column.name);
+      const std::string_view text = read.text(row, column.name);
+      if (column.holds == Cell::codes) {
+        check_each(read, piece, text);
+      } else if (!text.empty()) {
+        check_one(read, piece, text);
+      }
+    }
+  }
+
+ private:
+  void check_each(const ReadTable& read, std::string_view piece, std::string_view text) {
+    while (!text.empty()) {
+      const std::string_view word = text.substr(0, text.find(' '));
+      const std::size_t place = piece.find(word);
+      check_one(read, place == std::string_view::npos ? piece : piece.substr(place, word.size()), word);
+      text = trimmed(text.substr(word.size()));
+    }
+  }
+
+  void check_one(const ReadTable& read, std::string_view piece, std::string_view word) {
+    if (std::binary_search(codes_.begin(), codes_.end(), word)) return;
+    const std::string file = std::string(table_) + ".csv";
+    complaints_.at_piece(read, piece,
+                         {Problem::unknown_name, in_quotes(word), "a code of " + file, hint_for(word, file)});
+  }
+
+  std::string hint_for(std::string_view word, const std::string& file) const {
+    if (!there_) return "there is no " + file;
+    // Of so many codes hardly one is near, and looking for it takes its time.
+    if (codes_.size() > 20'000 || !complaints_.wants_more()) return {};
+    const std::string nearest = words::nearest_hint(word, codes_);
+    return nearest.empty() && codes_.size() <= 12 ? all_codes(file) : nearest;
+  }
+
+  std::string all_codes(const std::string& file) const {
+    std::string list = file + " has ";
+    for (std::size_t i = 0; i < codes_.size(); ++i) list += (i > 0 ? ", " : "") + std::string(codes_[i]);
+    return codes_.empty() ? file + " has no row" : list;
+  }
+
+  std::string_view table_;
+  Complaints& complaints_;
+  bool there_ = false;
+  Codes codes_;
+};
+
+void check_names(Complaints& complaints) {
+  for (std::string_view target : {"families", "kinds", "events"}) {
+    NameCheck names(target, complaints);
+    for (const ReadTable& read : complaints.tables()) {
+      if (!read.usable) continue;
+      for (const Column& column : read.table->columns) {
+        if (column.refers_to == target) names.check(read, column);
+      }
+    }
+  }
+}
+
+}  // namespace
+
+void check(const ValueSet& set, const std::vector<ReadTable>& tables, Diagnostics& diagnostics) {
+  Complaints complaints(tables, diagnostics);
+  for (const ReadTable& read : tables) {
+    if (!read.usable) continue;
+    if (read.table->key_columns == 0) {
+      check_row_count(read, complaints);
+    } else {
+      if (read.table->required) check_has_rows(read, complaints);
+      check_keys(read, complaints);
+    }
+  }
+  check_names(complaints);
+  check_rows(set, complaints);
+  check_formulas(set, complaints);
+  check_panels(set, complaints);
+  check_quotas(set, complaints);
+}
+
+}  // namespace landdrill

@@ -1,0 +1,131 @@
+#include <algorithm>
+#include <span>
+
+#include "grammar/words.h"
+#include "tables/complaints.h"
+
+namespace landdrill {
+namespace {
+
+using Does = FormulaStep::Does;
+
+bool comes_from_parts(const FormulaStep& step) {
+  switch (step.does) {
+    case Does::sum_parts:
+    case Does::count_parts:
+    case Does::sum_family:
+    case Does::count_family:
+    case Does::families:
+      return true;
+    default:
+      return false;
+  }
+}
+
+bool is_fixed(const FormulaStep& step) {
+  return !comes_from_parts(step) && step.does != Does::base;
+}
+
+int takes(const FormulaStep& step) {
+  switch (step.does) {
+    case Does::add:
+    case Does::subtract:
+    case Does::multiply:
+    case Does::divide:
+      return 2;
+    case Does::negate:
+    case Does::round:
+      return 1;
+    case Does::min:
+    case Does::max:
+      return step.takes;
+    default:
+      return 0;
+  }
+}
+
+// The first of the steps that work out the number on top of the stack after step `last`.
+std::size_t first_step_of(const Formula& formula, std::size_t last) {
+  int wanted = 1;
+  std::size_t at = last + 1;
+  while (wanted > 0) wanted += takes(formula.steps[--at]) - 1;
+  return at;
+}
+
+// A divisor that is 0 whatever the element, as it stands in the formula; empty when there is none.
+std::string zero_divisor(const Formula& formula) {
+  for (std::size_t i = 1; i < formula.steps.size(); ++i) {
+    if (formula.steps[i].does != Does::divide) continue;
+    const std::size_t first = first_step_of(formula, i - 1);
+    const auto divisor = std::span(formula.steps).subspan(first, i - first);
+    if (!std::all_of(divisor.begin(), divisor.end(), is_fixed)) continue;
+    const Formula alone{{divisor.begin(), divisor.end()}};
+    const FormulaResult result = evaluate(alone, {});
+    if (result.value && result.value->is_zero()) return print(alone);
+  }
+  return {};
+}
+
+class FormulaCheck {
+ public:
+  FormulaCheck(const ValueSet& set, Complaints& complaints) : set_(set), complaints_(complaints) {}
+
+  void check(const Kind& kind) {
+    for (const std::string& name : kind.formula->families_named()) check_family(kind, name);
+    if (const std::string divisor = zero_divisor(*kind.formula); !divisor.empty()) {
+      complaints_.at(kind.from, "formula",
+                     {Problem::zero_divisor, "a formula that divides by " + divisor + ", which is 0",
+                      "a divisor that can be something else"});
+    }
+    const auto& steps = kind.formula->steps;
+    if (std::any_of(steps.begin(), steps.end(), comes_from_parts)) return;
+    complaints_.at(
+        kind.from, "formula",
+        {Problem::parts_unused, "a formula without the parts of the element", "sum(parts) or the like",
+         "every " + kind.code + " is worth the same, whatever is in it"});
+  }
+
+ private:
+  void check_family(const Kind& kind, const std::string& name) {
+    if (complaints_.is_unreadable("families")) return;
+    const Family* family = set_.families.find(name);
+    if (!family) return complain_of_unknown(kind, name);
+    const auto& kinds = family->kinds;
+    if (kinds.empty() || std::find(kinds.begin(), kinds.end(), kind.code) != kinds.end()) return;
+    complaints_.at_part(
+        kind.from, "formula", name,
+        {Problem::never_counts,
+         "the family " + in_quotes(name) + " in the formula of " + in_quotes(kind.code),
+         "a family that may stand in this kind", "families.csv allows " + name + " only in " + list(kinds)});
+  }
+
+  void complain_of_unknown(const Kind& kind, const std::string& name) {
+    const auto codes = set_.families.codes();
+    std::string hint = words::nearest_hint(name, codes);
+    if (name.find_first_of("+*") != std::string::npos) hint = "add sums, not families: sum(one) + sum(other)";
+    if (name == "families" || name == "base") hint = "write " + name + " by itself, without sum or count";
+    if (hint.empty() && !complaints_.table("families")) hint = "there is no families.csv";
+    complaints_.at_part(kind.from, "formula", name,
+                        {Problem::unknown_name, "the family " + in_quotes(name) + " in the formula",
+                         "parts, or a code of families.csv", hint});
+  }
+
+  static std::string list(const std::vector<std::string>& words) {
+    std::string text;
+    for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
+    return text;
+  }
+
+  const ValueSet& set_;
+  Complaints& complaints_;
+};
+
+}  // namespace
+
+void check_formulas(const ValueSet& set, Complaints& complaints) {
+  for (const Kind& kind : set.kinds) {
+    if (kind.formula) FormulaCheck(set, complaints).check(kind);
+  }
+}
+
+}  // namespace landdrill

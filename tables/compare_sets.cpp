@@ -1,0 +1,143 @@
+#include "tables/compare_sets.h"
+
+#include <algorithm>
+#include <map>
+
+#include "tables/read_table.h"
+
+namespace landdrill {
+namespace {
+
+using What = RowChange::What;
+
+std::optional<ReadTable> table_of(const TableFiles& files, const Table& table) {
+  const std::string name = std::string(table.name) + ".csv";
+  const auto file = std::find_if(files.files.begin(), files.files.end(),
+                                 [&](const TableFile& candidate) { return candidate.file == name; });
+  if (file == files.files.end()) return std::nullopt;
+  Diagnostics ignored;
+  return read_table(table, {name, file->text}, ignored);
+}
+
+// A key that stands in a table several times is met several times, in order.
+using RowsByKey = std::map<std::pair<std::string, int>, const CsvRow*>;
+struct Keyed {
+  std::vector<std::pair<std::string, int>> order;
+  RowsByKey rows;
+};
+
+Keyed keyed(const std::optional<ReadTable>& read) {
+  Keyed result;
+  if (!read) return result;
+  std::map<std::string, int> times;
+  for (const CsvRow& row : read->csv.rows) {
+    if (is_blank(row)) continue;
+    // Blanks may stand inside codes; for telling rows apart the cells are kept apart.
+    std::string key;
+    for (std::size_t i = 0; i < read->table->key_columns; ++i) {
+      key += std::string(read->text(row, read->table->columns[i].name)) + '\n';
+    }
+    const int time = times[key]++;
+    result.order.emplace_back(key, time);
+    result.rows.emplace(result.order.back(), &row);
+  }
+  return result;
+}
+
+bool means_number(const Table& table, std::string_view column) {
+  const Column* known = find_column(table, column);
+  return known && (known->holds == Cell::number || known->holds == Cell::whole);
+}
+
+bool same(const Table& table, std::string_view column, std::string_view before, std::string_view after) {
+  if (before == after) return true;
+  if (!means_number(table, column)) return false;
+  const auto first = Decimal::parse(before), second = Decimal::parse(after);
+  return first && second && *first == *second;
+}
+
+// A column of either file: its name and where it stands in a row before and after.
+struct ComparedColumn {
+  std::string name;
+  std::size_t before, after;
+};
+
+std::size_t place_of(const ReadTable& read, std::string_view column) {
+  const auto& cells = read.csv.header.cells;
+  const auto at = std::find_if(cells.begin(), cells.end(),
+                               [&](const CsvCell& cell) { return normal_name(cell.text) == column; });
+  return at == cells.end() ? ReadTable::no_cell : static_cast<std::size_t>(at - cells.begin());
+}
+
+// The columns that the table knows, then those that the two files have besides.
+std::vector<ComparedColumn> columns_of(const ReadTable& before, const ReadTable& after) {
+  std::vector<ComparedColumn> columns;
+  const auto add = [&](std::string name) {
+    const auto known = [&](const ComparedColumn& column) { return column.name == name; };
+    if (name.empty() || std::any_of(columns.begin(), columns.end(), known)) return;
+    columns.push_back({name, place_of(before, name), place_of(after, name)});
+  };
+  for (const Column& column : before.table->columns) add(std::string(column.name));
+  for (const ReadTable* read : {&before, &after}) {
+    for (const CsvCell& cell : read->csv.header.cells) add(normal_name(cell.text));
+  }
+  return columns;
+}
+
+std::string_view text_at(const CsvRow& row, std::size_t place) {
+  return place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
+}
+
+class TableComparison {
+ public:
+  TableComparison(const Table& table, const TableFiles& before, const TableFiles& after)
+      : table_(table), before_(table_of(before, table)), after_(table_of(after, table)) {
+    if (before_ && after_) columns_ = columns_of(*before_, *after_);
+  }
+
+  void add_to(std::vector<RowChange>& changes) const {
+    const Keyed before = keyed(before_), after = keyed(after_);
+    for (const auto& key : before.order) {
+      const CsvRow& row = *before.rows.at(key);
+      const auto other = after.rows.find(key);
+      if (other == after.rows.end()) {
+        changes.push_back(change(*before_, row, What::gone));
+      } else if (auto cells = changed_cells(row, *other->second); !cells.empty()) {
+        changes.push_back(change(*before_, row, What::changed));
+        changes.back().cells = std::move(cells);
+      }
+    }
+    for (const auto& key : after.order) {
+      if (!before.rows.contains(key)) changes.push_back(change(*after_, *after.rows.at(key), What::added));
+    }
+  }
+
+ private:
+  RowChange change(const ReadTable& read, const CsvRow& row, What what) const {
+    return {std::string(table_.name), read.key(row), what, {}};
+  }
+
+  std::vector<CellChange> changed_cells(const CsvRow& before, const CsvRow& after) const {
+    std::vector<CellChange> cells;
+    for (const ComparedColumn& column : columns_) {
+      const std::string_view first = text_at(before, column.before), second = text_at(after, column.after);
+      if (!same(table_, column.name, first, second))
+        cells.push_back({column.name, std::string(first), std::string(second)});
+    }
+    return cells;
+  }
+
+  const Table& table_;
+  std::optional<ReadTable> before_, after_;
+  std::vector<ComparedColumn> columns_;
+};
+
+}  // namespace
+
+SetComparison compare_sets(const TableFiles& before, const TableFiles& after) {
+  SetComparison comparison;
+  for (const Table& table : value_tables()) TableComparison(table, before, after).add_to(comparison.rows);
+  return comparison;
+}
+
+}  // namespace landdrill

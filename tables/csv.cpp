@@ -1,0 +1,263 @@
+#include "tables/csv.h"
+
+#include <algorithm>
+#include <array>
+
+#include "grammar/characters.h"
+
+namespace landdrill {
+namespace {
+
+// No table of any sport is near these; they keep a hostile file from filling the memory.
+constexpr std::size_t most_cells = 2'000'000;
+constexpr std::size_t most_rows = 500'000;
+constexpr std::size_t most_bytes_in_a_cell = 65'536;
+
+constexpr const char* save_as = "in the spreadsheet, save the sheet as \"CSV UTF-8\"";
+constexpr std::string_view bom = "\xEF\xBB\xBF";
+
+bool ends_line(char c) {
+  return c == '\n' || c == '\r';
+}
+
+// On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
+char separator_of(std::string_view text) {
+  std::size_t tabs = 0, semicolons = 0, commas = 0;
+  bool quoted = false;
+  for (char c : text) {
+    if (ends_line(c)) break;
+    if (c == '"') quoted = !quoted;
+    if (quoted) continue;
+    tabs += c == '\t';
+    semicolons += c == ';';
+    commas += c == ',';
+  }
+  if (tabs > 0 && tabs >= semicolons && tabs >= commas) return '\t';
+  return semicolons > 0 && semicolons >= commas ? ';' : ',';
+}
+
+std::string without_doubled_quotes(std::string_view inside) {
+  std::string text;
+  text.reserve(inside.size());
+  for (std::size_t i = 0; i < inside.size(); ++i) {
+    text += inside[i];
+    if (inside[i] == '"') ++i;
+  }
+  return text;
+}
+
+std::size_t count_line_ends(std::string_view text) {
+  std::size_t lines = 0;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    lines += text[i] == '\n' || (text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n'));
+  }
+  return lines;
+}
+
+class Reader {
+ public:
+  explicit Reader(const Source& source) : source_(source), text_(source.text) {
+    read_.table.file = source.name;
+  }
+
+  CsvRead read() {
+    complain_of_bytes();
+    if (text_.starts_with(bom)) {
+      read_.table.before = bom;
+      at_ = bom.size();
+    }
+    read_.table.separator = separator_of(text_.substr(at_));
+    read_.table.header = next_row();
+    while (at_ < text_.size()) read_.table.rows.push_back(next_row());
+    return std::move(read_);
+  }
+
+ private:
+  void complain(std::size_t offset, std::size_t size, Complaint complaint) {
+    if (!read_.diagnostics.wants_more()) return read_.diagnostics.count_only(severity_of(complaint.problem));
+    read_.diagnostics.add(diagnostic_at(source_, text_.substr(offset, size), std::move(complaint)));
+  }
+
+  void complain_of_bytes() {
+    if (text_.starts_with("PK\x03\x04") || text_.starts_with("\xFF\xFE") || text_.starts_with("\xFE\xFF")) {
+      return read_.diagnostics.add(diagnostic_about(
+          source_.name, {Problem::not_csv, text_.starts_with("PK") ? "a spreadsheet workbook" : "UTF-16 text",
+                         "CSV text in UTF-8", save_as}));
+    }
+    const char* last = text_.data() + text_.size();
+    const char* bad = characters::first_bad_byte(text_.data(), last);
+    if (bad == last) return;
+    const std::size_t at = static_cast<std::size_t>(bad - text_.data());
+    if (*bad == '\0') return complain(at, 1, {Problem::nul_byte, "a NUL byte", "CSV text", save_as});
+    complain(at, 1, {Problem::not_utf8, "a byte that is not UTF-8", "CSV text in UTF-8", save_as});
+  }
+
+  bool at_cell_end(std::size_t at) const {
+    return at >= text_.size() || text_[at] == read_.table.separator || ends_line(text_[at]);
+  }
+  std::size_t cell_end(std::size_t at) const {
+    while (!at_cell_end(at)) ++at;
+    return at;
+  }
+  std::size_t line_end(std::size_t at) const {
+    return std::min(text_.find_first_of("\r\n", at), text_.size());
+  }
+
+  CsvRow next_row() {
+    CsvRow row;
+    row.line = line_;
+    if (cells_ >= most_cells || read_.table.rows.size() >= most_rows) return all_the_rest(std::move(row));
+    if (at_ < text_.size() && !ends_line(text_[at_])) next_cells(row);
+    row.ending = line_ending();
+    return row;
+  }
+
+  void next_cells(CsvRow& row) {
+    while (true) {
+      row.cells.push_back(next_cell(row));
+      ++cells_;
+      if (at_ >= text_.size() || text_[at_] != read_.table.separator || cells_ >= most_cells) return;
+      ++at_;
+    }
+  }
+
+  CsvRow all_the_rest(CsvRow row) {
+    complain(at_, 1,
+             {Problem::too_long,
+              "more than " + std::to_string(most_rows) + " rows or " + std::to_string(most_cells) + " cells",
+              "a table of a value set"});
+    row.cells.push_back(cell_to(text_.size()));
+    row.broken = true;
+    return row;
+  }
+
+  // The plain cell from here to `end`, and goes there.
+  CsvCell cell_to(std::size_t end) {
+    CsvCell cell;
+    cell.offset = at_;
+    cell.raw = text_.substr(at_, end - at_);
+    cell.text = cell.raw;
+    at_ = end;
+    return cell;
+  }
+
+  CsvCell next_cell(CsvRow& row) {
+    const std::size_t start = at_;
+    CsvCell cell = start < text_.size() && text_[start] == '"' ? quoted_cell(row) : cell_to(cell_end(start));
+    if (cell.raw.size() > most_bytes_in_a_cell) {
+      complain(start, 1,
+               {Problem::too_long, "a cell of " + std::to_string(cell.raw.size()) + " bytes",
+                "at most " + std::to_string(most_bytes_in_a_cell)});
+      row.broken = true;
+    }
+    return cell;
+  }
+
+  // The quotation mark that closes the one at `open`.
+  std::size_t closing_quote(std::size_t open) const {
+    std::size_t at = text_.find('"', open + 1);
+    while (at != std::string_view::npos && at + 1 < text_.size() && text_[at + 1] == '"')
+      at = text_.find('"', at + 2);
+    return at;
+  }
+
+  CsvCell quoted_cell(CsvRow& row) {
+    const std::size_t open = at_;
+    const std::size_t close = closing_quote(open);
+    if (close == std::string_view::npos) return unclosed_cell(row);
+    std::size_t after = close + 1;
+    while (after < text_.size() && text_[after] == ' ') ++after;
+    if (!at_cell_end(after)) {
+      // A quote that closes lines below and in the middle of a word was meant to open there.
+      if (text_.substr(open, close - open).find_first_of("\r\n") != std::string_view::npos)
+        return unclosed_cell(row);
+      complain(after, 1,
+               {Problem::after_quote, "text after the closing quotation mark",
+                "a separator or the end of the line", "write a quotation mark inside a cell twice: \"\""});
+      row.broken = true;
+    }
+    CsvCell cell = cell_to(cell_end(after));
+    cell.text = without_doubled_quotes(text_.substr(open + 1, close - open - 1));
+    line_ += count_line_ends(cell.raw);
+    return cell;
+  }
+
+  // The cell is taken to end with its line, so that the rows below are still read.
+  CsvCell unclosed_cell(CsvRow& row) {
+    complain(at_, 1,
+             {Problem::unclosed_quote, "a quotation mark that is never closed",
+              "a closing quotation mark in this line"});
+    row.broken = true;
+    CsvCell cell = cell_to(line_end(at_));
+    cell.text.erase(0, 1);
+    return cell;
+  }
+
+  std::string line_ending() {
+    if (at_ >= text_.size() || !ends_line(text_[at_])) return "";
+    const std::size_t size = text_.substr(at_).starts_with("\r\n") ? 2 : 1;
+    at_ += size;
+    ++line_;
+    return std::string(text_.substr(at_ - size, size));
+  }
+
+  const Source& source_;
+  std::string_view text_;
+  std::size_t at_ = 0;
+  std::size_t line_ = 1;
+  std::size_t cells_ = 0;
+  CsvRead read_;
+};
+
+void write_row(const CsvRow& row, char separator, std::string& text) {
+  for (std::size_t i = 0; i < row.cells.size(); ++i) {
+    if (i > 0) text += separator;
+    text += row.cells[i].raw;
+  }
+  text += row.ending;
+}
+
+}  // namespace
+
+CsvRead read_csv(const Source& source) {
+  return Reader(source).read();
+}
+
+std::string write_csv(const CsvTable& table) {
+  std::string text = table.before;
+  write_row(table.header, table.separator, text);
+  for (const CsvRow& row : table.rows) write_row(row, table.separator, text);
+  return text;
+}
+
+std::string_view trimmed(std::string_view text) {
+  constexpr std::string_view no_break = "\xC2\xA0";
+  const auto is_blank = [](char c) { return c == ' ' || c == '\t' || ends_line(c); };
+  while (!text.empty()) {
+    if (is_blank(text.front()))
+      text.remove_prefix(1);
+    else if (is_blank(text.back()))
+      text.remove_suffix(1);
+    else if (text.starts_with(no_break))
+      text.remove_prefix(no_break.size());
+    else if (text.ends_with(no_break))
+      text.remove_suffix(no_break.size());
+    else
+      break;
+  }
+  return text;
+}
+
+std::string csv_cell(std::string_view text, char separator) {
+  const std::array<char, 5> special = {separator, '"', '\n', '\r', '\0'};
+  if (text.find_first_of(std::string_view(special.data(), 4)) == std::string_view::npos)
+    return std::string(text);
+  std::string raw = "\"";
+  for (char c : text) {
+    if (c == '"') raw += '"';
+    raw += c;
+  }
+  return raw + '"';
+}
+
+}  // namespace landdrill

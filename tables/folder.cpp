@@ -1,0 +1,298 @@
+#include "tables/folder.h"
+
+#include <fcntl.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cerrno>
+#include <cstdlib>
+#include <cstring>
+#include <system_error>
+
+#include "grammar/words.h"
+
+namespace landdrill {
+namespace fs = std::filesystem;
+namespace {
+
+constexpr off_t largest_file = 64 * 1024 * 1024;
+
+bool has_tables(const fs::path& folder) {
+  std::error_code ignored;
+  return fs::is_regular_file(folder / "set.csv", ignored);
+}
+
+// "club-2026" also for "sets/club-2026/" and ".".
+std::string name_of(const fs::path& folder) {
+  std::error_code failed;
+  const fs::path whole = fs::canonical(folder, failed);
+  return (failed ? folder.lexically_normal() : whole).filename().string();
+}
+
+std::string this_program() {
+  std::error_code failed;
+  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
+  return failed ? "" : program.string();
+}
+
+void add_from_environment(std::vector<fs::path>& folders) {
+  const char* variable = std::getenv("LANDDRILL_VALUES");
+  std::string_view rest = variable ? variable : "";
+  while (!rest.empty()) {
+    const std::size_t end = std::min(rest.find(':'), rest.size());
+    if (end > 0) folders.emplace_back(rest.substr(0, end));
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+  }
+}
+
+// A path says where the set is and is not searched for: "./club-2026", "../sets/club-2026".
+bool is_path(std::string_view name) {
+  return name.find('/') != std::string_view::npos || name == "." || name == "..";
+}
+
+std::optional<SetPlace> set_at(const fs::path& folder) {
+  if (!has_tables(folder)) return std::nullopt;
+  return SetPlace{name_of(folder), folder};
+}
+
+std::optional<SetPlace> set_at_path(std::string_view path, const Search& search) {
+  for (const fs::path& beside : search.beside) {
+    if (auto place = set_at(beside / path)) return place;
+  }
+  return set_at(path);
+}
+
+std::optional<SetPlace> set_called(std::string_view name, const Search& search) {
+  for (const fs::path& folder : search.told) {
+    if (has_tables(folder) && name_of(folder) == name) return set_at(folder);
+    if (auto place = set_at(folder / name)) return place;
+  }
+  for (const fs::path& folder : search.told) {
+    if (auto place = set_at(folder)) return place;
+  }
+  for (const fs::path& folder : places(search)) {
+    if (auto place = set_at(folder / name)) return place;
+  }
+  return std::nullopt;
+}
+
+Trouble no_such_set(std::string_view name, const Search& search) {
+  const std::vector<SetPlace> sets = all_sets(search);
+  std::vector<std::string_view> names;
+  std::string known;
+  for (const SetPlace& set : sets) {
+    names.push_back(set.name);
+    known += (known.empty() ? "" : ", ") + set.name;
+  }
+  std::string hint = words::nearest_hint(name, names);
+  if (hint.empty())
+    hint = known.empty() ? "no value set was found at all" : "the sets that were found are " + known;
+  std::string why = is_path(name) ? "there is no folder with a set.csv at that place"
+                                  : "no folder of that name with a set.csv in";
+  if (!is_path(name)) {
+    for (const fs::path& folder : places(search)) why += " " + folder.string();
+  }
+  return {"the value set \"" + std::string(name) + "\"", why, hint};
+}
+
+// ---- reading ----
+
+Trouble trouble_with(const fs::path& file, std::string hint = {}) {
+  return {file.string(), std::strerror(errno), std::move(hint)};
+}
+
+class OpenFile {
+ public:
+  OpenFile(const fs::path& path, int flags, mode_t mode = 0)
+      : number_(::open(path.c_str(), flags | O_CLOEXEC, mode)) {}
+  OpenFile(const OpenFile&) = delete;
+  OpenFile& operator=(const OpenFile&) = delete;
+  ~OpenFile() { close(); }
+  bool close() {
+    const int number = std::exchange(number_, -1);
+    return number < 0 || ::close(number) == 0;
+  }
+  bool is_open() const { return number_ >= 0; }
+  int number() const { return number_; }
+
+ private:
+  int number_;
+};
+
+// Stops at one byte more than is allowed, in case the file grows while it is read.
+Result<std::string> read_all(const OpenFile& open, const fs::path& file, off_t size) {
+  std::string text(static_cast<std::size_t>(size) + 1, '\0');
+  std::size_t filled = 0;
+  while (filled < text.size()) {
+    const ssize_t got = ::read(open.number(), text.data() + filled, text.size() - filled);
+    if (got < 0 && errno == EINTR) continue;
+    if (got < 0) return tl::unexpected(trouble_with(file));
+    if (got == 0) break;
+    filled += static_cast<std::size_t>(got);
+    if (filled == text.size() && filled <= static_cast<std::size_t>(largest_file)) text.resize(filled + 4096);
+  }
+  text.resize(filled);
+  return text;
+}
+
+Result<std::string> read_file(const fs::path& file) {
+  // Not to wait for the other end of a pipe.
+  const OpenFile open(file, O_RDONLY | O_NONBLOCK);
+  struct stat about {};
+  if (!open.is_open() || ::fstat(open.number(), &about) != 0) return tl::unexpected(trouble_with(file));
+  if (!S_ISREG(about.st_mode))
+    return tl::unexpected(Trouble{file.string(), "it is not a file with text", ""});
+  if (about.st_size > largest_file) {
+    return tl::unexpected(
+        Trouble{file.string(), "it is larger than 64 MB, and no table of a value set is", ""});
+  }
+  return read_all(open, file, about.st_size);
+}
+
+bool is_csv(const fs::path& file) {
+  std::string ending = file.extension().string();
+  std::transform(ending.begin(), ending.end(), ending.begin(),
+                 [](char c) { return c >= 'A' && c <= 'Z' ? c + 32 : c; });
+  return ending == ".csv";
+}
+
+std::vector<std::string> csv_files(const fs::path& folder) {
+  std::vector<std::string> names;
+  std::error_code failed;
+  for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed)) {
+    if (is_csv(at->path())) names.push_back(at->path().filename().string());
+  }
+  std::sort(names.begin(), names.end());
+  return names;
+}
+
+// ---- writing ----
+
+bool write_all(int file, std::string_view text) {
+  while (!text.empty()) {
+    const ssize_t written = ::write(file, text.data(), text.size());
+    if (written < 0 && errno == EINTR) continue;
+    if (written < 0) return false;
+    text.remove_prefix(static_cast<std::size_t>(written));
+  }
+  return true;
+}
+
+mode_t mode_for(const fs::path& file) {
+  struct stat about {};
+  return ::stat(file.c_str(), &about) == 0 ? about.st_mode & 0777 : 0666;
+}
+
+// On the disk before it gets its name, so that a reader sees the old text or the new one.
+Result<void> replace_file(const fs::path& file, std::string_view text) {
+  const fs::path new_file = file.string() + ".new-" + std::to_string(::getpid());
+  OpenFile open(new_file, O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW, mode_for(file));
+  const bool written =
+      open.is_open() && write_all(open.number(), text) && ::fsync(open.number()) == 0 && open.close();
+  if (written && ::rename(new_file.c_str(), file.c_str()) == 0) return {};
+  const Trouble trouble = trouble_with(file, "nothing was changed in it");
+  ::unlink(new_file.c_str());
+  return tl::unexpected(trouble);
+}
+
+Result<void> write_file(const TableFile& file, const fs::path& folder) {
+  if (fs::path(file.file).filename() != file.file || file.file.empty() || file.file == "." ||
+      file.file == "..") {
+    return tl::unexpected(Trouble{file.file, "that is no name for a table's file", ""});
+  }
+  const fs::path path = folder / file.file;
+  const Result<std::string> before = read_file(path);
+  if (before && *before == file.text) return {};
+  return replace_file(path, file.text);
+}
+
+}  // namespace
+
+std::string to_string(const Trouble& trouble) {
+  std::string text = trouble.what + ": " + trouble.why + "\n";
+  return trouble.hint.empty() ? text : text + "  hint: " + trouble.hint + "\n";
+}
+
+std::vector<fs::path> shipped_places() {
+  std::vector<fs::path> folders = {LANDDRILL_SOURCE_VALUES};
+  const fs::path program = this_program();
+  if (!program.empty()) folders.push_back(program.parent_path().parent_path() / "share/landdrill/values");
+  folders.emplace_back(LANDDRILL_INSTALLED_VALUES);
+  return folders;
+}
+
+std::vector<fs::path> places(const Search& search) {
+  std::vector<fs::path> folders = search.told;
+  for (const fs::path& beside : search.beside) {
+    folders.push_back(beside);
+    folders.push_back(beside / "values");
+  }
+  add_from_environment(folders);
+  for (fs::path& shipped : shipped_places()) folders.push_back(std::move(shipped));
+  std::vector<fs::path> once;
+  for (const fs::path& folder : folders) {
+    if (std::find(once.begin(), once.end(), folder) == once.end()) once.push_back(folder);
+  }
+  return once;
+}
+
+Result<SetPlace> find_set(std::string_view name, const Search& search) {
+  if (name.empty()) return tl::unexpected(Trouble{"the value set", "it has no name", ""});
+  const auto place = is_path(name) ? set_at_path(name, search) : set_called(name, search);
+  if (!place) return tl::unexpected(no_such_set(name, search));
+  return *place;
+}
+
+std::vector<SetPlace> all_sets(const Search& search) {
+  std::vector<SetPlace> sets;
+  const auto add = [&](const fs::path& folder) {
+    const auto place = set_at(folder);
+    const auto same_name = [&](const SetPlace& known) { return known.name == place->name; };
+    if (place && std::none_of(sets.begin(), sets.end(), same_name)) sets.push_back(*place);
+  };
+  for (const fs::path& folder : search.told) add(folder);
+  for (const fs::path& folder : places(search)) {
+    std::vector<fs::path> inside;
+    std::error_code failed;
+    for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
+      inside.push_back(at->path());
+    std::sort(inside.begin(), inside.end());
+    for (const fs::path& candidate : inside) add(candidate);
+  }
+  return sets;
+}
+
+Result<TableFiles> read_folder(const fs::path& folder) {
+  std::error_code ignored;
+  if (!fs::is_directory(folder, ignored)) {
+    return tl::unexpected(Trouble{folder.string(), "there is no such folder", ""});
+  }
+  TableFiles files;
+  files.name = name_of(folder);
+  files.place = (folder / "").string();
+  for (const std::string& name : csv_files(folder)) {
+    Result<std::string> text = read_file(folder / name);
+    if (!text) return tl::unexpected(text.error());
+    files.files.push_back({name, std::move(*text)});
+  }
+  if (files.files.empty()) {
+    return tl::unexpected(Trouble{folder.string(), "there is no table in it",
+                                  "a value set is a folder with set.csv, events.csv, panels.csv ..."});
+  }
+  return files;
+}
+
+Result<void> write_folder(const TableFiles& files, const fs::path& folder) {
+  std::error_code failed;
+  fs::create_directories(folder, failed);
+  if (failed) return tl::unexpected(Trouble{folder.string(), failed.message(), ""});
+  for (const TableFile& file : files.files) {
+    if (auto done = write_file(file, folder); !done) return done;
+  }
+  const OpenFile open(folder, O_RDONLY | O_DIRECTORY);
+  if (!open.is_open() || ::fsync(open.number()) != 0) return tl::unexpected(trouble_with(folder));
+  return {};
+}
+
+}  // namespace landdrill

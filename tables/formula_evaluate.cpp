@@ -1,0 +1,121 @@
+#include <algorithm>
+#include <cassert>
+#include <span>
+
+#include "tables/formula.h"
+
+namespace landdrill {
+namespace {
+
+using Does = FormulaStep::Does;
+
+struct DividesByZero {
+  std::size_t step;
+};
+
+const FormulaInput::FamilySum* find_family(const FormulaInput& input, std::string_view family) {
+  const auto at = std::find_if(input.families.begin(), input.families.end(),
+                               [&](const auto& candidate) { return candidate.family == family; });
+  return at == input.families.end() ? nullptr : &*at;
+}
+
+// The numbers that wait to be used, last on top.
+class Stack {
+ public:
+  void put(Exact number) { numbers_.push_back(number); }
+  Exact take() {
+    assert(!numbers_.empty());
+    const Exact top = numbers_.back();
+    numbers_.pop_back();
+    return top;
+  }
+  Exact take_best(int count, bool greatest) {
+    Exact best = take();
+    for (int i = 1; i < count; ++i) {
+      const Exact other = take();
+      if (greatest ? other > best : other < best) best = other;
+    }
+    return best;
+  }
+
+ private:
+  std::vector<Exact> numbers_;
+};
+
+Exact combined(Does does, Exact left, Exact right) {
+  switch (does) {
+    case Does::add:
+      return left + right;
+    case Does::subtract:
+      return left - right;
+    case Does::multiply:
+      return left * right;
+    default:
+      return left / right;
+  }
+}
+
+void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack) {
+  switch (step.does) {
+    case Does::negate:
+      return stack.put(Exact() - stack.take());
+    case Does::min:
+      return stack.put(stack.take_best(step.takes, false));
+    case Does::max:
+      return stack.put(stack.take_best(step.takes, true));
+    case Does::round:
+      return stack.put(Exact(round(stack.take(), step.takes, Rounding::half_up)));
+    case Does::add:
+    case Does::subtract:
+    case Does::multiply:
+    case Does::divide: {
+      const Exact right = stack.take();
+      if (step.does == Does::divide && right.is_zero()) throw DividesByZero{};
+      return stack.put(combined(step.does, stack.take(), right));
+    }
+    default:
+      return stack.put(Exact(number_of(step, input)));
+  }
+}
+
+}  // namespace
+
+Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
+  const FormulaInput::FamilySum* family = find_family(input, step.family);
+  switch (step.does) {
+    case Does::number:
+      return step.number;
+    case Does::base:
+      return input.base;
+    case Does::families:
+      return Decimal::whole(std::count_if(input.families.begin(), input.families.end(),
+                                          [](const auto& candidate) { return candidate.count > 0; }));
+    case Does::sum_parts:
+      return input.sum;
+    case Does::count_parts:
+      return Decimal::whole(input.count);
+    case Does::sum_family:
+      return family ? family->sum : Decimal();
+    case Does::count_family:
+      return Decimal::whole(family ? family->count : 0);
+    default:
+      assert(!"the step is a number");
+      return {};
+  }
+}
+
+FormulaResult evaluate(const Formula& formula, const FormulaInput& input) {
+  Stack stack;
+  for (std::size_t i = 0; i < formula.steps.size(); ++i) {
+    try {
+      carry_out(formula.steps[i], input, stack);
+    } catch (const Overflow& overflow) {
+      return {std::nullopt, overflow.what()};
+    } catch (const DividesByZero&) {
+      return {std::nullopt, "divides by " + print_last(std::span(formula.steps).first(i)) + ", which is 0"};
+    }
+  }
+  return {stack.take(), ""};
+}
+
+}  // namespace landdrill

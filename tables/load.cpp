@@ -1,0 +1,268 @@
+#include "tables/load.h"
+
+#include <algorithm>
+#include <array>
+
+#include "grammar/words.h"
+#include "tables/cells.h"
+#include "tables/check.h"
+
+namespace landdrill {
+namespace {
+
+// One row of a table, its cells as values. What check_cells has complained of reads as empty here.
+class RowReader {
+ public:
+  RowReader(const ReadTable& read, const CsvRow& row, Diagnostics& diagnostics)
+      : read_(read), row_(row), diagnostics_(diagnostics) {}
+
+  std::string text(std::string_view column) const { return std::string(read_.text(row_, column)); }
+  std::string choice(std::string_view column) const { return normal_choice(read_.text(row_, column)); }
+  std::optional<int> whole(std::string_view column) const {
+    return whole_from(known(column), read_.text(row_, column));
+  }
+  std::optional<Decimal> number(std::string_view column) const {
+    return number_from(known(column), read_.text(row_, column));
+  }
+  template <class Quantity>
+  std::optional<Quantity> quantity(std::string_view column) const {
+    const auto value = number(column);
+    return value ? std::optional(Quantity(*value)) : std::nullopt;
+  }
+  Rounding rounding() const { return rounding_from(choice("rounding")).value_or(Rounding::half_up); }
+
+  std::vector<std::string> codes(std::string_view column) const {
+    std::vector<std::string> result;
+    std::string_view rest = read_.text(row_, column);
+    while (!rest.empty()) {
+      const std::size_t end = std::min(rest.find_first_of(" \t\r\n"), rest.size());
+      result.emplace_back(rest.substr(0, end));
+      rest = trimmed(rest.substr(end));
+    }
+    return result;
+  }
+
+  std::optional<Formula> formula(std::string_view column) const {
+    std::string_view text = read_.piece(row_, column);
+    if (read_.text(row_, column).empty() || row_.broken) return std::nullopt;
+    if (text.size() >= 2 && text.front() == '"') text = text.substr(1, text.size() - 2);
+    FormulaRead formula = read_formula(read_.source, text);
+    const bool ok = formula.diagnostics.ok();
+    diagnostics_.append(std::move(formula.diagnostics));
+    return ok ? std::optional(std::move(formula.formula)) : std::nullopt;
+  }
+
+  Provenance from() const {
+    return {read_.table->name, read_.key(row_), row_.line, text("source"),
+            status_from(choice("status")).value_or(Status::memory)};
+  }
+
+ private:
+  const Column& known(std::string_view column) const { return *find_column(*read_.table, column); }
+
+  const ReadTable& read_;
+  const CsvRow& row_;
+  Diagnostics& diagnostics_;
+};
+
+void add_info(const RowReader& row, ValueSet& set) {
+  set.info = {row.text("title"), row.text("edition"), row.text("note"), row.from()};
+}
+
+void add_family(const RowReader& row, ValueSet& set) {
+  set.families.add({row.text("code"), row.text("title"), row.codes("kinds"), row.whole("most_in_element"),
+                    row.whole("most_in_routine"), row.from()});
+}
+
+void add_part(const RowReader& row, ValueSet& set) {
+  set.parts.add({row.text("code"), row.text("family"), row.text("title"), row.quantity<Difficulty>("value"),
+                 row.from()});
+}
+
+Caution caution_from(std::string_view word) {
+  if (word == "lift") return Caution::lift;
+  return word == "throw" ? Caution::thrown : Caution::none;
+}
+
+void add_kind(const RowReader& row, ValueSet& set) {
+  set.kinds.add({.code = row.text("code"),
+                 .title = row.text("title"),
+                 .formula = row.formula("formula"),
+                 .base = row.quantity<Difficulty>("base"),
+                 .least_parts = row.whole("least_parts"),
+                 .most_parts = row.whole("most_parts"),
+                 .most_same = row.whole("most_same"),
+                 .places = row.whole("places").value_or(Kind().places),
+                 .rounding = row.rounding(),
+                 .caution = caution_from(row.choice("caution")),
+                 .from = row.from()});
+}
+
+void add_event(const RowReader& row, ValueSet& set) {
+  set.events.add({row.text("code"), row.text("title"), row.whole("least_swimmers"),
+                  row.whole("most_swimmers"), row.number("seconds"), row.number("tolerance"), row.from()});
+}
+
+void add_quota(const RowReader& row, ValueSet& set) {
+  set.quotas.push_back({row.text("event"), row.text("kind"), row.text("family"), row.whole("least"),
+                        row.whole("most"), row.from()});
+}
+
+Use use_from(std::string_view word) {
+  if (word == "times-difficulty") return Use::times_difficulty;
+  return word == "weighted" ? Use::weighted : Use::plain;
+}
+
+Missing missing_from(std::string_view word) {
+  if (word == "mean") return Missing::mean;
+  return word == "fewer" ? Missing::fewer : Missing::refuse;
+}
+
+void add_panel(const RowReader& row, ValueSet& set) {
+  set.panels.push_back({.event = row.text("event"),
+                        .aspect = row.text("aspect"),
+                        .kind = row.text("kind"),
+                        .title = row.text("title"),
+                        .per_element = row.choice("per") == "element",
+                        .judges = row.whole("judges").value_or(0),
+                        .drop_high = row.whole("drop_high").value_or(0),
+                        .drop_low = row.whole("drop_low").value_or(0),
+                        .combine = row.choice("combine") == "sum" ? Combine::sum : Combine::mean,
+                        .step = row.number("step").value_or(Decimal()),
+                        .least = row.quantity<Mark>("least").value_or(Mark()),
+                        .most = row.quantity<Mark>("most").value_or(Mark()),
+                        .use = use_from(row.choice("use")),
+                        .weight = row.quantity<Factor>("weight"),
+                        .places = row.whole("places").value_or(PanelRule().places),
+                        .rounding = row.rounding(),
+                        .missing = missing_from(row.choice("missing")),
+                        .missing_step = row.number("missing_step"),
+                        .from = row.from()});
+}
+
+void add_fault(const RowReader& row, ValueSet& set) {
+  set.faults.add({row.text("code"), row.text("title"), row.quantity<Mark>("small"),
+                  row.quantity<Mark>("medium"), row.quantity<Mark>("large"), row.quantity<Mark>("cap"),
+                  row.from()});
+}
+
+void add_sync_class(const RowReader& row, ValueSet& set) {
+  set.sync.add({row.text("code"), row.text("title"), row.quantity<Points>("points"), row.from()});
+}
+
+void add_penalty(const RowReader& row, ValueSet& set) {
+  set.penalties.add(
+      {row.text("code"), row.text("title"), row.quantity<Points>("points"), row.whole("most"), row.from()});
+}
+
+struct RowAdder {
+  std::string_view table;
+  void (*add)(const RowReader&, ValueSet&);
+};
+constexpr std::array<RowAdder, 10> row_adders = {{{"set", add_info},
+                                                  {"families", add_family},
+                                                  {"parts", add_part},
+                                                  {"kinds", add_kind},
+                                                  {"events", add_event},
+                                                  {"quotas", add_quota},
+                                                  {"panels", add_panel},
+                                                  {"faults", add_fault},
+                                                  {"sync", add_sync_class},
+                                                  {"penalties", add_penalty}}};
+
+void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
+  const auto adder = std::find_if(row_adders.begin(), row_adders.end(), [&](const RowAdder& candidate) {
+    return candidate.table == read.table->name;
+  });
+  for (const CsvRow& row : read.csv.rows) {
+    if (!is_blank(row)) adder->add(RowReader(read, row, diagnostics), set);
+  }
+}
+
+void index(ValueSet& set) {
+  set.families.index();
+  set.parts.index();
+  set.kinds.index();
+  set.events.index();
+  set.faults.index();
+  set.sync.index();
+  set.penalties.index();
+}
+
+std::string file_of(const Table& table) {
+  return std::string(table.name) + ".csv";
+}
+
+const TableFile* find_file(const TableFiles& files, const Table& table) {
+  const auto at = std::find_if(files.files.begin(), files.files.end(),
+                               [&](const TableFile& file) { return file.file == file_of(table); });
+  return at == files.files.end() ? nullptr : &*at;
+}
+
+std::string_view stem_of(std::string_view file) {
+  return file.substr(0, file.find('.'));
+}
+
+bool is_table_file(std::string_view file) {
+  return file.ends_with(".csv") && find_table(stem_of(file));
+}
+
+// The file that was probably meant to be the table: "event.csv", "Events.csv".
+std::string_view nearly_named(const TableFiles& files, const Table& table) {
+  std::vector<std::string_view> stems;
+  for (const TableFile& file : files.files) {
+    if (!is_table_file(file.file)) stems.push_back(stem_of(file.file));
+  }
+  const auto near = words::nearest(table.name, stems, 1);
+  for (const TableFile& file : files.files) {
+    if (!near.empty() && stem_of(file.file).data() == near.front().data()) return file.file;
+  }
+  return {};
+}
+
+void complain_of_absent(const TableFiles& files, const Table& table, Diagnostics& diagnostics) {
+  const std::string file = file_of(table);
+  const std::string_view near = nearly_named(files, table);
+  if (table.required) {
+    diagnostics.add(diagnostic_about(
+        files.place + file, {Problem::missing_table, "no such file", file + ": " + std::string(table.meaning),
+                             near.empty() ? "" : "is " + std::string(near) + " meant to be " + file + "?"}));
+  } else if (!near.empty()) {
+    diagnostics.add(diagnostic_about(files.place + std::string(near),
+                                     {Problem::misnamed_table, "the file " + std::string(near), file,
+                                      "it is not read as long as it is not called " + file}));
+  }
+}
+
+std::vector<ReadTable> read_tables(const TableFiles& files, Diagnostics& diagnostics) {
+  std::vector<ReadTable> tables;
+  for (const Table& table : value_tables()) {
+    if (const TableFile* file = find_file(files, table)) {
+      tables.push_back(read_table(table, {files.place + file->file, file->text}, diagnostics));
+    } else {
+      complain_of_absent(files, table, diagnostics);
+    }
+  }
+  return tables;
+}
+
+}  // namespace
+
+Loaded load(const TableFiles& files) {
+  Loaded loaded;
+  ValueSet set;
+  set.name = files.name;
+  const std::vector<ReadTable> tables = read_tables(files, loaded.diagnostics);
+  for (const ReadTable& table : tables) {
+    if (!table.usable) continue;
+    check_cells(table, loaded.diagnostics);
+    add_rows(table, set, loaded.diagnostics);
+  }
+  index(set);
+  check(set, tables, loaded.diagnostics);
+  loaded.diagnostics.sort();
+  if (loaded.diagnostics.ok()) loaded.set = std::move(set);
+  return loaded;
+}
+
+}  // namespace landdrill

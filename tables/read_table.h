@@ -1,0 +1,49 @@
+// A CSV file seen as one of the tables of a set: which cell of a row holds which column.
+//
+//   ReadTable parts = read_table(*find_table("parts"), {"parts.csv", "Code;Value\nspin-360; 0,9\n"},
+//   diagnostics); parts.text(parts.csv.rows[0], "value")    // "0,9", without the blanks around it
+//
+// Header names may differ from columns.h in case and in blanks or hyphens for `_`.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tables/columns.h"
+#include "tables/csv.h"
+
+namespace landdrill {
+
+struct ReadTable {
+  static constexpr std::size_t no_cell = static_cast<std::size_t>(-1);
+
+  const Table* table = nullptr;
+  Source source;  // does not own the text
+  CsvTable csv;
+  std::vector<std::size_t> cell_of;  // for each column of `table` its place in a row, or no_cell
+  bool usable = true;                // false: a column is missing, so the rows cannot be understood
+
+  // Its place in a row, or no_cell.
+  std::size_t place_of(std::string_view column) const;
+  // nullptr when the file has no such column or the row is too short.
+  const CsvCell* cell(const CsvRow& row, std::string_view column) const;
+  CsvCell* cell(CsvRow& row, std::string_view column) const;
+  // The text of the cell without blanks around it; "" when there is none.
+  std::string_view text(const CsvRow& row, std::string_view column) const;
+  // The piece of the source to point at: the cell, or the first cell of the row when there is none.
+  std::string_view piece(const CsvRow& row, std::string_view column) const;
+  std::string_view piece(const CsvCell& cell) const;
+  // The key cells, joined by blanks: "duet-free execution".
+  std::string key(const CsvRow& row) const;
+};
+
+// Reads the text and its header; complaints go to `diagnostics`. `source.text` must outlive the result.
+ReadTable read_table(const Table& table, const Source& source, Diagnostics& diagnostics);
+
+// A line without any text, such as ",,,": no row.
+bool is_blank(const CsvRow& row);
+// "Most parts" -> "most_parts"
+std::string normal_name(std::string_view header);
+
+}  // namespace landdrill

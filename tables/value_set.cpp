@@ -1,0 +1,52 @@
+#include "tables/value_set.h"
+
+#include <array>
+#include <cstdlib>
+
+namespace landdrill {
+namespace {
+
+struct StatusWord {
+  std::string_view word;
+  Status status;
+};
+constexpr std::array<StatusWord, 4> status_words = {{{"published", Status::published},
+                                                     {"practice", Status::practice},
+                                                     {"memory", Status::memory},
+                                                     {"invented", Status::invented}}};
+
+}  // namespace
+
+std::optional<Status> status_from(std::string_view word) {
+  for (const StatusWord& known : status_words) {
+    if (known.word == word) return known.status;
+  }
+  return std::nullopt;
+}
+
+std::string_view word_of(Status status) {
+  for (const StatusWord& known : status_words) {
+    if (known.status == status) return known.word;
+  }
+  std::abort();
+}
+
+const PanelRule* ValueSet::element_panel(std::string_view event, std::string_view kind) const {
+  const PanelRule* for_every_kind = nullptr;
+  for (const PanelRule& rule : panels) {
+    if (!rule.per_element || rule.event != event) continue;
+    if (rule.kind == kind && !kind.empty()) return &rule;
+    if (rule.kind.empty() && !for_every_kind) for_every_kind = &rule;
+  }
+  return for_every_kind;
+}
+
+std::vector<const PanelRule*> ValueSet::routine_panels(std::string_view event) const {
+  std::vector<const PanelRule*> rules;
+  for (const PanelRule& rule : panels) {
+    if (!rule.per_element && rule.event == event) rules.push_back(&rule);
+  }
+  return rules;
+}
+
+}  // namespace landdrill
