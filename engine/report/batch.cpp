@@ -14,13 +14,16 @@ constexpr int amount_width = 10;  // "difficulty", "difference"; "-1234.5678"
 constexpr int gap = 2;
 constexpr int places = 5;         // of them behind the point, with the point
 
+constexpr int readable = 7;      // of a title or a file name
+
 struct Widths {
-  int file, routine;
+  int file, routine;  // routine: 0 on a page too narrow for it
 };
 Widths widths_for(const TextWish& wish) {
-  const int rest = std::max(60, wish.width) - amounts * (amount_width + gap) - gap;
-  const int routine = rest / 2 - 1;
-  return {std::max(3, rest - routine), std::max(3, routine)};
+  const int rest = std::max(60, wish.width) - amounts * (amount_width + gap);
+  const int routine = (rest - gap) / 2 - 1;
+  if (routine < readable) return {rest, 0};
+  return {rest - gap - routine, routine};
 }
 
 // The end of a path says more than its beginning.
@@ -48,7 +51,9 @@ std::string amount(std::string_view text) {
 }
 
 std::string line_of(const std::string& file, const std::string& routine, std::string_view rest, const Widths& widths) {
-  std::string line = pad(file, widths.file) + std::string(gap, ' ') + pad(routine, widths.routine) + std::string(rest);
+  std::string line = pad(file, widths.file);
+  if (widths.routine > 0) line += std::string(gap, ' ') + pad(cut(routine, widths.routine), widths.routine);
+  line += rest;
   line.erase(line.find_last_not_of(' ') + 1);
   return line + "\n";
 }
@@ -67,14 +72,14 @@ std::string batch_header(const TextWish& wish) {
 
 std::string batch_line(const SheetRow& row, const TextWish& wish) {
   const Widths widths = widths_for(wish);
-  return line_of(cut_front(plain(row.file), widths.file), cut(plain(row.routine), widths.routine),
+  return line_of(cut_front(plain(row.file), widths.file), plain(row.routine),
                  amount(row.difficulty) + amount(row.estimate) + amount(row.recorded) + amount(row.difference), widths);
 }
 
 std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {
   const Widths widths = widths_for(wish);
   const std::string words = "not scored: " + std::to_string(errors) + (errors == 1 ? " error" : " errors");
-  return line_of(cut_front(plain(file), widths.file), words, "", widths);
+  return pad(cut_front(plain(file), widths.file), widths.file) + std::string(gap, ' ') + words + "\n";
 }
 
 std::string batch_csv_header() {

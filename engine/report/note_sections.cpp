@@ -94,7 +94,7 @@ std::string counts_sentence(const Account& account) {
     counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " + std::string(words_for(count.status));
   }
   if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
-  return std::to_string(all) + " values behind it: " + counts + ".";
+  return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
 }
 
 }  // namespace

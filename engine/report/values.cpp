@@ -85,8 +85,10 @@ std::string history_text(std::string_view set, const std::vector<HistoryLine>& e
     const std::string why = edit.why.empty() ? "" : " (" + edit.why + ")";
     const std::string before = edit.before.empty() ? "nothing" : edit.before;
     const std::string after = edit.after.empty() ? "nothing" : edit.after;
-    grid.add({edit.number, edit.at, edit.table + " " + edit.key + ": " + edit.column + " " + before + " to " + after + why,
-              edit.undone ? "undone" : ""});
+    // Whole tables that came in have no cell to name.
+    const std::string what = edit.column.empty() ? edit.table
+                                                 : edit.table + " " + edit.key + ": " + edit.column + " " + before + " to " + after;
+    grid.add({edit.number, edit.at, what + why, edit.undone ? "undone" : ""});
   }
   return grid.text(page(wish), wish.colour);
 }

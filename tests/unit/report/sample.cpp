@@ -1,0 +1,226 @@
+#include "sample.h"
+
+#include "engine/report/width.h"
+
+namespace landdrill::report_test {
+namespace {
+
+ElementLine lantern() {
+  ElementLine line;
+  line.number = 1;
+  line.title = "Lantern";
+  line.kind = "Lift";
+  line.declared = line.credited = line.recorded_credited = "2.30";
+  line.mark = "7.50";
+  line.points = "17.2500";
+  line.left = "5.7500";
+  line.recorded_mark = "7.3333";
+  line.recorded_points = "16.8667";
+  line.difference = "-0.3833";
+  line.rests_on = "expected";
+  return line;
+}
+
+ElementLine undertow() {
+  ElementLine line = lantern();
+  line.number = 2;
+  line.title = "Undertow";
+  line.kind = "Hybrid";
+  line.declared = line.credited = "4.00";
+  line.mark = "9.50";
+  line.points = "38.0000";
+  line.left = "2.0000";
+  line.recorded_credited = "0.50";
+  line.recorded_mark = "6.8333";
+  line.recorded_points = "3.4167";
+  line.difference = "-34.5833";
+  line.recorded_base = line.worst = true;
+  line.rests_on = "run of 2026-05-07";
+  return line;
+}
+
+ElementLine beacon() {
+  ElementLine line = lantern();
+  line.number = 10;
+  line.title = "Beacon";
+  line.kind = "Hybrid";
+  line.option = "dimmed";
+  line.declared = line.credited = line.recorded_credited = "3.10";
+  line.mark = "7.25";
+  line.points = "22.4750";
+  line.left = "8.5250";
+  line.recorded_mark = "8.00";
+  line.recorded_points = "24.8000";
+  line.difference = "+2.3250";
+  return line;
+}
+
+Provenance row(std::string_view table, std::string key, std::size_t line, Status status) {
+  return {table, std::move(key), line, status == Status::published ? "Rule book, p. 88" : "invented for the test", status};
+}
+
+Step estimate() {
+  Step mark{Role::mark, "element 2 mark", "mark", "", "9.50", "from the run of 2026-05-07", {}, {}};
+  Step difficulty{Role::difficulty, "element 2 difficulty", "declared difficulty", "base + sum(parts) = 0.5 + 3.5", "4.00", "",
+                  {row("kinds", "hybrid", 2, Status::invented)}, {part_step()}};
+  Step second{Role::element, "element 2", "Undertow", "9.5 x 4.00 x 1", "38.0000", "",
+              {row("panels", "duet-free execution", 11, Status::published)}, {difficulty, mark}};
+  Step first{Role::element, "element 1", "Lantern", "7.5 x 2.30 x 1", "17.2500", "", {}, {}};
+  Step third{Role::element, "element 10", "Beacon", "7.25 x 3.10 x 1", "22.4750", "", {}, {}};
+  return {Role::total, "total", "Total", "17.2500 + 38.0000 + 22.4750 + 30.0000 - 0.2000", "107.5250", "", {}, {first, second, third}};
+}
+
+Bridge steps() {
+  Bridge bridge{Points(d("107.525")), Points(d("73.6834")), {}};
+  const auto add = [&](Cause cause, std::optional<std::size_t> element, std::string label, std::string before, std::string after, std::string_view change, std::string_view reached) {
+    bridge.steps.push_back({cause, element, std::move(label), std::move(before), std::move(after), Points(d(change)), Points(d(reached))});
+  };
+  add(Cause::execution, 0, "1 Lantern", "7.5000", "7.3333", "-0.3833", "107.1417");
+  add(Cause::difficulty, 1, "2 Undertow", "4.00", "0.50", "-33.25", "73.8917");
+  add(Cause::execution, 1, "2 Undertow", "9.5000", "6.8333", "-1.3333", "72.5584");
+  add(Cause::execution, 2, "10 Beacon", "7.2500", "8.0000", "2.325", "74.8834");
+  add(Cause::sync, {}, "Sync errors", "-0.2", "-0.9", "-0.7", "74.1834");
+  add(Cause::penalty, {}, "Penalties", "0", "-0.5", "-0.5", "73.6834");
+  return bridge;
+}
+
+Timing times() {
+  Timing timing;
+  timing.items = {{{true, 0}, 16, 8, d("7.5"), d("3.8")},
+                  {{false, 0}, 16, 4, d("7.5"), d("1.9")},
+                  {{true, 1}, 32, 24, d("15"), d("11.3")},
+                  {{true, 2}, 32, 30, d("15"), d("14.1")}};
+  timing.counts = 96;
+  timing.under = 66;
+  timing.longest_under = 28;
+  timing.longest_starts = 1;
+  timing.seconds = d("45");
+  timing.under_seconds = d("30.9");
+  timing.longest_under_seconds = d("13.1");
+  timing.under_share = d("68.8");
+  return timing;
+}
+
+void forget_panel(Account& account) {
+  account.panel.clear();
+  account.recorded.reset();
+  account.bridge.reset();
+  for (std::string* text : {&account.recorded_total, &account.difference, &account.recorded_so_far, &account.announced,
+                            &account.announced_difference, &account.recorded_credited, &account.recorded_sync,
+                            &account.sync_difference, &account.recorded_penalties, &account.penalties_difference}) {
+    text->clear();
+  }
+  for (ElementLine& line : account.elements) {
+    line.recorded_credited = line.recorded_mark = line.recorded_points = line.difference = "";
+    line.recorded_base = false;
+  }
+  for (AspectLine& line : account.aspects) line.recorded_mark = line.recorded_points = line.difference = "";
+}
+
+}  // namespace
+
+Decimal d(std::string_view text) { return *Decimal::parse(text); }
+
+Step part_step() {
+  return {Role::part, "element 2 spin-720", "spin-720", "", "1.40", "Spin down through 720 degrees",
+          {row("parts", "spin-720", 12, Status::invented)}, {}};
+}
+
+Account with_panel() {
+  Account account;
+  account.title = "Harbour Lights";
+  account.event = "Duet, free routine";
+  account.set = "Kingfisher club league";
+  account.edition = "2026";
+  account.panel = "2026-05-09 Tarn Open";
+  account.elements = {lantern(), undertow(), beacon()};
+  account.aspects = {{"Choreography and music", "4", "7.50", "30.0000", "7.50", "30.0000", "0.0000", "run of 2026-05-07"}};
+  account.sync = "-0.2000";
+  account.recorded_sync = "-0.9000";
+  account.sync_difference = "-0.7000";
+  account.recorded_penalties = account.penalties_difference = "-0.5000";
+  account.declared = account.credited = "9.40";
+  account.recorded_credited = "5.90";
+  account.total = account.so_far = "107.5250";
+  account.recorded_total = account.recorded_so_far = "73.6834";
+  account.difference = "-33.8416";
+  account.announced = "73.6834";
+  account.announced_difference = "0.0000";
+  account.estimate = estimate();
+  account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
+  account.bridge = steps();
+  account.timing = times();
+  account.cautions = {"Lifts: check the depth and a clear landing, and let the bases swim clear before the flyer comes down."};
+  account.statuses = {{Status::invented, {"kinds hybrid", "parts spin-720", "kinds lift"}},
+                      {Status::memory, {"sync small"}},
+                      {Status::published, {"panels duet-free execution"}}};
+  return account;
+}
+
+Account estimate_only() {
+  Account account = with_panel();
+  forget_panel(account);
+  return account;
+}
+
+Account unfinished() {
+  Account account = estimate_only();
+  ElementLine& line = account.elements[1];
+  line.mark = line.points = line.left = "";
+  line.rests_on = "no mark yet";
+  line.worst = false;
+  account.total.clear();
+  account.so_far = "69.5250";
+  account.missing = {"element 2 has no expected mark: add a line `expect`, or a run"};
+  return account;
+}
+
+Diagnostics one_objection() {
+  Diagnostics objections;
+  Diagnostic one{Problem::quota, "harbour.sheet", {7, 1}, "element 1 lift", 0, 7, "3 elements", "6 to 7 elements", "add three"};
+  objections.add(one);
+  return objections;
+}
+
+std::vector<std::string> lines_of(std::string_view text) {
+  std::vector<std::string> lines;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    lines.emplace_back(text.substr(0, end));
+    text.remove_prefix(std::min(end + 1, text.size()));
+  }
+  return lines;
+}
+
+bool holds(std::string_view text, std::string_view piece) { return text.find(piece) != std::string_view::npos; }
+
+std::vector<std::string> numbers_in(std::string_view text) {
+  const auto digit = [&](std::size_t i) { return i < text.size() && '0' <= text[i] && text[i] <= '9'; };
+  std::vector<std::string> numbers;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (!digit(i)) continue;
+    const bool is_sign = i > 0 && (text[i - 1] == '-' || text[i - 1] == '+') && (i == 1 || text[i - 2] == ' ');
+    const std::size_t first = is_sign ? i - 1 : i;
+    while (digit(i)) ++i;
+    if (i < text.size() && text[i] == '.' && digit(i + 1)) {
+      ++i;
+      while (digit(i)) ++i;
+    }
+    numbers.emplace_back(text.substr(first, i - first));
+  }
+  return numbers;
+}
+
+std::string layout_fault(std::string_view text, int width) {
+  if (text.empty() || text.back() != '\n') return "does not end in a newline";
+  for (const std::string& line : lines_of(text)) {
+    if (report::width_of(line) > width) return "wider than " + std::to_string(width) + ": " + line;
+    if (!line.empty() && line.back() == ' ') return "blanks at the end of: " + line;
+    for (const char c : line) {
+      if (static_cast<unsigned char>(c) < 0x20 || c == 0x7F) return "a control byte in: " + line;
+    }
+  }
+  return "";
+}
+
+}  // namespace landdrill::report_test

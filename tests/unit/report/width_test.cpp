@@ -1,0 +1,55 @@
+#include "engine/report/width.h"
+
+#include <gtest/gtest.h>
+
+namespace landdrill::report {
+namespace {
+
+TEST(Width, CountsColumnsNotBytes) {
+  EXPECT_EQ(width_of("Undertow"), 8);
+  EXPECT_EQ(width_of("Élan"), 4);
+  EXPECT_EQ(width_of("E\u0301lan"), 4);  // the accent as a character of its own
+  EXPECT_EQ(width_of("水の精"), 6);
+  EXPECT_EQ(width_of("🌊"), 2);
+  EXPECT_EQ(width_of("\xFF\xFE"), 2);
+}
+
+TEST(Width, CutsWithAnEllipsisAndNeverWithinACharacter) {
+  EXPECT_EQ(cut("Long way down", 8), "Long wa…");
+  EXPECT_EQ(cut("Long way", 8), "Long way");
+  EXPECT_EQ(cut("水の精", 4), "水…");
+  EXPECT_EQ(cut("E\u0301lan vital", 5), "E\u0301lan…");
+}
+
+TEST(Width, WrapsAtBlanks) {
+  EXPECT_EQ(wrap("the long way down", 8), (std::vector<std::string>{"the long", "way down"}));
+  EXPECT_EQ(wrap("the long  way", 8), (std::vector<std::string>{"the long", "way"}));
+  EXPECT_EQ(wrap("", 8), (std::vector<std::string>{""}));
+}
+
+TEST(Width, BreaksAWordThatIsLongerThanTheLine) {
+  EXPECT_EQ(wrap("a Donaudampfschiff", 6), (std::vector<std::string>{"a", "Donaud", "ampfsc", "hiff"}));
+  EXPECT_EQ(wrap("水水水", 1), (std::vector<std::string>{"水", "水", "水"}));
+}
+
+TEST(Width, HangsAParagraphBehindItsStart) {
+  EXPECT_EQ(paragraph("  - ", "one two three", 10), "  - one\n    two\n    three\n");
+}
+
+TEST(Width, SpellsOutWhatCouldSteerATerminal) {
+  EXPECT_EQ(plain("a\x1b[31mb"), "a\\x1b[31mb");
+  EXPECT_EQ(plain("a\tb\nc"), "a b c");
+  EXPECT_EQ(plain("a\u202Eb"), "a\\u202eb");
+  EXPECT_EQ(plain("a\x80z"), "a\\x80z");
+  EXPECT_EQ(plain("\u009b1m"), "\\u009b1m");  // the one-character form of an escape sequence
+  EXPECT_EQ(plain("Élan 水"), "Élan 水");
+}
+
+TEST(Width, RefusesUtf8ThatIsTooLongOrASurrogate) {
+  EXPECT_EQ(plain("\xC0\xAF"), "\\xc0\\xaf");
+  EXPECT_EQ(plain("\xED\xA0\x80"), "\\xed\\xa0\\x80");
+  EXPECT_EQ(plain("\xE6\xB0"), "\\xe6\\xb0");
+}
+
+}  // namespace
+}  // namespace landdrill::report
