@@ -1,5 +1,6 @@
 #include "tables/decimal.h"
 
+#include <algorithm>
 #include <array>
 #include <cassert>
 #include <cstdlib>
@@ -44,15 +45,27 @@ std::string_view without_trailing_zeros(std::string_view digits) {
   return digits;
 }
 
+// The least of all has no magnitude, so it counts as too large as well.
+__extension__ typedef unsigned __int128 UnsignedInt128;
+constexpr Int128 least_of_all = static_cast<Int128>(UnsignedInt128{1} << 127);
+
+bool multiply(Int128 a, Int128 b, Int128& result) {
+  return !__builtin_mul_overflow(a, b, &result) && result != least_of_all;
+}
+
+bool add(Int128 a, Int128 b, Int128& result) {
+  return !__builtin_add_overflow(a, b, &result) && result != least_of_all;
+}
+
 Int128 product(Int128 a, Int128 b) {
   Int128 result;
-  if (__builtin_mul_overflow(a, b, &result)) throw Overflow();
+  if (!multiply(a, b, result)) throw Overflow();
   return result;
 }
 
 Int128 sum(Int128 a, Int128 b) {
   Int128 result;
-  if (__builtin_add_overflow(a, b, &result)) throw Overflow();
+  if (!add(a, b, result)) throw Overflow();
   return result;
 }
 
@@ -181,7 +194,10 @@ Exact Exact::in_lowest_terms() const {
 }
 
 Exact operator+(Exact a, Exact b) {
-  if (a.denominator_ == b.denominator_) return Exact(sum(a.numerator_, b.numerator_), a.denominator_);
+  Int128 numerator;
+  if (a.denominator_ == b.denominator_ && add(a.numerator_, b.numerator_, numerator)) {
+    return Exact(numerator, a.denominator_);
+  }
   a = a.in_lowest_terms();
   b = b.in_lowest_terms();
   return Exact(sum(product(a.numerator_, b.denominator_), product(b.numerator_, a.denominator_)),
@@ -193,10 +209,16 @@ Exact operator-(Exact a, Exact b) {
 }
 
 Exact operator*(Exact a, Exact b) {
+  Int128 numerator, denominator;
+  if (multiply(a.numerator_, b.numerator_, numerator) &&
+      multiply(a.denominator_, b.denominator_, denominator)) {
+    return Exact(numerator, denominator);
+  }
   a = a.in_lowest_terms();
   b = b.in_lowest_terms();
-  return Exact(product(a.numerator_, b.numerator_), product(a.denominator_, b.denominator_))
-      .in_lowest_terms();
+  const Exact first = Exact(a.numerator_, b.denominator_).in_lowest_terms();
+  const Exact second = Exact(b.numerator_, a.denominator_).in_lowest_terms();
+  return Exact(product(first.numerator_, second.numerator_), product(first.denominator_, second.denominator_));
 }
 
 Exact operator/(Exact a, Exact b) {

@@ -1,0 +1,29 @@
+// A two-column list that the coach typed or pasted: codes of a set, and a value for each.
+//
+//   read_value_list({"list.csv", "Code;Wert\r\nsp-360;0,9\r\n"}, {"SP-360"}, diagnostics)
+//   // {{"SP-360", 0.9, ...}}
+//
+// The columns are found by their names in several languages, else by what stands in them; the header may be
+// missing. Cells are separated by comma, semicolon or tab. A row without a value is passed over.
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+
+namespace landdrill {
+
+struct ListedValue {
+  std::string_view code;  // one of the known codes, as the set spells it
+  Decimal value;
+  std::string_view piece;  // where the value stands in the list
+  std::size_t line = 0;
+};
+
+// Each code once, in the order of the list. `codes` and `list.text` must outlive the result.
+std::vector<ListedValue> read_value_list(const Source& list, const std::vector<std::string_view>& codes,
+                                         Diagnostics& diagnostics);
+
+}  // namespace landdrill
