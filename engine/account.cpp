@@ -14,15 +14,6 @@ std::string off(Points points, int places) { return (Points() - points).text(pla
 
 std::string value_of(const Step* step) { return step == nullptr ? std::string() : step->value; }
 
-// The most places that a total of this event can have: those of its panels.
-int places_of(const Routine& routine) {
-  int places = 0;
-  for (const PanelRule& rule : routine.set->panels) {
-    if (rule.event == routine.event->code) places = std::max(places, rule.places);
-  }
-  return places;
-}
-
 const Option* priced_option(const Routine& routine, std::size_t index, const Wish& wish) {
   return &chosen(routine, index, wish);
 }
@@ -35,6 +26,14 @@ std::string rests_on(const ExpectedMark& expected) {
     case ExpectedMark::From::runs: return "mean of " + std::to_string(expected.runs.size()) + " runs";
   }
   return "";
+}
+
+// The step of the aspect at `index` of those marked once per routine; they stand together in their order. Not asked for
+// by its path: an aspect may be called "total".
+const Step& aspect_step(const Step& total, std::size_t index) {
+  const auto first = std::find_if(total.inputs.begin(), total.inputs.end(),
+                                  [](const Step& step) { return step.role == Role::aspect; });
+  return total.inputs.at(static_cast<std::size_t>(first - total.inputs.begin()) + index);
 }
 
 // What one sheet comes to, gathered step by step.
@@ -179,14 +178,14 @@ void Telling::tell_aspects() {
   const Run* run = run_for_routine(routine_, wish_.runs);
   for (std::size_t i = 0; i < expected_.aspects.size(); ++i) {
     const PanelRule& rule = *expected_.aspects[i].rule;
-    const Step& story = *account_.estimate->at(rule.aspect);
+    const Step& story = aspect_step(*account_.estimate, i);
     AspectLine line{rule.title, rule.weight->text(), value_of(story.find(Role::mark)), story.value, {}, {}, {}, "no mark yet"};
     if (expected_.aspects[i].marks) {
       const bool in_run = run != nullptr && std::any_of(run->aspects.begin(), run->aspects.end(), [&](const AspectMark& one) { return one.rule == &rule; });
       line.rests_on = in_run ? "run of " + std::string(run->date) : "expected";
     }
     if (panel_ != nullptr) {
-      const Step& seen = *account_.recorded->at(rule.aspect);
+      const Step& seen = aspect_step(*account_.recorded, i);
       line.recorded_mark = value_of(seen.find(Role::mark));
       line.recorded_points = seen.value;
       const auto& before = expected_score_.aspects[i];

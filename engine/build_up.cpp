@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 #include "engine/difficulty.h"
 
@@ -26,14 +27,12 @@ std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
   return "(" + sum + " / " + std::to_string(kept.count) + ")";
 }
 
-std::string off(Points points) { return (Points() - points).text(); }
-
 // Where the marks of a step come from: the panel's own judges, or what the coach expects.
 class Story {
  public:
   Story(const Routine& routine, const Wish& wish, const RecordedPanel* panel, const Showing& showing,
         const Score& score)
-      : routine_(routine), wish_(wish), panel_(panel), showing_(showing), score_(score) {}
+      : routine_(routine), wish_(wish), panel_(panel), showing_(showing), score_(score), places_(places_of(routine)) {}
 
   Step total() const;
 
@@ -48,6 +47,7 @@ class Story {
   Step penalties() const;
 
   Step marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges, const std::string& path) const;
+  std::string off(Points points) const { return (Points() - points).text(places_); }
   Step weight(const PanelRule& rule, const std::string& path) const;
   const JudgeMarks* judges_of(std::size_t element) const;
   const JudgeMarks* judges_of(const PanelRule& rule) const;
@@ -58,6 +58,7 @@ class Story {
   const RecordedPanel* panel_;
   const Showing& showing_;
   const Score& score_;
+  const int places_;
 };
 
 const JudgeMarks* Story::judges_of(std::size_t element) const {
@@ -152,7 +153,7 @@ Step Story::credited(std::size_t index) const {
   const std::string path = path_of(index);
   if (!shown.base) return difficulty(index);
   const Kind& kind = *routine_.elements[index].kind;
-  Step step{Role::credited, path + " credited", "credited difficulty", "the base mark of a " + kind.code + " instead of what was declared",
+  Step step{Role::credited, path + " credited", "credited difficulty", "the base mark of the kind " + kind.code + " instead of what was declared",
             shown.credited.text(difficulty_places), "base mark", {kind.from}, {}};
   step.inputs.push_back(difficulty(index));
   return step;
@@ -295,9 +296,23 @@ Step Story::total() const {
   if (!showing_.sync.empty()) step.inputs.push_back(sync());
   if (!showing_.penalties.empty()) step.inputs.push_back(penalties());
   step.rule = sum_of(step.inputs);
-  step.value = score_.so_far.text();
+  step.value = score_.so_far.text(places_);
   if (!score_.total) step.remark = "not complete: marks are missing";
   return step;
+}
+
+// A part may be swum twice in two places, a fault be seen in two sizes, or a part bear the name of a step: the second
+// such path gets " 2" behind it, so that every step can be asked for.
+void make_paths_distinct(Step& step, std::set<std::string>& taken) {
+  const std::string wanted = step.path;
+  for (int again = 2; !taken.insert(step.path).second; ++again) step.path = wanted + " " + std::to_string(again);
+  for (Step& input : step.inputs) make_paths_distinct(input, taken);
+}
+
+Step with_distinct_paths(Step total) {
+  std::set<std::string> taken;
+  make_paths_distinct(total, taken);
+  return total;
 }
 
 constexpr std::array<std::string_view, 19> role_words = {
@@ -324,12 +339,12 @@ const Step* Step::at(std::string_view wanted_path) const {
 }
 
 Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score) {
-  return Story(routine, wish, nullptr, showing, score).total();
+  return with_distinct_paths(Story(routine, wish, nullptr, showing, score).total());
 }
 
 Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
               const Score& score) {
-  return Story(routine, wish, &panel, showing, score).total();
+  return with_distinct_paths(Story(routine, wish, &panel, showing, score).total());
 }
 
 }  // namespace landdrill

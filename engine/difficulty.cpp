@@ -29,7 +29,7 @@ FormulaInput formula_input(const Option& option, const Kind& kind) {
 
 Declared declared(const Option& option, const Kind& kind) {
   if (option.stated) return {option.stated, {}};
-  if (!kind.formula) return {std::nullopt, "the value set has no formula for a " + kind.code};
+  if (!kind.formula) return {std::nullopt, "the kind " + kind.code + " has no formula in the value set"};
   const FormulaResult result = evaluate(*kind.formula, formula_input(option, kind));
   if (!result.value) return {std::nullopt, result.why_not};
   return {Difficulty(round(*result.value, kind.places, kind.rounding)), {}};

@@ -7,7 +7,7 @@
 namespace landdrill {
 namespace {
 
-std::string plural(int number, std::string_view word) {
+std::string plural(std::int64_t number, std::string_view word) {
   return std::to_string(number) + " " + std::string(word) + (number == 1 ? "" : "s");
 }
 
@@ -17,12 +17,12 @@ std::string range_of(std::optional<int> least, std::optional<int> most) {
   return least ? "at least " + std::to_string(*least) : "at most " + std::to_string(*most);
 }
 
-bool outside(int number, std::optional<int> least, std::optional<int> most) {
+bool outside(std::int64_t number, std::optional<int> least, std::optional<int> most) {
   return (least && number < *least) || (most && number > *most);
 }
 
-int parts_of_family(const Option& option, std::string_view family) {
-  int count = 0;
+std::int64_t parts_of_family(const Option& option, std::string_view family) {
+  std::int64_t count = 0;
   for (const PartUse& use : option.parts) {
     if (use.part->family == family) count += use.times;
   }
@@ -69,11 +69,11 @@ class Limits {
     int parts = 0;
     for (const PartUse& use : option.parts) parts += use.times;
     if (outside(parts, kind.least_parts, kind.most_parts)) {
-      complain(piece, {Problem::part_count, plural(parts, "part") + " in a " + kind.code,
+      complain(piece, {Problem::part_count, plural(parts, "part") + " in " + with_article(kind.code),
                        range_of(kind.least_parts, kind.most_parts)});
     }
     for (const Family& family : reading_.set.families) {
-      const int count = parts_of_family(option, family.code);
+      const std::int64_t count = parts_of_family(option, family.code);
       if (!outside(count, {}, family.most_in_element)) continue;
       complain(piece, {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in one element",
                        range_of({}, family.most_in_element)});
@@ -97,7 +97,7 @@ class Limits {
 
   void check_families_in_routine() {
     for (const Family& family : reading_.set.families) {
-      int count = 0;
+      std::int64_t count = 0;
       for (const Element& element : routine_.elements) count += parts_of_family(element.options.front(), family.code);
       if (!outside(count, {}, family.most_in_routine)) continue;
       complain(sheet_.routine.head.title.text,

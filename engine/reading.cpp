@@ -34,6 +34,11 @@ std::string quoted(std::string_view what, std::string_view text) {
   return std::string(what) + " \"" + std::string(text) + "\"";
 }
 
+std::string with_article(std::string_view word) {
+  const bool vowel = !word.empty() && std::string_view("aeiouAEIOU").find(word.front()) != std::string_view::npos;
+  return (vowel ? "an " : "a ") + std::string(word);
+}
+
 void Reading::complain(const Source& source, std::string_view piece, Complaint complaint) {
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
   out_.diagnostics.add(diagnostic_at(source, piece, std::move(complaint)));
@@ -101,10 +106,9 @@ void Reading::unknown(const Source& source, std::string_view piece, const std::v
                       Problem problem, std::string_view what, std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));
-  const std::string_view article = std::string_view("aeiou").find(what.front()) == std::string_view::npos ? "a " : "an ";
   const std::string nearest = words::nearest_hint(piece, known);
   complain(source, piece,
-           {problem, quoted("the " + std::string(what), piece), std::string(article) + std::string(what) + " of " + of,
+           {problem, quoted("the " + std::string(what), piece), with_article(what) + " of " + of,
             nearest.empty() ? all_of(known) : nearest});
 }
 

@@ -17,6 +17,9 @@ class Reading {
   Reading(const ValueSet& values, Resolved& out) : set(values), out_(out) {}
 
   const ValueSet& set;
+  // The numbers of elements that are left out because their line is in error: what runs and panels say of them is
+  // no further mistake.
+  std::vector<int> left_out;
 
   void complain(const Source& source, std::string_view piece, Complaint complaint);
   // The set has no value where the sheet needs one: an error, and an entry in the list of gaps.
@@ -47,6 +50,8 @@ class Reading {
 
 // "the part \"spin-730\""
 std::string quoted(std::string_view what, std::string_view text);
+// "a hybrid", "an acrobatic-a"
+std::string with_article(std::string_view word);
 
 // resolve_panels.cpp: the runs and panels of a sheet whose routine is understood as far as it goes.
 void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine);

@@ -8,6 +8,8 @@
 namespace landdrill {
 namespace {
 
+constexpr int most_counts = 1'000'000;  // so that no sum of counts overflows
+
 // Resolves the routine itself, line by line; what cannot be understood is complained of and left out.
 class RoutineReading {
  public:
@@ -30,10 +32,12 @@ class RoutineReading {
   void read_header();
   void read_event(const ast::EventLine& line);
   void read_element(const ast::Element& element);
+  void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
   void read_impression(const ast::ExpectedAspect& expected);
   Option read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head);
-  void read_parts(const ast::PartsLine& line, const Element& element, Option& option);
+  bool read_parts(const ast::PartsLine& line, const Element& element, Option& option);
+  bool can_be_swum(int counts, std::string_view piece);
   std::vector<CountUse> read_counts(const std::optional<ast::CountsLine>& line);
   void read_expect(const ast::ExpectLine& line, const Element& element, Option& option);
   void read_slip(const ast::SlipLine& line, Option& option);
@@ -45,6 +49,7 @@ class RoutineReading {
   const ast::Sheet& sheet_;
   const Source& source_;
   Routine routine_;
+  int counts_ = 0;  // so far, in all elements, options and passages
 };
 
 void RoutineReading::read_header() {
@@ -84,11 +89,8 @@ void RoutineReading::read_element(const ast::Element& typed) {
   const std::optional<int> number = reading_.whole(source_, typed.head.number, "the number of the element", 1, 1000);
   element.number = number.value_or(0);
   if (typed.head.title) element.title = typed.head.title->text;
-  element.kind = reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind");
-  if (element.kind == nullptr) {
-    for (const ast::Variant& variant : typed.variants) read_counts(variant.counts);
-    return;
-  }
+  element.kind = reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
+  if (element.kind == nullptr) return leave_out(typed, element.number);
   if (routine_.event != nullptr) element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
   for (const ast::Variant& variant : typed.variants) {
     element.options.push_back(read_option(variant, element, typed.head));
@@ -97,6 +99,18 @@ void RoutineReading::read_element(const ast::Element& typed) {
   }
   routine_.order.push_back({true, routine_.elements.size()});
   routine_.elements.push_back(std::move(element));
+}
+
+// What can be said of the words below a line in error is said all the same.
+void RoutineReading::leave_out(const ast::Element& typed, int number) {
+  reading_.left_out.push_back(number);
+  for (const ast::Variant& variant : typed.variants) {
+    read_counts(variant.counts);
+    if (!variant.parts) continue;
+    for (const ast::Counted& part : variant.parts->parts) {
+      reading_.row(source_, part.code, reading_.set.parts, Problem::unknown_part, "part");
+    }
+  }
 }
 
 void RoutineReading::read_passage(const ast::Passage& typed) {
@@ -109,7 +123,7 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
   std::string_view piece = head.number.text;
   if (variant.title) option.title = piece = variant.title->text;
   if (variant.difficulty) read_stated(*variant.difficulty, option);
-  if (variant.parts) read_parts(*variant.parts, element, option);
+  const bool parts_known = !variant.parts || read_parts(*variant.parts, element, option);
   option.counts = read_counts(variant.counts);
   if (variant.expect) read_expect(*variant.expect, element, option);
   if (variant.slip) read_slip(*variant.slip, option);
@@ -117,21 +131,25 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
     reading_.complain(source_, piece,
                       {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
                        "a line `parts ...`, or `difficulty` with the declared value"});
-  } else if (variant.parts || option.stated) {
+  } else if (option.stated || (variant.parts && parts_known)) {
     check_difficulty(option, element, piece);
   }
   return option;
 }
 
-void RoutineReading::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
+// False when a part is unknown or has no value, so that the formula cannot be asked.
+bool RoutineReading::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
+  bool known = true;
   for (const ast::Counted& typed : line.parts) {
     const Part* part = reading_.row(source_, typed.code, reading_.set.parts, Problem::unknown_part, "part");
     const std::optional<int> times = reading_.times(source_, typed.times);
+    known = known && part != nullptr && times && part->value;
     if (part == nullptr || !times) continue;
     check_family(source_, typed.code, *part, *element.kind);
     if (!part->value && !option.stated) reading_.gap(source_, typed.code.text, {"parts", part->code, "value"});
     option.parts.push_back({part, *times});
   }
+  return known;
 }
 
 void RoutineReading::check_family(const Source& source, const ast::Name& code, const Part& part, const Kind& kind) {
@@ -140,8 +158,8 @@ void RoutineReading::check_family(const Source& source, const ast::Name& code, c
   if (std::find(family->kinds.begin(), family->kinds.end(), kind.code) != family->kinds.end()) return;
   reading_.complain(source, code.text,
                     {Problem::wrong_family,
-                     quoted("the part", part.code) + " of the family " + family->code + " in a " + kind.code,
-                     "a part that may stand in a " + kind.code});
+                     quoted("the part", part.code) + " of the family " + family->code + " in " + with_article(kind.code),
+                     "a part that may stand in " + with_article(kind.code)});
 }
 
 std::vector<CountUse> RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
@@ -149,16 +167,28 @@ std::vector<CountUse> RoutineReading::read_counts(const std::optional<ast::Count
   if (!line) return uses;
   for (const ast::Count& typed : line->counts) {
     const std::optional<int> counts = reading_.whole(source_, typed.counts, "the counts", 0, 10'000);
-    if (counts) uses.push_back({*counts, typed.where.text, typed.where.text == words::under});
+    if (!counts || !can_be_swum(*counts, typed.counts.text)) continue;
+    uses.push_back({*counts, typed.where.text, words::same(typed.where.text, words::under)});
   }
   return uses;
+}
+
+// Complains once, at the count that is too much.
+bool RoutineReading::can_be_swum(int counts, std::string_view piece) {
+  if (counts_ > most_counts) return false;
+  counts_ += counts;
+  if (counts_ <= most_counts) return true;
+  reading_.complain(source_, piece,
+                    {Problem::too_large, "more than " + std::to_string(most_counts) + " counts in the routine",
+                     "a routine that someone can swim"});
+  return false;
 }
 
 void RoutineReading::read_expect(const ast::ExpectLine& line, const Element& element, Option& option) {
   if (routine_.event == nullptr) return;
   if (element.panel == nullptr) {
     reading_.complain(source_, line.mark.text,
-                      {Problem::no_element_panel, "an expected mark for a " + element.kind->code,
+                      {Problem::no_element_panel, "an expected mark for " + with_article(element.kind->code),
                        "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
     return;
   }

@@ -33,6 +33,8 @@ std::optional<std::size_t> element_at(Reading& reading, const Source& source, co
   for (std::size_t i = 0; number && i < routine.elements.size(); ++i) {
     if (Decimal::whole(routine.elements[i].number) == *number) return i;
   }
+  const auto is_it = [&](int left_out) { return number && Decimal::whole(left_out) == *number; };
+  if (std::any_of(reading.left_out.begin(), reading.left_out.end(), is_it)) return std::nullopt;
   reading.complain(source, typed.text,
                    {Problem::unknown_element, "element " + std::string(typed.text),
                     "an element of \"" + std::string(routine.title) + "\": " + numbers_of(routine)});
@@ -47,7 +49,7 @@ std::optional<std::size_t> marked_element(Reading& reading, const Source& source
   const Element& element = routine.elements[*index];
   if (element.panel == nullptr) {
     reading.complain(source, typed.text,
-                     {Problem::no_element_panel, "marks for a " + element.kind->code,
+                     {Problem::no_element_panel, "marks for " + with_article(element.kind->code),
                       "none: no panel of " + routine.event->code + " marks such an element by itself"});
     return std::nullopt;
   }
@@ -56,6 +58,21 @@ std::optional<std::size_t> marked_element(Reading& reading, const Source& source
     return std::nullopt;
   }
   return index;
+}
+
+const SyncClass* row_of(const SyncUse& use) { return use.sync; }
+const Penalty* row_of(const PenaltyUse& use) { return use.penalty; }
+
+// One entry for each row, so that what a row allows "at most" is counted over the whole line.
+template <class Use, class Row>
+void add_use(std::vector<Use>& uses, const Row* row, int times) {
+  for (Use& use : uses) {
+    if (row_of(use) == row) {
+      use.times += times;
+      return;
+    }
+  }
+  uses.push_back({row, times});
 }
 
 template <class Use, class Row>
@@ -67,7 +84,7 @@ std::vector<Use> counted(Reading& reading, const Source& source, const std::vect
     const std::optional<int> times = reading.times(source, one.times);
     if (row == nullptr || !times) continue;
     if (!row->points) reading.gap(source, one.code.text, {table, row->code, "points"});
-    uses.push_back({row, *times});
+    add_use(uses, row, *times);
   }
   return uses;
 }
@@ -87,7 +104,7 @@ std::vector<PenaltyUse> penalties(Reading& reading, const Source& source,
 
 std::optional<Size> size_from(std::string_view word) {
   for (Size size : {Size::small, Size::medium, Size::large}) {
-    if (word_of(size) == word) return size;
+    if (words::same(word_of(size), word)) return size;
   }
   return std::nullopt;
 }

@@ -145,6 +145,14 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
   return showing;
 }
 
+int places_of(const Routine& routine) {
+  int places = 0;
+  for (const PanelRule& rule : routine.set->panels) {
+    if (rule.event == routine.event->code) places = std::max(places, rule.places);
+  }
+  return places;
+}
+
 Score score(const Routine& routine, const Showing& showing) {
   Score result;
   const bool elements_complete = add_elements(routine, showing, result);

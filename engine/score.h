@@ -59,4 +59,7 @@ struct Score {
 };
 Score score(const Routine& routine, const Showing& showing);
 
+// Decimal places with which the points of this event are written: the most that one of its panels has.
+int places_of(const Routine& routine);
+
 }  // namespace landdrill
