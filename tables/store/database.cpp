@@ -1,0 +1,153 @@
+#include "tables/store/database.h"
+
+#include <fmt/format.h>
+#include <sqlite3.h>
+
+#include <cassert>
+#include <cstring>
+
+#include "tables/store/refusal.h"
+
+namespace landdrill::store {
+namespace {
+
+// How long a writer waits for another before it gives up, in milliseconds: longer than any edit takes.
+constexpr int patience = 2000;
+
+int flags_for(Database::Access access) {
+  switch (access) {
+    case Database::Access::read:
+      return SQLITE_OPEN_READONLY;
+    case Database::Access::write:
+      return SQLITE_OPEN_READWRITE;
+    default:
+      return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+  }
+}
+
+}  // namespace
+
+void Database::Close::operator()(sqlite3* connection) const {
+  sqlite3_close_v2(connection);
+}
+void Statement::Finalize::operator()(sqlite3_stmt* statement) const {
+  sqlite3_finalize(statement);
+}
+
+// Absolute, because SQLite takes a few relative names, such as ":memory:", for something else than a file.
+Database::Database(const std::filesystem::path& file, Access access)
+    : Database(std::filesystem::absolute(file).string(), file.string(), flags_for(access)) {}
+
+Database Database::in_memory(const std::string& name) {
+  return Database(":memory:", name, SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE);
+}
+
+Database::Database(const std::string& path, const std::string& name, int flags) : file_(name) {
+  sqlite3* connection = nullptr;
+  const int code = sqlite3_open_v2(path.c_str(), &connection, flags | SQLITE_OPEN_EXRESCODE, nullptr);
+  connection_.reset(connection);
+  if (code != SQLITE_OK) refuse();
+  sqlite3_busy_timeout(connection, patience);
+}
+
+void Database::refuse() const {
+  sqlite3* const connection = connection_.get();
+  if (connection == nullptr) throw Refused(trouble_of(SQLITE_NOMEM, file_, ""), SQLITE_NOMEM);
+  const int code = sqlite3_extended_errcode(connection);
+  std::string message = sqlite3_errmsg(connection);
+  const int reason = sqlite3_system_errno(connection);
+  if ((code & 0xff) == SQLITE_CANTOPEN && reason != 0) message = std::strerror(reason);
+  throw Refused(trouble_of(code, file_, message), code);
+}
+
+void Database::check(int code) const {
+  if (code != SQLITE_OK) refuse();
+}
+
+void Database::run(const char* sql) {
+  check(sqlite3_exec(raw(), sql, nullptr, nullptr, nullptr));
+}
+
+std::int64_t Database::number(const char* sql) {
+  Statement statement(*this, sql);
+  return statement.next() ? statement.number(0) : 0;
+}
+
+void Database::copy_from(Database& other) {
+  sqlite3_backup* backup = sqlite3_backup_init(raw(), "main", other.raw(), "main");
+  if (backup == nullptr) refuse();
+  const int code = sqlite3_backup_step(backup, -1);
+  sqlite3_backup_finish(backup);
+  if (code != SQLITE_DONE) throw Refused(trouble_of(code, file_, sqlite3_errstr(code)), code);
+}
+
+bool Database::is_read_only() const {
+  return sqlite3_db_readonly(raw(), "main") == 1;
+}
+
+Statement::Statement(const Database& db, std::string_view sql, Prepare) : db_(db) {
+  sqlite3_stmt* statement = nullptr;
+  db.check(sqlite3_prepare_v2(db.raw(), sql.data(), static_cast<int>(sql.size()), &statement, nullptr));
+  statement_.reset(statement);
+}
+
+bool Statement::next() {
+  const int code = sqlite3_step(statement_.get());
+  if (code == SQLITE_ROW) return true;
+  if (code != SQLITE_DONE) db_.refuse();
+  return false;
+}
+
+// An error of the last run was thrown when it happened; reset only repeats it.
+void Statement::restart() {
+  sqlite3_reset(statement_.get());
+}
+
+void Statement::bind(int place, std::int64_t value) {
+  db_.check(sqlite3_bind_int64(statement_.get(), place, value));
+}
+
+// SQLite copies the text: a caller's temporary may be gone before the statement runs.
+void Statement::bind(int place, std::string_view value) {
+  const char* const bytes = value.data() == nullptr ? "" : value.data();
+  db_.check(sqlite3_bind_text64(statement_.get(), place, bytes, value.size(), SQLITE_TRANSIENT, SQLITE_UTF8));
+}
+
+void Statement::bind(int place, const std::optional<std::string>& value) {
+  if (value) return bind(place, std::string_view(*value));
+  db_.check(sqlite3_bind_null(statement_.get(), place));
+}
+
+std::int64_t Statement::number(int column) const {
+  return sqlite3_column_int64(statement_.get(), column);
+}
+
+std::string Statement::text(int column) const {
+  const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(statement_.get(), column));
+  if (bytes == nullptr) return {};
+  return {bytes, static_cast<std::size_t>(sqlite3_column_bytes(statement_.get(), column))};
+}
+
+bool Statement::is_null(int column) const {
+  return sqlite3_column_type(statement_.get(), column) == SQLITE_NULL;
+}
+
+// A writer takes its lock at once: two that both read first and then wanted to write would lock each other
+// out.
+Transaction::Transaction(Database& db, Kind kind) : db_(db) {
+  db_.run(kind == Kind::write ? "BEGIN IMMEDIATE" : "BEGIN");
+}
+
+// After some errors (a full disk) SQLite has rolled back by itself; then there is nothing left to do.
+Transaction::~Transaction() {
+  if (open_ && sqlite3_get_autocommit(db_.raw()) == 0) {
+    sqlite3_exec(db_.raw(), "ROLLBACK", nullptr, nullptr, nullptr);
+  }
+}
+
+void Transaction::commit() {
+  db_.run("COMMIT");
+  open_ = false;
+}
+
+}  // namespace landdrill::store

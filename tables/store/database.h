@@ -1,0 +1,116 @@
+// A thin layer over the C API of SQLite: a database, its statements, a transaction; nothing is left open or
+// locked.
+//
+//   Statement rows(db, "SELECT name FROM value_set WHERE id > ?", 3);
+//   while (rows.next()) names.push_back(rows.text(0));
+//
+// Whatever SQLite refuses is thrown as Refused (refusal.h), and the transaction around it takes everything
+// back.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+struct sqlite3;
+struct sqlite3_stmt;
+
+namespace landdrill::store {
+
+class Database {
+ public:
+  enum class Access { read, write, create };
+  // Opens the file; SQLite reads it only when it is first asked something.
+  Database(const std::filesystem::path& file, Access access);
+  // An empty database in memory that is called `name` in messages.
+  static Database in_memory(const std::string& name);
+
+  // Any number of statements without parameters, whose rows do not matter.
+  void run(const char* sql);
+  // The number in the first column of the first row: run_number("PRAGMA user_version").
+  std::int64_t number(const char* sql);
+  // Replaces everything in this database by what is in `other`.
+  void copy_from(Database& other);
+  bool is_read_only() const;
+
+  const std::string& file() const { return file_; }
+  sqlite3* raw() const { return connection_.get(); }
+  [[noreturn]] void refuse() const;  // throws what SQLite said last
+  void check(int code) const;
+
+ private:
+  Database(const std::string& path, const std::string& name, int flags);
+  struct Close {
+    void operator()(sqlite3* connection) const;
+  };
+  std::string file_;
+  std::unique_ptr<sqlite3, Close> connection_;
+};
+
+// A prepared statement with its parameters.
+class Statement {
+ public:
+  template <class... Values>
+  Statement(const Database& db, std::string_view sql, const Values&... values)
+      : Statement(db, sql, Prepare{}) {
+    bind_all(values...);
+  }
+  // The next row, if there is one.
+  bool next();
+  // Runs once more, to the end, with other values.
+  template <class... Values>
+  void run(const Values&... values) {
+    restart();
+    bind_all(values...);
+    while (next()) {
+    }
+  }
+
+  // Columns of the current row, counted from 0.
+  std::int64_t number(int column) const;
+  std::string text(int column) const;
+  bool is_null(int column) const;
+
+ private:
+  struct Prepare {};
+  Statement(const Database& db, std::string_view sql, Prepare);
+  template <class... Values>
+  void bind_all(const Values&... values) {
+    int place = 0;
+    (bind(++place, values), ...);
+  }
+  void restart();
+  void bind(int place, std::int64_t value);
+  void bind(int place, int value) { bind(place, std::int64_t{value}); }
+  void bind(int place, std::size_t value) { bind(place, static_cast<std::int64_t>(value)); }
+  void bind(int place, std::string_view value);
+  void bind(int place, const std::string& value) { bind(place, std::string_view(value)); }
+  void bind(int place, const char* value) { bind(place, std::string_view(value)); }
+  void bind(int place, const std::optional<std::string>& value);
+
+  struct Finalize {
+    void operator()(sqlite3_stmt* statement) const;
+  };
+  const Database& db_;
+  std::unique_ptr<sqlite3_stmt, Finalize> statement_;
+};
+
+// All or nothing: what is not committed when it goes out of scope never happened.
+class Transaction {
+ public:
+  enum class Kind { read, write };  // read: what is read belongs together; write: others wait from the start
+  Transaction(Database& db, Kind kind);
+  ~Transaction();
+  Transaction(const Transaction&) = delete;
+  Transaction& operator=(const Transaction&) = delete;
+  void commit();
+
+ private:
+  Database& db_;
+  bool open_ = true;
+};
+
+}  // namespace landdrill::store

@@ -1,0 +1,181 @@
+#include "tables/store/history.h"
+
+#include <cassert>
+#include <iterator>
+#include <utility>
+
+namespace landdrill::store {
+namespace {
+
+using Did = EditRecord::Did;
+
+constexpr std::string_view words_of_did[] = {"import", "replace", "edit", "undo", "redo"};
+
+std::string_view word_of(Did did) {
+  return words_of_did[static_cast<std::size_t>(did)];
+}
+
+Did did_from(std::string_view word) {
+  for (std::size_t i = 0; i < std::size(words_of_did); ++i) {
+    if (words_of_did[i] == word) return static_cast<Did>(i);
+  }
+  assert(false && "the schema allows no other word");
+  return Did::edit;
+}
+
+// An undo says the same cell as its target, from after to before.
+const std::string select_records =
+    "SELECT c.number, s.name, c.at, c.did, coalesce(c.target, 0), c.why, e.file, e.row_key, e.column_name, "
+    "e.before, "
+    "e.after, coalesce((SELECT undone FROM step WHERE step.number = c.number), 0) "
+    "FROM change c JOIN value_set s ON s.id = c.set_id JOIN change e ON e.number = coalesce(c.target, "
+    "c.number) ";
+
+EditRecord record_from(const Statement& row) {
+  EditRecord record;
+  record.number = row.number(0);
+  record.set = row.text(1);
+  record.at = row.text(2);
+  record.did = did_from(row.text(3));
+  record.target = row.number(4);
+  record.why = row.text(5);
+  const std::string file = row.text(6);
+  record.table = file.substr(0, file.rfind('.'));
+  record.key = row.text(7);
+  record.column = row.text(8);
+  record.before = row.text(9);
+  record.after = row.text(10);
+  record.undone = row.number(11) != 0;
+  if (record.did == Did::undo) std::swap(record.before, record.after);
+  return record;
+}
+
+EditRecord record_of(Database& db, std::int64_t number) {
+  Statement row(db, select_records + "WHERE c.number = ?", number);
+  row.next();
+  return record_from(row);
+}
+
+struct Entry {
+  Did did;
+  std::optional<std::int64_t> target;
+  std::string_view why;
+};
+
+std::int64_t add_entry(Database& db, SetId set, const Entry& entry) {
+  Statement insert(db,
+                   "INSERT INTO change (set_id, at, did, target, why) "
+                   "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?) RETURNING number",
+                   set, word_of(entry.did), entry.target.value_or(0), entry.why);
+  insert.next();
+  const std::int64_t number = insert.number(0);
+  insert.next();
+  return number;
+}
+
+void put_aside(Database& db, std::int64_t change, const std::vector<TableFile>& files) {
+  Statement insert(db, "INSERT INTO file_aside (change, position, file, text) VALUES (?, ?, ?, ?)");
+  for (std::size_t i = 0; i < files.size(); ++i) insert.run(change, i, files[i].file, files[i].text);
+}
+
+std::optional<Step> first_step(Statement& row) {
+  if (!row.next()) return std::nullopt;
+  Step step;
+  step.number = row.number(0);
+  step.did = did_from(row.text(1));
+  step.place = {row.text(2), static_cast<std::size_t>(row.number(3)),
+                static_cast<std::size_t>(row.number(4))};
+  step.before_raw = row.text(5);
+  step.after_raw = row.text(6);
+  return step;
+}
+
+const std::string select_steps = "SELECT number, did, file, row, column, before_raw, after_raw FROM step ";
+
+}  // namespace
+
+EditRecord record_import(Database& db, SetId set, std::string_view why) {
+  return record_of(db, add_entry(db, set, {Did::import, {}, why}));
+}
+
+EditRecord record_replacement(Database& db, SetId set, const std::vector<TableFile>& before,
+                              std::string_view why) {
+  const std::int64_t number = add_entry(db, set, {Did::replace, {}, why});
+  put_aside(db, number, before);
+  return record_of(db, number);
+}
+
+EditRecord record_edit(Database& db, SetId set, const CellEdit& edit) {
+  const FoundCell& cell = edit.cell;
+  Statement insert(
+      db,
+      "INSERT INTO change (set_id, at, did, why, file, row, column, row_key, column_name, before, after, "
+      "before_raw, after_raw) VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), 'edit', "
+      "?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING number",
+      set, edit.why, cell.place.file, cell.place.row, cell.place.column, cell.key, cell.column, cell.text,
+      edit.after, cell.raw, edit.after_raw);
+  insert.next();
+  const std::int64_t number = insert.number(0);
+  insert.next();
+  return record_of(db, number);
+}
+
+std::optional<Step> step_to_undo(Database& db, SetId set) {
+  Statement last(db, select_steps + "WHERE set_id = ? AND NOT undone ORDER BY number DESC LIMIT 1", set);
+  return first_step(last);
+}
+
+// A step that stands and is younger was made in the place of those that were undone before it: they stay
+// undone.
+std::optional<Step> step_to_redo(Database& db, SetId set) {
+  Statement last(db,
+                 select_steps +
+                     "WHERE set_id = ?1 AND undone AND number > coalesce((SELECT max(number) FROM step WHERE "
+                     "set_id = ?1 AND NOT undone), 0) ORDER BY last_touched DESC LIMIT 1",
+                 set);
+  return first_step(last);
+}
+
+EditRecord record_undo(Database& db, SetId set, const Step& step, std::string_view why) {
+  return record_of(db, add_entry(db, set, {Did::undo, step.number, why}));
+}
+
+EditRecord record_redo(Database& db, SetId set, const Step& step, std::string_view why) {
+  return record_of(db, add_entry(db, set, {Did::redo, step.number, why}));
+}
+
+std::vector<TableFile> exchange_files(Database& db, const Step& replacement,
+                                      const std::vector<TableFile>& in_force) {
+  std::vector<TableFile> aside;
+  Statement files(db, "SELECT file, text FROM file_aside WHERE change = ? ORDER BY position",
+                  replacement.number);
+  while (files.next()) aside.push_back({files.text(0), files.text(1)});
+  Statement remove(db, "DELETE FROM file_aside WHERE change = ?", replacement.number);
+  remove.next();
+  put_aside(db, replacement.number, in_force);
+  return aside;
+}
+
+std::vector<EditRecord> history_of(Database& db, SetId set) {
+  std::vector<EditRecord> records;
+  Statement rows(db, select_records + "WHERE c.set_id = ? ORDER BY c.number", set);
+  while (rows.next()) records.push_back(record_from(rows));
+  return records;
+}
+
+std::size_t standing_edits(Database& db, SetId set) {
+  Statement count(db, "SELECT count(*) FROM step WHERE set_id = ? AND did = 'edit' AND NOT undone", set);
+  count.next();
+  return static_cast<std::size_t>(count.number(0));
+}
+
+std::string imported_at(Database& db, SetId set) {
+  Statement last(
+      db,
+      "SELECT at FROM change WHERE set_id = ?1 AND (did = 'import' OR number IN (SELECT number FROM step "
+      "WHERE set_id = ?1 AND did = 'replace' AND NOT undone)) ORDER BY number DESC LIMIT 1",
+      set);
+  return last.next() ? last.text(0) : std::string();
+}
+
+}  // namespace landdrill::store

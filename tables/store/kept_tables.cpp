@@ -1,0 +1,171 @@
+#include "tables/store/kept_tables.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <filesystem>
+
+#include "grammar/words.h"
+#include "tables/store/refusal.h"
+
+namespace landdrill::store {
+namespace {
+
+std::int64_t put_file(Database& db, SetId set, std::size_t position, const CsvTable& table) {
+  Statement insert(
+      db,
+      "INSERT INTO table_file (set_id, position, file, before, separator) VALUES (?, ?, ?, ?, ?) "
+      "RETURNING id",
+      set, position, table.file, table.before, std::string(1, table.separator));
+  insert.next();
+  const std::int64_t id = insert.number(0);
+  insert.next();
+  return id;
+}
+
+void put_rows(Database& db, std::int64_t file, const CsvTable& table) {
+  Statement insert_row(db, "INSERT INTO table_row (file_id, row, ending) VALUES (?, ?, ?)");
+  Statement insert_cell(db, "INSERT INTO cell (file_id, row, column, raw) VALUES (?, ?, ?, ?)");
+  for (std::size_t row = 0; row <= table.rows.size(); ++row) {
+    const CsvRow& cells = row == 0 ? table.header : table.rows[row - 1];
+    insert_row.run(file, row, cells.ending);
+    for (std::size_t column = 0; column < cells.cells.size(); ++column) {
+      insert_cell.run(file, row, column, cells.cells[column].raw);
+    }
+  }
+}
+
+CsvRow& row_of(CsvTable& table, std::size_t row) {
+  return row == 0 ? table.header : table.rows.at(row - 1);
+}
+
+void read_rows(Database& db, std::int64_t file, CsvTable& table) {
+  Statement rows(db, "SELECT ending FROM table_row WHERE file_id = ? ORDER BY row", file);
+  if (rows.next()) table.header.ending = rows.text(0);
+  while (rows.next()) {
+    CsvRow row;
+    row.ending = rows.text(0);
+    table.rows.push_back(std::move(row));
+  }
+  Statement cells(db, "SELECT row, raw FROM cell WHERE file_id = ? ORDER BY row, column", file);
+  while (cells.next()) {
+    CsvCell cell;
+    cell.raw = cells.text(1);
+    row_of(table, static_cast<std::size_t>(cells.number(0))).cells.push_back(std::move(cell));
+  }
+}
+
+std::int64_t file_id_of(Database& db, SetId set, const std::string& file) {
+  Statement find(db, "SELECT id FROM table_file WHERE set_id = ? AND file = ?", set, file);
+  if (!find.next()) throw Refused({db.file(), fmt::format("the set has no {} any more", file), ""});
+  return find.number(0);
+}
+
+std::vector<std::string> set_names(Database& db) {
+  std::vector<std::string> names;
+  Statement all(db, "SELECT name FROM value_set ORDER BY name");
+  while (all.next()) names.push_back(all.text(0));
+  return names;
+}
+
+}  // namespace
+
+std::optional<SetId> find_set_id(Database& db, std::string_view name) {
+  Statement find(db, "SELECT id FROM value_set WHERE name = ?", name);
+  if (!find.next()) return std::nullopt;
+  return find.number(0);
+}
+
+SetId set_id_of(Database& db, std::string_view name) {
+  if (const auto id = find_set_id(db, name)) return *id;
+  const std::vector<std::string> names = set_names(db);
+  const std::vector<std::string_view> known(names.begin(), names.end());
+  std::string hint = words::nearest_hint(name, known);
+  if (hint.empty()) {
+    hint = names.empty() ? "no set was imported so far" : fmt::format("it holds {}", fmt::join(names, ", "));
+  }
+  throw Refused({db.file(), fmt::format("it holds no value set \"{}\"", name), hint});
+}
+
+SetId add_set(Database& db, std::string_view name) {
+  Statement insert(db, "INSERT INTO value_set (name) VALUES (?) RETURNING id", name);
+  insert.next();
+  const SetId id = insert.number(0);
+  insert.next();
+  return id;
+}
+
+std::string place_of_set(const Database& db, std::string_view set) {
+  return fmt::format("{}/{}/", std::filesystem::path(db.file()).filename().string(), set);
+}
+
+std::vector<CsvTable> tables_of(const std::vector<TableFile>& files) {
+  std::vector<CsvTable> tables;
+  for (const TableFile& file : files) {
+    CsvTable table = read_csv({file.file, file.text}).table;
+    if (write_csv(table) != file.text) {
+      throw Refused({file.file, "it cannot be kept byte for byte", "please report this, with the file"});
+    }
+    tables.push_back(std::move(table));
+  }
+  return tables;
+}
+
+std::vector<TableFile> texts_of(const std::vector<CsvTable>& tables) {
+  std::vector<TableFile> files;
+  for (const CsvTable& table : tables) files.push_back({table.file, write_csv(table)});
+  return files;
+}
+
+std::size_t count_rows(const std::vector<CsvTable>& tables) {
+  std::size_t rows = 0;
+  for (const CsvTable& table : tables) {
+    rows +=
+        static_cast<std::size_t>(std::count_if(table.rows.begin(), table.rows.end(), [](const CsvRow& row) {
+          return std::any_of(row.cells.begin(), row.cells.end(),
+                             [](const CsvCell& cell) { return !cell.raw.empty(); });
+        }));
+  }
+  return rows;
+}
+
+void put_tables(Database& db, SetId set, const std::vector<CsvTable>& tables) {
+  for (std::size_t position = 0; position < tables.size(); ++position) {
+    put_rows(db, put_file(db, set, position, tables[position]), tables[position]);
+  }
+}
+
+void drop_tables(Database& db, SetId set) {
+  Statement remove(db, "DELETE FROM table_file WHERE set_id = ?", set);
+  remove.next();
+}
+
+std::vector<CsvTable> kept_tables(Database& db, SetId set) {
+  std::vector<CsvTable> tables;
+  Statement files(db, "SELECT id, file, before, separator FROM table_file WHERE set_id = ? ORDER BY position",
+                  set);
+  while (files.next()) {
+    CsvTable table;
+    table.file = files.text(1);
+    table.before = files.text(2);
+    if (const std::string separator = files.text(3); !separator.empty()) table.separator = separator.front();
+    read_rows(db, files.number(0), table);
+    tables.push_back(std::move(table));
+  }
+  return tables;
+}
+
+std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place) {
+  Statement find(db, "SELECT raw FROM cell WHERE file_id = ? AND row = ? AND column = ?",
+                 file_id_of(db, set, place.file), place.row, place.column);
+  if (!find.next()) return std::nullopt;
+  return find.text(0);
+}
+
+void put_cell(Database& db, SetId set, const CellPlace& place, std::string_view raw) {
+  Statement put(db, "UPDATE cell SET raw = ? WHERE file_id = ? AND row = ? AND column = ?", raw,
+                file_id_of(db, set, place.file), place.row, place.column);
+  put.next();
+}
+
+}  // namespace landdrill::store

@@ -1,0 +1,53 @@
+// The CSV tables of a set in the season file, cell by cell, with every byte around the cells.
+//
+//   put_tables(db, set, tables);
+//   kept_tables(db, set)            // equal tables: write_csv gives the same bytes
+//
+// Everything here runs inside the caller's transaction and throws Refused.
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tables/csv.h"
+#include "tables/load.h"
+#include "tables/store/database.h"
+
+namespace landdrill::store {
+
+using SetId = std::int64_t;
+
+std::optional<SetId> find_set_id(Database& db, std::string_view name);
+// The set of that name, or a refusal that names the nearest ones.
+SetId set_id_of(Database& db, std::string_view name);
+SetId add_set(Database& db, std::string_view name);
+// What stands before file names in messages: "club.season/kingfisher-2026/".
+std::string place_of_set(const Database& db, std::string_view name);
+
+// The texts as tables; refused when one could not be written back byte for byte.
+std::vector<CsvTable> tables_of(const std::vector<TableFile>& files);
+std::vector<TableFile> texts_of(const std::vector<CsvTable>& tables);
+// Rows below the headers that hold anything.
+std::size_t count_rows(const std::vector<CsvTable>& tables);
+
+void put_tables(Database& db, SetId set, const std::vector<CsvTable>& tables);
+void drop_tables(Database& db, SetId set);
+// In the order in which they were put. Offsets and lines of cells are not kept: write and read again for
+// those.
+std::vector<CsvTable> kept_tables(Database& db, SetId set);
+
+// A cell of a table by place: row 0 is the header.
+struct CellPlace {
+  std::string file;
+  std::size_t row = 0;
+  std::size_t column = 0;
+};
+// The bytes of the cell; none when its row ends before.
+std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place);
+// Puts other bytes into a cell that is there.
+void put_cell(Database& db, SetId set, const CellPlace& place, std::string_view raw);
+
+}  // namespace landdrill::store

@@ -1,0 +1,26 @@
+// What goes wrong with a season file, in a coach's words.
+//
+//   throw Refused(trouble_of(SQLITE_FULL, "club.season", "database or disk is full"))
+//   // club.season: there is no space left on the disk
+//
+// Thrown only inside this folder, where it ends a transaction half-way; Season turns it into a Result.
+#pragma once
+
+#include <exception>
+#include <string>
+
+#include "tables/folder.h"
+
+namespace landdrill::store {
+
+struct Refused : std::exception {
+  explicit Refused(Trouble because, int sqlite_code = 0) : trouble(std::move(because)), code(sqlite_code) {}
+  const char* what() const noexcept override { return trouble.why.c_str(); }
+  Trouble trouble;
+  int code;  // SQLite's extended result code; 0 when it is not SQLite that refuses
+};
+
+// Given SQLite's extended result code and message.
+Trouble trouble_of(int code, const std::string& file, const std::string& message);
+
+}  // namespace landdrill::store

@@ -1,0 +1,90 @@
+// The season file: one SQLite database in which value sets are kept, edited with history and undo, and
+// compared.
+//
+//   auto season = Season::open("club.season", Season::Mode::create);
+//   season->import_set(*read_folder("kingfisher-2026"), "first import");
+//   season->edit({"kingfisher-2026", "parts", "spin-360", "value", "1.0", "new catalogue"});
+//   season->undo("kingfisher-2026");
+//   season->export_set("kingfisher-2026")      // the same bytes that were imported
+//
+// STRICT tables, schema by user_version (schema.sql and migrations); every change is one transaction: when a
+// call returns, it is on disk; when it fails, nothing has changed.
+#pragma once
+
+#include <cstdint>
+#include <filesystem>
+#include <memory>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tables/folder.h"
+#include "tables/load.h"
+
+namespace landdrill {
+
+struct SeasonSet {
+  std::string name, title, edition, imported_at;
+  std::size_t rows = 0, edits = 0;  // edits that stand, not undone
+};
+
+// `key` is what ReadTable::key makes of a row: "spin-360", "duet-free execution"; empty for the one row of
+// `set`.
+struct Edit {
+  std::string set, table, key, column, value;
+  std::string why;  // free text for the history
+};
+
+// One line of a set's history. An undo or redo is a line of its own: it names its `target`, and the same
+// cell.
+struct EditRecord {
+  enum class Did { import, replace, edit, undo, redo };
+  std::int64_t number = 0;  // 0: nothing was written, the cell held the value already
+  std::string set, at;      // at: UTC, "2026-04-14T18:03:11Z"
+  Did did = Did::edit;
+  std::int64_t target = 0;                        // for undo and redo: the number of the edit or replacement
+  std::string table, key, column, before, after;  // empty when whole files came in
+  std::string why;
+  bool undone = false;  // an edit or replacement that does not stand at present
+};
+
+class Season {
+ public:
+  // read: creates and changes nothing, and works in a read-only folder; write: the file must be there;
+  // create: made when it is missing.
+  enum class Mode { read, write, create };
+  static Result<Season> open(const std::filesystem::path& file, Mode mode);
+  Season(Season&&) noexcept;
+  Season& operator=(Season&&) noexcept;
+  ~Season();
+
+  Result<std::vector<SeasonSet>> sets() const;
+  // Refused when the set does not load, or when one of that name with other bytes is there, unless `replace`;
+  // same bytes: nothing to do. A replacement can be undone.
+  struct ImportOutcome {
+    std::size_t rows = 0;
+    bool already_there = false;
+  };
+  Result<ImportOutcome> import_set(const TableFiles& files, std::string_view why, bool replace = false);
+  Result<TableFiles> export_set(std::string_view name) const;
+  // The cell afterwards holds `value`; every other byte of the export stays. Refused when the set no longer
+  // loads.
+  Result<EditRecord> edit(const Edit& edit);
+  // Takes back the last edit or replacement that stands.
+  Result<EditRecord> undo(std::string_view set, std::string_view why = {});
+  // Brings back what was undone last, unless there was a new edit since.
+  Result<EditRecord> redo(std::string_view set, std::string_view why = {});
+  // Oldest first.
+  Result<std::vector<EditRecord>> history(std::string_view set) const;
+  // The set goes with its history, and this alone cannot be undone.
+  Result<void> remove_set(std::string_view set);
+  // Reads the whole file and looks for damage.
+  Result<void> check() const;
+
+ private:
+  struct Inside;
+  explicit Season(std::unique_ptr<Inside> inside);
+  std::unique_ptr<Inside> inside_;
+};
+
+}  // namespace landdrill

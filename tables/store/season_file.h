@@ -1,0 +1,25 @@
+// Opens a season file: says in plain words why a file is none, makes a new one, brings an old one to this
+// version.
+//
+//   Database db = open_season_file("club.season", Season::Mode::write);   // ready, of the present version
+//
+// Reading never creates or changes a file; the one exception is a change that was interrupted by a crash,
+// which is taken back by whoever comes first and may write.
+#pragma once
+
+#include <filesystem>
+
+#include "tables/store/database.h"
+#include "tables/store/season.h"
+
+namespace landdrill::store {
+
+inline constexpr std::int64_t season_application_id = 0x4C44726C;  // "LDrl", also in schema.sql
+inline constexpr std::int64_t season_version = 2;
+
+// Throws Refused.
+Database open_season_file(const std::filesystem::path& file, Season::Mode mode);
+// Reads every page; refused when one is damaged or a row belongs to nothing.
+void refuse_damaged(Database& db);
+
+}  // namespace landdrill::store
