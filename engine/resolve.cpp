@@ -80,7 +80,7 @@ void RoutineReading::read_event(const ast::EventLine& line) {
   if (routine_.event == nullptr) return;
   for (const PanelRule& rule : reading_.set.panels) {
     if (rule.event != routine_.event->code || rule.weight) continue;
-    reading_.gap(source_, line.event.text, {"panels", rule.aspect, "weight"});
+    reading_.gap(source_, line.event.text, {"panels", rule.from.key, "weight"});
   }
 }
 

@@ -63,7 +63,7 @@ TEST(ResolveGaps, NeedsABaseMarkOnlyWhereItIsCredited) {
 }
 
 TEST(ResolveGaps, NamesTheWeightThatThePanelLacks) {
-  EXPECT_EQ(gaps("routine \"Reeds\"\nevent dear\nvalues pond\n"), "panels choreography weight");
+  EXPECT_EQ(gaps("routine \"Reeds\"\nevent dear\nvalues pond\n"), "panels dear choreography weight");
 }
 
 TEST(ResolveGaps, NamesSyncErrorsAndPenaltiesWithoutPoints) {
