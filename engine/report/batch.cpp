@@ -12,9 +12,9 @@ namespace {
 constexpr int amounts = 4;
 constexpr int amount_width = 10;  // "difficulty", "difference"; "-1234.5678"
 constexpr int gap = 2;
-constexpr int places = 5;         // of them behind the point, with the point
+constexpr int places = 5;  // of them behind the point, with the point
 
-constexpr int readable = 7;      // of a title or a file name
+constexpr int readable = 7;  // of a title or a file name
 
 struct Widths {
   int file, routine;  // routine: 0 on a page too narrow for it
@@ -50,7 +50,8 @@ std::string amount(std::string_view text) {
   return right(padded);
 }
 
-std::string line_of(const std::string& file, const std::string& routine, std::string_view rest, const Widths& widths) {
+std::string line_of(const std::string& file, const std::string& routine, std::string_view rest,
+                    const Widths& widths) {
   std::string line = pad(file, widths.file);
   if (widths.routine > 0) line += std::string(gap, ' ') + pad(cut(routine, widths.routine), widths.routine);
   line += rest;
@@ -66,14 +67,16 @@ SheetRow sheet_row(std::string_view file, const Account& account) {
 }
 
 std::string batch_header(const TextWish& wish) {
-  return line_of("file", "routine", right("difficulty") + right("estimate") + right("panel") + right("change"),
+  return line_of("file", "routine",
+                 right("difficulty") + right("estimate") + right("panel") + right("change"),
                  widths_for(wish));
 }
 
 std::string batch_line(const SheetRow& row, const TextWish& wish) {
   const Widths widths = widths_for(wish);
-  return line_of(cut_front(plain(row.file), widths.file), plain(row.routine),
-                 amount(row.difficulty) + amount(row.estimate) + amount(row.recorded) + amount(row.difference), widths);
+  return line_of(
+      cut_front(plain(row.file), widths.file), plain(row.routine),
+      amount(row.difficulty) + amount(row.estimate) + amount(row.recorded) + amount(row.difference), widths);
 }
 
 std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {
@@ -83,12 +86,13 @@ std::string batch_refusal(std::string_view file, std::size_t errors, const TextW
 }
 
 std::string batch_csv_header() {
-  return csv_row({"file", "routine", "event", "difficulty", "estimate", "recorded", "difference", "announced"});
+  return csv_row(
+      {"file", "routine", "event", "difficulty", "estimate", "recorded", "difference", "announced"});
 }
 
 std::string batch_csv_line(const SheetRow& row) {
-  return csv_row({row.file, row.routine, row.event, row.difficulty, row.estimate, row.recorded, row.difference,
-                  row.announced});
+  return csv_row({row.file, row.routine, row.event, row.difficulty, row.estimate, row.recorded,
+                  row.difference, row.announced});
 }
 
 }  // namespace landdrill::report

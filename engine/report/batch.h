@@ -1,4 +1,5 @@
-// One line a sheet, for many sheets: as aligned text or as CSV. Written one by one, so a stream of any length fits.
+// One line a sheet, for many sheets: as aligned text or as CSV. Written one by one, so a stream of any length
+// fits.
 //
 //   file               event      difficulty  estimate  recorded  difference
 //   harbour.sheet      duet-free       24.95  213.6125  209.7167     -3.8958

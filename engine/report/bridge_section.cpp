@@ -6,15 +6,21 @@
 namespace landdrill::report {
 namespace {
 
-constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty};
+constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
+                            Cause::penalty};
 
 std::string_view plain_word(Cause cause) {
   switch (cause) {
-    case Cause::difficulty: return "difficulty credited";
-    case Cause::execution: return "execution mark";
-    case Cause::impression: return "impression mark";
-    case Cause::sync: return "sync errors";
-    case Cause::penalty: return "penalties";
+    case Cause::difficulty:
+      return "difficulty credited";
+    case Cause::execution:
+      return "execution mark";
+    case Cause::impression:
+      return "impression mark";
+    case Cause::sync:
+      return "sync errors";
+    case Cause::penalty:
+      return "penalties";
   }
   return "";
 }
@@ -46,10 +52,14 @@ std::string cause_table(const Account& account, const TextWish& wish) {
   const Bridge& bridge = *account.bridge;
   using enum GridColumn::Align;
   Grid grid({{"by cause", words, true}, {"change", amount}});
-  for (Cause cause : causes) {
+  int different = 0;
+  for (const Cause cause : causes) {
     const Points change = bridge.by_cause(cause);
-    if (change != Points()) grid.add({std::string(plain_word(cause)), with_sign(change.text(4))});
+    if (change == Points()) continue;
+    grid.add({std::string(plain_word(cause)), with_sign(change.text(4))});
+    ++different;
   }
+  if (different < 2) return "";
   if (!account.difference.empty()) grid.add({"together", with_sign(account.difference)}, Look::total);
   const std::string table = grid.text(wish.width, wish.colour);
   return table.empty() ? "" : "\n" + table;
@@ -59,8 +69,7 @@ std::string cause_table(const Account& account, const TextWish& wish) {
 
 std::string bridge_section(const Account& account, const TextWish& wish) {
   if (!account.bridge) return "";
-  return heading("From estimate to result", wish) + steps_table(account, wish) +
-         cause_table(account, wish);
+  return heading("From estimate to result", wish) + steps_table(account, wish) + cause_table(account, wish);
 }
 
 }  // namespace landdrill::report

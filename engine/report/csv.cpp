@@ -14,12 +14,16 @@ bool looks_like_formula(std::string_view text) {
          !Decimal::parse(text);
 }
 
-std::string_view yes_if(bool so) { return so ? "yes" : ""; }
+std::string_view yes_if(bool so) {
+  return so ? "yes" : "";
+}
 
 // The cells of one row; what is not set stays empty.
 struct Row {
-  std::string_view file = {}, routine = {}, panel = {}, line = {}, number = {}, title = {}, kind = {}, option = {};
-  std::string_view weight = {}, declared = {}, credited = {}, base_mark = {}, mark = {}, points = {}, left = {};
+  std::string_view file = {}, routine = {}, panel = {}, line = {}, number = {}, title = {}, kind = {},
+                   option = {};
+  std::string_view weight = {}, declared = {}, credited = {}, base_mark = {}, mark = {}, points = {},
+                   left = {};
   std::string_view rests_on = {}, recorded_credited = {}, recorded_base_mark = {}, recorded_mark = {};
   std::string_view recorded_points = {}, difference = {};
 };
@@ -78,7 +82,11 @@ std::string element_row(std::string_view file, const Account& account, const Ele
 }
 
 std::string aspect_row(std::string_view file, const Account& account, const AspectLine& line) {
-  Row row{.line = "impression", .title = line.title, .weight = line.weight, .mark = line.mark, .points = line.points};
+  Row row{.line = "impression",
+          .title = line.title,
+          .weight = line.weight,
+          .mark = line.mark,
+          .points = line.points};
   row.rests_on = line.rests_on;
   row.recorded_mark = line.recorded_mark;
   row.recorded_points = line.recorded_points;
@@ -87,7 +95,9 @@ std::string aspect_row(std::string_view file, const Account& account, const Aspe
 }
 
 std::string total_rows(std::string_view file, const Account& account) {
-  Row row{.line = account.total.empty() ? "so far" : "total", .declared = account.declared, .credited = account.credited};
+  Row row{.line = account.total.empty() ? "so far" : "total",
+          .declared = account.declared,
+          .credited = account.credited};
   row.points = account.total.empty() ? account.so_far : account.total;
   row.recorded_credited = account.recorded_credited;
   row.recorded_points = account.recorded_total.empty() ? account.recorded_so_far : account.recorded_total;

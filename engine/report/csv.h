@@ -3,7 +3,8 @@
 //   file,routine,panel,line,number,title,kind,option,weight,declared,...
 //   harbour.sheet,Harbour Lights,,element,2,Undertow,Hybrid,,,5.25,...
 //
-// Comma, LF, quotes where needed. A text that a spreadsheet would take for a formula gets a `'` in front of it.
+// Comma, LF, quotes where needed. A text that a spreadsheet would take for a formula gets a `'` in front of
+// it.
 #pragma once
 
 #include <string>

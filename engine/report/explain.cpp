@@ -56,15 +56,17 @@ void Telling::tell(const Step& step, int depth) {
   for (const Provenance& row : step.rows) {
     const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;
     const std::string key = known ? "" : " " + row.key + ",";
-    line(depth + 1, "from ", std::string(row.table) + ".csv" + key + " line " + std::to_string(row.line) + " [" +
-                                 std::to_string(source_number(row)) + "]");
+    line(depth + 1, "from ",
+         std::string(row.table) + ".csv" + key + " line " + std::to_string(row.line) + " [" +
+             std::to_string(source_number(row)) + "]");
   }
   for (const Step& input : step.inputs) tell(input, depth + 1);
 }
 
 std::string Telling::result(std::string_view set) const {
   if (sources_.empty()) return lines_;
-  std::string result = lines_ + "\n" + paragraph("", "Where the values of " + plain(set) + " are from", width_);
+  std::string result =
+      lines_ + "\n" + paragraph("", "Where the values of " + plain(set) + " are from", width_);
   for (std::size_t i = 0; i < sources_.size(); ++i) {
     const auto& [status, source] = sources_[i];
     const std::string number = "  [" + std::to_string(i + 1) + "] ";

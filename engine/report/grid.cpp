@@ -8,16 +8,22 @@
 namespace landdrill::report {
 namespace {
 
-std::size_t point_in(std::string_view amount) { return std::min(amount.find('.'), amount.size()); }
+std::size_t point_in(std::string_view amount) {
+  return std::min(amount.find('.'), amount.size());
+}
 
 // "x 4", "gap": stands at the right edge instead of in front of the point.
 bool is_word(std::string_view cell) {
   return cell.find('.') == std::string_view::npos && cell.find_first_of("0123456789+->") != 0;
 }
 
-void trim_right(std::string& line) { line.erase(line.find_last_not_of(' ') + 1); }
+void trim_right(std::string& line) {
+  line.erase(line.find_last_not_of(' ') + 1);
+}
 
-std::string blanks(int count) { return std::string(static_cast<std::size_t>(std::max(0, count)), ' '); }
+std::string blanks(int count) {
+  return std::string(static_cast<std::size_t>(std::max(0, count)), ' ');
+}
 
 }  // namespace
 
@@ -27,7 +33,9 @@ void Grid::add(std::vector<std::string> cells, Look look) {
   rows_.push_back({std::move(cells), look, false});
 }
 
-void Grid::add_rule() { rows_.push_back({{}, Look::usual, true}); }
+void Grid::add_rule() {
+  rows_.push_back({{}, Look::usual, true});
+}
 
 std::vector<Grid::Width> Grid::widths() const {
   std::vector<Width> result;
@@ -88,8 +96,9 @@ std::string Grid::lines(const Row& row, const std::vector<Width>& widths) const 
       height = std::max(height, cells.back().size());
       continue;
     }
-    const int before = is_word(cell) ? widths[i].all - width_of(cell)
-                                     : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
+    const int before = is_word(cell)
+                           ? widths[i].all - width_of(cell)
+                           : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
     cells.push_back({cell.empty() ? "" : blanks(before) + cell});
   }
   std::string result;
@@ -110,7 +119,8 @@ std::string Grid::headings(const std::vector<Width>& widths) const {
     const GridColumn& column = columns_[i];
     const bool first = i == 0 || columns_[i - 1].group != column.group;
     names += blanks(gap_before(i));
-    if (first && !column.group.empty()) groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
+    if (first && !column.group.empty())
+      groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
     const std::string heading = cut(column.heading, widths[i].all);
     const int before = column.align == GridColumn::Align::amount ? widths[i].all - width_of(heading) : 0;
     names += pad(blanks(before) + heading, widths[i].all);

@@ -7,7 +7,8 @@
 //                     // Undertow  38.0625
 //                     // Lantern    9.5
 //
-// One column may stretch: what is too long there is wrapped within the column, so that no line is wider than asked.
+// One column may stretch: what is too long there is wrapped within the column, so that no line is wider than
+// asked.
 #pragma once
 
 #include <string>

@@ -23,7 +23,9 @@ array list_of(const std::vector<Row>& rows, const Make& make) {
   return list;
 }
 
-array texts(const std::vector<std::string>& list) { return list_of(list, [](const std::string& one) { return text_or_null(one); }); }
+array texts(const std::vector<std::string>& list) {
+  return list_of(list, [](const std::string& one) { return text_or_null(one); });
+}
 
 object element(const ElementLine& line) {
   return {{"number", line.number},
@@ -71,14 +73,10 @@ object provenance(const Provenance& row) {
 }
 
 object step_object(const Step& step) {
-  return {{"what", text_or_null(word_of(step.role))},
-          {"path", text_or_null(step.path)},
-          {"label", text_or_null(step.label)},
-          {"rule", text_or_null(step.rule)},
-          {"value", text_or_null(step.value)},
-          {"remark", text_or_null(step.remark)},
-          {"rows", list_of(step.rows, provenance)},
-          {"below", list_of(step.inputs, step_object)}};
+  return {{"what", text_or_null(word_of(step.role))}, {"path", text_or_null(step.path)},
+          {"label", text_or_null(step.label)},        {"rule", text_or_null(step.rule)},
+          {"value", text_or_null(step.value)},        {"remark", text_or_null(step.remark)},
+          {"rows", list_of(step.rows, provenance)},   {"below", list_of(step.inputs, step_object)}};
 }
 
 value step_or_null(const std::optional<Step>& step) {
@@ -88,7 +86,8 @@ value step_or_null(const std::optional<Step>& step) {
 
 value bridge_or_null(const std::optional<Bridge>& bridge, const std::vector<ElementLine>& elements) {
   if (!bridge) return nullptr;
-  constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty};
+  constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
+                              Cause::penalty};
   object by_cause;
   for (const Cause cause : causes) by_cause[word_of(cause)] = bridge->by_cause(cause).text();
   const auto step = [&](const BridgeStep& one) {
@@ -100,17 +99,20 @@ value bridge_or_null(const std::optional<Bridge>& bridge, const std::vector<Elem
                   {"change", one.change.text()},
                   {"reached", one.reached.text()}};
   };
-  return object{{"from", bridge->from.text()}, {"to", bridge->to.text()}, {"steps", list_of(bridge->steps, step)},
+  return object{{"from", bridge->from.text()},
+                {"to", bridge->to.text()},
+                {"steps", list_of(bridge->steps, step)},
                 {"by_cause", by_cause}};
 }
 
 object timing_object(const Timing& timing, const std::vector<ElementLine>& elements) {
   const auto item = [&](const ItemTime& one) {
-    return object{{"element", one.item.is_element ? value(elements.at(one.item.index).number) : value(nullptr)},
-                  {"counts", one.counts},
-                  {"under_counts", one.under},
-                  {"seconds", decimal_or_null(one.seconds)},
-                  {"under_seconds", decimal_or_null(one.under_seconds)}};
+    return object{
+        {"element", one.item.is_element ? value(elements.at(one.item.index).number) : value(nullptr)},
+        {"counts", one.counts},
+        {"under_counts", one.under},
+        {"seconds", decimal_or_null(one.seconds)},
+        {"under_seconds", decimal_or_null(one.under_seconds)}};
   };
   return {{"counts", timing.counts},
           {"under_counts", timing.under},
@@ -126,7 +128,9 @@ object timing_object(const Timing& timing, const std::vector<ElementLine>& eleme
 object values_object(const Account& account) {
   object by_status;
   for (const StatusCount& count : account.statuses) by_status[word_of(count.status)] = texts(count.rows);
-  return {{"set", text_or_null(account.set)}, {"edition", text_or_null(account.edition)}, {"rows_used", by_status}};
+  return {{"set", text_or_null(account.set)},
+          {"edition", text_or_null(account.edition)},
+          {"rows_used", by_status}};
 }
 
 object message(const Diagnostic& one) {
@@ -148,38 +152,40 @@ object diagnostics_object(const Diagnostics& diagnostics) {
 }
 
 object account_object(const Account& account, const Diagnostics& objections, std::string_view file) {
-  return {{"file", text_or_null(file)},
-          {"routine", text_or_null(account.title)},
-          {"event", text_or_null(account.event)},
-          {"values", values_object(account)},
-          {"panel", text_or_null(account.panel)},
-          {"total", text_or_null(account.total)},
-          {"recorded_total", text_or_null(account.recorded_total)},
-          {"difference", text_or_null(account.difference)},
-          {"announced", text_or_null(account.announced)},
-          {"announced_difference", text_or_null(account.announced_difference)},
-          {"so_far", text_or_null(account.so_far)},
-          {"recorded_so_far", text_or_null(account.recorded_so_far)},
-          {"declared", text_or_null(account.declared)},
-          {"credited", text_or_null(account.credited)},
-          {"recorded_credited", text_or_null(account.recorded_credited)},
-          {"elements", list_of(account.elements, element)},
-          {"elements_together", both(account.weighted, account.recorded_weighted, account.weighted_difference)},
-          {"impression", list_of(account.aspects, aspect)},
-          {"sync", both(account.sync, account.recorded_sync, account.sync_difference)},
-          {"penalties", both(account.penalties, account.recorded_penalties, account.penalties_difference)},
-          {"missing", texts(account.missing)},
-          {"objections", diagnostics_object(objections)},
-          {"bridge", bridge_or_null(account.bridge, account.elements)},
-          {"time", timing_object(account.timing, account.elements)},
-          {"cautions", texts(account.cautions)},
-          {"estimate_build_up", step_or_null(account.estimate)},
-          {"recorded_build_up", step_or_null(account.recorded)}};
+  return {
+      {"file", text_or_null(file)},
+      {"routine", text_or_null(account.title)},
+      {"event", text_or_null(account.event)},
+      {"values", values_object(account)},
+      {"panel", text_or_null(account.panel)},
+      {"total", text_or_null(account.total)},
+      {"recorded_total", text_or_null(account.recorded_total)},
+      {"difference", text_or_null(account.difference)},
+      {"announced", text_or_null(account.announced)},
+      {"announced_difference", text_or_null(account.announced_difference)},
+      {"so_far", text_or_null(account.so_far)},
+      {"recorded_so_far", text_or_null(account.recorded_so_far)},
+      {"declared", text_or_null(account.declared)},
+      {"credited", text_or_null(account.credited)},
+      {"recorded_credited", text_or_null(account.recorded_credited)},
+      {"elements", list_of(account.elements, element)},
+      {"elements_together", both(account.weighted, account.recorded_weighted, account.weighted_difference)},
+      {"impression", list_of(account.aspects, aspect)},
+      {"sync", both(account.sync, account.recorded_sync, account.sync_difference)},
+      {"penalties", both(account.penalties, account.recorded_penalties, account.penalties_difference)},
+      {"missing", texts(account.missing)},
+      {"objections", diagnostics_object(objections)},
+      {"bridge", bridge_or_null(account.bridge, account.elements)},
+      {"time", timing_object(account.timing, account.elements)},
+      {"cautions", texts(account.cautions)},
+      {"estimate_build_up", step_or_null(account.estimate)},
+      {"recorded_build_up", step_or_null(account.recorded)}};
 }
 
 }  // namespace
 
-std::string json(const Account& account, const Diagnostics& objections, std::string_view file, JsonLayout layout) {
+std::string json(const Account& account, const Diagnostics& objections, std::string_view file,
+                 JsonLayout layout) {
   return json_text(account_object(account, objections, file), layout);
 }
 
@@ -187,6 +193,8 @@ std::string json(const Diagnostics& diagnostics, JsonLayout layout) {
   return json_text(diagnostics_object(diagnostics), layout);
 }
 
-std::string json(const Step& step, JsonLayout layout) { return json_text(step_object(step), layout); }
+std::string json(const Step& step, JsonLayout layout) {
+  return json_text(step_object(step), layout);
+}
 
 }  // namespace landdrill::report

@@ -1,9 +1,10 @@
 // The account of a routine as JSON, for other programs.
 //
-//   {"routine": "Harbour Lights", ..., "total": "213.6125", "elements": [{"number": 1, "points": "17.2500", ...
+//   {"routine": "Harbour Lights", ..., "total": "213.6125", "elements": [{"number": 1, "points": "17.2500",
+//   ...
 //
-// Amounts are strings, so that they stay exact: "17.2500". Only numbers of things (counts, lines) are JSON numbers. What
-// is not there is null. Keys always come in the same order, and all of them always come.
+// Amounts are strings, so that they stay exact: "17.2500". Only numbers of things (counts, lines) are JSON
+// numbers. What is not there is null. Keys always come in the same order, and all of them always come.
 #pragma once
 
 #include <string>
@@ -13,13 +14,15 @@
 
 namespace landdrill::report {
 
-// indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a newline.
+// indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a
+// newline.
 enum class JsonLayout { indented, one_line };
 
 // `file`: the sheet's, may be empty.
 std::string json(const Account& account, const Diagnostics& objections = {}, std::string_view file = {},
                  JsonLayout layout = JsonLayout::indented);
-// {"errors": 1, "warnings": 0, "messages": [{"file": ..., "line": 9, "column": 25, "code": "unknown-part", ...
+// {"errors": 1, "warnings": 0, "messages": [{"file": ..., "line": 9, "column": 25, "code": "unknown-part",
+// ...
 std::string json(const Diagnostics& diagnostics, JsonLayout layout = JsonLayout::indented);
 // One line of a build-up and all below it.
 std::string json(const Step& step, JsonLayout layout = JsonLayout::indented);

@@ -9,7 +9,9 @@ namespace {
 
 using boost::json::value;
 
-void indent(std::string& out, int depth) { out.append(1, '\n').append(static_cast<std::size_t>(2 * depth), ' '); }
+void indent(std::string& out, int depth) {
+  out.append(1, '\n').append(static_cast<std::size_t>(2 * depth), ' ');
+}
 
 void write(std::string& out, const value& what, int depth);
 

@@ -48,8 +48,9 @@ std::vector<std::size_t> columns_that_fit(const Listing& listing, std::size_t& n
 Listing long_texts_last(const Listing& listing) {
   std::vector<std::size_t> order(listing.columns.size());
   std::iota(order.begin(), order.end(), 0);
-  std::stable_sort(order.begin() + static_cast<std::ptrdiff_t>(std::min(listing.keys, order.size())), order.end(),
-                   [&](std::size_t a, std::size_t b) { return !listing.columns[a].wraps && listing.columns[b].wraps; });
+  std::stable_sort(
+      order.begin() + static_cast<std::ptrdiff_t>(std::min(listing.keys, order.size())), order.end(),
+      [&](std::size_t a, std::size_t b) { return !listing.columns[a].wraps && listing.columns[b].wraps; });
   Listing result{listing.name, {}, {}, listing.keys};
   for (const std::size_t i : order) result.columns.push_back(listing.columns[i]);
   for (const std::vector<std::string>& row : listing.rows) {

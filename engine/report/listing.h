@@ -2,7 +2,8 @@
 //
 //   Listing sets{"sets", {{"name"}, {"rows", GridColumn::Align::amount}}, {{"kingfisher-2026", "214"}}};
 //   as_csv(sets)                     // "name,rows\nkingfisher-2026,214\n"
-//   as_json({{"place", "here"}}, {sets})   // {"place": "here", "sets": [{"name": "kingfisher-2026", "rows": "214"}]}
+//   as_json({{"place", "here"}}, {sets})   // {"place": "here", "sets": [{"name": "kingfisher-2026", "rows":
+//   "214"}]}
 #pragma once
 
 #include <string>
@@ -16,13 +17,14 @@
 namespace landdrill::report {
 
 struct Listing {
-  std::string name;                    // the key in JSON
-  std::vector<GridColumn> columns;     // headings as in CSV and JSON; in text with blanks for `_`
+  std::string name;                 // the key in JSON
+  std::vector<GridColumn> columns;  // headings as in CSV and JSON; in text with blanks for `_`
   std::vector<std::vector<std::string>> rows;
-  std::size_t keys = 1;                // the first so many columns say which row it is
+  std::size_t keys = 1;  // the first so many columns say which row it is
 };
 
-// When it is wider than the page, long texts last, in several tables one below the other, each with the key columns.
+// When it is wider than the page, long texts last, in several tables one below the other, each with the key
+// columns.
 std::string as_text(const Listing& listing, const TextWish& wish);
 std::string as_csv(const Listing& listing);
 // An object: the heads (null when empty), then every listing as an array of objects.

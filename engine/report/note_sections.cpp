@@ -9,6 +9,7 @@ namespace landdrill::report {
 namespace {
 
 constexpr std::string_view bullet = "  - ";
+constexpr std::size_t most_missing = 8;
 constexpr std::size_t most_names = 12;  // of values, on the face of a report that is not full
 
 std::string bullets(const std::vector<std::string>& sentences, const TextWish& wish) {
@@ -17,7 +18,9 @@ std::string bullets(const std::vector<std::string>& sentences, const TextWish& w
   return result;
 }
 
-std::string seconds(const std::optional<Decimal>& value) { return value ? value->text(1) + " s" : ""; }
+std::string seconds(const std::optional<Decimal>& value) {
+  return value ? value->text(1) + " s" : "";
+}
 
 // "96 counts, 45.0 s", or the counts alone without a tempo.
 std::string length_words(int counts, const std::optional<Decimal>& value) {
@@ -35,6 +38,11 @@ std::string where_longest_starts(const Account& account) {
   return account.timing.longest_starts < items.size() ? ", from the last passage" : "";
 }
 
+std::string what_is_lacking(const Account& account) {
+  if (!account.total.empty()) return "the panel has no total yet";
+  return account.recorded_total.empty() ? "there is no total yet" : "there is no estimate yet";
+}
+
 struct TableNames {
   std::string_view table;
   std::vector<std::string_view> rows;
@@ -46,7 +54,8 @@ std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
   for (const std::string_view row : rows) {
     const std::size_t blank = std::min(row.find(' '), row.size());
     const std::string_view table = row.substr(0, blank);
-    auto at = std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.table == table; });
+    auto at =
+        std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.table == table; });
     if (at == tables.end()) at = tables.insert(at, {table, {}});
     at->rows.push_back(row.substr(std::min(blank + 1, row.size())));
   }
@@ -70,15 +79,21 @@ std::string names_of(const StatusCount& count, std::size_t most) {
 
 std::string_view words_for(Status status) {
   switch (status) {
-    case Status::published: return "published";
-    case Status::practice: return "common practice";
-    case Status::memory: return "from memory, not checked";
-    case Status::invented: return "invented";
+    case Status::published:
+      return "published";
+    case Status::practice:
+      return "common practice";
+    case Status::memory:
+      return "from memory, not checked";
+    case Status::invented:
+      return "invented";
   }
   return "";
 }
 
-bool doubtful(const StatusCount& count) { return count.status == Status::invented || count.status == Status::memory; }
+bool doubtful(const StatusCount& count) {
+  return count.status == Status::invented || count.status == Status::memory;
+}
 
 std::string sentence_of(const StatusCount& count, const TextWish& wish) {
   return std::to_string(count.rows.size()) + " " + std::string(words_for(count.status)) + ": " +
@@ -91,7 +106,8 @@ std::string counts_sentence(const Account& account) {
   std::string counts;
   for (const StatusCount& count : account.statuses) {
     all += count.rows.size();
-    counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " + std::string(words_for(count.status));
+    counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " +
+              std::string(words_for(count.status));
   }
   if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
   return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
@@ -145,18 +161,25 @@ std::string objection_section(const Diagnostics& objections, const TextWish& wis
   for (const Diagnostic& one : objections.list()) {
     const std::string place = one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
     const std::string hint = one.hint.empty() ? "" : " (" + one.hint + ")";
-    result += paragraph(bullet, plain(place + "found " + one.found + "; expected " + one.expected + hint), wish.width);
+    result += paragraph(bullet, plain(place + "found " + one.found + "; expected " + one.expected + hint),
+                        wish.width);
   }
   const std::size_t all = objections.errors() + objections.warnings();
   if (all > objections.list().size()) {
-    result += paragraph(bullet, "and " + std::to_string(all - objections.list().size()) + " more", wish.width);
+    result +=
+        paragraph(bullet, "and " + std::to_string(all - objections.list().size()) + " more", wish.width);
   }
   return result.empty() ? "" : heading("What the rules would object to", wish) + result;
 }
 
 std::string missing_section(const Account& account, const TextWish& wish) {
   if (account.missing.empty()) return "";
-  return heading("Missing, so there is no total yet", wish) + bullets(account.missing, wish);
+  std::vector<std::string> told = account.missing;
+  if (!wish.full && told.size() > most_missing) {
+    told.resize(most_missing);
+    told.push_back("and " + std::to_string(account.missing.size() - most_missing) + " more");
+  }
+  return heading("Missing, so " + what_is_lacking(account), wish) + bullets(told, wish);
 }
 
 std::string caution_section(const Account& account, const TextWish& wish) {
@@ -176,8 +199,11 @@ std::string values_section(const Account& account, const TextWish& wish) {
 std::string build_up_section(const Account& account, const TextWish& wish) {
   std::string result;
   if (!wish.full) return result;
-  if (account.estimate) result += heading("How the estimate comes about", wish) + explain(*account.estimate, account.set, wish);
-  if (account.recorded) result += heading("How the panel's result comes about", wish) + explain(*account.recorded, account.set, wish);
+  if (account.estimate)
+    result += heading("How the estimate comes about", wish) + explain(*account.estimate, account.set, wish);
+  if (account.recorded)
+    result +=
+        heading("How the panel's result comes about", wish) + explain(*account.recorded, account.set, wish);
   return result;
 }
 

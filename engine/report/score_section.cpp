@@ -19,7 +19,9 @@ struct ScoreRow {
   Look look = Look::usual;
 };
 
-std::string or_dash(const std::string& text) { return text.empty() ? "-" : text; }
+std::string or_dash(const std::string& text) {
+  return text.empty() ? "-" : text;
+}
 
 std::string element_words(const ElementLine& line, Halves halves) {
   std::string words = line.title.empty() ? line.kind : line.title + ", " + line.kind;
@@ -33,9 +35,11 @@ std::string element_words(const ElementLine& line, Halves halves) {
 }
 
 ScoreRow element_row(const ElementLine& line, bool marked, Halves halves) {
-  ScoreRow row{(line.worst ? "> " : "") + std::to_string(line.number), element_words(line, halves), {}, {}, {}, {}};
+  ScoreRow row{
+      (line.worst ? "> " : "") + std::to_string(line.number), element_words(line, halves), {}, {}, {}, {}};
   row.expected = {line.credited + (line.base ? "*" : ""), line.mark, line.points};
-  row.recorded = {line.recorded_credited + (line.recorded_base ? "*" : ""), line.recorded_mark, line.recorded_points};
+  row.recorded = {line.recorded_credited + (line.recorded_base ? "*" : ""), line.recorded_mark,
+                  line.recorded_points};
   if (marked && line.mark.empty()) row.expected[1] = "-";
   if (marked && line.recorded_mark.empty()) row.recorded[1] = "-";
   row.difference = with_sign(line.difference);
@@ -46,29 +50,57 @@ ScoreRow element_row(const ElementLine& line, bool marked, Halves halves) {
 
 ScoreRow aspect_row(const AspectLine& line) {
   const std::string weight = line.weight.empty() ? "" : "x " + line.weight;
-  return {"", line.title, {weight, or_dash(line.mark), line.points},
-          {weight, or_dash(line.recorded_mark), line.recorded_points}, with_sign(line.difference), ""};
+  return {"",
+          line.title,
+          {weight, or_dash(line.mark), line.points},
+          {weight, or_dash(line.recorded_mark), line.recorded_points},
+          with_sign(line.difference),
+          ""};
 }
 
-ScoreRow points_row(std::string words, std::string expected, std::string recorded, std::string_view difference) {
-  return {"", std::move(words), {"", "", std::move(expected)}, {"", "", std::move(recorded)}, with_sign(difference), ""};
+ScoreRow points_row(std::string words, std::string expected, std::string recorded,
+                    std::string_view difference) {
+  return {"",
+          std::move(words),
+          {"", "", std::move(expected)},
+          {"", "", std::move(recorded)},
+          with_sign(difference),
+          ""};
 }
 
-ScoreRow total_row(const Account& account) {
-  const bool whole = account.recorded ? !account.total.empty() && !account.recorded_total.empty() : !account.total.empty();
-  ScoreRow row = points_row(whole ? "Total" : "So far", account.total.empty() ? account.so_far : account.total,
-                            account.recorded_total.empty() ? account.recorded_so_far : account.recorded_total,
-                            account.difference);
-  row.expected[0] = account.credited;
-  row.recorded[0] = account.recorded_credited;
+// "Total", unless marks are missing on the side or sides that are shown.
+std::string total_words(const Account& account, Halves halves) {
+  const bool expected = !account.total.empty() || halves == Halves::panel;
+  const bool recorded = !account.recorded_total.empty() || halves == Halves::estimate;
+  if (expected && recorded) return "Total";
+  if (halves != Halves::both || (!expected && !recorded)) return "So far";
+  return expected ? "Total, panel so far" : "Total, estimate so far";
+}
+
+ScoreRow total_row(const Account& account, Halves halves) {
+  ScoreRow row = points_row(
+      total_words(account, halves), account.total.empty() ? account.so_far : account.total,
+      account.recorded_total.empty() ? account.recorded_so_far : account.recorded_total, account.difference);
+  if (!account.elements.empty()) row.expected[0] = account.credited;
+  if (!account.elements.empty()) row.recorded[0] = account.recorded_credited;
   row.look = Look::total;
   return row;
 }
 
+template <class Line>
+bool any_with(const std::vector<Line>& lines, std::string Line::*text) {
+  return std::any_of(lines.begin(), lines.end(), [&](const Line& line) { return !(line.*text).empty(); });
+}
+
 bool any_mark(const Account& account) {
-  return std::any_of(account.elements.begin(), account.elements.end(), [](const ElementLine& line) {
-    return !line.mark.empty() || !line.recorded_mark.empty();
-  });
+  return any_with(account.elements, &ElementLine::mark) ||
+         any_with(account.elements, &ElementLine::recorded_mark);
+}
+
+// A panel that was recorded without anything to hold against it.
+bool panel_alone(const Account& account) {
+  return account.recorded && !any_with(account.elements, &ElementLine::mark) &&
+         !any_with(account.aspects, &AspectLine::mark);
 }
 
 std::vector<ScoreRow> rows_of(const Account& account, Halves halves) {
@@ -84,14 +116,26 @@ std::vector<ScoreRow> rows_of(const Account& account, Halves halves) {
     rows.push_back(points_row("Sync errors", account.sync, account.recorded_sync, account.sync_difference));
   }
   if (!account.penalties.empty() || !account.recorded_penalties.empty()) {
-    rows.push_back(points_row("Penalties", account.penalties, account.recorded_penalties, account.penalties_difference));
+    rows.push_back(
+        points_row("Penalties", account.penalties, account.recorded_penalties, account.penalties_difference));
   }
   return rows;
 }
 
-std::vector<GridColumn> columns_for(Halves halves, bool left) {
+// The columns that not every report has.
+struct Extra {
+  bool change = false, left = false;
+};
+Extra extra_for(const Account& account, Halves halves) {
+  const bool left =
+      halves == Halves::estimate && !account.recorded && any_with(account.elements, &ElementLine::left);
+  return {halves != Halves::estimate && !panel_alone(account), left};
+}
+
+std::vector<GridColumn> columns_for(Halves halves, Extra extra) {
   using enum GridColumn::Align;
-  std::vector<GridColumn> columns{{"no.", amount}, {"element", words, true, "", halves == Halves::both ? 1 : 2}};
+  std::vector<GridColumn> columns{{"no.", amount},
+                                  {"element", words, true, "", halves == Halves::both ? 1 : 2}};
   const auto half = [&](const char* group, bool roomy) {
     const int gap = roomy ? 2 : 1;
     columns.push_back({roomy ? "difficulty" : "DD", amount, false, group, 2});
@@ -100,33 +144,32 @@ std::vector<GridColumn> columns_for(Halves halves, bool left) {
   };
   if (halves != Halves::panel) half(halves == Halves::both ? "estimate" : "", halves != Halves::both);
   if (halves != Halves::estimate) half(halves == Halves::both ? "panel" : "", halves != Halves::both);
-  if (halves != Halves::estimate) columns.push_back({"change", amount, false, "", halves == Halves::both ? 1 : 2});
-  if (left) columns.push_back({"left", amount});
+  if (extra.change) columns.push_back({"change", amount, false, "", halves == Halves::both ? 1 : 2});
+  if (extra.left) columns.push_back({"left", amount});
   return columns;
 }
 
-void add(Grid& grid, const ScoreRow& row, Halves halves, bool left) {
+void add(Grid& grid, const ScoreRow& row, Halves halves, Extra extra) {
   std::vector<std::string> cells{row.number, row.words};
   if (halves != Halves::panel) cells.insert(cells.end(), row.expected.begin(), row.expected.end());
   if (halves != Halves::estimate) cells.insert(cells.end(), row.recorded.begin(), row.recorded.end());
-  if (halves != Halves::estimate) cells.push_back(row.difference);
-  if (left) cells.push_back(row.left);
+  if (extra.change) cells.push_back(row.difference);
+  if (extra.left) cells.push_back(row.left);
   grid.add(std::move(cells), row.look);
 }
 
 Grid grid_of(const Account& account, Halves halves) {
-  const bool left = halves == Halves::estimate && !account.recorded &&
-                    std::any_of(account.elements.begin(), account.elements.end(),
-                                [](const ElementLine& line) { return !line.left.empty(); });
-  Grid grid(columns_for(halves, left));
-  for (const ScoreRow& row : rows_of(account, halves)) add(grid, row, halves, left);
+  const Extra extra = extra_for(account, halves);
+  Grid grid(columns_for(halves, extra));
+  for (const ScoreRow& row : rows_of(account, halves)) add(grid, row, halves, extra);
   grid.add_rule();
-  add(grid, total_row(account), halves, left);
+  add(grid, total_row(account, halves), halves, extra);
   return grid;
 }
 
 std::string tables(const Account& account, const TextWish& wish) {
   if (!account.recorded) return "\n" + grid_of(account, Halves::estimate).text(wish.width, wish.colour);
+  if (panel_alone(account)) return "\n" + grid_of(account, Halves::panel).text(wish.width, wish.colour);
   constexpr int readable = 15;  // a title of fewer columns is wrapped too often
   const Grid both = grid_of(account, Halves::both);
   if (both.fits(wish.width, readable)) return "\n" + both.text(wish.width, wish.colour);
@@ -135,27 +178,35 @@ std::string tables(const Account& account, const TextWish& wish) {
 }
 
 std::string base_sentence(const ElementLine& line, const std::string& credited, std::string_view who) {
-  return "* Base mark: " + name_of(line) + " was declared at " + line.declared + " and " + std::string(who) + " " +
-         credited + ".";
+  return "Base mark: " + name_of(line) + " was declared at " + line.declared + " and " + std::string(who) +
+         " " + credited + ".";
 }
 
 std::string base_notes(const Account& account, const TextWish& wish) {
   std::string result;
   for (const ElementLine& line : account.elements) {
-    if (line.base) result += paragraph("", base_sentence(line, line.credited, "is expected to be credited with"), wish.width);
+    if (line.base)
+      result +=
+          paragraph("* ", base_sentence(line, line.credited, "is expected to be credited with"), wish.width);
     if (line.recorded_base) {
-      result += paragraph("", base_sentence(line, line.recorded_credited, "the panel credited"), wish.width);
+      result +=
+          paragraph("* ", base_sentence(line, line.recorded_credited, "the panel credited"), wish.width);
     }
   }
   return result;
 }
 
+// The worst line is the one the bridge loses most on; without a bridge, the one furthest from a full mark.
+std::string worst_words(const Account& account, const ElementLine& line) {
+  if (!account.bridge) return ", " + line.left + " points short of a full mark.";
+  if (line.difference.empty()) return ", as the way from estimate to result shows below.";
+  return ", " + with_sign(line.difference) + " points against the estimate.";
+}
+
 std::string worst_note(const Account& account, const TextWish& wish) {
   for (const ElementLine& line : account.elements) {
     if (!line.worst) continue;
-    const std::string amount = line.difference.empty() ? line.left + " points left on it"
-                                                       : with_sign(line.difference) + " points against the estimate";
-    return paragraph("", "> Worst line: " + name_of(line) + ", " + amount + ".", wish.width);
+    return paragraph("> ", "Worst line: " + name_of(line) + worst_words(account, line), wish.width);
   }
   return "";
 }
@@ -167,8 +218,8 @@ std::string announced_note(const Account& account, const TextWish& wish) {
   if (off && *off == Decimal()) {
     words += ", the same as these marks give.";
   } else if (!account.announced_difference.empty()) {
-    words += ". These marks give " + account.recorded_total + ", off by " + with_sign(account.announced_difference) +
-             ": check the marks and penalties that were typed in.";
+    words += ". These marks give " + account.recorded_total + ", off by " +
+             with_sign(account.announced_difference) + ": check the marks and penalties that were typed in.";
   } else {
     words += "; not enough marks are there to check it.";
   }
@@ -180,7 +231,8 @@ struct MarkSources {
   std::vector<std::pair<std::string_view, std::string>> lines;
 
   void note(std::string_view from, const std::string& line) {
-    const auto at = std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.first == from; });
+    const auto at =
+        std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.first == from; });
     if (at == lines.end()) {
       lines.emplace_back(from, line);
     } else {
@@ -204,16 +256,18 @@ std::string mark_sources(const Account& account, const TextWish& wish) {
 }
 
 std::string left_note(const Account& account, const TextWish& wish) {
-  const bool shown = !account.recorded && std::any_of(account.elements.begin(), account.elements.end(),
-                                                      [](const ElementLine& line) { return !line.left.empty(); });
-  return shown ? paragraph("", "left: the points that a full mark for what was declared would add.", wish.width) : "";
+  return extra_for(account, Halves::estimate).left
+             ? paragraph("", "left: the points that a full mark for what was declared would add.", wish.width)
+             : "";
 }
 
 }  // namespace
 
 std::string score_section(const Account& account, const TextWish& wish) {
-  return tables(account, wish) + "\n" + worst_note(account, wish) + base_notes(account, wish) +
-         announced_note(account, wish) + mark_sources(account, wish) + left_note(account, wish);
+  const std::string notes = worst_note(account, wish) + base_notes(account, wish) +
+                            announced_note(account, wish) + mark_sources(account, wish) +
+                            left_note(account, wish);
+  return tables(account, wish) + (notes.empty() ? "" : "\n" + notes);
 }
 
 }  // namespace landdrill::report

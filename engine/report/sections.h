@@ -8,7 +8,8 @@
 namespace landdrill::report {
 
 std::string title_section(const Account& account, const TextWish& wish);
-// The table of elements, impression, sync, penalties and total; where marks come from; the result as announced.
+// The table of elements, impression, sync, penalties and total; where marks come from; the result as
+// announced.
 std::string score_section(const Account& account, const TextWish& wish);
 std::string bridge_section(const Account& account, const TextWish& wish);
 std::string time_section(const Account& account, const TextWish& wish);

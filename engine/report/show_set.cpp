@@ -49,7 +49,8 @@ class ShownTable {
 GridColumn ShownTable::heading(std::size_t i) const {
   const landdrill::Column* known = column(i);
   const bool number = known != nullptr && (known->holds == Cell::number || known->holds == Cell::whole);
-  const bool wraps = known == nullptr || known->holds == Cell::text || known->holds == Cell::codes || known->holds == Cell::formula;
+  const bool wraps = known == nullptr || known->holds == Cell::text || known->holds == Cell::codes ||
+                     known->holds == Cell::formula;
   return {column_name(i), number ? amount : words, wraps};
 }
 
@@ -85,7 +86,8 @@ std::size_t ShownTable::gaps() const {
   return count;
 }
 
-// What is the same in every row is said once, what is empty in every row not at all: so that wide tables fit a page.
+// What is the same in every row is said once, what is empty in every row not at all: so that wide tables fit
+// a page.
 std::string ShownTable::text(const TextWish& wish) const {
   if (table_.key_columns == 0) return row_text("", wish);
   Listing listing{std::string(table_.name), {}, {}, std::max<std::size_t>(1, table_.key_columns)};
@@ -95,7 +97,8 @@ std::string ShownTable::text(const TextWish& wish) const {
     std::set<std::string> values;
     each_row([&](const CsvRow& row) { values.insert(shown(row, i)); });
     const bool same = values.size() == 1 && keys().size() > 1;
-    if (same && !values.begin()->empty()) everywhere += (everywhere.empty() ? "" : "; ") + column_name(i) + " " + *values.begin();
+    if (same && !values.begin()->empty())
+      everywhere += (everywhere.empty() ? "" : "; ") + column_name(i) + " " + *values.begin();
     if (!same) columns.push_back(i);
     if (same && i < listing.keys && listing.keys > 1) --listing.keys;
   }
@@ -104,7 +107,8 @@ std::string ShownTable::text(const TextWish& wish) const {
     listing.rows.emplace_back();
     for (const std::size_t i : columns) listing.rows.back().push_back(shown(row, i));
   });
-  std::string result = paragraph("", std::string(table_.name) + ".csv: " + std::string(table_.meaning), wish.width);
+  std::string result =
+      paragraph("", std::string(table_.name) + ".csv: " + std::string(table_.meaning), wish.width);
   if (listing.rows.empty()) return result + "no rows\n";
   if (!everywhere.empty()) result += paragraph("in every row: ", plain(everywhere), wish.width);
   return result + "\n" + as_text(listing, wish);
@@ -118,11 +122,13 @@ std::string ShownTable::row_text(std::string_view row_key, const TextWish& wish)
     Grid grid({{"column"}, {"value", words, true}, {"meaning", words, true}});
     for (std::size_t i = 0; i < column_count(); ++i) {
       const std::string value = shown(row, i);
-      grid.add({column_name(i), value.empty() ? "-" : value, column(i) == nullptr ? "" : std::string(column(i)->meaning)});
+      grid.add({column_name(i), value.empty() ? "-" : value,
+                column(i) == nullptr ? "" : std::string(column(i)->meaning)});
     }
     std::string place = std::string(table_.name) + ".csv line " + std::to_string(row.line);
     if (!row_key.empty()) place += ": " + std::string(row_key);
-    result += (result.empty() ? "" : "\n") + paragraph("", plain(place), wish.width) + "\n" + grid.text(wish.width, wish.colour);
+    result += (result.empty() ? "" : "\n") + paragraph("", plain(place), wish.width) + "\n" +
+              grid.text(wish.width, wish.colour);
   });
   return result;
 }
@@ -148,7 +154,9 @@ std::string set_text(const TableFiles& files, const std::vector<ShownTable>& tab
     gaps += table.gaps();
   }
   if (gaps == 0) return result;
-  return result + "\n" + paragraph("", "Still to fill in: " + std::to_string(gaps) + (gaps == 1 ? " gap." : " gaps."), wish.width);
+  return result + "\n" +
+         paragraph("", "Still to fill in: " + std::to_string(gaps) + (gaps == 1 ? " gap." : " gaps."),
+                   wish.width);
 }
 
 }  // namespace

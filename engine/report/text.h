@@ -5,7 +5,8 @@
 //      no  element                 difficulty    mark   points     left
 //   >   2  Undertow, hybrid              5.25    7.25  38.0625  14.4375
 //
-// Computes nothing: every amount is taken as it stands. No line is wider than the wish, nothing rests on colour alone.
+// Computes nothing: every amount is taken as it stands. No line is wider than the wish, nothing rests on
+// colour alone.
 #pragma once
 
 #include <string>

@@ -10,22 +10,34 @@ namespace {
 
 using enum GridColumn::Align;
 
-int page(const TextWish& wish) { return std::max(60, wish.width); }
+int page(const TextWish& wish) {
+  return std::max(60, wish.width);
+}
 
-std::string number_text(const std::optional<std::size_t>& number) { return number ? std::to_string(*number) : ""; }
+std::string number_text(const std::optional<std::size_t>& number) {
+  return number ? std::to_string(*number) : "";
+}
 
 std::string_view word_of(RowChange::What what) {
   switch (what) {
-    case RowChange::What::added: return "new";
-    case RowChange::What::gone: return "gone";
-    case RowChange::What::changed: return "changed";
+    case RowChange::What::added:
+      return "new";
+    case RowChange::What::gone:
+      return "gone";
+    case RowChange::What::changed:
+      return "changed";
   }
   return "";
 }
 
 Listing changes_listing(const SetComparison& changes) {
   Listing listing{"changes",
-                  {{"table"}, {"row", words, true}, {"change"}, {"column"}, {"before", words, true}, {"after", words, true}},
+                  {{"table"},
+                   {"row", words, true},
+                   {"change"},
+                   {"column"},
+                   {"before", words, true},
+                   {"after", words, true}},
                   {},
                   2};
   for (const RowChange& row : changes.rows) {
@@ -39,19 +51,23 @@ Listing changes_listing(const SetComparison& changes) {
 }
 
 Listing moves_listing(const std::vector<SheetMove>& moves) {
-  Listing listing{"moves", {{"line", words, true}, {"before", amount}, {"after", amount}, {"change", amount}}, {}};
-  for (const SheetMove& move : moves) listing.rows.push_back({move.line, move.before, move.after, move.change});
+  Listing listing{
+      "moves", {{"line", words, true}, {"before", amount}, {"after", amount}, {"change", amount}}, {}};
+  for (const SheetMove& move : moves)
+    listing.rows.push_back({move.line, move.before, move.after, move.change});
   return listing;
 }
 
 std::string comparison_text(const ComparedSets& compared, const TextWish& wish) {
   const std::string names = plain(std::string(compared.before) + " to " + std::string(compared.after));
-  if (compared.changes->rows.empty()) return paragraph("", "From " + names + ": no value differs.", page(wish));
+  if (compared.changes->rows.empty())
+    return paragraph("", "From " + names + ": no value differs.", page(wish));
   std::string result = paragraph("", "From " + names, page(wish)) + "\n";
   result += as_text(changes_listing(*compared.changes), wish);
   if (compared.sheet.empty()) return result;
   const std::string sheet = plain(compared.sheet);
-  if (compared.moves.empty()) return result + "\n" + paragraph("", "Nothing in " + sheet + " is worth more or less.", page(wish));
+  if (compared.moves.empty())
+    return result + "\n" + paragraph("", "Nothing in " + sheet + " is worth more or less.", page(wish));
   return result + "\n" + paragraph("", "What that does to the difficulty of " + sheet, page(wish)) + "\n" +
          as_text(moves_listing(compared.moves), wish);
 }
@@ -67,12 +83,19 @@ std::string comparison_csv(const ComparedSets& compared) {
 
 Listing history_listing(const std::vector<HistoryLine>& edits) {
   Listing listing{"edits",
-                  {{"number", amount}, {"at"}, {"table"}, {"row", words, true}, {"column"}, {"before", words, true},
-                   {"after", words, true}, {"why", words, true}, {"undone"}},
+                  {{"number", amount},
+                   {"at"},
+                   {"table"},
+                   {"row", words, true},
+                   {"column"},
+                   {"before", words, true},
+                   {"after", words, true},
+                   {"why", words, true},
+                   {"undone"}},
                   {}};
   for (const HistoryLine& edit : edits) {
-    listing.rows.push_back({edit.number, edit.at, edit.table, edit.key, edit.column, edit.before, edit.after, edit.why,
-                            edit.undone ? "undone" : ""});
+    listing.rows.push_back({edit.number, edit.at, edit.table, edit.key, edit.column, edit.before, edit.after,
+                            edit.why, edit.undone ? "undone" : ""});
   }
   return listing;
 }
@@ -87,17 +110,20 @@ std::string history_text(std::string_view set, const std::vector<HistoryLine>& e
     const std::string after = edit.after.empty() ? "nothing" : edit.after;
     // Whole tables that came in have no cell to name.
     const std::string what = edit.column.empty() ? edit.table
-                                                 : edit.table + " " + edit.key + ": " + edit.column + " " + before + " to " + after;
+                                                 : edit.table + " " + edit.key + ": " + edit.column + " " +
+                                                       before + " to " + after;
     grid.add({edit.number, edit.at, what + why, edit.undone ? "undone" : ""});
   }
   return grid.text(page(wish), wish.colour);
 }
 
-std::string codes_sentence(std::string_view words, const std::vector<std::string>& codes, const TextWish& wish) {
+std::string codes_sentence(std::string_view words, const std::vector<std::string>& codes,
+                           const TextWish& wish) {
   if (codes.empty()) return "";
   std::string list;
   for (const std::string& code : codes) list += (list.empty() ? "" : ", ") + code;
-  return paragraph("", std::string(words) + " (" + std::to_string(codes.size()) + "): " + plain(list), page(wish));
+  return paragraph("", std::string(words) + " (" + std::to_string(codes.size()) + "): " + plain(list),
+                   page(wish));
 }
 
 Listing outcome_listing(const Filled& outcome) {
@@ -111,9 +137,17 @@ Listing outcome_listing(const Filled& outcome) {
 }  // namespace
 
 std::string set_list(const std::vector<SetLine>& sets, Format format, const TextWish& wish) {
-  Listing listing{"sets", {{"name"}, {"title", words, true}, {"edition"}, {"rows", amount}, {"edits", amount}, {"place", words, true}}, {}};
+  Listing listing{"sets",
+                  {{"name"},
+                   {"title", words, true},
+                   {"edition"},
+                   {"rows", amount},
+                   {"edits", amount},
+                   {"place", words, true}},
+                  {}};
   for (const SetLine& set : sets) {
-    listing.rows.push_back({set.name, set.title, set.edition, number_text(set.rows), number_text(set.edits), set.place});
+    listing.rows.push_back(
+        {set.name, set.title, set.edition, number_text(set.rows), number_text(set.edits), set.place});
   }
   if (format == Format::csv) return as_csv(listing);
   if (format == Format::json) return as_json({}, {listing});
@@ -138,7 +172,8 @@ std::string comparison(const ComparedSets& compared, Format format, const TextWi
                  {changes_listing(*compared.changes), moves_listing(compared.moves)});
 }
 
-std::string history(std::string_view set, const std::vector<HistoryLine>& edits, Format format, const TextWish& wish) {
+std::string history(std::string_view set, const std::vector<HistoryLine>& edits, Format format,
+                    const TextWish& wish) {
   if (format == Format::text) return history_text(set, edits, wish);
   if (format == Format::csv) return as_csv(history_listing(edits));
   return as_json({{"set", set}}, {history_listing(edits)});
@@ -155,11 +190,14 @@ std::string filled(const Filled& outcome, Format format, const TextWish& wish) {
 
 std::string gaps(const std::vector<Gap>& missing, std::string_view set, Format format, const TextWish& wish) {
   Listing listing{"gaps", {{"table"}, {"row", words, true}, {"column"}}, {}, 2};
-  for (const Gap& gap : missing) listing.rows.push_back({std::string(gap.table), std::string(gap.key), std::string(gap.column)});
+  for (const Gap& gap : missing)
+    listing.rows.push_back({std::string(gap.table), std::string(gap.key), std::string(gap.column)});
   if (format == Format::csv) return as_csv(listing);
   if (format == Format::json) return as_json({{"set", set}}, {listing});
-  if (missing.empty()) return paragraph("", plain(set) + " has every value that this sheet needs.", page(wish));
-  return paragraph("", "To fill in, in " + plain(set) + ", before this sheet can be scored:", page(wish)) + as_text(listing, wish);
+  if (missing.empty())
+    return paragraph("", plain(set) + " has every value that this sheet needs.", page(wish));
+  return paragraph("", "To fill in, in " + plain(set) + ", before this sheet can be scored:", page(wish)) +
+         as_text(listing, wish);
 }
 
 }  // namespace landdrill::report

@@ -20,19 +20,21 @@ namespace landdrill::report {
 
 enum class Format { text, csv, json };
 
-// A set that can be named, wherever it is kept. Texts that are empty, and numbers that nobody asked for, are left out.
+// A set that can be named, wherever it is kept. Texts that are empty, and numbers that nobody asked for, are
+// left out.
 struct SetLine {
   std::string name, title, edition, place;  // place: the folder or the season file
   std::optional<std::size_t> rows, edits;
 };
 std::string set_list(const std::vector<SetLine>& sets, Format format, const TextWish& wish);
 
-// What to show of a set: all of it, one table, or one row of a table by its key ("spin-360", "duet-free execution").
+// What to show of a set: all of it, one table, or one row of a table by its key ("spin-360", "duet-free
+// execution").
 struct ShowWish {
   std::string_view table, row;
 };
-// Empty when the set has no such table or row. CSV of a whole set is not offered: its files are that already; it is
-// then the first table only.
+// Empty when the set has no such table or row. CSV of a whole set is not offered: its files are that already;
+// it is then the first table only.
 std::string show_set(const TableFiles& files, const ShowWish& show, Format format, const TextWish& wish);
 // The keys of the rows of a table: for "no such row" messages.
 std::vector<std::string> row_keys(const TableFiles& files, std::string_view table);
@@ -44,7 +46,7 @@ struct SheetMove {
 struct ComparedSets {
   std::string_view before, after;  // names
   const SetComparison* changes = nullptr;
-  std::string_view sheet;          // may be empty
+  std::string_view sheet;  // may be empty
   std::vector<SheetMove> moves;
 };
 std::string comparison(const ComparedSets& compared, Format format, const TextWish& wish);
@@ -54,7 +56,8 @@ struct HistoryLine {
   std::string number, at, table, key, column, before, after, why;
   bool undone = false;
 };
-std::string history(std::string_view set, const std::vector<HistoryLine>& edits, Format format, const TextWish& wish);
+std::string history(std::string_view set, const std::vector<HistoryLine>& edits, Format format,
+                    const TextWish& wish);
 
 // What a list of values filled in, and what is missing still.
 std::string filled(const Filled& outcome, Format format, const TextWish& wish);

@@ -10,15 +10,36 @@ namespace {
 struct Range {
   char32_t first, last;
 };
-constexpr bool operator<(const Range& range, char32_t c) { return range.last < c; }
+constexpr bool operator<(const Range& range, char32_t c) {
+  return range.last < c;
+}
 
 // Sorted. The main blocks of the Unicode standard: enough for titles; what is missing is off by one column.
-constexpr std::array<Range, 13> no_room{{{0x300, 0x36F}, {0x483, 0x489}, {0x591, 0x5BD}, {0x610, 0x61A}, {0x64B, 0x65F},
-                                         {0xE31, 0xE31}, {0xE34, 0xE3A}, {0x1AB0, 0x1AFF}, {0x1DC0, 0x1DFF},
-                                         {0x200B, 0x200D}, {0x20D0, 0x20FF}, {0xFE00, 0xFE0F}, {0xFE20, 0xFE2F}}};
-constexpr std::array<Range, 12> wide{{{0x1100, 0x115F}, {0x2E80, 0x303E}, {0x3041, 0xA4CF}, {0xA960, 0xA97F},
-                                      {0xAC00, 0xD7A3}, {0xF900, 0xFAFF}, {0xFE30, 0xFE6F}, {0xFF00, 0xFF60},
-                                      {0xFFE0, 0xFFE6}, {0x1F300, 0x1F64F}, {0x1F680, 0x1FAFF}, {0x20000, 0x3FFFD}}};
+constexpr std::array<Range, 13> no_room{{{0x300, 0x36F},
+                                         {0x483, 0x489},
+                                         {0x591, 0x5BD},
+                                         {0x610, 0x61A},
+                                         {0x64B, 0x65F},
+                                         {0xE31, 0xE31},
+                                         {0xE34, 0xE3A},
+                                         {0x1AB0, 0x1AFF},
+                                         {0x1DC0, 0x1DFF},
+                                         {0x200B, 0x200D},
+                                         {0x20D0, 0x20FF},
+                                         {0xFE00, 0xFE0F},
+                                         {0xFE20, 0xFE2F}}};
+constexpr std::array<Range, 12> wide{{{0x1100, 0x115F},
+                                      {0x2E80, 0x303E},
+                                      {0x3041, 0xA4CF},
+                                      {0xA960, 0xA97F},
+                                      {0xAC00, 0xD7A3},
+                                      {0xF900, 0xFAFF},
+                                      {0xFE30, 0xFE6F},
+                                      {0xFF00, 0xFF60},
+                                      {0xFFE0, 0xFFE6},
+                                      {0x1F300, 0x1F64F},
+                                      {0x1F680, 0x1FAFF},
+                                      {0x20000, 0x3FFFD}}};
 // They turn the direction of what follows, or cannot be seen at all.
 constexpr std::array<Range, 5> turning{
     {{0x80, 0x9F}, {0x200E, 0x200F}, {0x2028, 0x202E}, {0x2066, 0x2069}, {0xFEFF, 0xFEFF}}};
@@ -51,11 +72,14 @@ Character first_of(std::string_view text) {
   return {code, good ? length : 1, good};
 }
 
-int width_of(char32_t c) { return in(no_room, c) ? 0 : in(wide, c) ? 2 : 1; }
+int width_of(char32_t c) {
+  return in(no_room, c) ? 0 : in(wide, c) ? 2 : 1;
+}
 
 std::string spelled_out(char32_t code, int digits, std::string_view start) {
   std::string result(start);
-  for (int shift = 4 * (digits - 1); shift >= 0; shift -= 4) result += "0123456789abcdef"[(code >> shift) & 15];
+  for (int shift = 4 * (digits - 1); shift >= 0; shift -= 4)
+    result += "0123456789abcdef"[(code >> shift) & 15];
   return result;
 }
 

@@ -12,7 +12,8 @@ using namespace report_test;
 
 TEST(Batch, PutsOneSheetInOneAlignedLine) {
   const Account first = with_panel(), second = estimate_only();
-  EXPECT_EQ(batch_header() + batch_line(sheet_row("harbour.sheet", first)) + batch_line(sheet_row("b.sheet", second)),
+  EXPECT_EQ(batch_header() + batch_line(sheet_row("harbour.sheet", first)) +
+                batch_line(sheet_row("b.sheet", second)),
             "file              routine         difficulty    estimate       panel      change\n"
             "harbour.sheet     Harbour Lights      9.40      107.5250     73.6834    -33.8416\n"
             "b.sheet           Harbour Lights      9.40      107.5250\n");
@@ -35,7 +36,8 @@ TEST(Batch, KeepsEveryLineOnThePage) {
   account.title = "水の精水の精水の精水の精水の精\x1b[2J";
   for (int width = 60; width < 140; ++width) {
     const TextWish wish{false, width, false};
-    const std::string text = batch_header(wish) + batch_line(sheet_row("Königssee/水の精水の精水の精.sheet", account), wish) +
+    const std::string text = batch_header(wish) +
+                             batch_line(sheet_row("Königssee/水の精水の精水の精.sheet", account), wish) +
                              batch_refusal("a/very/long/name/for/a/sheet/that/is/in/error.sheet", 12, wish);
     EXPECT_EQ(layout_fault(text, width), "");
   }
@@ -49,8 +51,8 @@ TEST(Batch, ReadsBackFromCsv) {
   ASSERT_EQ(read.table.rows.size(), 1u);
   std::vector<std::string> cells;
   for (const CsvCell& cell : read.table.rows[0].cells) cells.push_back(cell.text);
-  EXPECT_EQ(cells, (std::vector<std::string>{"a,b.sheet", "Harbour Lights", "Duet, free routine", "9.40", "107.5250",
-                                             "73.6834", "-33.8416", "73.6834"}));
+  EXPECT_EQ(cells, (std::vector<std::string>{"a,b.sheet", "Harbour Lights", "Duet, free routine", "9.40",
+                                             "107.5250", "73.6834", "-33.8416", "73.6834"}));
   EXPECT_EQ(read.table.header.cells.size(), cells.size());
 }
 

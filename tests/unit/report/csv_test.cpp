@@ -17,7 +17,8 @@ CsvTable read(const std::string& text) {
 }
 
 // The cell of the row whose `line` and `number` are these, by the name of its column.
-std::string cell(const CsvTable& table, std::string_view line, std::string_view number, std::string_view column) {
+std::string cell(const CsvTable& table, std::string_view line, std::string_view number,
+                 std::string_view column) {
   const auto place = [&](std::string_view name) {
     for (std::size_t i = 0; i < table.header.cells.size(); ++i) {
       if (table.header.cells[i].text == name) return i;
@@ -26,7 +27,8 @@ std::string cell(const CsvTable& table, std::string_view line, std::string_view 
     return std::size_t{0};
   };
   for (const CsvRow& row : table.rows) {
-    if (row.cells[place("line")].text == line && row.cells[place("number")].text == number) return row.cells[place(column)].text;
+    if (row.cells[place("line")].text == line && row.cells[place("number")].text == number)
+      return row.cells[place(column)].text;
   }
   return "no such row";
 }
@@ -61,11 +63,13 @@ TEST(CsvReport, CallsAnUnfinishedSumByItsName) {
 }
 
 TEST(CsvReport, LeavesNoFormulaToASpreadsheet) {
-  EXPECT_EQ(csv_row({"=1+2", "@SUM(A1)", "+cmd", "-1.5", "+2.3250", "-x"}), "'=1+2,'@SUM(A1),'+cmd,-1.5,+2.3250,'-x\n");
+  EXPECT_EQ(csv_row({"=1+2", "@SUM(A1)", "+cmd", "-1.5", "+2.3250", "-x"}),
+            "'=1+2,'@SUM(A1),'+cmd,-1.5,+2.3250,'-x\n");
 }
 
 TEST(CsvReport, QuotesWhatNeedsIt) {
-  EXPECT_EQ(csv_row({"a,b", "say \"go\"", "two\nlines", "bell\a"}), "\"a,b\",\"say \"\"go\"\"\",two lines,bell\\x07\n");
+  EXPECT_EQ(csv_row({"a,b", "say \"go\"", "two\nlines", "bell\a"}),
+            "\"a,b\",\"say \"\"go\"\"\",two lines,bell\\x07\n");
 }
 
 TEST(CsvReport, ReadsBackAwkwardTitles) {

@@ -29,7 +29,8 @@ TEST(Explain, TellsALineDownToTheRowsOfTheTables) {
 
 TEST(Explain, LeavesOutTheSourcesWhenNoRowIsBehindIt) {
   const Account account = with_panel();
-  EXPECT_EQ(explain(*account.estimate->at("element 2 mark"), "kingfisher-2026", {}), "mark: 9.50 (from the run of 2026-05-07)\n");
+  EXPECT_EQ(explain(*account.estimate->at("element 2 mark"), "kingfisher-2026", {}),
+            "mark: 9.50 (from the run of 2026-05-07)\n");
 }
 
 TEST(Explain, HangsALongRuleBehindItsSign) {
@@ -42,7 +43,8 @@ TEST(Explain, HangsALongRuleBehindItsSign) {
 }
 
 TEST(Explain, KeepsADeepTreeOnThePage) {
-  Step step{Role::note, "leaf", "leaf with a label that goes on", "1 + 2 + 3", "6", "remark", part_step().rows, {}};
+  Step step{Role::note,       "leaf", "leaf with a label that goes on", "1 + 2 + 3", "6", "remark",
+            part_step().rows, {}};
   for (int depth = 0; depth < 200; ++depth) {
     Step above{Role::note, "above", "above", "", "6", "", {}, {step}};
     step = std::move(above);

@@ -52,12 +52,17 @@ TEST(Grid, WrapsTheColumnThatMay) {
 
 TEST(Grid, NeverDrawsALineWiderThanAskedWhileThereIsAColumnToWrap) {
   Grid grid({{"element", words, true}, {"why", words, true}, {"points", amount}});
-  grid.add({"The long way down the river and back", "because of the bent knee and the short spin", "-34.5833"});
-  for (int width = 14; width < 100; ++width) EXPECT_EQ(report_test::layout_fault(grid.text(width), width), "");
+  grid.add(
+      {"The long way down the river and back", "because of the bent knee and the short spin", "-34.5833"});
+  for (int width = 14; width < 100; ++width)
+    EXPECT_EQ(report_test::layout_fault(grid.text(width), width), "");
 }
 
 TEST(Grid, PutsAGroupsHeadingAboveItsFirstColumn) {
-  Grid grid({{"element"}, {"mark", amount, false, "estimate"}, {"points", amount, false, "estimate"}, {"mark", amount, false, "panel"}});
+  Grid grid({{"element"},
+             {"mark", amount, false, "estimate"},
+             {"points", amount, false, "estimate"},
+             {"mark", amount, false, "panel"}});
   grid.add({"Undertow", "7.25", "38.0625", "6.75"});
   EXPECT_EQ(grid.text(80),
             "          estimate       panel\n"
@@ -65,7 +70,9 @@ TEST(Grid, PutsAGroupsHeadingAboveItsFirstColumn) {
             "Undertow  7.25  38.0625  6.75\n");
 }
 
-TEST(Grid, WithoutRowsIsEmpty) { EXPECT_EQ(Grid({{"element"}}).text(80), ""); }
+TEST(Grid, WithoutRowsIsEmpty) {
+  EXPECT_EQ(Grid({{"element"}}).text(80), "");
+}
 
 TEST(Grid, ColoursWholeLinesAndOnlyWhenAsked) {
   Grid grid({{"element"}});

@@ -86,7 +86,8 @@ TEST(JsonReport, HasAllKeysAlwaysInTheSameOrder) {
 
 TEST(JsonReport, WritesNothingAsNull) {
   const value report = parsed(json(estimate_only()));
-  for (const std::string key : {"panel", "recorded_total", "difference", "bridge", "recorded_build_up", "announced"}) {
+  for (const std::string key :
+       {"panel", "recorded_total", "difference", "bridge", "recorded_build_up", "announced"}) {
     EXPECT_TRUE(report.at(key).is_null()) << key;
   }
 }

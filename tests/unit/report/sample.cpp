@@ -56,24 +56,40 @@ ElementLine beacon() {
 }
 
 Provenance row(std::string_view table, std::string key, std::size_t line, Status status) {
-  return {table, std::move(key), line, status == Status::published ? "Rule book, p. 88" : "invented for the test", status};
+  return {table, std::move(key), line,
+          status == Status::published ? "Rule book, p. 88" : "invented for the test", status};
 }
 
 Step estimate() {
   Step mark{Role::mark, "element 2 mark", "mark", "", "9.50", "from the run of 2026-05-07", {}, {}};
-  Step difficulty{Role::difficulty, "element 2 difficulty", "declared difficulty", "base + sum(parts) = 0.5 + 3.5", "4.00", "",
-                  {row("kinds", "hybrid", 2, Status::invented)}, {part_step()}};
-  Step second{Role::element, "element 2", "Undertow", "9.5 x 4.00 x 1", "38.0000", "",
-              {row("panels", "duet-free execution", 11, Status::published)}, {difficulty, mark}};
+  Step difficulty{Role::difficulty,
+                  "element 2 difficulty",
+                  "declared difficulty",
+                  "base + sum(parts) = 0.5 + 3.5",
+                  "4.00",
+                  "",
+                  {row("kinds", "hybrid", 2, Status::invented)},
+                  {part_step()}};
+  Step second{Role::element,
+              "element 2",
+              "Undertow",
+              "9.5 x 4.00 x 1",
+              "38.0000",
+              "",
+              {row("panels", "duet-free execution", 11, Status::published)},
+              {difficulty, mark}};
   Step first{Role::element, "element 1", "Lantern", "7.5 x 2.30 x 1", "17.2500", "", {}, {}};
   Step third{Role::element, "element 10", "Beacon", "7.25 x 3.10 x 1", "22.4750", "", {}, {}};
-  return {Role::total, "total", "Total", "17.2500 + 38.0000 + 22.4750 + 30.0000 - 0.2000", "107.5250", "", {}, {first, second, third}};
+  return {Role::total, "total", "Total", "17.2500 + 38.0000 + 22.4750 + 30.0000 - 0.2000",
+          "107.5250",  "",      {},      {first, second, third}};
 }
 
 Bridge steps() {
   Bridge bridge{Points(d("107.525")), Points(d("73.6834")), {}};
-  const auto add = [&](Cause cause, std::optional<std::size_t> element, std::string label, std::string before, std::string after, std::string_view change, std::string_view reached) {
-    bridge.steps.push_back({cause, element, std::move(label), std::move(before), std::move(after), Points(d(change)), Points(d(reached))});
+  const auto add = [&](Cause cause, std::optional<std::size_t> element, std::string label, std::string before,
+                       std::string after, std::string_view change, std::string_view reached) {
+    bridge.steps.push_back({cause, element, std::move(label), std::move(before), std::move(after),
+                            Points(d(change)), Points(d(reached))});
   };
   add(Cause::execution, 0, "1 Lantern", "7.5000", "7.3333", "-0.3833", "107.1417");
   add(Cause::difficulty, 1, "2 Undertow", "4.00", "0.50", "-33.25", "73.8917");
@@ -105,9 +121,10 @@ void forget_panel(Account& account) {
   account.panel.clear();
   account.recorded.reset();
   account.bridge.reset();
-  for (std::string* text : {&account.recorded_total, &account.difference, &account.recorded_so_far, &account.announced,
-                            &account.announced_difference, &account.recorded_credited, &account.recorded_sync,
-                            &account.sync_difference, &account.recorded_penalties, &account.penalties_difference}) {
+  for (std::string* text :
+       {&account.recorded_total, &account.difference, &account.recorded_so_far, &account.announced,
+        &account.announced_difference, &account.recorded_credited, &account.recorded_sync,
+        &account.sync_difference, &account.recorded_penalties, &account.penalties_difference}) {
     text->clear();
   }
   for (ElementLine& line : account.elements) {
@@ -119,11 +136,19 @@ void forget_panel(Account& account) {
 
 }  // namespace
 
-Decimal d(std::string_view text) { return *Decimal::parse(text); }
+Decimal d(std::string_view text) {
+  return *Decimal::parse(text);
+}
 
 Step part_step() {
-  return {Role::part, "element 2 spin-720", "spin-720", "", "1.40", "Spin down through 720 degrees",
-          {row("parts", "spin-720", 12, Status::invented)}, {}};
+  return {Role::part,
+          "element 2 spin-720",
+          "spin-720",
+          "",
+          "1.40",
+          "Spin down through 720 degrees",
+          {row("parts", "spin-720", 12, Status::invented)},
+          {}};
 }
 
 Account with_panel() {
@@ -134,7 +159,8 @@ Account with_panel() {
   account.edition = "2026";
   account.panel = "2026-05-09 Tarn Open";
   account.elements = {lantern(), undertow(), beacon()};
-  account.aspects = {{"Choreography and music", "4", "7.50", "30.0000", "7.50", "30.0000", "0.0000", "run of 2026-05-07"}};
+  account.aspects = {
+      {"Choreography and music", "4", "7.50", "30.0000", "7.50", "30.0000", "0.0000", "run of 2026-05-07"}};
   account.sync = "-0.2000";
   account.recorded_sync = "-0.9000";
   account.sync_difference = "-0.7000";
@@ -150,7 +176,9 @@ Account with_panel() {
   account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
   account.bridge = steps();
   account.timing = times();
-  account.cautions = {"Lifts: check the depth and a clear landing, and let the bases swim clear before the flyer comes down."};
+  account.cautions = {
+      "Lifts: check the depth and a clear landing, and let the bases swim clear before the flyer comes "
+      "down."};
   account.statuses = {{Status::invented, {"kinds hybrid", "parts spin-720", "kinds lift"}},
                       {Status::memory, {"sync small"}},
                       {Status::published, {"panels duet-free execution"}}};
@@ -177,7 +205,8 @@ Account unfinished() {
 
 Diagnostics one_objection() {
   Diagnostics objections;
-  Diagnostic one{Problem::quota, "harbour.sheet", {7, 1}, "element 1 lift", 0, 7, "3 elements", "6 to 7 elements", "add three"};
+  Diagnostic one{Problem::quota, "harbour.sheet",   {7, 1},     "element 1 lift", 0, 7,
+                 "3 elements",   "6 to 7 elements", "add three"};
   objections.add(one);
   return objections;
 }
@@ -192,14 +221,17 @@ std::vector<std::string> lines_of(std::string_view text) {
   return lines;
 }
 
-bool holds(std::string_view text, std::string_view piece) { return text.find(piece) != std::string_view::npos; }
+bool holds(std::string_view text, std::string_view piece) {
+  return text.find(piece) != std::string_view::npos;
+}
 
 std::vector<std::string> numbers_in(std::string_view text) {
   const auto digit = [&](std::size_t i) { return i < text.size() && '0' <= text[i] && text[i] <= '9'; };
   std::vector<std::string> numbers;
   for (std::size_t i = 0; i < text.size(); ++i) {
     if (!digit(i)) continue;
-    const bool is_sign = i > 0 && (text[i - 1] == '-' || text[i - 1] == '+') && (i == 1 || text[i - 2] == ' ');
+    const bool is_sign =
+        i > 0 && (text[i - 1] == '-' || text[i - 1] == '+') && (i == 1 || text[i - 2] == ' ');
     const std::size_t first = is_sign ? i - 1 : i;
     while (digit(i)) ++i;
     if (i < text.size() && text[i] == '.' && digit(i + 1)) {

@@ -1,6 +1,8 @@
-// A small account put together by hand, so that the tests of the reports need no sheet, no set and no engine run.
+// A small account put together by hand, so that the tests of the reports need no sheet, no set and no engine
+// run.
 //
-// Three elements against a panel: one lift, one hybrid that fell to its base mark, one hybrid in its option "dimmed".
+// Three elements against a panel: one lift, one hybrid that fell to its base mark, one hybrid in its option
+// "dimmed".
 #pragma once
 
 #include <string>
@@ -19,7 +21,7 @@ Account estimate_only();
 // A mark is missing, so there is no total.
 Account unfinished();
 
-Step part_step();       // a part with the row it rests on
+Step part_step();  // a part with the row it rests on
 Diagnostics one_objection();
 
 std::vector<std::string> lines_of(std::string_view text);

@@ -30,7 +30,8 @@ void add_numbers(std::set<std::string>& known, const std::optional<Decimal>& num
   if (number) known.insert(number->text());
 }
 void add_step(std::set<std::string>& known, const Step& step) {
-  for (const std::string& text : {step.path, step.label, step.rule, step.value, step.remark}) add_numbers(known, text);
+  for (const std::string& text : {step.path, step.label, step.rule, step.value, step.remark})
+    add_numbers(known, text);
   for (const Provenance& row : step.rows) {
     known.insert(std::to_string(row.line));
     add_numbers(known, row.key);
@@ -45,23 +46,43 @@ void add_points(std::set<std::string>& known, Points points) {
 
 std::set<std::string> numbers_of(const Account& account) {
   std::set<std::string> known;
-  for (const std::string& text :
-       {account.title, account.event, account.set, account.edition, account.panel, account.weighted, account.recorded_weighted,
-        account.weighted_difference, account.sync, account.recorded_sync, account.sync_difference, account.penalties,
-        account.recorded_penalties, account.penalties_difference, account.declared, account.credited,
-        account.recorded_credited, account.total, account.recorded_total, account.difference, account.so_far,
-        account.recorded_so_far, account.announced, account.announced_difference}) {
+  for (const std::string& text : {account.title,
+                                  account.event,
+                                  account.set,
+                                  account.edition,
+                                  account.panel,
+                                  account.weighted,
+                                  account.recorded_weighted,
+                                  account.weighted_difference,
+                                  account.sync,
+                                  account.recorded_sync,
+                                  account.sync_difference,
+                                  account.penalties,
+                                  account.recorded_penalties,
+                                  account.penalties_difference,
+                                  account.declared,
+                                  account.credited,
+                                  account.recorded_credited,
+                                  account.total,
+                                  account.recorded_total,
+                                  account.difference,
+                                  account.so_far,
+                                  account.recorded_so_far,
+                                  account.announced,
+                                  account.announced_difference}) {
     add_numbers(known, text);
   }
   for (const ElementLine& line : account.elements) {
     known.insert(std::to_string(line.number));
-    for (const std::string& text : {line.title, line.declared, line.credited, line.mark, line.points, line.left, line.recorded_credited,
-                                    line.recorded_mark, line.recorded_points, line.difference, line.rests_on}) {
+    for (const std::string& text :
+         {line.title, line.declared, line.credited, line.mark, line.points, line.left, line.recorded_credited,
+          line.recorded_mark, line.recorded_points, line.difference, line.rests_on}) {
       add_numbers(known, text);
     }
   }
   for (const AspectLine& line : account.aspects) {
-    for (const std::string& text : {line.weight, line.mark, line.points, line.recorded_mark, line.recorded_points, line.difference, line.rests_on}) {
+    for (const std::string& text : {line.weight, line.mark, line.points, line.recorded_mark,
+                                    line.recorded_points, line.difference, line.rests_on}) {
       add_numbers(known, text);
     }
   }
@@ -76,12 +97,15 @@ std::set<std::string> numbers_of(const Account& account) {
       add_points(known, step.change);
       add_points(known, step.reached);
     }
-    for (const Cause cause : {Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty}) {
+    for (const Cause cause :
+         {Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty}) {
       add_points(known, account.bridge->by_cause(cause));
     }
   }
-  for (const int count : {account.timing.counts, account.timing.under, account.timing.longest_under}) known.insert(std::to_string(count));
-  for (const auto& number : {account.timing.seconds, account.timing.under_seconds, account.timing.longest_under_seconds, account.timing.under_share}) {
+  for (const int count : {account.timing.counts, account.timing.under, account.timing.longest_under})
+    known.insert(std::to_string(count));
+  for (const auto& number : {account.timing.seconds, account.timing.under_seconds,
+                             account.timing.longest_under_seconds, account.timing.under_share}) {
     add_numbers(known, number);
   }
   std::size_t rows = 0;
@@ -127,9 +151,11 @@ TEST(TextReport, WouldBeCaughtWithANumberOfItsOwn) {
 
 TEST(TextReport, PutsTheNumbersOfAnElementInItsLineInTheOrderOfTheHeadings) {
   const std::string report = text(with_panel(), {});
-  const std::vector<std::string> undertow = {"2", "4.00", "9.50", "38.0000", "0.50", "6.8333", "3.4167", "-34.5833"};
+  const std::vector<std::string> undertow = {"2",    "4.00",   "9.50",   "38.0000",
+                                             "0.50", "6.8333", "3.4167", "-34.5833"};
   EXPECT_EQ(numbers_in(line_starting(report, "> 2")), undertow);
-  const std::vector<std::string> beacon = {"10", "3.10", "7.25", "22.4750", "3.10", "8.00", "24.8000", "+2.3250"};
+  const std::vector<std::string> beacon = {"10",   "3.10", "7.25",    "22.4750",
+                                           "3.10", "8.00", "24.8000", "+2.3250"};
   EXPECT_EQ(numbers_in(line_starting(report, " 10")), beacon);
   const std::vector<std::string> total = {"9.40", "107.5250", "5.90", "73.6834", "-33.8416"};
   EXPECT_EQ(numbers_in(line_starting(report, "    Total")), total);
@@ -143,7 +169,8 @@ TEST(TextReport, PutsTheTotalOfTheEstimateAloneUnderItsPoints) {
 
 TEST(TextReport, KeepsWithinThePageAtEveryWidth) {
   Account awkward = with_panel();
-  awkward.title = "水の精 and the very long way down the river, by night, with lanterns, and back again before dawn";
+  awkward.title =
+      "水の精 and the very long way down the river, by night, with lanterns, and back again before dawn";
   awkward.elements[0].title = "Élan vital of the Königsseerundfahrtgesellschaft";
   awkward.elements[1].title = "水の精水の精水の精水の精水の精水の精";
   awkward.elements[2].title = "bell\a and \x1b[2Jescape";
@@ -163,11 +190,13 @@ TEST(TextReport, TakesANarrowPageForSixtyColumns) {
 
 TEST(TextReport, PutsEstimateAndPanelSideBySideInEightyColumns) {
   const std::string report = text(with_panel(), {false, 80, false});
-  EXPECT_EQ(lines_of(report)[7], "no. element                      DD mark   points     DD   mark  points   change");
+  EXPECT_EQ(lines_of(report)[7],
+            "no. element                      DD mark   points     DD   mark  points   change");
 }
 
 TEST(TextReport, SaysTheSameWithColourAndWithout) {
-  const std::string coloured = text(with_panel(), {true, 80, true}), bare = text(with_panel(), {false, 80, true});
+  const std::string coloured = text(with_panel(), {true, 80, true}),
+                    bare = text(with_panel(), {false, 80, true});
   std::string stripped;
   for (std::size_t i = 0; i < coloured.size(); ++i) {
     if (coloured[i] == '\x1b') {
@@ -181,8 +210,14 @@ TEST(TextReport, SaysTheSameWithColourAndWithout) {
 }
 
 TEST(TextReport, NamesTheWorstLineInWords) {
-  EXPECT_TRUE(holds(text(with_panel(), {}), "> Worst line: 2 Undertow, -34.5833 points against the estimate."));
-  EXPECT_TRUE(holds(text(estimate_only(), {}), "> Worst line: 2 Undertow, 2.0000 points left on it."));
+  EXPECT_TRUE(
+      holds(text(with_panel(), {}), "> Worst line: 2 Undertow, -34.5833 points against the estimate."));
+  EXPECT_TRUE(
+      holds(text(estimate_only(), {}), "> Worst line: 2 Undertow, 2.0000 points short of a full mark."));
+  Account together = with_panel();
+  together.elements[1].difference.clear();  // as under a rule that weights all elements together
+  EXPECT_TRUE(
+      holds(text(together, {}), "> Worst line: 2 Undertow, as the way from estimate to result shows below."));
   EXPECT_FALSE(holds(text(unfinished(), {}), "Worst"));
 }
 
@@ -207,7 +242,8 @@ TEST(TextReport, NamesTheOptionThatWasPriced) {
 }
 
 TEST(TextReport, SaysWhereMarksComeFromUnlessTheSheetSaysThem) {
-  EXPECT_TRUE(holds(text(with_panel(), {}), "Estimate from the run of 2026-05-07: 2, Choreography and music.\n"));
+  EXPECT_TRUE(
+      holds(text(with_panel(), {}), "Estimate from the run of 2026-05-07: 2, Choreography and music.\n"));
   Account account = with_panel();
   for (ElementLine& line : account.elements) line.rests_on = "mean of 2 runs";
   account.aspects[0].rests_on = "mean of 2 runs";
@@ -219,7 +255,8 @@ TEST(TextReport, ComparesTheResultWithTheOneAnnounced) {
   EXPECT_TRUE(holds(text(account, {}), "Announced: 73.6834, the same as these marks give.\n"));
   account.announced = "74.6834";
   account.announced_difference = "-1.0000";
-  EXPECT_TRUE(holds(text(account, {}), "Announced: 74.6834. These marks give 73.6834, off by -1.0000: check"));
+  EXPECT_TRUE(
+      holds(text(account, {}), "Announced: 74.6834. These marks give 73.6834, off by -1.0000: check"));
   account.announced_difference.clear();
   EXPECT_TRUE(holds(text(account, {}), "Announced: 74.6834; not enough marks are there to check it.\n"));
 }
@@ -237,16 +274,18 @@ TEST(TextReport, RunsTheBridgeFromTheEstimateToTheResult) {
 
 TEST(TextReport, SumsTheBridgeByCause) {
   const std::string report = text(with_panel(), {});
-  EXPECT_EQ(numbers_in(line_starting(report, "difficulty credited  ")), (std::vector<std::string>{"-33.2500"}));
+  EXPECT_EQ(numbers_in(line_starting(report, "difficulty credited  ")),
+            (std::vector<std::string>{"-33.2500"}));
   EXPECT_EQ(numbers_in(line_starting(report, "execution mark  ")), (std::vector<std::string>{"+0.6084"}));
   EXPECT_EQ(numbers_in(line_starting(report, "together")), (std::vector<std::string>{"-33.8416"}));
   EXPECT_EQ(line_starting(report, "impression"), "");
 }
 
 TEST(TextReport, TellsTheTimeAndWhereTheLongestTimeUnderWaterStarts) {
-  EXPECT_TRUE(holds(text(with_panel(), {false, 200, false}),
-                    "Time: 45.0 s (96 counts); under water 30.9 s (66 counts), 68.8 %; longest in one go 13.1 s (28 "
-                    "counts), from the passage before 2 Undertow.\n"));
+  EXPECT_TRUE(
+      holds(text(with_panel(), {false, 200, false}),
+            "Time: 45.0 s (96 counts); under water 30.9 s (66 counts), 68.8 %; longest in one go 13.1 s (28 "
+            "counts), from the passage before 2 Undertow.\n"));
   Account account = with_panel();
   account.timing.longest_starts = 2;
   EXPECT_TRUE(holds(text(account, {false, 200, false}), "(28 counts), from 2 Undertow.\n"));
@@ -255,15 +294,17 @@ TEST(TextReport, TellsTheTimeAndWhereTheLongestTimeUnderWaterStarts) {
 TEST(TextReport, TellsCountsWithoutATempo) {
   Account account = with_panel();
   account.timing.seconds = account.timing.under_seconds = account.timing.longest_under_seconds = std::nullopt;
-  EXPECT_TRUE(holds(text(account, {false, 200, false}), "Time: 96 counts; under water 66 counts, 68.8 %; longest in one go 28 counts, "
-                                                         "from the passage before 2 Undertow. No seconds without a tempo.\n"));
+  EXPECT_TRUE(holds(text(account, {false, 200, false}),
+                    "Time: 96 counts; under water 66 counts, 68.8 %; longest in one go 28 counts, "
+                    "from the passage before 2 Undertow. No seconds without a tempo.\n"));
   account.timing = {};
   EXPECT_FALSE(holds(text(account, {}), "Time:"));
 }
 
 TEST(TextReport, ListsWhatTheRulesWouldObjectTo) {
   EXPECT_TRUE(holds(text(with_panel(), {}, one_objection()),
-                    "What the rules would object to\n  - line 7: found 3 elements; expected 6 to 7 elements (add three)\n"));
+                    "What the rules would object to\n  - line 7: found 3 elements; expected 6 to 7 elements "
+                    "(add three)\n"));
   EXPECT_FALSE(holds(text(with_panel(), {}), "object"));
 }
 
@@ -275,8 +316,59 @@ TEST(TextReport, HasNoTotalWhileAMarkIsMissing) {
   EXPECT_TRUE(line_starting(report, "  2").ends_with("4.00  -")) << line_starting(report, "  2");
 }
 
+TEST(TextReport, SaysWhichSideHasNoTotalYet) {
+  Account account = with_panel();
+  account.recorded_total = account.difference = "";
+  account.missing = {"element 10 has no marks in the panel"};
+  EXPECT_TRUE(holds(text(account, {false, 100, false}), "    Total, panel so far "));
+  EXPECT_TRUE(holds(text(account, {}), "Missing, so the panel has no total yet\n"));
+  account.total = "";
+  EXPECT_TRUE(holds(text(account, {false, 100, false}), "    So far "));
+  account.recorded_total = "73.6834";
+  EXPECT_TRUE(holds(text(account, {false, 100, false}), "    Total, estimate so far "));
+  EXPECT_TRUE(holds(text(account, {}), "Missing, so there is no estimate yet\n"));
+}
+
+TEST(TextReport, BoundsTheListOfWhatIsMissingUnlessAllIsWanted) {
+  Account account = unfinished();
+  account.missing.clear();
+  for (int i = 1; i <= 11; ++i)
+    account.missing.push_back("element " + std::to_string(i) + " has no expected mark");
+  EXPECT_TRUE(holds(text(account, {}), "  - element 8 has no expected mark\n  - and 3 more\n"));
+  EXPECT_TRUE(holds(text(account, {false, 80, true}), "  - element 11 has no expected mark\n"));
+}
+
+TEST(TextReport, ShowsAPanelAloneWithoutAnEmptyEstimateBesideIt) {
+  Account account = with_panel();
+  for (ElementLine& line : account.elements) line.mark = line.points = line.difference = "";
+  for (AspectLine& line : account.aspects) line.mark = line.points = line.difference = "";
+  account.total = account.difference = "";
+  account.bridge.reset();
+  const std::string report = text(account, {});
+  EXPECT_FALSE(holds(report, "change"));
+  EXPECT_FALSE(holds(report, "estimate  "));
+  EXPECT_EQ(numbers_in(line_starting(report, "     Total")), (std::vector<std::string>{"5.90", "73.6834"}));
+}
+
+TEST(TextReport, SumsNoDifficultyWhereNoElementHasOne) {
+  Account account = with_panel();
+  account.elements.clear();
+  account.credited = account.recorded_credited = "0.00";
+  account.bridge.reset();
+  account.timing = {};
+  EXPECT_EQ(numbers_in(line_starting(text(account, {}), "    Total")),
+            (std::vector<std::string>{"107.5250", "73.6834", "-33.8416"}));
+}
+
+TEST(TextReport, SumsTheBridgeByCauseOnlyWhenThereAreSeveral) {
+  Account account = with_panel();
+  account.bridge->steps.resize(1);
+  EXPECT_FALSE(holds(text(account, {}), "by cause"));
+}
+
 TEST(TextReport, PrintsItsCautions) {
-  EXPECT_TRUE(holds(text(with_panel(), {false, 120, false}), "Take care\n  - Lifts: check the depth and a clear landing"));
+  EXPECT_TRUE(holds(text(with_panel(), {false, 120, false}),
+                    "Take care\n  - Lifts: check the depth and a clear landing"));
 }
 
 TEST(TextReport, SaysOnItsFaceWhatIsInventedOrFromMemory) {
@@ -317,8 +409,9 @@ TEST(TextReport, ShowsElementsThatAreWeightedTogether) {
   account.weighted = "33.1000";
   account.recorded_weighted = "30.1000";
   account.weighted_difference = "-3.0000";
-  EXPECT_EQ(numbers_in(line_starting(text(account, {false, 100, false}), "    Elements, weighted by difficulty")),
-            (std::vector<std::string>{"33.1000", "30.1000", "-3.0000"}));
+  EXPECT_EQ(
+      numbers_in(line_starting(text(account, {false, 100, false}), "    Elements, weighted by difficulty")),
+      (std::vector<std::string>{"33.1000", "30.1000", "-3.0000"}));
 }
 
 }  // namespace

@@ -49,11 +49,13 @@ TEST(ShowSet, ShowsTheTablesInReadingOrder) {
 TEST(ShowSet, ShowsARowWithWhatItsColumnsMean) {
   const std::string text = show_set(club(), {"parts", "spin-720"}, Format::text, {false, 100, false});
   EXPECT_TRUE(text.starts_with("parts.csv line 3: spin-720\n")) << text;
-  EXPECT_TRUE(holds(text, "\nvalue   gap                    what it is worth; empty: a gap to fill in\n")) << text;
+  EXPECT_TRUE(holds(text, "\nvalue   gap                    what it is worth; empty: a gap to fill in\n"))
+      << text;
 }
 
 TEST(ShowSet, FindsARowWithoutItsTable) {
-  EXPECT_EQ(show_set(club(), {"", "spin-720"}, Format::text, {}), show_set(club(), {"parts", "spin-720"}, Format::text, {}));
+  EXPECT_EQ(show_set(club(), {"", "spin-720"}, Format::text, {}),
+            show_set(club(), {"parts", "spin-720"}, Format::text, {}));
 }
 
 TEST(ShowSet, IsEmptyForWhatIsNotThere) {
@@ -66,7 +68,8 @@ TEST(ShowSet, IsEmptyForWhatIsNotThere) {
 
 TEST(ShowSet, WritesEveryCellAsCsvAndJson) {
   EXPECT_EQ(show_set(club(), {"parts", "thrust"}, Format::csv, {}),
-            "code,family,title,value,source,status\nthrust,thrusts,\"Thrust, high\",10.25,invented for the test,invented\n");
+            "code,family,title,value,source,status\nthrust,thrusts,\"Thrust, high\",10.25,invented for the "
+            "test,invented\n");
   const boost::json::value shown = boost::json::parse(show_set(club(), {"parts", ""}, Format::json, {}));
   EXPECT_EQ(shown.at("set"), "club-2026");
   EXPECT_EQ(shown.at_pointer("/parts/0/value"), "0.9");
@@ -95,7 +98,8 @@ TEST(ShowSet, NamesTheRowsThereAre) {
 }
 
 TEST(SetList, ShowsEachSetOnceAndEachPlaceOnce) {
-  const std::vector<SetLine> sets = {{"club-2026", "Club league", "2026", "values", 214, {}}, {"old", "Old rules", "1996", "values", 12, 3}};
+  const std::vector<SetLine> sets = {{"club-2026", "Club league", "2026", "values", 214, {}},
+                                     {"old", "Old rules", "1996", "values", 12, 3}};
   EXPECT_EQ(set_list(sets, Format::text, {}),
             "name       title        edition  rows  edits\n"
             "club-2026  Club league  2026      214\n"
@@ -103,7 +107,8 @@ TEST(SetList, ShowsEachSetOnceAndEachPlaceOnce) {
             "\n"
             "kept in values\n");
   EXPECT_EQ(set_list(sets, Format::csv, {}),
-            "name,title,edition,rows,edits,place\nclub-2026,Club league,2026,214,,values\nold,Old rules,1996,12,3,values\n");
+            "name,title,edition,rows,edits,place\nclub-2026,Club league,2026,214,,values\nold,Old "
+            "rules,1996,12,3,values\n");
   EXPECT_EQ(boost::json::parse(set_list(sets, Format::json, {})).at_pointer("/sets/1/edits"), "3");
   EXPECT_EQ(set_list({}, Format::text, {}), "No value sets.\n");
 }
@@ -115,24 +120,28 @@ SetComparison two_changes() {
 
 TEST(Comparison, TellsEachCellThatChangedAndWhatItDoesToASheet) {
   const SetComparison changes = two_changes();
-  EXPECT_EQ(comparison({"club-2026", "club-2027", &changes, "harbour.sheet", {{"2 Undertow", "4.00", "4.10", "+0.10"}}}, Format::text, {}),
-            "From club-2026 to club-2027\n"
-            "\n"
-            "table   row       change   column  before  after\n"
-            "parts   spin-360  changed  value   0.9     1.0\n"
-            "parts   spin-360  changed  source  a       b\n"
-            "faults  splash    gone\n"
-            "\n"
-            "What that does to the difficulty of harbour.sheet\n"
-            "\n"
-            "line        before  after  change\n"
-            "2 Undertow    4.00   4.10   +0.10\n");
+  EXPECT_EQ(
+      comparison(
+          {"club-2026", "club-2027", &changes, "harbour.sheet", {{"2 Undertow", "4.00", "4.10", "+0.10"}}},
+          Format::text, {}),
+      "From club-2026 to club-2027\n"
+      "\n"
+      "table   row       change   column  before  after\n"
+      "parts   spin-360  changed  value   0.9     1.0\n"
+      "parts   spin-360  changed  source  a       b\n"
+      "faults  splash    gone\n"
+      "\n"
+      "What that does to the difficulty of harbour.sheet\n"
+      "\n"
+      "line        before  after  change\n"
+      "2 Undertow    4.00   4.10   +0.10\n");
 }
 
 TEST(Comparison, SaysWhenNothingDiffers) {
   const SetComparison same, changes = two_changes();
   EXPECT_EQ(comparison({"a", "b", &same, "", {}}, Format::text, {}), "From a to b: no value differs.\n");
-  EXPECT_TRUE(holds(comparison({"a", "b", &changes, "x.sheet", {}}, Format::text, {}), "Nothing in x.sheet is worth more or less.\n"));
+  EXPECT_TRUE(holds(comparison({"a", "b", &changes, "x.sheet", {}}, Format::text, {}),
+                    "Nothing in x.sheet is worth more or less.\n"));
 }
 
 TEST(Comparison, ReadsBackFromCsvAndJson) {
@@ -148,14 +157,17 @@ TEST(Comparison, ReadsBackFromCsvAndJson) {
 }
 
 TEST(History, TellsEachEditAndWhichAreUndone) {
-  const std::vector<HistoryLine> edits = {{"1", "2026-04-14T18:03:11Z", "parts", "spin-360", "value", "0.9", "1.0", "new catalogue", false},
-                                          {"2", "2026-04-15T07:00:00Z", "parts", "spin-720", "value", "", "1.4", "", true}};
+  const std::vector<HistoryLine> edits = {
+      {"1", "2026-04-14T18:03:11Z", "parts", "spin-360", "value", "0.9", "1.0", "new catalogue", false},
+      {"2", "2026-04-15T07:00:00Z", "parts", "spin-720", "value", "", "1.4", "", true}};
   EXPECT_EQ(history("club-2026", edits, Format::text, {false, 100, false}),
             "no.  at                    edit\n"
             "  1  2026-04-14T18:03:11Z  parts spin-360: value 0.9 to 1.0 (new catalogue)\n"
             "  2  2026-04-15T07:00:00Z  parts spin-720: value nothing to 1.4              undone\n");
-  EXPECT_TRUE(holds(history("club-2026", edits, Format::csv, {}), "\n2,2026-04-15T07:00:00Z,parts,spin-720,value,,1.4,,undone\n"));
-  EXPECT_EQ(boost::json::parse(history("club-2026", edits, Format::json, {})).at_pointer("/edits/0/why"), "new catalogue");
+  EXPECT_TRUE(holds(history("club-2026", edits, Format::csv, {}),
+                    "\n2,2026-04-15T07:00:00Z,parts,spin-720,value,,1.4,,undone\n"));
+  EXPECT_EQ(boost::json::parse(history("club-2026", edits, Format::json, {})).at_pointer("/edits/0/why"),
+            "new catalogue");
   EXPECT_EQ(history("club-2026", {}, Format::text, {}), "club-2026 has not been edited.\n");
 }
 
@@ -170,8 +182,10 @@ TEST(FilledIn, TellsWhatIsFilledAndWhatIsMissingStill) {
 
 TEST(Gaps, NameTheRowsToFillIn) {
   EXPECT_EQ(gaps({{"parts", "2rb", "value"}}, "declared-2024", Format::text, {}),
-            "To fill in, in declared-2024, before this sheet can be scored:\ntable  row  column\nparts  2rb  value\n");
-  EXPECT_EQ(gaps({}, "declared-2024", Format::text, {}), "declared-2024 has every value that this sheet needs.\n");
+            "To fill in, in declared-2024, before this sheet can be scored:\ntable  row  column\nparts  2rb  "
+            "value\n");
+  EXPECT_EQ(gaps({}, "declared-2024", Format::text, {}),
+            "declared-2024 has every value that this sheet needs.\n");
 }
 
 }  // namespace
