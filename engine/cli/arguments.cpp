@@ -4,6 +4,8 @@
 #include <sys/stat.h>
 
 #include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
 #include <algorithm>
 #include <cassert>
 #include <cctype>

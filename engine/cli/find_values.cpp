@@ -44,10 +44,11 @@ Search Values::search_beside(std::string_view file) const {
 }
 
 Result<Season*> Values::season(Season::Mode mode) {
-  if (season_) return &*season_;
+  if (season_ && (mode == Season::Mode::read || season_mode_ != Season::Mode::read)) return &*season_;
   auto opened = Season::open(season_file_, mode);
   if (!opened) return tl::unexpected(opened.error());
   season_.emplace(std::move(*opened));
+  season_mode_ = mode;
   return &*season_;
 }
 

@@ -39,7 +39,7 @@ class Values {
 
   bool in_season() const { return !season_file_.empty(); }
   const std::string& season_file() const { return season_file_; }
-  // The season file, opened once; only with --season.
+  // The season file, opened once, and again when it is to be changed; only with --season.
   Result<Season*> season(Season::Mode mode);
   const Search& search() const { return search_; }
 
@@ -51,6 +51,7 @@ class Values {
   Search search_;
   std::string season_file_;
   std::optional<Season> season_;
+  Season::Mode season_mode_ = Season::Mode::read;
   std::map<std::string, std::unique_ptr<ReadSet>> read_;  // by folder, or by name in the season file
   std::string last_name_, last_beside_;                   // of_sheet is mostly asked for the same again
   const ReadSet* last_ = nullptr;

@@ -1,18 +1,6 @@
 #include "engine/cli/totals.h"
 
-#include <algorithm>
-
 namespace landdrill::cli {
-namespace {
-
-int places_of(const Routine& routine) {
-  int places = 0;
-  for (const PanelRule& rule : routine.set->panels)
-    if (rule.event == routine.event->code) places = std::max(places, rule.places);
-  return places;
-}
-
-}  // namespace
 
 Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
   const int places = places_of(routine);

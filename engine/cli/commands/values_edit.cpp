@@ -6,7 +6,7 @@
 namespace landdrill::cli {
 namespace {
 
-Exit edit_season(Call& call, Values& values, const std::vector<Edit>& edits) {
+Exit write_season(Call& call, Values& values, const std::vector<Edit>& edits) {
   const auto season = values.season(Season::Mode::write);
   if (!season) return refuse(call, season.error());
   for (const Edit& edit : edits)
@@ -14,20 +14,29 @@ Exit edit_season(Call& call, Values& values, const std::vector<Edit>& edits) {
   return Exit::ok;
 }
 
-Exit edit_folder(Call& call, const ReadSet& set, const std::vector<Edit>& edits) {
-  if (const auto trouble = no_own_folder(set)) return refuse(call, *trouble);
-  TableFiles files = set.files;
+Exit write_own_folder(Call& call, const ReadSet& set, const TableFiles& changed) {
+  const auto written = write_folder(changed, set.folder);
+  return written ? Exit::ok : refuse(call, written.error());
+}
+
+// Whether the set can still be used with the change; says why not.
+bool still_loads(Call& call, const TableFiles& changed) {
+  const Loaded loaded = load(changed);
+  if (loaded.diagnostics.ok()) return true;
+  call.streams.say(to_string(loaded.diagnostics));
+  call.streams.say(fmt::format("landdrill: nothing was changed: with that, {} could not be used\n", changed.name));
+  return false;
+}
+
+// All of the edits, or none.
+Exit carry_out(Call& call, Values& values, const ReadSet& set, const std::vector<Edit>& edits) {
+  if (!values.in_season())
+    if (const auto trouble = no_own_folder(set)) return refuse(call, *trouble);
+  TableFiles changed = set.files;
   for (const Edit& edit : edits)
-    if (const auto before = change_cell(files, edit); !before) return refuse(call, before.error());
-  const Loaded changed = load(files);
-  if (!changed.diagnostics.ok()) {
-    call.streams.say(to_string(changed.diagnostics));
-    call.streams.say(
-        fmt::format("landdrill: nothing was changed: with that, {} could not be used\n", set.files.name));
-    return Exit::errors;
-  }
-  if (const auto written = write_folder(files, set.folder); !written) return refuse(call, written.error());
-  return Exit::ok;
+    if (const auto before = change_cell(changed, edit); !before) return refuse(call, before.error());
+  if (!still_loads(call, changed)) return Exit::errors;
+  return values.in_season() ? write_season(call, values, edits) : write_own_folder(call, set, changed);
 }
 
 std::string told(const std::vector<Edit>& edits, const std::string& before) {
@@ -52,7 +61,10 @@ Exit values_edit(Call& call) {
   const auto edits =
       change_of(wish, (*set)->files,
                 {std::string(call.given.value("--source")), std::string(call.given.value("--status"))});
-  if (!edits) return refuse(call, edits.error());
+  if (!edits) {
+    refuse(call, edits.error());
+    return Exit::usage;
+  }
   if (edits->empty()) {
     call.streams.out.write(
         fmt::format("{} {} {}: {} is {} already\n", wish.set, wish.table, wish.key, wish.column, wish.value));
@@ -60,7 +72,7 @@ Exit values_edit(Call& call) {
   }
   TableFiles copy = (*set)->files;
   const auto before = change_cell(copy, edits->back());
-  const Exit done = values.in_season() ? edit_season(call, values, *edits) : edit_folder(call, **set, *edits);
+  const Exit done = carry_out(call, values, **set, *edits);
   if (done == Exit::ok) call.streams.out.write(told(*edits, *before));
   return done;
 }

@@ -1,3 +1,6 @@
+#include <algorithm>
+
+#include "engine/cli/edit_cell.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/page.h"
 #include "tables/columns.h"
@@ -11,6 +14,15 @@ std::size_t rows_of(const TableFiles& files) {
   return rows;
 }
 
+// The changes that stand, as a coach counts them: a value with its source and status is one.
+std::size_t changes(const Season& season, const SeasonSet& set) {
+  const auto history = season.history(set.name);
+  if (!history) return set.edits;
+  return static_cast<std::size_t>(std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
+    return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record);
+  }));
+}
+
 Exit list_season(Call& call, Values& values) {
   const auto season = values.season(Season::Mode::read);
   if (!season) return refuse(call, season.error());
@@ -18,7 +30,7 @@ Exit list_season(Call& call, Values& values) {
   if (!sets) return refuse(call, sets.error());
   std::vector<report::SetLine> lines;
   for (const SeasonSet& set : *sets)
-    lines.push_back({set.name, set.title, set.edition, values.season_file(), set.rows, set.edits});
+    lines.push_back({set.name, set.title, set.edition, values.season_file(), set.rows, changes(**season, set)});
   call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
   return Exit::ok;
 }

@@ -65,6 +65,12 @@ const EditRecord* numbered(const std::vector<EditRecord>& all, std::int64_t numb
   return nullptr;
 }
 
+// A change of source or status that only goes with the change of a value; or the undo or redo of one.
+bool is_companion(const EditRecord& record, const std::vector<EditRecord>& all) {
+  const EditRecord* target = record.target == 0 ? nullptr : numbered(all, record.target);
+  return goes_with_another(record) || (target != nullptr && goes_with_another(*target));
+}
+
 // The edit that the next undo would take back.
 const EditRecord* last_standing(const std::vector<EditRecord>& all) {
   for (auto at = all.rbegin(); at != all.rend(); ++at)
@@ -174,8 +180,10 @@ Exit values_history(Call& call) {
   if (!season) return refuse(call, season.error());
   const auto all = (*season)->history(call.given.operands[0]);
   if (!all) return refuse(call, all.error());
+  const bool short_form = format_of(call) == report::Format::text;
   std::vector<report::HistoryLine> lines;
-  for (const EditRecord& record : *all) lines.push_back(line_of(record));
+  for (const EditRecord& record : *all)
+    if (!short_form || !is_companion(record, *all)) lines.push_back(line_of(record));
   call.streams.out.write(report::history(call.given.operands[0], lines, format_of(call), page_wish(call)));
   return Exit::ok;
 }
