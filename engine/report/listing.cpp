@@ -4,7 +4,6 @@
 #include <numeric>
 
 #include "engine/report/csv.h"
-#include "engine/report/json_text.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
@@ -60,16 +59,6 @@ Listing long_texts_last(const Listing& listing) {
   return result;
 }
 
-boost::json::array rows_of(const Listing& listing) {
-  boost::json::array rows;
-  for (const std::vector<std::string>& row : listing.rows) {
-    boost::json::object object;
-    for (std::size_t i = 0; i < row.size(); ++i) object[listing.columns[i].heading] = text_or_null(row[i]);
-    rows.push_back(std::move(object));
-  }
-  return rows;
-}
-
 }  // namespace
 
 std::string as_text(const Listing& asked, const TextWish& wish) {
@@ -93,14 +82,6 @@ std::string as_csv(const Listing& listing) {
   std::string result = csv_row(names);
   for (const std::vector<std::string>& row : listing.rows) result += csv_row({row.begin(), row.end()});
   return result;
-}
-
-std::string as_json(const std::vector<std::pair<std::string_view, std::string_view>>& heads,
-                    const std::vector<Listing>& listings) {
-  boost::json::object object;
-  for (const auto& [key, text] : heads) object[key] = text_or_null(text);
-  for (const Listing& listing : listings) object[listing.name] = rows_of(listing);
-  return json_text(object, JsonLayout::indented);
 }
 
 }  // namespace landdrill::report
