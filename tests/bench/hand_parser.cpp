@@ -269,23 +269,33 @@ class HandReader {
     if (!is_sound(text)) return bad_line(text);
     Line& line = parsed_.lines.emplace_back();
     line.text = text;
-    if (*scan.at != '#' && !statement(scan, line.statement)) {
+    const Read read = *scan.at == '#' ? Read::whole : statement(scan, line.statement);
+    if (read != Read::whole) {
       parsed_.lines.pop_back();
+      if (read == Read::unknown && goes_on_from_above()) return keep_bad_line(text);
       return bad_line(text);
     }
     line.comment = without_trailing_blanks(scan.rest());
   }
 
-  static bool statement(Scan& scan, Statement& statement) {
+  enum class Read { whole, wrong, unknown };
+
+  static Read statement(Scan& scan, Statement& statement) {
     const Scan start = scan;
     const std::string_view word = scan.bare();
     const Keyword key = keyword(word);
-    const bool may_be_aspect = key == Keyword::none || key == Keyword::difficulty;
-    if (may_be_aspect && (colon_follows(scan) || (key == Keyword::none && word.empty()))) {
-      scan = start;
-      return aspect(scan, statement);
-    }
-    return statement_of(key, scan, statement);
+    const bool is_aspect = (key == Keyword::none || key == Keyword::difficulty) && colon_follows(scan);
+    if (key != Keyword::none && !is_aspect) return statement_of(key, scan, statement) ? Read::whole : Read::wrong;
+    scan = start;
+    if (is_aspect || characters::quotes_at(start.at, start.rest().data() + start.rest().size()) != nullptr)
+      return aspect(scan, statement) ? Read::whole : Read::wrong;
+    return Read::unknown;
+  }
+
+  // A list that ends in a comma is the mistake; the rest of it on the next line is no second one.
+  bool goes_on_from_above() const {
+    if (parsed_.lines.empty() || !std::holds_alternative<BadLine>(parsed_.lines.back().statement)) return false;
+    return without_trailing_blanks(parsed_.lines.back().text).ends_with(',');
   }
 
   void empty_line(std::string_view text) {
@@ -293,11 +303,15 @@ class HandReader {
     parsed_.lines.emplace_back().text = text;
   }
 
-  void bad_line(std::string_view text) {
-    complain();
+  void keep_bad_line(std::string_view text) {
     Line& line = parsed_.lines.emplace_back();
     line.text = text;
     line.statement.emplace<BadLine>().text = text;
+  }
+
+  void bad_line(std::string_view text) {
+    complain();
+    keep_bad_line(text);
   }
 
   HandParsed& parsed_;

@@ -59,7 +59,8 @@ void SheetWriter::variant(const MadeElement& element, std::string_view indent) {
 
 void SheetWriter::option(const MadeElement& element) {
   MadeElement other = element;
-  if (other.parts.size() > 3) other.parts.pop_back();
+  // Every kind of the set can do with four parts, and not every one with fewer.
+  if (other.parts.size() > 4) other.parts.pop_back();
   other.expect = std::min(other.expect + 2, 40);
   text_ += "  option \"safer\"\n";
   variant(other, "    ");

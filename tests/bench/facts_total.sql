@@ -1,0 +1,59 @@
+-- Every sheet's estimate and recorded total, in ten-thousandths of a point. KEPT stands for how the kept marks of a
+-- line are found (tests/bench/run puts in one of two ways).
+CREATE TEMP TABLE total AS
+WITH
+-- One highest and one lowest mark dropped; a missing judge gets the mean of the others, to the nearest 0.25.
+kept(sheet, line, sum) AS (KEPT),
+-- What the faults of an element took in one run: each fault no more than its cap.
+taken(sheet, run, element, mark) AS (
+  SELECT sheet, run, element, sum(mark) FROM
+    (SELECT u.sheet, u.run, u.element, min(sum(f.taken * u.times), max(f.cap)) AS mark
+     FROM fault_use u JOIN fault f ON f.fault = u.fault AND f.size = u.size GROUP BY u.sheet, u.run, u.element, u.fault)
+  GROUP BY sheet, run, element),
+-- The latest run that saw the element.
+latest(sheet, element, run, base) AS (
+  SELECT sheet, element, max(run), base FROM run_element GROUP BY sheet, element),
+part_sum(sheet, element, parts, flights, families) AS (
+  SELECT u.sheet, u.element, sum(p.value * u.times), sum(p.value * u.times * p.flight), count(DISTINCT p.family)
+  FROM part_use u JOIN part p USING (part) GROUP BY u.sheet, u.element),
+declared(sheet, element, weight, base, difficulty, expect) AS (
+  SELECT e.sheet, e.element, w.weight, k.base,
+         CASE k.formula WHEN 0 THEN s.parts
+                        WHEN 1 THEN k.base + s.parts + 10 * max(0, s.families - 2)
+                        WHEN 2 THEN k.base + s.parts + 15 * max(0, s.families - 3)
+                        WHEN 3 THEN min(500, k.base + s.parts + s.flights / 2) END,
+         e.expect
+  FROM part_sum s JOIN element e USING (sheet, element) JOIN routine r USING (sheet) JOIN kind k USING (kind)
+       JOIN element_weight w ON w.event = r.event AND w.kind = e.kind),
+element_points(sheet, expected, recorded) AS (
+  SELECT d.sheet,
+         sum((iif(l.run IS NULL, d.expect, max(0, 1000 - coalesce(t.mark, 0)))
+              * iif(l.base, d.base, d.difficulty) * d.weight + 5) / 10),
+         sum((k.sum * iif(re.base, d.base, d.difficulty) * d.weight + 15) / 30)
+  FROM declared d
+       LEFT JOIN latest l ON l.sheet = d.sheet AND l.element = d.element
+       LEFT JOIN taken t ON t.sheet = d.sheet AND t.run = l.run AND t.element = d.element
+       LEFT JOIN recorded_element re ON re.sheet = d.sheet AND re.element = d.element
+       LEFT JOIN kept k ON k.sheet = d.sheet AND k.line = d.element
+  GROUP BY d.sheet),
+last_run(sheet, run) AS (SELECT sheet, max(run) FROM run GROUP BY sheet),
+aspect_points(sheet, expected, recorded) AS (
+  SELECT i.sheet, sum(coalesce(ra.mark, i.mark) * w.weight * 10), sum((20 * k.sum * w.weight + 3) / 6)
+  FROM impression i JOIN routine r USING (sheet) JOIN aspect_weight w ON w.event = r.event AND w.aspect = i.aspect
+       LEFT JOIN last_run l ON l.sheet = i.sheet
+       LEFT JOIN run_aspect ra ON ra.sheet = i.sheet AND ra.run = l.run AND ra.aspect = i.aspect
+       LEFT JOIN kept k ON k.sheet = i.sheet AND k.line = 1000 + i.aspect
+  GROUP BY i.sheet),
+off(sheet, run, points) AS (
+  SELECT sheet, run, sum(points) FROM
+    (SELECT u.sheet, u.run, u.times * s.points AS points FROM sync_use u JOIN sync s USING (sync)
+     UNION ALL
+     SELECT u.sheet, u.run, min(u.times, p.most) * p.points FROM penalty_use u JOIN penalty p USING (penalty))
+  GROUP BY sheet, run)
+SELECT r.sheet,
+       e.expected + a.expected - coalesce(o.points, 0) AS estimate,
+       iif(r.marked, e.recorded + a.recorded - coalesce(p.points, 0), NULL) AS recorded
+FROM routine r JOIN element_points e ON e.sheet = r.sheet JOIN aspect_points a ON a.sheet = r.sheet
+     LEFT JOIN last_run l ON l.sheet = r.sheet
+     LEFT JOIN off o ON o.sheet = r.sheet AND o.run = l.run
+     LEFT JOIN off p ON p.sheet = r.sheet AND p.run = 0;
