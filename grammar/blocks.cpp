@@ -285,6 +285,10 @@ class Builder {
   // ---- lines in error ----
   void put(BadLine& line) {
     mark_incomplete();
+    if (sheet_ == nullptr && line.opens != Opens::nothing && line.opens != Opens::unknown) {
+      out_.routine_lost = true;
+      sheet_ = &(spare_sheet_ = {});
+    }
     switch (line.opens) {
       case Opens::nothing:
         return;
@@ -305,7 +309,6 @@ class Builder {
   }
 
   void put_bad_item(Opens opens) {
-    if (sheet_ == nullptr) sheet_ = &(spare_sheet_ = {});
     if (opens == Opens::passage) {
       passage_ = &(spare_passage_ = {});
       start_passage();
