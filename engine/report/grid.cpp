@@ -149,7 +149,7 @@ std::string Grid::text(int width, bool colour) const {
 
 std::string coloured(const std::string& text, Look look) {
   if (look == Look::usual) return text;
-  const std::string_view start = look == Look::total ? "\x1b[1m" : "\x1b[33m";
+  const std::string_view start = look == Look::total ? "\x1b[1m" : "\x1b[35m";
   std::string result;
   for (std::size_t at = 0; at < text.size();) {
     const std::size_t end = std::min(text.find('\n', at), text.size());
