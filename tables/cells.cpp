@@ -1,6 +1,7 @@
 #include "tables/cells.h"
 
 #include <algorithm>
+#include <tuple>
 #include <vector>
 
 #include "grammar/words.h"
@@ -46,8 +47,7 @@ std::string one_of(std::span<const std::string_view> words) {
 
 std::string whole_of(const Column& column) {
   if (column.most == Column().most) {
-    return column.least == 0 ? "a whole number"
-                             : "a whole number, " + std::to_string(column.least) + " or more";
+    return column.least == 0 ? "a whole number" : "a whole number above " + std::to_string(column.least - 1);
   }
   return "a whole number from " + std::to_string(column.least) + " to " + std::to_string(column.most);
 }
@@ -55,11 +55,19 @@ std::string whole_of(const Column& column) {
 // Goes through the rows of one table and collects the complaints.
 class CellCheck {
  public:
-  CellCheck(const ReadTable& read, Diagnostics& diagnostics) : read_(read), diagnostics_(diagnostics) {}
+  CellCheck(ReadTable& read, Diagnostics& diagnostics) : read_(read), diagnostics_(diagnostics) {}
 
   void run() {
-    for (const CsvRow& row : read_.csv.rows) {
-      if (!row.broken && !is_blank(row) && counts_right(row)) check_row(row);
+    for (std::size_t i = 0; i < read_.csv.rows.size(); ++i) {
+      CsvRow& row = read_.csv.rows[i];
+      if (row.broken || is_blank(row)) continue;
+      const std::size_t before = diagnostics_.errors();
+      if (!counts_right(row)) {
+        row.broken = true;
+        continue;
+      }
+      check_row(row);
+      read_.in_error[i] = diagnostics_.errors() > before;
     }
   }
 
@@ -92,32 +100,37 @@ class CellCheck {
   std::string expected_count() const { return std::to_string(columns()) + ", one for each column"; }
 
   void complain_of_long(const CsvRow& row, const CsvCell& extra) {
-    if (read_.csv.separator != ',')
-      return complain(read_.piece(extra), {Problem::cell_count, cells_of(row), expected_count()});
+    std::string_view piece = read_.piece(extra);
+    std::string hint;
+    if (read_.csv.separator == ',') std::tie(piece, hint) = split_cell(row, piece);
+    complain(piece, {Problem::cell_count, cells_of(row), expected_count(), std::move(hint)});
+  }
+
+  // The two cells that a comma has probably made of one, or the extra cell, and what to do.
+  std::pair<std::string_view, std::string> split_cell(const CsvRow& row, std::string_view extra) const {
     for (std::size_t i = 0; i + 1 < row.cells.size(); ++i) {
       const std::string_view first = trimmed(row.cells[i].text), second = row.cells[i + 1].text;
       if (holds_number(i) && all_digits(first) && all_digits(second)) {
-        return complain_of_decimal_comma(row, i);
+        return {both(row, i), "a decimal comma splits the cell here: write " + std::string(first) + "." +
+                                  std::string(second) + ", or put it in quotation marks"};
+      }
+      if (!first.empty() && second.starts_with(' ') && !trimmed(second).empty()) {
+        return {both(row, i), "a comma splits the cell here: put \"" + std::string(first) + "," +
+                                  std::string(second) + "\" in quotation marks"};
       }
     }
-    complain(read_.piece(extra), {Problem::cell_count, cells_of(row), expected_count(),
-                                  "a cell with a comma in it needs quotation marks around it"});
+    return {extra, "a cell with a comma in it needs quotation marks around it"};
+  }
+
+  std::string_view both(const CsvRow& row, std::size_t i) const {
+    const CsvCell& last = row.cells[i + 1];
+    return read_.source.text.substr(row.cells[i].offset, last.offset + last.raw.size() - row.cells[i].offset);
   }
 
   bool holds_number(std::size_t place) const {
     const auto at = std::find(read_.cell_of.begin(), read_.cell_of.end(), place);
     return at != read_.cell_of.end() &&
            read_.table->columns[static_cast<std::size_t>(at - read_.cell_of.begin())].holds == Cell::number;
-  }
-
-  void complain_of_decimal_comma(const CsvRow& row, std::size_t i) {
-    const CsvCell& last = row.cells[i + 1];
-    const std::size_t start = row.cells[i].offset;
-    const std::string_view both = read_.source.text.substr(start, last.offset + last.raw.size() - start);
-    const std::string number = std::string(trimmed(row.cells[i].text)) + "." + last.text;
-    complain(both,
-             {Problem::cell_count, cells_of(row), expected_count(),
-              "a decimal comma splits the cell here: write " + number + ", or put it in quotation marks"});
   }
 
   void check_row(const CsvRow& row) {
@@ -142,8 +155,10 @@ class CellCheck {
         place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
     const std::string_view piece = read_.piece(row, column.name);
     if (text.empty()) {
-      if (column.required)
-        complain(piece, {Problem::missing_cell, "an empty cell", what(column) + in_column(column)});
+      if (column.required) {
+        complain(piece, {Problem::missing_cell, "an empty cell", what(column) + in_column(column),
+                         std::string(column.meaning)});
+      }
       return;
     }
     switch (column.holds) {
@@ -173,7 +188,7 @@ class CellCheck {
       case Cell::code:
         return "a code";
       default:
-        return "a text (" + std::string(column.meaning) + ")";
+        return "a text";
     }
   }
 
@@ -217,14 +232,14 @@ class CellCheck {
     diagnostics_.add(diagnostic_at(read_.source, piece, std::move(complaint)));
   }
 
-  const ReadTable& read_;
+  ReadTable& read_;
   Diagnostics& diagnostics_;
   bool nameless_reported_ = false;
 };
 
 }  // namespace
 
-void check_cells(const ReadTable& table, Diagnostics& diagnostics) {
+void check_cells(ReadTable& table, Diagnostics& diagnostics) {
   CellCheck(table, diagnostics).run();
 }
 
@@ -250,9 +265,14 @@ std::optional<Decimal> number_from(const Column& column, std::string_view text) 
 std::string number_hint(std::string_view text) {
   if (std::none_of(text.begin(), text.end(), is_digit))
     return "leave the cell empty while the number is not known";
+  const std::size_t number_ends = text.find_first_not_of("0123456789.,");
   if (text.ends_with('%')) return "write a share as a number: 0.3 for 30 %";
   if (has(text, ".") && has(text, ","))
     return "write it without a sign between the thousands, such as 1234.5";
+  if (number_ends != std::string_view::npos && Decimal::parse(text.substr(0, number_ends)) &&
+      !has(text.substr(number_ends), "0123456789")) {
+    return "write the number alone: " + std::string(text.substr(0, number_ends));
+  }
   if (has(text, " ")) return "write it without blanks";
   if (text.find_first_not_of("0123456789.,+-") == std::string_view::npos && !has(text.substr(1), "+-")) {
     return "at most six decimal places, and below 9,000,000,000,000";

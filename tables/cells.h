@@ -15,7 +15,8 @@
 
 namespace landdrill {
 
-void check_cells(const ReadTable& table, Diagnostics& diagnostics);
+// Marks the rows that have a complaint: `broken` for a wrong number of cells, else `in_error`.
+void check_cells(ReadTable& table, Diagnostics& diagnostics);
 
 // "Half up" -> "half-up": the words of a Cell::choice are read forgivingly.
 std::string normal_choice(std::string_view text);

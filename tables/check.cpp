@@ -1,8 +1,6 @@
 #include "tables/check.h"
 
 #include <algorithm>
-#include <array>
-#include <set>
 #include <unordered_map>
 
 #include "grammar/words.h"
@@ -16,7 +14,9 @@ using Codes = std::vector<std::string_view>;
 Codes codes_of(const ReadTable& read) {
   Codes codes;
   for (const CsvRow& row : read.csv.rows) {
-    const std::string_view code = read.text(row, "code");
+    std::string_view code = read.text(row, "code");
+    // An unclosed quotation mark takes the rest of the line into the cell.
+    if (row.broken) code = code.substr(0, code.find(read.csv.separator));
     if (!code.empty()) codes.push_back(code);
   }
   std::sort(codes.begin(), codes.end());
@@ -72,67 +72,73 @@ void check_has_rows(const ReadTable& read, Complaints& complaints) {
 
 class NameCheck {
  public:
-  NameCheck(std::string_view table, Complaints& complaints) : table_(table), complaints_(complaints) {
-    if (const ReadTable* read = complaints.table(table)) {
-      there_ = true;
+  NameCheck(const Table& table, Complaints& complaints)
+      : table_(table), file_(std::string(table.name) + ".csv"), complaints_(complaints) {
+    if (const ReadTable* read = complaints.table(table.name)) {
+      usable_ = read->usable;
       codes_ = codes_of(*read);
     }
   }
 
   void check(const ReadTable& read, const Column& column) {
-    if (complaints_.is_unreadable(table_)) return;
+    if (!usable_) return;
     for (const CsvRow& row : read.csv.rows) {
-      if (row.broken) continue;
-      const std::string_view piece = read.piece(row, column.name);
-      const std::string_view text = read.text(row, column.name);
-      if (column.holds == Cell::codes) {
-        check_each(read, piece, text);
-      } else if (!text.empty()) {
-        check_one(read, piece, text);
-      }
+      if (row.broken || read.text(row, column.name).empty()) continue;
+      if (codes_.empty()) return complain_of_no_row(read, row, column);
+      check_row(read, row, column);
     }
   }
 
  private:
-  void check_each(const ReadTable& read, std::string_view piece, std::string_view text) {
-    while (!text.empty()) {
-      const std::string_view word = text.substr(0, text.find(' '));
+  // Once for the column: there is nothing that its other rows could name either.
+  void complain_of_no_row(const ReadTable& read, const CsvRow& row, const Column& column) {
+    if (table_.required) return;  // there was a complaint about the table
+    complaints_.at_piece(read, read.piece(row, column.name),
+                         {Problem::unknown_name, in_quotes(read.text(row, column.name)), "a code of " + file_,
+                          complaints_.table(table_.name) ? file_ + " has no row" : "there is no " + file_});
+  }
+
+  void check_row(const ReadTable& read, const CsvRow& row, const Column& column) {
+    const std::string_view piece = read.piece(row, column.name);
+    std::string_view rest = read.text(row, column.name);
+    if (column.holds != Cell::codes) return check_one(read, piece, rest);
+    while (!rest.empty()) {
+      const std::string_view word = rest.substr(0, rest.find_first_of(" \t\r\n"));
       const std::size_t place = piece.find(word);
       check_one(read, place == std::string_view::npos ? piece : piece.substr(place, word.size()), word);
-      text = trimmed(text.substr(word.size()));
+      rest = trimmed(rest.substr(word.size()));
     }
   }
 
   void check_one(const ReadTable& read, std::string_view piece, std::string_view word) {
     if (std::binary_search(codes_.begin(), codes_.end(), word)) return;
-    const std::string file = std::string(table_) + ".csv";
     complaints_.at_piece(read, piece,
-                         {Problem::unknown_name, in_quotes(word), "a code of " + file, hint_for(word, file)});
+                         {Problem::unknown_name, in_quotes(word), "a code of " + file_, hint_for(word)});
   }
 
-  std::string hint_for(std::string_view word, const std::string& file) const {
-    if (!there_) return "there is no " + file;
+  std::string hint_for(std::string_view word) const {
     // Of so many codes hardly one is near, and looking for it takes its time.
     if (codes_.size() > 20'000 || !complaints_.wants_more()) return {};
     const std::string nearest = words::nearest_hint(word, codes_);
-    return nearest.empty() && codes_.size() <= 12 ? all_codes(file) : nearest;
+    return nearest.empty() && codes_.size() <= 12 ? all_codes() : nearest;
   }
 
-  std::string all_codes(const std::string& file) const {
-    std::string list = file + " has ";
-    for (std::size_t i = 0; i < codes_.size(); ++i) list += (i > 0 ? ", " : "") + std::string(codes_[i]);
-    return codes_.empty() ? file + " has no row" : list;
+  std::string all_codes() const {
+    std::string list;
+    for (std::string_view code : codes_) list += (list.empty() ? "" : ", ") + std::string(code);
+    return file_ + " has " + list;
   }
 
-  std::string_view table_;
+  const Table& table_;
+  const std::string file_;
   Complaints& complaints_;
-  bool there_ = false;
+  bool usable_ = true;
   Codes codes_;
 };
 
 void check_names(Complaints& complaints) {
   for (std::string_view target : {"families", "kinds", "events"}) {
-    NameCheck names(target, complaints);
+    NameCheck names(*find_table(target), complaints);
     for (const ReadTable& read : complaints.tables()) {
       if (!read.usable) continue;
       for (const Column& column : read.table->columns) {

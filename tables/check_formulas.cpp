@@ -87,11 +87,13 @@ class FormulaCheck {
 
  private:
   void check_family(const Kind& kind, const std::string& name) {
-    if (complaints_.is_unreadable("families")) return;
     const Family* family = set_.families.find(name);
+    if (!family && complaints_.is_incomplete("families")) return;
     if (!family) return complain_of_unknown(kind, name);
     const auto& kinds = family->kinds;
     if (kinds.empty() || std::find(kinds.begin(), kinds.end(), kind.code) != kinds.end()) return;
+    const auto is_unknown = [&](const std::string& code) { return !set_.kinds.find(code); };
+    if (std::any_of(kinds.begin(), kinds.end(), is_unknown)) return;
     complaints_.at_part(
         kind.from, "formula", name,
         {Problem::never_counts,

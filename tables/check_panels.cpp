@@ -46,7 +46,7 @@ class PanelCheck {
 
   void check_judges() {
     const int dropped = rule_.drop_high + rule_.drop_low;
-    if (rule_.judges == 0 || dropped < rule_.judges) return;
+    if (dropped < rule_.judges) return;
     complain(rule_.drop_high > 0 ? "drop_high" : "drop_low",
              {Problem::no_marks_kept,
               std::to_string(dropped) + " dropped marks of " + std::to_string(rule_.judges),
@@ -55,20 +55,17 @@ class PanelCheck {
 
   void check_scale() {
     const Decimal least = rule_.least.value(), most = rule_.most.value();
-    if (most == Decimal()) return;  // there was a complaint about the cell
     if (most <= least) {
       return complain("most", {Problem::contradiction, "the highest mark " + most.text(),
                                "more than the least mark, " + least.text()});
     }
-    if (rule_.step == Decimal() ||
-        ((most - least).is_multiple_of(rule_.step) && least.is_multiple_of(rule_.step)))
-      return;
+    if ((most - least).is_multiple_of(rule_.step) && least.is_multiple_of(rule_.step)) return;
     complain("step", {Problem::bad_step, "the step " + rule_.step.text(),
                       "one that leads from " + least.text() + " to " + most.text() + " in whole steps"});
   }
 
   void check_missing() {
-    const bool has_step = rule_.missing_step || complaints_.is_filled(rule_.from, "missing_step");
+    const bool has_step = rule_.missing_step.has_value();
     if (rule_.missing == Missing::mean && !has_step) {
       complain("missing",
                {Problem::contradiction, "the mean for a missing judge, without the step to round it to",
@@ -101,7 +98,7 @@ void check_one_aspect(const ValueSet& set, Complaints& complaints) {
 }
 
 void check_events_marked(const ValueSet& set, Complaints& complaints) {
-  if (complaints.is_unreadable("panels") || !complaints.table("panels") || set.panels.empty()) return;
+  if (complaints.is_incomplete("panels") || set.panels.empty()) return;
   std::set<std::string_view> marked;
   for (const PanelRule& rule : set.panels) marked.insert(rule.event);
   for (const Event& event : set.events) {

@@ -60,9 +60,7 @@ class QuotaCheck {
                {Problem::contradiction, "most " + std::to_string(*quota.most),
                 "at least " + std::to_string(*quota.least) + ", which stands in the column \"least\""});
     }
-    const bool says_something = quota.least || quota.most || complaints_.is_filled(quota.from, "least") ||
-                                complaints_.is_filled(quota.from, "most");
-    if (says_something) return;
+    if (quota.least || quota.most) return;
     complain(quota, "event",
              {Problem::never_counts, "a quota without a number", "a number under least or most"});
   }
@@ -87,7 +85,7 @@ class QuotaCheck {
   }
 
   void check_family_has_parts(const Quota& quota) {
-    if (!family_of(quota) || complaints_.is_unreadable("parts")) return;
+    if (!family_of(quota) || complaints_.is_incomplete("parts")) return;
     if (families_with_parts_.contains(quota.family)) return;
     complain(quota, "family",
              {Problem::impossible_quota, "a quota for " + in_quotes(quota.family) + ", which has no part",

@@ -79,7 +79,7 @@ void check_event(const Event& event, Complaints& complaints) {
                   {Problem::contradiction, "tolerance " + tolerance->text(),
                    "less than the " + seconds->text() + " seconds of the event"});
   }
-  if (seconds && !tolerance && !complaints.is_filled(event.from, "tolerance")) {
+  if (seconds && !tolerance) {
     complaints.at(
         event.from, "tolerance",
         {Problem::no_tolerance, "a time without a tolerance",
@@ -95,10 +95,6 @@ void check_fault(const FaultRule& fault, Complaints& complaints) {
   const auto least =
       std::find_if(sizes.begin(), sizes.end(), [](const Limit& size) { return size.value.has_value(); });
   if (least != sizes.end()) return check_order(fault.from, *least, limit("cap", fault.cap), complaints);
-  const bool filled = std::any_of(sizes.begin(), sizes.end(), [&](const Limit& size) {
-    return complaints.is_filled(fault.from, size.column);
-  });
-  if (filled) return;
   complaints.at(fault.from, "code",
                 {Problem::contradiction, "the fault " + in_quotes(fault.code) + " without any size",
                  "a number under small, medium or large"});

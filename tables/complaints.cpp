@@ -10,9 +10,9 @@ const ReadTable* Complaints::table(std::string_view name) const {
   return at == tables_.end() ? nullptr : &*at;
 }
 
-bool Complaints::is_unreadable(std::string_view name) const {
+bool Complaints::is_incomplete(std::string_view name) const {
   const ReadTable* read = table(name);
-  return read && !read->usable;
+  return read && !read->complete();
 }
 
 const CsvRow* Complaints::row_of(const Provenance& from) const {
@@ -45,11 +45,6 @@ void Complaints::at_piece(const ReadTable& table, std::string_view piece, Compla
 
 void Complaints::about_file(const ReadTable& table, Complaint complaint) {
   diagnostics_.add(diagnostic_about(table.source.name, std::move(complaint)));
-}
-
-bool Complaints::is_filled(const Provenance& from, std::string_view column) const {
-  const CsvRow* row = row_of(from);
-  return row && !table(from.table)->text(*row, column).empty();
 }
 
 void Complaints::add(const ReadTable& table, std::string_view piece, Complaint complaint) {

@@ -20,8 +20,8 @@ class Complaints {
   const std::vector<ReadTable>& tables() const { return tables_; }
   // nullptr when the set does not have the table.
   const ReadTable* table(std::string_view name) const;
-  // The table is there, but in such a state that nothing is known of its rows.
-  bool is_unreadable(std::string_view name) const;
+  // The table is there, but not all of its rows are known: that a row is not in the set means nothing.
+  bool is_incomplete(std::string_view name) const;
 
   bool wants_more() const { return diagnostics_.wants_more(); }
   // About the cell of `column` in the row that `from` names.
@@ -30,8 +30,6 @@ class Complaints {
   void at_part(const Provenance& from, std::string_view column, std::string_view part, Complaint complaint);
   void at_piece(const ReadTable& table, std::string_view piece, Complaint complaint);
   void about_file(const ReadTable& table, Complaint complaint);
-  // Had the cell text, although it reads as empty? Then there was a complaint about it.
-  bool is_filled(const Provenance& from, std::string_view column) const;
 
  private:
   const CsvRow* row_of(const Provenance& from) const;

@@ -82,10 +82,10 @@ const auto word = [](const char* text) {
   return x3::lexeme[x3::no_case[x3::lit(text)] >> !(x3::ascii::alnum | x3::char_('_'))];
 };
 const auto opening = x3::rule<struct Opening>{"\"(\""} = x3::lit('(');
-const auto closing = x3::rule<struct Closing>{"an operator or \")\""} = x3::lit(')');
-const auto comma = x3::rule<struct Comma>{"an operator or \",\""} = x3::lit(',');
-const auto end = x3::rule<struct End>{"an operator or the end of the formula"} = x3::eoi;
-const auto list_end = x3::rule<struct ListEnd>{"an operator, \",\" or \")\""} = x3::lit(')');
+const auto closing = x3::rule<struct Closing>{"one of + - * / or \")\""} = x3::lit(')');
+const auto comma = x3::rule<struct Comma>{"one of + - * / or \",\""} = x3::lit(',');
+const auto end = x3::rule<struct End>{"one of + - * / or the end of the formula"} = x3::eoi;
+const auto list_end = x3::rule<struct ListEnd>{"one of + - * /, or \",\" or \")\""} = x3::lit(')');
 const auto name_end = x3::rule<struct NameEnd>{"\")\""} = x3::lit(')');
 const auto name = x3::rule<struct Name, Slice>{"parts or the code of a family"} =
     x3::raw[x3::lexeme[+~x3::char_("(),\" \t\r\n")]];
@@ -148,14 +148,20 @@ constexpr std::array<SignHint, 12> sign_hints = {
      {"%", "write a share as a number: 0.3 for 30 %"},
      {";", "write , between the numbers of min, max and round"}}};
 
+bool starts_value(std::string_view token) {
+  return token == "(" || characters::is_digit(token[0]) ||
+         std::find(formula_words.begin(), formula_words.end(), token) != formula_words.end();
+}
+
 std::string hint_for(std::string_view text, std::string_view token) {
+  if (token.empty()) return {};
   for (const SignHint& known : sign_hints) {
     if (known.sign == token) return std::string(known.hint);
   }
   const std::size_t at = static_cast<std::size_t>(token.data() - text.data());
-  const bool in_a_number = token == "," && at > 0 && characters::is_digit(text[at - 1]);
-  if (in_a_number) return "write decimals with a point: 0.5";
-  return !token.empty() && is_letter(token[0]) ? words::nearest_hint(token, formula_words) : "";
+  if (token == "," && at > 0 && characters::is_digit(text[at - 1])) return "write decimals with a point: 0.5";
+  if (starts_value(token)) return {};
+  return is_letter(token[0]) ? words::nearest_hint(token, formula_words) : "";
 }
 
 Diagnostic unexpected(const Source& source, std::string_view text, const char* where, std::string expected) {
@@ -164,28 +170,25 @@ Diagnostic unexpected(const Source& source, std::string_view text, const char* w
   const std::string_view token = token_at({where, static_cast<std::size_t>(last - where)});
   std::string found =
       token.empty() ? "the end of the formula" : "\"" + std::string(token) + "\" in the formula";
+  std::string hint = hint_for(text, token);
+  const bool two_values = expected.starts_with("one of +") && !token.empty() && starts_value(token);
+  if (two_values) hint = "write a sign between the two, such as *";
   return diagnostic_at(source, token,
-                       {Problem::formula, std::move(found), std::move(expected), hint_for(text, token)});
+                       {Problem::formula, std::move(found), std::move(expected), std::move(hint)});
 }
 
 // Brackets and minus signs are what the grammar goes deeper for. Empty: nowhere too deep.
 std::string_view too_deep(std::string_view text) {
-  std::vector<std::size_t> outside;
+  std::vector<std::size_t> levels = {0};  // for each open bracket the depth inside it
   std::size_t depth = 0;
   bool after_value = false;
   for (std::size_t i = 0; i < text.size(); ++i) {
     const char c = text[i];
-    if (c == '(') outside.push_back(depth++);
+    if (c == '(') levels.push_back(++depth);
     if (c == '-' && !after_value) ++depth;
     if (depth > deepest_nesting) return text.substr(i, 1);
-    if (c == ')' && !outside.empty()) {
-      depth = outside.back();
-      outside.pop_back();
-    } else if (is_word_byte(c) && !outside.empty()) {
-      depth = outside.back() + 1;
-    } else if (is_word_byte(c)) {
-      depth = 0;
-    }
+    if (c == ')' && levels.size() > 1) levels.pop_back();
+    if (c == ')' || is_word_byte(c)) depth = levels.back();
     if (characters::kind(c) != characters::blank) after_value = is_word_byte(c) || c == ')';
   }
   return {};
@@ -221,9 +224,10 @@ FormulaRead read_formula(const Source& source, std::string_view text) {
     read.diagnostics.add(unexpected(source, text, failure.where(), failure.which()));
   }
   for (std::string_view digits : list_of_steps.bad_numbers()) {
-    read.diagnostics.add(diagnostic_at(source, digits,
-                                       {Problem::formula, "\"" + std::string(digits) + "\" in the formula",
-                                        "a number of at most six decimal places that is not too large"}));
+    read.diagnostics.add(
+        diagnostic_at(source, digits,
+                      {Problem::formula, "\"" + std::string(digits) + "\" in the formula",
+                       "a number with at most six decimal places, below 9,000,000,000,000"}));
   }
   if (read.diagnostics.ok()) read.formula.steps = list_of_steps.take();
   return read;

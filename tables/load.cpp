@@ -10,7 +10,7 @@
 namespace landdrill {
 namespace {
 
-// One row of a table, its cells as values. What check_cells has complained of reads as empty here.
+// One row of a table, its cells as values, after check_cells has found nothing wrong with them.
 class RowReader {
  public:
   RowReader(const ReadTable& read, const CsvRow& row, Diagnostics& diagnostics)
@@ -44,7 +44,7 @@ class RowReader {
 
   std::optional<Formula> formula(std::string_view column) const {
     std::string_view text = read_.piece(row_, column);
-    if (read_.text(row_, column).empty() || row_.broken) return std::nullopt;
+    if (read_.text(row_, column).empty()) return std::nullopt;
     if (text.size() >= 2 && text.front() == '"') text = text.substr(1, text.size() - 2);
     FormulaRead formula = read_formula(read_.source, text);
     const bool ok = formula.diagnostics.ok();
@@ -174,8 +174,10 @@ void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
   const auto adder = std::find_if(row_adders.begin(), row_adders.end(), [&](const RowAdder& candidate) {
     return candidate.table == read.table->name;
   });
-  for (const CsvRow& row : read.csv.rows) {
-    if (!is_blank(row)) adder->add(RowReader(read, row, diagnostics), set);
+  for (std::size_t i = 0; i < read.csv.rows.size(); ++i) {
+    const CsvRow& row = read.csv.rows[i];
+    if (!is_blank(row) && !row.broken && !read.in_error[i])
+      adder->add(RowReader(read, row, diagnostics), set);
   }
 }
 
@@ -252,8 +254,8 @@ Loaded load(const TableFiles& files) {
   Loaded loaded;
   ValueSet set;
   set.name = files.name;
-  const std::vector<ReadTable> tables = read_tables(files, loaded.diagnostics);
-  for (const ReadTable& table : tables) {
+  std::vector<ReadTable> tables = read_tables(files, loaded.diagnostics);
+  for (ReadTable& table : tables) {
     if (!table.usable) continue;
     check_cells(table, loaded.diagnostics);
     add_rows(table, set, loaded.diagnostics);

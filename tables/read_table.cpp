@@ -55,9 +55,8 @@ class Header {
     if (column.required) read_.usable = false;
     if (near != ReadTable::no_cell) return complain_of_misnamed(column, read_.csv.header.cells[near]);
     if (!column.required) return;
-    const bool empty = read_.csv.header.cells.empty();
-    complain(empty ? read_.source.text.substr(0, 0) : read_.piece(read_.csv.header.cells.front()),
-             {Problem::missing_column, empty ? "an empty header line" : "no column " + quoted(column.name),
+    complain(read_.piece(read_.csv.header.cells.front()),
+             {Problem::missing_column, "no column " + quoted(column.name),
               "the columns " + column_names(*read_.table)});
   }
 
@@ -96,6 +95,12 @@ bool is_text(const Diagnostics& diagnostics) {
 }
 
 }  // namespace
+
+bool ReadTable::complete() const {
+  const auto is_broken = [](const CsvRow& row) { return row.broken; };
+  return usable && std::find(in_error.begin(), in_error.end(), true) == in_error.end() &&
+         std::none_of(csv.rows.begin(), csv.rows.end(), is_broken);
+}
 
 std::size_t ReadTable::place_of(std::string_view column) const {
   for (std::size_t i = 0; i < cell_of.size(); ++i) {
@@ -145,8 +150,14 @@ ReadTable read_table(const Table& table, const Source& source, Diagnostics& diag
   read.source = source;
   CsvRead csv = read_csv(source);
   read.csv = std::move(csv.table);
+  read.in_error.resize(read.csv.rows.size());
   read.usable = is_text(csv.diagnostics) && !read.csv.header.broken;
   diagnostics.append(std::move(csv.diagnostics));
+  if (read.usable && is_blank(read.csv.header)) {
+    read.usable = false;
+    diagnostics.add(diagnostic_about(
+        source.name, {Problem::missing_column, "an empty first line", "the columns " + column_names(table)}));
+  }
   if (read.usable) Header(read, diagnostics).match();
   return read;
 }

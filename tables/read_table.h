@@ -23,7 +23,10 @@ struct ReadTable {
   CsvTable csv;
   std::vector<std::size_t> cell_of;  // for each column of `table` its place in a row, or no_cell
   bool usable = true;                // false: a column is missing, so the rows cannot be understood
+  std::vector<bool> in_error;        // for each row: a cell is not what its column says (see cells.h)
 
+  // Every row is understood, so that a row that is not there is not there.
+  bool complete() const;
   // Its place in a row, or no_cell.
   std::size_t place_of(std::string_view column) const;
   // nullptr when the file has no such column or the row is too short.
