@@ -1,0 +1,125 @@
+// Puts one line after another into the block where it belongs: the work behind blocks.h.
+//
+// What has no place, or stands below a line in error, goes to a spare block that is thrown away, so that one
+// mistake is one message. builder_routine.cpp, builder_runs.cpp and builder_complaints.cpp hold a part each.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "grammar/blocks.h"
+#include "grammar/once.h"
+
+namespace landdrill::ast {
+
+// Where the reading stands, and with it which lines may follow.
+enum class Place { outside, header, element, passage, after_elements, run, panel };
+
+// "01" is 1.
+inline std::string_view without_zeros(std::string_view number) {
+  while (number.size() > 1 && number.front() == '0') number.remove_prefix(1);
+  return number;
+}
+
+class Builder {
+ public:
+  Builder(const Source& source, Assembled& out);
+  void add(Line& line);
+
+ private:
+  // ---- the routine, its header, elements and passages ----
+  void put(EmptyLine&) {}
+  void put(RoutineLine& line);
+  void put(EventLine& line);
+  void put(ValuesLine& line);
+  void put(TempoLine& line);
+  void put(SwimmersLine& line);
+  void start_routine(const RoutineLine& line);
+  template <class Statement>
+  void put_in_header(Said what, Statement& line, std::optional<Statement> Routine::*member);
+  // Everything but runs and panels belongs to a routine of the same text; without one, it is said once.
+  void need_routine();
+  void start_lost_routine();
+  void put(ElementLine& line);
+  void put(OptionLine& line);
+  void put(PassageLine& line);
+  void put(PartsLine& line);
+  void put(DifficultyLine& line);
+  void put(ExpectLine& line);
+  void put(SlipLine& line);
+  void put(CountsLine& line);
+  template <class Statement>
+  void put_in_variant(Said what, Statement& line, std::optional<Statement> Variant::*member);
+  std::string variant_hint() const;
+  void put(ImpressionLine& line);
+
+  // ---- runs and panels ----
+  void put(RunLine& line);
+  void put(PanelLine& line);
+  bool may_start(const Date& date);
+  void put(FaultsLine& line);
+  void put(ElementMarksLine& line);
+  std::string faults_hint() const;
+  std::string marks_hint() const;
+  void put(AspectMarksLine& line);
+  void complain_of_run_marks(const AspectMarksLine& line);
+  static std::string aspect_hint(const AspectMarksLine& line);
+  void put(SyncLine& line);
+  void put(PenaltyLine& line);
+  void put(ResultLine& line);
+  template <class Statement>
+  void put_in_block(Said what, Statement& line, std::optional<Statement> Run::*of_run,
+                    std::optional<Statement> Panel::*of_panel);
+
+  // ---- lines in error ----
+  void put(BadLine& line);
+  void put_bad_item(Opens opens);
+  void mark_incomplete();
+
+  // ---- where we are ----
+  bool in_block() const { return place_ == Place::run || place_ == Place::panel; }
+  void start(Place place);
+  void start_element(Element& element);
+  void start_variant(Variant& variant);
+  void start_passage();
+  template <class Kind>
+  Kind& new_item() {
+    return std::get<Kind>(sheet_->routine.items.emplace_back(Kind{}));
+  }
+
+  // ---- complaints ----
+  std::string_view first_word() const;
+  // Says it once: the lines below a misplaced one are mostly misplaced with it.
+  void misplaced(std::string_view expected, std::string hint, std::string_view what = {});
+  static bool is_header(std::string_view word);
+  bool once(Once& seen, Once::Key key);
+  bool once(Once& seen, Once::Key key, std::string_view piece);
+  Complaint repeated(Once::Key key, std::string_view piece, std::string_view first) const;
+  std::string_view once_in() const;
+  bool wants_more();
+  void complain(std::string_view piece, Complaint complaint);
+
+  const Source& source_;
+  Assembled& out_;
+  std::string_view line_;
+  Place place_ = Place::outside;
+  bool forgiving_ = false;
+
+  Sheet* sheet_ = nullptr;
+  Element* element_ = nullptr;
+  Variant* variant_ = nullptr;
+  Passage* passage_ = nullptr;
+  Run* run_ = nullptr;
+  Panel* panel_ = nullptr;
+
+  Sheet spare_sheet_;
+  Element spare_element_;
+  Variant spare_variant_;
+  Passage spare_passage_;
+  Run spare_run_;
+  Panel spare_panel_;
+
+  Once in_routine_, in_element_, in_variant_, in_block_;
+};
+
+}  // namespace landdrill::ast
