@@ -17,6 +17,12 @@ std::string listed(const std::vector<std::string>& names) {
   return text;
 }
 
+// False for what may only follow from a line that was not understood, and so is not in the tree.
+bool stands_by_itself(const Diagnostic& one) {
+  return severity_of(one.problem) == Severity::error && one.problem != Problem::missing_line &&
+         one.problem != Problem::no_difficulty && one.problem != Problem::unknown_element;
+}
+
 bool forces_set(const Command& command) {
   return std::any_of(command.options.begin(), command.options.end(),
                      [](auto* row) { return row->name == "--set"; });
@@ -75,13 +81,16 @@ void SheetReader::understand() {
   choose_set(sheet_.assembled.sheets.front());
   if (sheet_.set == nullptr || !sheet_.set->loaded.set) return;
   sheet_.resolved = resolve(sheet_.assembled.sheets.front(), *sheet_.set->loaded.set);
-  if (!sheet_.diagnostics.ok()) sheet_.resolved.routine.reset();
-  sheet_.diagnostics.append(std::move(sheet_.resolved.diagnostics));
+  if (sheet_.diagnostics.ok()) return sheet_.diagnostics.append(std::move(sheet_.resolved.diagnostics));
+  sheet_.resolved.routine.reset();
+  for (const Diagnostic& one : sheet_.resolved.diagnostics.list())
+    if (stands_by_itself(one)) sheet_.diagnostics.add(one);
 }
 
 void SheetReader::choose_set(const ast::Sheet& sheet) {
   const std::string_view typed = sheet.routine.values ? sheet.routine.values->set.text : std::string_view();
   const std::string_view name = forced_set_.empty() ? typed : std::string_view(forced_set_);
+  if (name.empty() && !sheet_.diagnostics.ok()) return;  // the line may be there and not understood
   if (name.empty()) {
     const std::string_view title = sheet.routine.head.title.text;
     return sheet_.diagnostics.add(
