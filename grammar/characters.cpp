@@ -96,9 +96,9 @@ std::string_view without_blanks(std::string_view text) {
   return {first, static_cast<std::size_t>(end - first)};
 }
 
-const char* code_end(const char* first, const char* last) {
-  const char* at = first;
-  bool solid = false;  // a code of nothing but dashes and points is none
+const char* wide_code_end(const char* first, const char* at, const char* last) {
+  // A code of nothing but dashes and points is none.
+  bool solid = std::any_of(first, at, [](char c) { return (kind(c) & (letter | digit)) != 0; });
   for (; at != last; ++at) {
     const unsigned char k = kind(*at);
     if ((k & (letter | digit)) != 0) {

@@ -54,8 +54,17 @@ inline const char* skip_blanks(const char* first, const char* last) {
 // Without blanks of any kind at either end.
 std::string_view without_blanks(std::string_view text);
 
+// The end of a bare code that goes beyond ASCII at `at`, or that has no letter or digit yet.
+const char* wide_code_end(const char* first, const char* at, const char* last);
 // The end of the bare code at `first`, or `first` when there is none.
-const char* code_end(const char* first, const char* last);
+inline const char* code_end(const char* first, const char* last) {
+  const char* at = first;
+  unsigned char seen = 0;
+  while (at != last && (kind(*at) & (letter | digit | sign)) != 0) seen |= kind(*at++);
+  const bool ascii_only = at == last || kind(*at) != beyond_ascii;
+  if (!ascii_only || (seen & (letter | digit)) == 0) return wide_code_end(first, at, last);
+  return at != last && *at == '+' ? at + 1 : at;
+}
 // The end of sign, digits, and a point or comma with digits; or `first`.
 const char* number_end(const char* first, const char* last);
 // The end of `x` or `×` at `first`, or `first`.

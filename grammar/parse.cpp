@@ -199,7 +199,7 @@ bool read(Reading& line, const Parser& parser, Value& value) {
 template <class Parser, class Item>
 bool read_list(Reading& line, const Parser& parser, std::vector<Item>& items) {
   const Iterator start = line.at;
-  items.reserve(4);
+  items.reserve(sizeof(Item) > 64 ? 2 : 6);
   if (!read(line, parser, items)) return false;
   if (items.size() <= most_items) return true;
   line.failure = Failure{start, line.at, Mistake::long_list};
