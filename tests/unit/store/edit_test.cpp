@@ -77,6 +77,24 @@ TEST_F(EditCell, FindsARowByAKeyOfSeveralColumns) {
   EXPECT_EQ(season.edit(wish("panels", "solo-free execution", "weight", "0.7"))->before, "0.8");
 }
 
+TEST_F(EditCell, AKeyThatNamesTwoRowsIsRefusedWithTheKeysThatNameOne) {
+  TableFiles twins = odd_set();
+  twins.name = "twins";
+  twins.files.push_back({"families.csv", "code,source,status\nhybrid,invented,invented\n"});
+  twins.files[1].text = with_change(twins.files[1].text, "spin-360,,", "spin-360,hybrid,");
+  twins.files.push_back({"quotas.csv",
+                         "event,kind,family,least,most,source,status\n"
+                         "solo-free,hybrid,,1,5,invented,invented\n"
+                         "solo-free,,hybrid,1,5,invented,invented\n"});
+  ASSERT_EQ(trouble_in(season.import_set(twins, "")), "");
+  EXPECT_EQ(trouble_in(season.edit({"twins", "quotas", "solo-free hybrid", "most", "6", ""})),
+            "twins quotas: \"solo-free hybrid\" names 2 rows (write \"solo-free hybrid -\" or \"solo-free - "
+            "hybrid\")");
+  ASSERT_EQ(trouble_in(season.edit({"twins", "quotas", "solo-free - hybrid", "most", "6", ""})), "");
+  EXPECT_EQ(bytes_of(season.export_set("twins").value()),
+            with_change(bytes_of(twins), "solo-free,,hybrid,1,5", "solo-free,,hybrid,1,6"));
+}
+
 TEST_F(EditCell, TheValueThatIsThereAlreadyWritesNothing) {
   const EditRecord record = season.edit(wish("parts", "spin-720", "value", "1.5")).value();
   EXPECT_EQ(record.number, 0);

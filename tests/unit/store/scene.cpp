@@ -51,6 +51,11 @@ std::string with_change(std::string bytes, std::string_view before, std::string_
   return at == std::string::npos ? bytes : bytes.replace(at, before.size(), after);
 }
 
+std::string text_of(const std::filesystem::path& file) {
+  std::ifstream in(file, std::ios::binary);
+  return {std::istreambuf_iterator<char>(in), {}};
+}
+
 // A disk in memory where there is one: thousands of edits that each wait for the disk would take minutes. A
 // killed process is no power cut; what it wrote stays in memory as it would on a disk.
 static std::filesystem::path quick_disk() {
@@ -89,8 +94,7 @@ std::string SeasonTest::exported() const {
 }
 
 std::string SeasonTest::bytes_on_disk() const {
-  std::ifstream in(file, std::ios::binary);
-  return {std::istreambuf_iterator<char>(in), {}};
+  return text_of(file);
 }
 
 void SeasonTest::write_file(std::string_view bytes) const {

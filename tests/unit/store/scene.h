@@ -20,6 +20,8 @@ std::string bytes_of(const TableFiles& files);
 // The same bytes but for the first `before`, which must be there.
 std::string with_change(std::string bytes, std::string_view before, std::string_view after);
 
+std::string text_of(const std::filesystem::path& file);
+
 // A folder that is gone after the test.
 class SeasonTest : public testing::Test {
  protected:

@@ -2,9 +2,6 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <fstream>
-#include <iterator>
-
 #include "scene.h"
 #include "tables/store/database.h"
 #include "tables/store/kept_tables.h"
@@ -15,11 +12,6 @@ namespace {
 using Mode = Season::Mode;
 using Did = EditRecord::Did;
 using store::Database;
-
-std::string version_1_sql() {
-  std::ifstream in(STORE_TESTS "/season_version_1.sql");
-  return {std::istreambuf_iterator<char>(in), {}};
-}
 
 // In version 1: 0.9 -> 1.0 stands; 1.0 -> 1.1, undone, was followed by 1.0 -> 1.2, which stands; 1.2 -> 1.3
 // -> 1.4 are both undone.
@@ -42,7 +34,7 @@ class Version1 : public SeasonTest {
   Version1() {
     Database db(file, Database::Access::create);
     store::Transaction transaction(db, store::Transaction::Kind::write);
-    db.run(version_1_sql().c_str());
+    db.run(text_of(STORE_TESTS "/season_version_1.sql").c_str());
     const store::SetId set = store::add_set(db, "tarn-pool");
     store::put_tables(db, set, store::tables_of(odd_set().files));
     db.run(edits_of_version_1);
