@@ -35,6 +35,15 @@ std::vector<std::string_view> split(std::string_view words) {
   return result;
 }
 
+bool is_among(std::string_view words, std::string_view word) {
+  while (!words.empty()) {
+    const std::size_t end = std::min(words.find(' '), words.size());
+    if (words.substr(0, end) == word) return true;
+    words.remove_prefix(std::min(end + 1, words.size()));
+  }
+  return false;
+}
+
 // "mean or sum", "half-up, half-even, down or up"
 std::string one_of(std::span<const std::string_view> words) {
   std::string text;
@@ -153,7 +162,7 @@ class CellCheck {
   void check_cell(const CsvRow& row, const Column& column, std::size_t place) {
     const std::string_view text =
         place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
-    const std::string_view piece = read_.piece(row, column.name);
+    const std::string_view piece = read_.piece(row.cells[std::min(place, row.cells.size() - 1)]);
     if (text.empty()) {
       if (column.required) {
         complain(piece, {Problem::missing_cell, "an empty cell", what(column) + in_column(column),
@@ -212,9 +221,9 @@ class CellCheck {
   }
 
   void check_choice(const Column& column, std::string_view text, std::string_view piece) {
-    const auto known = split(column.choices);
     const std::string word = normal_choice(text);
-    if (std::find(known.begin(), known.end(), word) != known.end()) return;
+    if (is_among(column.choices, word)) return;
+    const auto known = split(column.choices);
     complain(piece, {Problem::bad_choice, quoted(text), one_of(known) + in_column(column),
                      words::nearest_hint(word, known)});
   }
