@@ -97,7 +97,7 @@ class Reader {
     const std::string_view line = view(at_, end);
     at_ = end;
     if (at_ != last_ && *at_ == '\r') ++at_;
-    if (at_ != last_ && *at_ == '\n' && at_ == newline_) ++at_;
+    if (at_ != last_ && *at_ == '\n') ++at_;
     return line;
   }
 
