@@ -36,6 +36,39 @@ const Step& aspect_step(const Step& total, std::size_t index) {
   return total.inputs.at(static_cast<std::size_t>(first - total.inputs.begin()) + index);
 }
 
+// What a showing has no marks for, in words that a sentence can start with.
+struct Unmarked {
+  std::string elements;              // "element 2 has", "elements 1, 3 and 5 have", or empty
+  std::vector<std::string> aspects;  // by their codes
+  bool nothing_is_marked = true;
+};
+
+// "elements 1, 3 and 5 have"
+std::string elements_have(const std::vector<std::string>& numbers) {
+  if (numbers.empty()) return "";
+  if (numbers.size() == 1) return "element " + numbers.front() + " has";
+  std::string list = "elements " + numbers.front();
+  for (std::size_t i = 1; i < numbers.size(); ++i) list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
+  return list + " have";
+}
+
+Unmarked unmarked(const Routine& routine, const Showing& showing) {
+  Unmarked result;
+  std::vector<std::string> numbers;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    if (routine.elements[i].panel == nullptr) continue;
+    if (showing.elements[i].marks) result.nothing_is_marked = false;
+    if (!showing.elements[i].marks) numbers.push_back(std::to_string(routine.elements[i].number));
+  }
+  for (const ShownAspect& aspect : showing.aspects) {
+    if (aspect.marks) result.nothing_is_marked = false;
+    if (!aspect.marks) result.aspects.push_back(aspect.rule->aspect);
+  }
+  if (numbers.empty() && result.aspects.empty()) result.nothing_is_marked = false;
+  result.elements = elements_have(numbers);
+  return result;
+}
+
 // What one sheet comes to, gathered step by step.
 class Telling {
  public:
@@ -175,14 +208,13 @@ void Telling::tell_elements() {
 }
 
 void Telling::tell_aspects() {
-  const Run* run = run_for_routine(routine_, wish_.runs);
   for (std::size_t i = 0; i < expected_.aspects.size(); ++i) {
     const PanelRule& rule = *expected_.aspects[i].rule;
     const Step& story = aspect_step(*account_.estimate, i);
     AspectLine line{rule.title, rule.weight->text(), value_of(story.find(Role::mark)), story.value, {}, {}, {}, "no mark yet"};
     if (expected_.aspects[i].marks) {
-      const bool in_run = run != nullptr && std::any_of(run->aspects.begin(), run->aspects.end(), [&](const AspectMark& one) { return one.rule == &rule; });
-      line.rests_on = in_run ? "run of " + std::string(run->date) : "expected";
+      const Run* run = run_with_aspect(routine_, rule, wish_.runs);
+      line.rests_on = run == nullptr ? "expected" : "run of " + std::string(run->date);
     }
     if (panel_ != nullptr) {
       const Step& seen = aspect_step(*account_.recorded, i);
@@ -228,18 +260,20 @@ void Telling::tell_totals() {
 }
 
 void Telling::tell_missing() {
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-    const Element& element = routine_.elements[i];
-    if (element.panel == nullptr) continue;
-    const std::string name = "element " + std::to_string(element.number);
-    if (!expected_.elements[i].marks) account_.missing.push_back(name + " has no expected mark: add a line `expect`, or a run");
-    if (panel_ != nullptr && !recorded_.elements[i].marks) account_.missing.push_back(name + " has no marks in the panel of " + account_.panel);
+  const Unmarked expected = unmarked(routine_, expected_);
+  if (expected.nothing_is_marked && panel_ == nullptr) {
+    account_.missing = {"nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"};
+  } else if (!expected.nothing_is_marked) {
+    if (!expected.elements.empty()) account_.missing.push_back(expected.elements + " no expected mark: add `expect`, or a run");
+    for (const std::string& aspect : expected.aspects) {
+      account_.missing.push_back(aspect + " has no expected mark: add it to a line `impression`");
+    }
   }
-  for (std::size_t i = 0; i < expected_.aspects.size(); ++i) {
-    const std::string& aspect = expected_.aspects[i].rule->aspect;
-    if (!expected_.aspects[i].marks) account_.missing.push_back(aspect + " has no expected mark: add it to a line `impression`");
-    if (panel_ != nullptr && !recorded_.aspects[i].marks) account_.missing.push_back(aspect + " has no marks in the panel of " + account_.panel);
-  }
+  if (panel_ == nullptr) return;
+  const Unmarked seen = unmarked(routine_, recorded_);
+  const std::string no_marks = " no marks in the panel of " + account_.panel;
+  if (!seen.elements.empty()) account_.missing.push_back(seen.elements + no_marks);
+  for (const std::string& aspect : seen.aspects) account_.missing.push_back(aspect + " has" + no_marks);
 }
 
 // The line that costs most: against the panel where there is one, else against a full mark.

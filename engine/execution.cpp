@@ -65,6 +65,16 @@ ExpectedMark mean_of(std::vector<RunMark> marks, const PanelRule& rule) {
   return expected;
 }
 
+// The latest of the runs that count and of which `holds` is true; of two on one day, the later on the sheet.
+template <class Holds>
+const Run* latest_run(const Routine& routine, const RunWish& wish, Holds holds) {
+  const Run* latest = nullptr;
+  for (const Run& run : routine.runs) {
+    if (counts(run, wish) && holds(run) && (latest == nullptr || run.date >= latest->date)) latest = &run;
+  }
+  return latest;
+}
+
 }  // namespace
 
 RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule) {
@@ -99,12 +109,18 @@ ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Op
   return expected;
 }
 
-const Run* run_for_routine(const Routine& routine, const RunWish& wish) {
-  const Run* latest = nullptr;
-  for (const Run& run : routine.runs) {
-    if (counts(run, wish) && (latest == nullptr || run.date >= latest->date)) latest = &run;
-  }
-  return latest;
+const Run* run_with_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
+  return latest_run(routine, wish, [&](const Run& run) {
+    return std::any_of(run.aspects.begin(), run.aspects.end(), [&](const AspectMark& one) { return one.rule == &rule; });
+  });
+}
+
+const Run* run_with_sync(const Routine& routine, const RunWish& wish) {
+  return latest_run(routine, wish, [](const Run& run) { return run.has_sync; });
+}
+
+const Run* run_with_penalties(const Routine& routine, const RunWish& wish) {
+  return latest_run(routine, wish, [](const Run& run) { return run.has_penalties; });
 }
 
 }  // namespace landdrill

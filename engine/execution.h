@@ -42,7 +42,10 @@ struct ExpectedMark {
 RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule);
 // With several runs averaged, an element counts as base when it was so in more than half of them.
 ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option, const RunWish& wish);
-// The run whose sync errors and penalties and aspect marks go into the estimate; nullptr for none.
-const Run* run_for_routine(const Routine& routine, const RunWish& wish);
+// The latest run that marked this aspect of the whole routine; nullptr for none.
+const Run* run_with_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish);
+// The latest run that said something of sync errors, or of penalties (`none` is said too); nullptr for none.
+const Run* run_with_sync(const Routine& routine, const RunWish& wish);
+const Run* run_with_penalties(const Routine& routine, const RunWish& wish);
 
 }  // namespace landdrill

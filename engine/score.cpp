@@ -20,11 +20,11 @@ void credit_base(ShownElement& shown, const Kind& kind) {
   shown.credited = *kind.base;
 }
 
-std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const Run* run) {
+std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
   const auto is_this = [&](const AspectMark& one) { return one.rule == &rule; };
-  if (run != nullptr) {
+  if (const Run* run = run_with_aspect(routine, rule, wish)) {
     const auto seen = std::find_if(run->aspects.begin(), run->aspects.end(), is_this);
-    if (seen != run->aspects.end()) return all_giving(rule, seen->mark);
+    return all_giving(rule, seen->mark);
   }
   const auto expected = std::find_if(routine.impressions.begin(), routine.impressions.end(), is_this);
   if (expected == routine.impressions.end()) return std::nullopt;
@@ -112,14 +112,11 @@ Showing expected(const Routine& routine, const Wish& wish) {
     }
     showing.elements.push_back(shown);
   }
-  const Run* run = run_for_routine(routine, wish.runs);
   for (const PanelRule* rule : routine.set->routine_panels(routine.event->code)) {
-    showing.aspects.push_back({rule, expected_aspect(routine, *rule, run)});
+    showing.aspects.push_back({rule, expected_aspect(routine, *rule, wish.runs)});
   }
-  if (run != nullptr) {
-    showing.sync = run->sync;
-    showing.penalties = run->penalties;
-  }
+  if (const Run* run = run_with_sync(routine, wish.runs)) showing.sync = run->sync;
+  if (const Run* run = run_with_penalties(routine, wish.runs)) showing.penalties = run->penalties;
   return showing;
 }
 

@@ -3,9 +3,7 @@
 #include <fmt/format.h>
 #include <sys/stat.h>
 
-#include <CLI/App.hpp>
-#include <CLI/Config.hpp>
-#include <CLI/Formatter.hpp>
+#include <CLI/CLI.hpp>
 #include <algorithm>
 #include <cassert>
 #include <cctype>

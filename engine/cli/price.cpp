@@ -22,33 +22,47 @@ bool has_option(const Command& command, std::string_view name) {
                      [&](auto* row) { return row->name == name; });
 }
 
-std::string choose_runs(std::string_view typed, const Routine& routine, bool strict, RunWish& runs) {
-  using Which = RunWish::Which;
-  if (typed == "latest") return runs.which = Which::latest, std::string();
-  if (typed == "mean") return runs.which = Which::mean, std::string();
-  if (typed == "none") return runs.which = Which::none, std::string();
-  runs = {Which::dated, typed};
-  std::vector<std::string_view> dates;
-  for (const Run& run : routine.runs) dates.push_back(run.date);
-  if (!strict || std::find(dates.begin(), dates.end(), typed) != dates.end()) return {};
-  dates.insert(dates.end(), {"latest", "mean", "none"});
-  return with_hint(
-      fmt::format("found --runs {}; expected latest, mean, none, or the date of a run in the sheet", typed),
-      typed, dates);
+bool is_date_like(std::string_view typed) {
+  constexpr std::string_view pattern = "0000-00-00";
+  return typed.size() == pattern.size() &&
+         std::equal(typed.begin(), typed.end(), pattern.begin(),
+                    [](char c, char like) { return like == '-' ? c == '-' : '0' <= c && c <= '9'; });
 }
 
-std::string choose_panel(std::string_view typed, const Routine& routine, bool strict,
-                         std::optional<std::size_t>& panel) {
-  if (typed == "none") return {};
+void choose_runs(std::string_view typed, const Routine& routine, PriceWish& wish) {
+  using Which = RunWish::Which;
+  RunWish& runs = wish.wish.runs;
+  std::vector<std::string_view> known = {"latest", "mean", "none"};
+  constexpr Which ways[] = {Which::latest, Which::mean, Which::none};
+  const auto way = std::find(known.begin(), known.end(), typed);
+  if (way != known.end()) {
+    runs.which = ways[way - known.begin()];
+    return;
+  }
+  runs = {Which::dated, typed};
+  for (const Run& run : routine.runs) {
+    if (run.date == typed) return;
+    known.push_back(run.date);
+  }
+  (is_date_like(typed) ? wish.not_here : wish.mistake) = with_hint(
+      fmt::format("found --runs {}; expected latest, mean, none, or the date of a run in the sheet", typed),
+      typed, known);
+}
+
+void choose_panel(std::string_view typed, const Routine& routine, PriceWish& wish) {
+  if (typed == "none") return;
   std::vector<std::string_view> known = {"none"};
   for (std::size_t i = routine.panels.size(); i-- > 0;) {
     const RecordedPanel& one = routine.panels[i];
-    if (typed.empty() || one.date == typed || words::same(one.title, typed)) return panel = i, std::string();
+    if (typed.empty() || one.date == typed || words::same(one.title, typed)) {
+      wish.panel = i;
+      return;
+    }
     known.push_back(one.date);
     if (!one.title.empty()) known.push_back(one.title);
   }
-  if (typed.empty() || !strict) return {};
-  return with_hint(
+  if (typed.empty()) return;
+  wish.not_here = with_hint(
       fmt::format("found --panel \"{}\"; expected the title or date of a panel in the sheet, or none", typed),
       typed, known);
 }
@@ -68,36 +82,45 @@ std::optional<WantedOption> wanted_option(std::string_view typed) {
   return wanted;
 }
 
-std::string choose_option(std::string_view typed, const Routine& routine, bool strict, Wish& wish) {
+void choose_option(std::string_view typed, const Routine& routine, PriceWish& wish) {
   const auto wanted = wanted_option(typed);
-  if (!wanted) return fmt::format("found --option {}; expected NUMBER=TITLE, such as 2=safer", typed);
-  wish.options.resize(routine.elements.size());
+  if (!wanted) {
+    wish.mistake = fmt::format("found --option {}; expected NUMBER=TITLE, such as 2=safer", typed);
+    return;
+  }
   const auto element = std::find_if(routine.elements.begin(), routine.elements.end(),
                                     [&](const Element& one) { return one.number == wanted->number; });
-  if (element == routine.elements.end())
-    return strict ? fmt::format("found --option {}; the routine has no element {}", typed, wanted->number)
-                  : std::string();
+  if (element == routine.elements.end()) {
+    wish.not_here = fmt::format("found --option {}; the routine has no element {}", typed, wanted->number);
+    return;
+  }
+  wish.wish.options.resize(routine.elements.size());
   std::vector<std::string_view> titles;
   for (std::size_t i = 0; i < element->options.size(); ++i) {
-    if (words::same(element->options[i].title, wanted->title))
-      return wish.options[static_cast<std::size_t>(element - routine.elements.begin())] = i, std::string();
+    if (words::same(element->options[i].title, wanted->title)) {
+      wish.wish.options[static_cast<std::size_t>(element - routine.elements.begin())] = i;
+      return;
+    }
     if (i > 0) titles.push_back(element->options[i].title);
   }
-  if (!strict) return {};
-  return with_hint(fmt::format("found --option {}; expected an option of element {}{}", typed, wanted->number,
-                               titles.empty() ? ", which has none" : ""),
-                   wanted->title, titles);
+  wish.not_here = with_hint(fmt::format("found --option {}; expected an option of element {}{}", typed,
+                                        wanted->number, titles.empty() ? ", which has none" : ""),
+                            wanted->title, titles);
 }
 
 }  // namespace
 
-PriceWish price_wish(const Call& call, const Routine& routine, bool strict) {
+PriceWish price_wish(const Call& call, const Routine& routine) {
   PriceWish result;
-  result.mistake = choose_runs(call.given.value("--runs", "latest"), routine, strict, result.wish.runs);
-  for (const std::string& typed : call.given.values("--option"))
-    if (result.mistake.empty()) result.mistake = choose_option(typed, routine, strict, result.wish);
-  if (result.mistake.empty() && has_option(call.command, "--panel"))
-    result.mistake = choose_panel(call.given.value("--panel"), routine, strict, result.panel);
+  choose_runs(call.given.value("--runs", "latest"), routine, result);
+  for (const std::string& typed : call.given.values("--option")) choose_option(typed, routine, result);
+  if (has_option(call.command, "--panel")) choose_panel(call.given.value("--panel"), routine, result);
+  return result;
+}
+
+PriceWish whole_price_wish(const Call& call, const Routine& routine) {
+  PriceWish result = price_wish(call, routine);
+  if (result.mistake.empty()) result.mistake = result.not_here;
   return result;
 }
 

@@ -1,7 +1,7 @@
 // What the options of a command line wish of a routine: which options of its elements, which runs, which
 // panel.
 //
-//   Priced priced = price_wish(call, routine);    // priced.wish, priced.panel; or priced.mistake
+//   PriceWish wish = price_wish(call, routine);    // wish.wish, wish.panel; or wish.mistake
 #pragma once
 
 #include <optional>
@@ -15,12 +15,14 @@ namespace landdrill::cli {
 struct PriceWish {
   Wish wish;
   std::optional<std::size_t> panel;  // index into routine.panels
-  std::string mistake;               // what was asked for and is not in the routine; empty when all is well
+  std::string mistake;               // what was asked for and cannot be; empty when all is well
+  std::string not_here;  // what was asked for and this routine does not have: the wish goes without it
 };
 
-// `strict`: a run, panel or option that the routine does not have is a mistake. Else (for one of many
-// routines) only what it has is heeded. The wish's date lives as long as the call.
-PriceWish price_wish(const Call& call, const Routine& routine, bool strict);
+// The wish's date lives as long as the call.
+PriceWish price_wish(const Call& call, const Routine& routine);
+// For a single routine: a wish that it cannot meet in full is a mistake.
+PriceWish whole_price_wish(const Call& call, const Routine& routine);
 
 // Prints a mistake of the command line; Exit::usage.
 Exit misused(Call& call, const std::string& mistake);

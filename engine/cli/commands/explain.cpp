@@ -59,7 +59,7 @@ Exit explain_line(Call& call, const ReadSheet& sheet, const Account& told, const
 }
 
 Exit explain_sheet(Call& call, const ReadSheet& sheet) {
-  const PriceWish priced = price_wish(call, *sheet.routine(), true);
+  const PriceWish priced = whole_price_wish(call, *sheet.routine());
   if (!priced.mistake.empty()) return misused(call, priced.mistake);
   const report::TextWish wish{wants_colour(call.given.value("--colour", "auto"), 1), page_width(1), true};
   return explain_line(call, sheet, account(*sheet.routine(), priced.wish, priced.panel), wish);

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <utility>
+
 #include "engine/account.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/price.h"
@@ -25,11 +27,12 @@ class Scoring {
   }
 
   Exit all() {
-    while (call_.streams.out.failure() == 0 && reader_.next()) {
+    while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader_.next()) {
       if (sheets_++ == 0) choose_layout();
       worst_ = worse(worst_, one(reader_.sheet()));
     }
     messages_.finish();
+    if (priced_ > 0 && unmet_ == priced_) worst_ = worse(worst_, misused(call_, last_unmet_));
     return worse(worst_, reader_.worst());
   }
 
@@ -40,20 +43,31 @@ class Scoring {
     layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
     if (many_ && layout_ == Layout::brief && format_ == "text" && !call_.given.has("--brief"))
       call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
-    if (format_ == "csv") print(layout_ == Layout::brief ? report::batch_csv_header() : report::csv_header());
-    if (format_ == "text" && layout_ == Layout::brief) print(report::batch_header(wish_));
+    if (format_ == "csv")
+      heading_ = layout_ == Layout::brief ? report::batch_csv_header() : report::csv_header();
+    if (format_ == "text" && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
   }
 
   Exit one(const ReadSheet& sheet) {
     if (!sheet.ok()) return refuse_sheet(sheet);
-    const PriceWish wish = price_wish(call_, *sheet.routine(), !many_);
+    const PriceWish wish =
+        many_ ? price_wish(call_, *sheet.routine()) : whole_price_wish(call_, *sheet.routine());
     if (!wish.mistake.empty()) return misused(call_, wish.mistake);
+    note_unmet(wish);
     try {
       tell(sheet, wish);
     } catch (const Overflow&) {
       return too_large(sheet);
     }
     return Exit::ok;
+  }
+
+  // A wish that not one of many routines can meet is a slip of the finger.
+  void note_unmet(const PriceWish& wish) {
+    ++priced_;
+    if (wish.not_here.empty()) return;
+    ++unmet_;
+    last_unmet_ = wish.not_here;
   }
 
   void tell(const ReadSheet& sheet, const PriceWish& wish) {
@@ -76,12 +90,8 @@ class Scoring {
   }
 
   Exit refuse_sheet(const ReadSheet& sheet) {
-    messages_.add(sheet.diagnostics);
-    if (format_ == "text" && layout_ == Layout::brief)
-      print(report::batch_refusal(sheet.file(), sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0),
-                                  wish_));
-    else if (!many_)
-      call_.streams.say("landdrill: not scored: mend the sheet first\n");
+    refuse_for(sheet, sheet.diagnostics, sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0));
+    if (!many_) call_.streams.say("landdrill: not scored: mend the sheet first\n");
     return Exit::errors;
   }
 
@@ -90,11 +100,21 @@ class Scoring {
     found.add(diagnostic_at(sheet.pieces.front(), sheet.title(),
                             {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
                              "look at the difficulties of the sheet and the weights of the set"}));
-    messages_.add(found);
+    refuse_for(sheet, found, found.errors());
     return Exit::errors;
   }
 
-  void print(std::string_view text) { call_.streams.out.write(text); }
+  void refuse_for(const ReadSheet& sheet, const Diagnostics& reasons, std::size_t errors) {
+    messages_.add(reasons);
+    if (format_ == "text" && layout_ == Layout::brief)
+      print(report::batch_refusal(sheet.file(), errors, wish_));
+  }
+
+  // The heading waits for the first line below it.
+  void print(std::string_view text) {
+    call_.streams.out.write(std::exchange(heading_, {}));
+    call_.streams.out.write(text);
+  }
 
   Call& call_;
   SheetReader reader_;
@@ -103,7 +123,8 @@ class Scoring {
   std::string_view format_;
   Layout layout_ = Layout::full;
   bool many_ = false;
-  std::size_t sheets_ = 0;
+  std::string heading_, last_unmet_;
+  std::size_t sheets_ = 0, priced_ = 0, unmet_ = 0;
   Exit worst_ = Exit::ok;
 };
 

@@ -68,7 +68,7 @@ class Comparing {
 
  private:
   Pricing priced(const Routine& routine) const {
-    PriceWish wish = price_wish(call_, routine, true);
+    PriceWish wish = whole_price_wish(call_, routine);
     return {routine, wish, expected(routine, wish.wish)};
   }
 

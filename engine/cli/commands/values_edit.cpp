@@ -24,7 +24,8 @@ bool still_loads(Call& call, const TableFiles& changed) {
   const Loaded loaded = load(changed);
   if (loaded.diagnostics.ok()) return true;
   call.streams.say(to_string(loaded.diagnostics));
-  call.streams.say(fmt::format("landdrill: nothing was changed: with that, {} could not be used\n", changed.name));
+  call.streams.say(
+      fmt::format("landdrill: nothing was changed: with that, {} could not be used\n", changed.name));
   return false;
 }
 

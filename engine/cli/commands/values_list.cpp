@@ -18,9 +18,10 @@ std::size_t rows_of(const TableFiles& files) {
 std::size_t changes(const Season& season, const SeasonSet& set) {
   const auto history = season.history(set.name);
   if (!history) return set.edits;
-  return static_cast<std::size_t>(std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
-    return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record);
-  }));
+  return static_cast<std::size_t>(
+      std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
+        return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record);
+      }));
 }
 
 Exit list_season(Call& call, Values& values) {
@@ -30,7 +31,8 @@ Exit list_season(Call& call, Values& values) {
   if (!sets) return refuse(call, sets.error());
   std::vector<report::SetLine> lines;
   for (const SeasonSet& set : *sets)
-    lines.push_back({set.name, set.title, set.edition, values.season_file(), set.rows, changes(**season, set)});
+    lines.push_back(
+        {set.name, set.title, set.edition, values.season_file(), set.rows, changes(**season, set)});
   call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
   return Exit::ok;
 }

@@ -117,16 +117,20 @@ std::string worst(const Account& told) {
 }
 
 TEST(Account, MarksTheLineWithMostPointsLeftAsTheWorst) {
-  EXPECT_EQ(worst(estimate_of(reeds)), "2");                                            // 4.5 and 8.1 left
-  EXPECT_EQ(worst(estimate_of(replaced(reeds, "expect 7.5", "expect 5"))), "1");        // 9 and 8.1
-  EXPECT_EQ(worst(estimate_of(replaced(replaced(reeds, "expect 7.5", "expect 10"), "expect 7\n", "expect 10\n"))), "");
+  EXPECT_EQ(worst(estimate_of(reeds)), "2");                                      // 4.5 and 8.1 left
+  EXPECT_EQ(worst(estimate_of(replaced(reeds, "expect 7.5", "expect 5"))), "1");  // 9 and 8.1
+  EXPECT_EQ(
+      worst(estimate_of(replaced(replaced(reeds, "expect 7.5", "expect 10"), "expect 7\n", "expect 10\n"))),
+      "");
 }
 
 TEST(Account, MarksTheLineThatLostMostAgainstThePanelAsTheWorst) {
   const std::string marks = "choreography: 7 7 7 7 7\nperformance: 8 8 8 8 8\n";
-  const ReadSheet first(reeds + "panel 2026-05-09\nelement 1: 6 6 6 6 6\nelement 2: 7 7 7 7 7\n" + marks, pond());
+  const ReadSheet first(reeds + "panel 2026-05-09\nelement 1: 6 6 6 6 6\nelement 2: 7 7 7 7 7\n" + marks,
+                        pond());
   EXPECT_EQ(worst(account(first.routine(), {}, 0)), "1");
-  const ReadSheet none(reeds + "panel 2026-05-09\nelement 1: 8 8 8 8 8\nelement 2: 7 7 7 7 7\n" + marks, pond());
+  const ReadSheet none(reeds + "panel 2026-05-09\nelement 1: 8 8 8 8 8\nelement 2: 7 7 7 7 7\n" + marks,
+                       pond());
   EXPECT_EQ(worst(account(none.routine(), {}, 0)), "");
 }
 
@@ -144,9 +148,9 @@ TEST(Account, NamesEveryMarkThatIsMissing) {
                         pond());
   const Account told = account(sheet.routine(), {}, 0);
   EXPECT_EQ(told.missing,
-            (std::vector<std::string>{"element 1 has no expected mark: add a line `expect`, or a run",
-                                      "element 2 has no marks in the panel of 2026-05-09",
+            (std::vector<std::string>{"element 1 has no expected mark: add `expect`, or a run",
                                       "performance has no expected mark: add it to a line `impression`",
+                                      "element 2 has no marks in the panel of 2026-05-09",
                                       "performance has no marks in the panel of 2026-05-09"}));
   EXPECT_EQ(told.total, "");
   EXPECT_EQ(told.so_far, "48.9000");
@@ -156,8 +160,38 @@ TEST(Account, NamesEveryMarkThatIsMissing) {
   EXPECT_FALSE(told.bridge.has_value());
 }
 
+TEST(Account, ListsElementsWithoutMarksInOneSentence) {
+  const Account told = estimate_of(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""));
+  EXPECT_EQ(told.missing,
+            (std::vector<std::string>{"elements 1 and 2 have no expected mark: add `expect`, or a run"}));
+}
+
+TEST(Account, AsksForNoExpectedMarksWhereThereIsOnlyAPanel) {
+  const std::string bare = replaced(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""),
+                                    "impression choreography 7.50, performance 8.00\n", "");
+  const ReadSheet alone(bare, pond());
+  EXPECT_EQ(account(alone.routine(), {}, std::nullopt).missing,
+            (std::vector<std::string>{
+                "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"}));
+  const ReadSheet marked(
+      bare + "panel 2026-05-09\nelement 1: 7 7 7 7 7\nelement 2: 7 7 7 7 7\nchoreography: 7 7 7 7 7\n",
+      pond());
+  EXPECT_EQ(account(marked.routine(), {}, 0).missing,
+            (std::vector<std::string>{"performance has no marks in the panel of 2026-05-09"}));
+}
+
+TEST(Account, TakesSyncAndPenaltiesFromTheLatestRunThatSaysSo) {
+  const std::string runs =
+      "run 2026-04-14\nelement 1: clean\nsync: small x2\nrun 2026-04-15\nelement 1: clean\n";
+  EXPECT_EQ(estimate_of(reeds + runs).sync,
+            estimate_of(reeds + "run 2026-04-14\nelement 1: clean\nsync: small x2\n").sync);
+  EXPECT_NE(estimate_of(reeds + runs).sync, "");
+  EXPECT_EQ(estimate_of(reeds + runs + "sync: none\n").sync, "");
+}
+
 TEST(Account, SaysWhatEachMarkRestsOn) {
-  const std::string runs = "run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: clean\nchoreography: 7\n";
+  const std::string runs =
+      "run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: clean\nchoreography: 7\n";
   const ReadSheet sheet(replaced(reeds, "expect 7\n", "") + runs, pond());
   const Account latest = account(sheet.routine(), {}, std::nullopt);
   EXPECT_EQ(latest.elements[0].rests_on, "run of 2026-04-15");
@@ -169,14 +203,16 @@ TEST(Account, SaysWhatEachMarkRestsOn) {
 }
 
 TEST(Account, NamesTheOptionThatIsPriced) {
-  const ReadSheet sheet(replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
+  const ReadSheet sheet(
+      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
   EXPECT_EQ(account(sheet.routine(), {{1}, {}}, std::nullopt).elements[0].option, "safer");
 }
 
 // The first word of each caution.
 std::string cautions(const std::string& text) {
   std::string list;
-  for (const std::string& caution : estimate_of(text).cautions) list += caution.substr(0, caution.find_first_of(": ")) + " ";
+  for (const std::string& caution : estimate_of(text).cautions)
+    list += caution.substr(0, caution.find_first_of(": ")) + " ";
   return list;
 }
 
@@ -184,19 +220,25 @@ TEST(Account, CautionsWhereSomeoneIsLiftedThrownOrUnderWater) {
   const std::string dry = replaced(replaced(reeds, "32 under", "32 arms"), "24 under", "24 arms");
   EXPECT_EQ(cautions(dry), "");
   EXPECT_EQ(cautions(reeds), "Breath-hold This ");
-  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold")), "Lifts This ");
-  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold")), "Throws This ");
-  const std::string both = replaced(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold"),
-                                    "element 1 hybrid \"Ripple\"\nparts spin-a, hold", "element 1 lift\nparts hold");
+  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold")),
+            "Lifts This ");
+  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold")),
+            "Throws This ");
+  const std::string both =
+      replaced(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold"),
+               "element 1 hybrid \"Ripple\"\nparts spin-a, hold", "element 1 lift\nparts hold");
   EXPECT_EQ(cautions(both), "Lifts Breath-hold This ");
   EXPECT_EQ(estimate_of(both).cautions[0].substr(0, 17), "Lifts and throws:");
 }
 
 TEST(Account, SpeaksItsCautionsInWholeSentences) {
-  const Account told = estimate_of(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold"));
+  const Account told =
+      estimate_of(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold"));
   ASSERT_EQ(told.cautions.size(), 3u);
-  EXPECT_NE(told.cautions[0].find("let the bases swim clear before the flyer comes down."), std::string::npos);
-  EXPECT_NE(told.cautions[1].find("never hyperventilate, never drill it alone or unsupervised"), std::string::npos);
+  EXPECT_NE(told.cautions[0].find("let the bases swim clear before the flyer comes down."),
+            std::string::npos);
+  EXPECT_NE(told.cautions[1].find("never hyperventilate, never drill it alone or unsupervised"),
+            std::string::npos);
   EXPECT_NE(told.cautions[2].find("it does not say that anyone can safely swim it."), std::string::npos);
 }
 
@@ -212,15 +254,18 @@ std::string statuses(const Account& told) {
 }
 
 TEST(Account, CountsTheRowsItRestsOnByTheirStatusEachOnce) {
-  EXPECT_EQ(statuses(estimate_of(reeds)),
-            "invented: panels open execution, kinds hybrid, parts spin-a, parts spin-b, panels open choreography, "
-            "panels open performance,; memory: parts hold,; ");
+  EXPECT_EQ(
+      statuses(estimate_of(reeds)),
+      "invented: panels open execution, kinds hybrid, parts spin-a, parts spin-b, panels open choreography, "
+      "panels open performance,; memory: parts hold,; ");
 }
 
 TEST(Account, TellsPublishedAndPracticeRowsApart) {
-  EXPECT_EQ(statuses(estimate_of("routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nexpect 7\n"
-                                 "element 2 figure\nparts otter\nexpect 8.5\n")),
-            "invented: panels session figure-mark, kinds figure,; practice: parts otter,; published: parts heron,; ");
+  EXPECT_EQ(statuses(estimate_of(
+                "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nexpect 7\n"
+                "element 2 figure\nparts otter\nexpect 8.5\n")),
+            "invented: panels session figure-mark, kinds figure,; practice: parts otter,; published: parts "
+            "heron,; ");
 }
 
 TEST(Account, TellsWhatIsWeighedTogether) {
@@ -240,7 +285,8 @@ TEST(Account, TellsWhatIsWeighedTogether) {
 }
 
 TEST(Account, ReadsAnAspectThatIsCalledTotalOrAsAnElementsPath) {
-  const ValueSet set = kit::Tables().replace("panels.csv", "open,performance,,Performance", "open,total,,Overall").load();
+  const ValueSet set =
+      kit::Tables().replace("panels.csv", "open,performance,,Performance", "open,total,,Overall").load();
   const Account told = estimate_of(replaced(reeds, "performance 8.00", "total 8.00"), set);
   EXPECT_EQ(told.aspects[1].title, "Overall");
   EXPECT_EQ(told.aspects[1].points, "24.0000");

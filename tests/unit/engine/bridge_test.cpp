@@ -24,8 +24,8 @@ Bridge bridge_of(const ReadSheet& sheet, const Wish& wish = {}) {
 std::string told(const Bridge& bridge) {
   std::string text;
   for (const BridgeStep& step : bridge.steps) {
-    text += std::string(word_of(step.cause)) + " " + step.label + " " + step.before + " > " + step.after + ": " +
-            step.change.text() + "\n";
+    text += std::string(word_of(step.cause)) + " " + step.label + " " + step.before + " > " + step.after +
+            ": " + step.change.text() + "\n";
   }
   return text;
 }
@@ -79,12 +79,14 @@ TEST(Bridge, LeavesOutWhatIsTheSameOnBothSides) {
 }
 
 TEST(Bridge, GivesSyncErrorsOfARunBackWhenThePanelSawNone) {
-  const ReadSheet sheet(reeds + "run 2026-04-14\nsync: clear\n" + replaced(tarn_open, "sync: small x4\n", ""), pond());
+  const ReadSheet sheet(reeds + "run 2026-04-14\nsync: clear\n" + replaced(tarn_open, "sync: small x4\n", ""),
+                        pond());
   EXPECT_EQ(bridge_of(sheet).by_cause(Cause::sync), points("0.5"));
 }
 
 TEST(Bridge, LeadsFromOneOptionToAnother) {
-  const ReadSheet sheet(replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
+  const ReadSheet sheet(
+      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
   const Routine& routine = sheet.routine();
   EXPECT_EQ(told(bridge(routine, expected(routine, {}), expected(routine, {{1}, {}}))),
             "difficulty 1 Ripple 1.80 > 1.30: -3.75\n"
@@ -92,9 +94,10 @@ TEST(Bridge, LeadsFromOneOptionToAnother) {
 }
 
 TEST(Bridge, GivesADifficultyItsShareWhereMarksAreWeighed) {
-  const std::string session = "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 ratio\nparts spin-a\nexpect 7\n"
-                              "element 2 ratio\nparts spin-b\nexpect 8\n"
-                              "panel 2026-05-09\nelement 1: 7 7 7 7 7\nelement 2 base: 8 8 8 8 8\n";
+  const std::string session =
+      "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 ratio\nparts spin-a\nexpect 7\n"
+      "element 2 ratio\nparts spin-b\nexpect 8\n"
+      "panel 2026-05-09\nelement 1: 7 7 7 7 7\nelement 2 base: 8 8 8 8 8\n";
   const Bridge steps = bridge_of(ReadSheet(session, pond()));
   // (7 x 0.9 + 8 x 1.4) / 2.3 x 10 = 76.0870; (7 x 0.9 + 8 x 0.3) / 1.2 x 10 = 72.5
   EXPECT_EQ(told(steps), "difficulty 2 Ratio 1.40 > 0.30: -3.587\n");
@@ -105,29 +108,36 @@ class RandomSheet {
  public:
   explicit RandomSheet(std::mt19937& random) : random_(random) {}
 
-  std::string in(const std::string& event, int judges, const std::string& kind, int steps, const std::string& base) {
-    std::string routine = "routine \"Reeds\"\nevent " + event + "\nvalues pond\n", panel = "panel 2026-05-09\n";
+  std::string in(const std::string& event, int judges, const std::string& kind, int steps,
+                 const std::string& base) {
+    std::string routine = "routine \"Reeds\"\nevent " + event + "\nvalues pond\n",
+                panel = "panel 2026-05-09\n";
     const int elements = 1 + up_to(4);
     for (int i = 1; i <= elements; ++i) {
       const std::string name = "element " + std::to_string(i);
       const std::string what = event == "mixed" && up_to(1) == 0 ? "figure" : kind;
-      routine += name + " " + what + "\ndifficulty " + std::to_string(up_to(3)) + "." + std::to_string(up_to(99)) + "\n";
+      routine += name + " " + what + "\ndifficulty " + std::to_string(up_to(3)) + "." +
+                 std::to_string(up_to(99)) + "\n";
       routine += "expect " + mark(steps) + "\n";
       panel += name + (what == "figure" || up_to(2) > 0 ? "" : base) + ":" + marks(judges, steps) + "\n";
     }
     std::string run;
     if (event == "open" || event == "mixed") {
-      routine += "impression choreography " + mark(steps) + (event == "open" ? ", performance " + mark(steps) : "") + "\n";
+      routine += "impression choreography " + mark(steps) +
+                 (event == "open" ? ", performance " + mark(steps) : "") + "\n";
       panel += "choreography:" + marks(judges, steps) + "\n";
       if (event == "open") panel += "performance:" + marks(judges, steps) + "\n";
       run = "run 2026-04-14\nsync: small x" + std::to_string(1 + up_to(4)) + "\n";
     }
-    return routine + run + panel + "sync: small x" + std::to_string(1 + up_to(9)) + ", clear\npenalty: bottom\n";
+    return routine + run + panel + "sync: small x" + std::to_string(1 + up_to(9)) +
+           ", clear\npenalty: bottom\n";
   }
 
  private:
   int up_to(int most) { return std::uniform_int_distribution<int>(0, most)(random_); }
-  std::string mark(int steps) { return Decimal::from_units(up_to(10 * steps) * (Decimal::one / steps)).text(); }
+  std::string mark(int steps) {
+    return Decimal::from_units(up_to(10 * steps) * (Decimal::one / steps)).text();
+  }
   std::string marks(int judges, int steps) {
     std::string text;
     for (int i = 0; i < judges; ++i) text += " " + mark(steps);
@@ -159,7 +169,8 @@ TEST(Bridge, SumsExactlyOnRandomSheetsUnderEveryWayOfCounting) {
         ASSERT_EQ(step.reached, reached) << text;
       }
       ASSERT_EQ(reached, *after.total) << text;
-      for (Cause cause : {Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty}) {
+      for (Cause cause :
+           {Cause::difficulty, Cause::execution, Cause::impression, Cause::sync, Cause::penalty}) {
         causes += steps.by_cause(cause);
       }
       ASSERT_EQ(steps.from + causes, steps.to) << text;

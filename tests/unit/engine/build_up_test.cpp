@@ -96,8 +96,9 @@ TEST(BuildUp, TellsWhatBecameOfEachJudgesMark) {
   EXPECT_EQ(told(tree, "element 1 judge 4"), "judge 4 7.00 (dropped: lowest)");
   EXPECT_EQ(told(tree, "element 1 judge 5"), "judge 5 7.75 (dropped: highest)");
   EXPECT_EQ(told(tree, "element 2 mark"), "mark 6.8333 = mean of 3 kept marks: 20.50 / 3");
-  EXPECT_EQ(told(tree, "element 2 credited"),
-            "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");
+  EXPECT_EQ(
+      told(tree, "element 2 credited"),
+      "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");
   EXPECT_EQ(told(tree, "element 2 difficulty"), "declared difficulty 2.70 = base + sum(parts) = 0.5 + 2.2");
   EXPECT_EQ(told(tree), "Total 66.3167 = 13.0500 + 3.4167 + 28.0000 + 24.2500 - 0.4000 - 2.0000");
 }
@@ -109,16 +110,19 @@ TEST(BuildUp, TellsWhatARunTookFromTheMark) {
   EXPECT_EQ(told(tree, "element 1 run 2026-04-14"),
             "run 2026-04-14 8.50 = 10 less the deductions, in steps of 0.25 (Tuesday)");
   EXPECT_EQ(told(tree, "element 1 bent-knee"), "Bent knee, small -0.25");
-  EXPECT_EQ(told(tree, "element 1 bent-knee 2"), "Bent knee, large x2 -1.25 (no more than 1.5 for this fault)");
+  EXPECT_EQ(told(tree, "element 1 bent-knee 2"),
+            "Bent knee, large x2 -1.25 (no more than 1.5 for this fault)");
   EXPECT_EQ(told(tree, "element 2 lost spin-b"), "lost spin-b  (base mark)");
-  EXPECT_EQ(told(tree, "element 2 credited"),
-            "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");
+  EXPECT_EQ(
+      told(tree, "element 2 credited"),
+      "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");
 }
 
 TEST(BuildUp, TellsTheMeanOfSeveralRuns) {
   const ReadSheet sheet(reeds + runs, pond());
   const Step tree = estimate_of(sheet.routine(), {{}, {RunWish::Which::mean, {}}});
-  EXPECT_EQ(told(tree, "element 1 mark"), "mark 9.25 (mean of 2 runs, in steps of 0.25)");  // (8.5 + 9.75) / 2 = 9.125
+  EXPECT_EQ(told(tree, "element 1 mark"),
+            "mark 9.25 (mean of 2 runs, in steps of 0.25)");  // (8.5 + 9.75) / 2 = 9.125
   EXPECT_NE(tree.at("element 1 run 2026-04-14"), nullptr);
   EXPECT_NE(tree.at("element 1 run 2026-04-21"), nullptr);
 }
@@ -157,15 +161,18 @@ TEST(BuildUp, TellsHowMarksAreWeighedByDifficulty) {
   const Step tree = recorded_of(sheet.routine(), sheet.routine().panels[0]);
   EXPECT_EQ(told(tree, "element 1"), "Heron  = (21.1 / 3) x 2.10, weighed with the others");
   EXPECT_EQ(told(tree, "elements"),
-            "Elements together 66.4667 = ((21.1 / 3) x 2.1 + (18.2 / 3) x 1.4) / (2.1 + 1.4) x 10, rounded half-up to 4 "
+            "Elements together 66.4667 = ((21.1 / 3) x 2.1 + (18.2 / 3) x 1.4) / (2.1 + 1.4) x 10, rounded "
+            "half-up to 4 "
             "places");
   EXPECT_EQ(told(tree), "Total 66.4667 = 66.4667");
 }
 
 TEST(BuildUp, SaysWhenNothingWasCreditedToWeighBy) {
-  const ReadSheet sheet(replaced(replaced(session, "parts heron", "difficulty 0"), "parts otter", "difficulty 0"), pond());
+  const ReadSheet sheet(
+      replaced(replaced(session, "parts heron", "difficulty 0"), "parts otter", "difficulty 0"), pond());
   EXPECT_EQ(told(estimate_of(sheet.routine()), "elements"),
-            "Elements together  = ((21 / 3) x 0 + (25.5 / 3) x 0) / (0 + 0) x 10, rounded half-up to 4 places (every "
+            "Elements together  = ((21 / 3) x 0 + (25.5 / 3) x 0) / (0 + 0) x 10, rounded half-up to 4 "
+            "places (every "
             "credited difficulty is 0)");
 }
 
@@ -242,16 +249,17 @@ TEST_P(BuildUpOf, ReadsEveryValueBackAsANumber) {
 
 INSTANTIATE_TEST_SUITE_P(
     Sheets, BuildUpOf,
-    testing::Values(reeds, reeds + runs + tarn_open, session,
-                    replaced(reeds, "spin-a, hold", "hold, spin-a, hold") + runs + tarn_open,
-                    replaced(replaced(reeds, "expect 7.5\n", ""), ", performance 8.00", ""),
-                    std::string("routine \"Reeds\"\nevent mixed\nvalues pond\n"
-                                "element 1 figure\nparts heron\nexpect 7\nelement 2 hybrid\nparts spin-a\nexpect 8\n"
-                                "element 3 figure\nparts otter\nexpect 8.5\nimpression choreography 6\n"),
-                    std::string("routine \"Reeds\"\nevent plain\nvalues pond\nelement 1 hybrid\nparts spin-a\n"
-                                "panel 2026-05-09\nelement 1: 7 7.5 8 8.5 -\n"),
-                    std::string("routine \"Reeds\"\nevent whole\nvalues pond\nelement 1 hybrid\nparts spin-a\n"
-                                "impression choreography 7.5, performance 8\n")));
+    testing::Values(
+        reeds, reeds + runs + tarn_open, session,
+        replaced(reeds, "spin-a, hold", "hold, spin-a, hold") + runs + tarn_open,
+        replaced(replaced(reeds, "expect 7.5\n", ""), ", performance 8.00", ""),
+        std::string("routine \"Reeds\"\nevent mixed\nvalues pond\n"
+                    "element 1 figure\nparts heron\nexpect 7\nelement 2 hybrid\nparts spin-a\nexpect 8\n"
+                    "element 3 figure\nparts otter\nexpect 8.5\nimpression choreography 6\n"),
+        std::string("routine \"Reeds\"\nevent plain\nvalues pond\nelement 1 hybrid\nparts spin-a\n"
+                    "panel 2026-05-09\nelement 1: 7 7.5 8 8.5 -\n"),
+        std::string("routine \"Reeds\"\nevent whole\nvalues pond\nelement 1 hybrid\nparts spin-a\n"
+                    "impression choreography 7.5, performance 8\n")));
 
 }  // namespace
 }  // namespace landdrill

@@ -37,7 +37,8 @@ TEST_F(DifficultyOf, AddsTheBaseAndEveryPartAsOftenAsItIsSwum) {
 }
 
 TEST_F(DifficultyOf, SumsAndCountsTheFamiliesOfTheParts) {
-  const FormulaInput input = formula_input(of({{"hold", 2}, {"spin-a", 1}, {"spin-b", 1}}), *set_.kinds.find("hybrid"));
+  const FormulaInput input =
+      formula_input(of({{"hold", 2}, {"spin-a", 1}, {"spin-b", 1}}), *set_.kinds.find("hybrid"));
   EXPECT_EQ(input.base, number("0.5"));
   EXPECT_EQ(input.sum, number("3.1"));
   EXPECT_EQ(input.count, 4);
@@ -75,7 +76,8 @@ TEST_F(DifficultyOf, IsWhatTheSheetStatesWhateverThePartsAre) {
 }
 
 TEST_F(DifficultyOf, IsNoneWithTheReasonWhenTheFormulaGivesNoNumber) {
-  EXPECT_EQ(declared_text(of({{"hold", 1}}), *set_.kinds.find("ratio")), "none: divides by count(spins), which is 0");
+  EXPECT_EQ(declared_text(of({{"hold", 1}}), *set_.kinds.find("ratio")),
+            "none: divides by count(spins), which is 0");
 }
 
 TEST_F(DifficultyOf, IsNoneWithTheReasonWhenTheKindHasNoFormula) {

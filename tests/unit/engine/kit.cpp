@@ -20,9 +20,11 @@ ValueSet loaded(const TableFiles& files) {
 
 ValueSet read_shipped(const std::string& name) {
   TableFiles files{name, "tables/data/" + name + "/", {}};
-  for (const auto& entry : std::filesystem::directory_iterator(std::filesystem::path(LANDDRILL_DATA) / name)) {
+  for (const auto& entry :
+       std::filesystem::directory_iterator(std::filesystem::path(LANDDRILL_DATA) / name)) {
     std::ifstream in(entry.path(), std::ios::binary);
-    files.files.push_back({entry.path().filename().string(), std::string(std::istreambuf_iterator<char>(in), {})});
+    files.files.push_back(
+        {entry.path().filename().string(), std::string(std::istreambuf_iterator<char>(in), {})});
   }
   return loaded(files);
 }
@@ -87,7 +89,9 @@ Tables& Tables::add(std::string_view file, std::string_view row) {
   return *this;
 }
 
-ValueSet Tables::load() const { return loaded(files_); }
+ValueSet Tables::load() const {
+  return loaded(files_);
+}
 
 const ValueSet& pond() {
   static const ValueSet set = Tables().load();
@@ -108,15 +112,17 @@ const Routine& ReadSheet::routine() const {
 std::string ReadSheet::complaints() const {
   std::string text;
   for (const Diagnostic& one : resolved_.diagnostics.list()) {
-    text += std::to_string(one.at.line) + ":" + std::to_string(one.at.column) + " found " + one.found + "; expected " +
-            one.expected + " [" + std::string(code_of(one.problem)) + "]";
+    text += std::to_string(one.at.line) + ":" + std::to_string(one.at.column) + " found " + one.found +
+            "; expected " + one.expected + " [" + std::string(code_of(one.problem)) + "]";
     if (!one.hint.empty()) text += " hint: " + one.hint;
     text += "\n";
   }
   return text;
 }
 
-std::string complaints(const std::string& text) { return ReadSheet(text, pond()).complaints(); }
+std::string complaints(const std::string& text) {
+  return ReadSheet(text, pond()).complaints();
+}
 
 std::string expected_total(const Routine& routine, const Wish& wish) {
   const Score result = score(routine, expected(routine, wish));

@@ -2,7 +2,8 @@
 //
 //   ReadSheet reeds(kit::reeds, kit::pond());
 //   reeds.routine().elements.size()      // 2
-//   reeds.complaints()                   // "7:9 found the part \"spin-c\"; expected a part of pond [unknown-part]"
+//   reeds.complaints()                   // "7:9 found the part \"spin-c\"; expected a part of pond
+//   [unknown-part]"
 #pragma once
 
 #include <string>
@@ -16,10 +17,18 @@ namespace landdrill::kit {
 
 // Numbers as typed in a test: mark("7.25").
 Decimal number(std::string_view text);
-inline Mark mark(std::string_view text) { return Mark(number(text)); }
-inline Difficulty difficulty(std::string_view text) { return Difficulty(number(text)); }
-inline Points points(std::string_view text) { return Points(number(text)); }
-inline Factor factor(std::string_view text) { return Factor(number(text)); }
+inline Mark mark(std::string_view text) {
+  return Mark(number(text));
+}
+inline Difficulty difficulty(std::string_view text) {
+  return Difficulty(number(text));
+}
+inline Points points(std::string_view text) {
+  return Points(number(text));
+}
+inline Factor factor(std::string_view text) {
+  return Factor(number(text));
+}
 // "7.25 7.50 - 7.00" -> the marks of a panel, `-` for a judge who is missing.
 JudgeMarks marks(std::string_view text);
 

@@ -110,7 +110,8 @@ TEST(Panel, MultipliesFirstDividesOnceAndRoundsOnce) {
   const KeptMarks kept = keep(rule, marks("7.25 7.50 7.25 7.00 7.75"));  // 22 / 3
   EXPECT_EQ(element_points(rule, kept, difficulty("3.85")).text(), "19.7633");
   rule.weight = factor("3");
-  EXPECT_EQ(element_points(rule, kept, difficulty("3.85")).text(), "84.7");  // a mean of 7.3333 would give 84.6996
+  EXPECT_EQ(element_points(rule, kept, difficulty("3.85")).text(),
+            "84.7");  // a mean of 7.3333 would give 84.6996
   EXPECT_EQ(plain_points(rule, kept).text(), "22");
 }
 

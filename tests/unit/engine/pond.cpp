@@ -3,8 +3,8 @@
 
 namespace landdrill::kit {
 
-// open: marks x difficulty, two aspects. session: weighted by difficulty. plain: marks alone. mixed: figures weighted,
-// the rest times difficulty. whole: only the routine as a whole is marked.
+// open: marks x difficulty, two aspects. session: weighted by difficulty. plain: marks alone. mixed: figures
+// weighted, the rest times difficulty. whole: only the routine as a whole is marked.
 Tables::Tables() {
   files_.name = "pond";
   files_.files = {
@@ -50,20 +50,26 @@ Tables::Tables() {
        "open,,spins,1,,invented for tests,invented\n"
        "session,figure,,2,2,invented for tests,invented\n"},
       {"panels.csv",
-       "event,aspect,kind,title,per,judges,drop_high,drop_low,combine,step,least,most,use,weight,places,rounding,"
+       "event,aspect,kind,title,per,judges,drop_high,drop_low,combine,step,least,most,use,weight,places,"
+       "rounding,"
        "missing,missing_step,source,status\n"
-       "open,execution,,Execution,element,5,1,1,mean,0.25,0,10,times-difficulty,1,4,half-up,mean,0.25,invented for "
+       "open,execution,,Execution,element,5,1,1,mean,0.25,0,10,times-difficulty,1,4,half-up,mean,0.25,"
+       "invented for "
        "tests,invented\n"
-       "open,choreography,,Choreography,routine,5,1,1,mean,0.25,0,10,plain,4,4,half-up,mean,0.25,invented for "
+       "open,choreography,,Choreography,routine,5,1,1,mean,0.25,0,10,plain,4,4,half-up,mean,0.25,invented "
+       "for "
        "tests,invented\n"
        "open,performance,,Performance,routine,5,1,1,mean,0.25,0,10,plain,3,4,half-up,mean,0.25,invented for "
        "tests,invented\n"
-       "session,figure-mark,,Figure marks,element,5,1,1,mean,0.1,0,10,weighted,10,4,half-up,refuse,,invented for "
+       "session,figure-mark,,Figure marks,element,5,1,1,mean,0.1,0,10,weighted,10,4,half-up,refuse,,invented "
+       "for "
        "tests,invented\n"
        "plain,award,,Award,element,5,1,1,sum,0.5,0,10,plain,2,2,half-up,fewer,,invented for tests,invented\n"
-       "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,times-difficulty,1.1,4,half-up,fewer,,invented for "
+       "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,times-difficulty,1.1,4,half-up,fewer,,"
+       "invented for "
        "tests,invented\n"
-       "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,weighted,4,4,half-up,fewer,,invented for "
+       "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,weighted,4,4,half-up,fewer,,invented "
+       "for "
        "tests,invented\n"
        "mixed,choreography,,Choreography,routine,3,0,0,mean,0.1,0,10,plain,3,4,half-up,fewer,,invented for "
        "tests,invented\n"
@@ -93,19 +99,19 @@ Tables::Tables() {
 
 // 0.5 + 0.9 + 0.4 = 1.8, x 7.5 = 13.5; 0.5 + 1.4 + 0.8 = 2.7, x 7 = 18.9; 4 x 7.5 + 3 x 8 = 54.
 const std::string reeds =
-    "routine \"Reeds\"\n"                                   // 1
-    "event open\n"                                          // 2
-    "values pond\n"                                         // 3
-    "tempo 120\n"                                           // 4
-    "swimmers 1\n"                                          // 5
-    "element 1 hybrid \"Ripple\"\n"                         // 6
-    "parts spin-a, hold\n"                                  // 7
-    "counts 32 under, 64 surface\n"                         // 8
-    "expect 7.5\n"                                          // 9
-    "element 2 hybrid\n"                                    // 10
-    "parts spin-b, hold x2\n"                               // 11
-    "counts 24 under\n"                                     // 12
-    "expect 7\n"                                            // 13
-    "impression choreography 7.50, performance 8.00\n";     // 14
+    "routine \"Reeds\"\n"                                // 1
+    "event open\n"                                       // 2
+    "values pond\n"                                      // 3
+    "tempo 120\n"                                        // 4
+    "swimmers 1\n"                                       // 5
+    "element 1 hybrid \"Ripple\"\n"                      // 6
+    "parts spin-a, hold\n"                               // 7
+    "counts 32 under, 64 surface\n"                      // 8
+    "expect 7.5\n"                                       // 9
+    "element 2 hybrid\n"                                 // 10
+    "parts spin-b, hold x2\n"                            // 11
+    "counts 24 under\n"                                  // 12
+    "expect 7\n"                                         // 13
+    "impression choreography 7.50, performance 8.00\n";  // 14
 
 }  // namespace landdrill::kit

@@ -1,4 +1,5 @@
-// What the value set does not say yet: an error at the place of the sheet that needs it, and a list for the coach.
+// What the value set does not say yet: an error at the place of the sheet that needs it, and a list for the
+// coach.
 #include <gtest/gtest.h>
 
 #include "tests/unit/engine/kit.h"
@@ -13,7 +14,8 @@ using kit::replaced;
 
 const std::string run = "run 2026-04-14\n";      // line 15
 const std::string panel = "panel 2026-05-09\n";  // line 15
-const std::string fill_in = " hint: put in what your catalogue says; `values missing` lists every gap of a sheet\n";
+const std::string fill_in =
+    " hint: put in what your catalogue says; `values missing` lists every gap of a sheet\n";
 
 // "parts untold value, kinds figure base"
 std::string gaps(const std::string& text) {
@@ -28,13 +30,16 @@ std::string gaps(const std::string& text) {
 
 TEST(ResolveGaps, NamesThePartThatHasNoValue) {
   EXPECT_EQ(complaints(replaced(reeds, "spin-a, hold", "spin-a, untold")),
-            "7:15 found untold with no value in parts.csv of pond; expected a value there [value-missing]" + fill_in);
+            "7:15 found untold with no value in parts.csv of pond; expected a value there [value-missing]" +
+                fill_in);
 }
 
 TEST(ResolveGaps, ListsEachGapOnceInTheOrderOfTheSheet) {
-  const std::string sheet = replaced(replaced(reeds, "spin-a, hold", "untold-too, untold"), "spin-b, hold x2", "spin-b, untold x2");
+  const std::string sheet =
+      replaced(replaced(reeds, "spin-a, hold", "untold-too, untold"), "spin-b, hold x2", "spin-b, untold x2");
   EXPECT_EQ(gaps(sheet), "parts untold-too value, parts untold value");
-  EXPECT_EQ(ReadSheet(sheet, kit::pond()).resolved().diagnostics.errors(), 3u);  // a message for each place all the same
+  EXPECT_EQ(ReadSheet(sheet, kit::pond()).resolved().diagnostics.errors(),
+            3u);  // a message for each place all the same
 }
 
 TEST(ResolveGaps, NeedsNoValueWhereTheDifficultyIsStated) {
@@ -42,19 +47,24 @@ TEST(ResolveGaps, NeedsNoValueWhereTheDifficultyIsStated) {
 }
 
 TEST(ResolveGaps, NamesTheKindThatHasNoFormula) {
-  const std::string unpriced = replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 unpriced\nparts hold");
-  EXPECT_EQ(complaints(unpriced),
-            "10:9 found unpriced with no formula in kinds.csv of pond; expected a formula there [value-missing]" + fill_in);
+  const std::string unpriced =
+      replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 unpriced\nparts hold");
+  EXPECT_EQ(
+      complaints(unpriced),
+      "10:9 found unpriced with no formula in kinds.csv of pond; expected a formula there [value-missing]" +
+          fill_in);
   EXPECT_EQ(gaps(unpriced), "kinds unpriced formula");
 }
 
 TEST(ResolveGaps, NamesTheKindWhoseFormulaNeedsABaseMarkThatIsNotThere) {
-  EXPECT_EQ(gaps(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 half-priced\nparts hold")),
-            "kinds half-priced base");
+  EXPECT_EQ(
+      gaps(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 half-priced\nparts hold")),
+      "kinds half-priced base");
 }
 
 TEST(ResolveGaps, NeedsABaseMarkOnlyWhereItIsCredited) {
-  const std::string figure = replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 figure\nparts heron");
+  const std::string figure =
+      replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 figure\nparts heron");
   EXPECT_EQ(gaps(figure + run + "element 2: clean\n"), "");
   EXPECT_EQ(gaps(figure + run + "element 2 base: clean\n"), "kinds figure base");
   EXPECT_EQ(gaps(figure + run + "element 2: lost heron\n"), "kinds figure base");
@@ -67,11 +77,14 @@ TEST(ResolveGaps, NamesTheWeightThatThePanelLacks) {
 }
 
 TEST(ResolveGaps, NamesSyncErrorsAndPenaltiesWithoutPoints) {
-  EXPECT_EQ(gaps(reeds + panel + "sync: untold\npenalty: untold x2\n"), "sync untold points, penalties untold points");
+  EXPECT_EQ(gaps(reeds + panel + "sync: untold\npenalty: untold x2\n"),
+            "sync untold points, penalties untold points");
 }
 
 TEST(ResolveGaps, ScoresNothingWhileAGapIsOpen) {
-  EXPECT_FALSE(ReadSheet(replaced(reeds, "spin-a, hold", "spin-a, untold"), kit::pond()).resolved().routine.has_value());
+  EXPECT_FALSE(ReadSheet(replaced(reeds, "spin-a, hold", "spin-a, untold"), kit::pond())
+                   .resolved()
+                   .routine.has_value());
 }
 
 }  // namespace

@@ -20,14 +20,16 @@ TEST(ResolveNumbers, ReadsADecimalCommaAsAPoint) {
 }
 
 TEST(ResolveNumbers, RefusesANumberOfMorePlacesThanAreExact) {
-  EXPECT_EQ(complaints(replaced(reeds, "expect 7.5", "expect 7.1234567")),
-            "9:8 found the mark \"7.1234567\"; expected a number with at most six decimal places and not above "
-            "9000000000000 [bad-number]\n");
+  EXPECT_EQ(
+      complaints(replaced(reeds, "expect 7.5", "expect 7.1234567")),
+      "9:8 found the mark \"7.1234567\"; expected a number with at most six decimal places and not above "
+      "9000000000000 [bad-number]\n");
 }
 
 TEST(ResolveNumbers, RefusesWhatCannotBeCounted) {
-  EXPECT_EQ(complaints(replaced(reeds, "element 1 ", "element 1001 ")),
-            "6:9 found the number of the element \"1001\"; expected a whole number from 1 to 1000 [bad-number]\n");
+  EXPECT_EQ(
+      complaints(replaced(reeds, "element 1 ", "element 1001 ")),
+      "6:9 found the number of the element \"1001\"; expected a whole number from 1 to 1000 [bad-number]\n");
   EXPECT_EQ(complaints(replaced(reeds, "32 under", "32000 under")),
             "8:8 found the counts \"32000\"; expected a whole number from 0 to 10000 [bad-number]\n");
   EXPECT_EQ(complaints(replaced(reeds, "swimmers 1", "swimmers 0")),
@@ -84,51 +86,66 @@ TEST(ResolveNumbers, LetsTheCoachMarkAnAspectBetweenTwoSteps) {
 }
 
 TEST(ResolveNumbers, RefusesAMissingJudgeWhenTheRuleSaysSo) {
-  EXPECT_EQ(complaints("routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nelement 2 figure\n"
-                       "parts otter\npanel 2026-05-09\nelement 1: 7 - 7 7 7\n"),
-            "9:9 found a missing judge (-); expected a mark from every judge of figure-mark [judge-missing] "
-            "hint: panels.csv of pond says `refuse` for a missing judge\n");
+  EXPECT_EQ(
+      complaints(
+          "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nelement 2 figure\n"
+          "parts otter\npanel 2026-05-09\nelement 1: 7 - 7 7 7\n"),
+      "9:9 found a missing judge (-); expected a mark from every judge of figure-mark [judge-missing] "
+      "hint: panels.csv of pond says `refuse` for a missing judge\n");
 }
 
 TEST(ResolveNumbers, WantsEnoughJudgesToKeepAMark) {
-  EXPECT_EQ(complaints(reeds + panel + "element 1: - - - - -\n"),
-            "16:9 found marks from 0 of 5 judges; expected at least 1, so that a mark is kept [judge-missing]\n");
-  EXPECT_EQ(complaints(reeds + panel + "element 1: 7 - - - -\n"), "");  // the mean of the others fills the rest
-  const std::string plain = "routine \"Reeds\"\nevent plain\nvalues pond\nelement 1 hybrid\nparts spin-a, hold\npanel 2026-05-09\n";
-  EXPECT_EQ(complaints(plain + "element 1: 7 7 - - -\n"),
-            "7:9 found marks from 2 of 5 judges; expected at least 3, so that a mark is kept [judge-missing]\n");
+  EXPECT_EQ(
+      complaints(reeds + panel + "element 1: - - - - -\n"),
+      "16:9 found marks from 0 of 5 judges; expected at least 1, so that a mark is kept [judge-missing]\n");
+  EXPECT_EQ(complaints(reeds + panel + "element 1: 7 - - - -\n"),
+            "");  // the mean of the others fills the rest
+  const std::string plain =
+      "routine \"Reeds\"\nevent plain\nvalues pond\nelement 1 hybrid\nparts spin-a, hold\npanel 2026-05-09\n";
+  EXPECT_EQ(
+      complaints(plain + "element 1: 7 7 - - -\n"),
+      "7:9 found marks from 2 of 5 judges; expected at least 3, so that a mark is kept [judge-missing]\n");
   EXPECT_EQ(complaints(plain + "element 1: 7 7 7 - -\n"), "");
 }
 
 TEST(ResolveNumbers, AsksForPartsOrADifficulty) {
   EXPECT_EQ(complaints(replaced(reeds, "parts spin-a, hold\n", "")),
-            "6:9 found an element with nothing that gives it a difficulty; expected a line `parts ...`, or `difficulty` "
+            "6:9 found an element with nothing that gives it a difficulty; expected a line `parts ...`, or "
+            "`difficulty` "
             "with the declared value [no-difficulty]\n");
   EXPECT_EQ(complaints(replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nexpect 8\n")),
-            "10:9 found an element with nothing that gives it a difficulty; expected a line `parts ...`, or `difficulty` "
+            "10:9 found an element with nothing that gives it a difficulty; expected a line `parts ...`, or "
+            "`difficulty` "
             "with the declared value [no-difficulty]\n");
   EXPECT_EQ(complaints(replaced(reeds, "parts spin-a, hold\n", "difficulty 1.8\n")), "");
 }
 
 TEST(ResolveNumbers, SaysWhyAFormulaGivesNoDifficulty) {
-  const std::string ratio = replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 ratio\nparts hold");
+  const std::string ratio =
+      replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 ratio\nparts hold");
   EXPECT_EQ(complaints(ratio),
-            "10:9 found no difficulty by the formula of ratio: divides by count(spins), which is 0; expected a difficulty "
+            "10:9 found no difficulty by the formula of ratio: divides by count(spins), which is 0; expected "
+            "a difficulty "
             "of 0 or more [formula-fails] hint: look at the formula in kinds.csv of pond\n");
-  const std::string sunk = replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 sunk\nparts hold");
-  EXPECT_EQ(complaints(sunk),
-            "10:9 found no difficulty by the formula of sunk: it gives -0.6; expected a difficulty of 0 or more "
-            "[formula-fails] hint: look at the formula in kinds.csv of pond\n");
+  const std::string sunk =
+      replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 sunk\nparts hold");
+  EXPECT_EQ(
+      complaints(sunk),
+      "10:9 found no difficulty by the formula of sunk: it gives -0.6; expected a difficulty of 0 or more "
+      "[formula-fails] hint: look at the formula in kinds.csv of pond\n");
 }
 
 TEST(ResolveNumbers, DoesNotBlameTheFormulaForAPartInError) {
-  EXPECT_EQ(complaints(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 ratio\nparts spin-c, hold")),
-            "11:7 found the part \"spin-c\"; expected a part of pond [unknown-part] hint: the nearest are spin-a, spin-b\n");
+  EXPECT_EQ(complaints(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2",
+                                "element 2 ratio\nparts spin-c, hold")),
+            "11:7 found the part \"spin-c\"; expected a part of pond [unknown-part] hint: the nearest are "
+            "spin-a, spin-b\n");
 }
 
 TEST(ResolveNumbers, ReportsADifficultyTooLargeToStayExact) {
-  EXPECT_EQ(complaints(replaced(reeds, "hold x2", "vast x2")),
-            "10:9 found a difficulty too large to stay exact; expected one below 9000000000000 [too-large]\n");
+  EXPECT_EQ(
+      complaints(replaced(reeds, "hold x2", "vast x2")),
+      "10:9 found a difficulty too large to stay exact; expected one below 9000000000000 [too-large]\n");
 }
 
 TEST(ResolveNumbers, NeverGivesAWrongScoreForANumberTooLargeToStayExact) {
@@ -137,8 +154,9 @@ TEST(ResolveNumbers, NeverGivesAWrongScoreForANumberTooLargeToStayExact) {
 }
 
 TEST(ResolveNumbers, ScoresNothingFromALineInError) {
-  for (const std::string& wrong : {reeds + panel + "element 1: 7 7 7 7\n", reeds + panel + "element 1: 7 7.3 7 7 7\n",
-                                   replaced(reeds, "expect 7.5", "expect 11"), replaced(reeds, "spin-a", "spin-x")}) {
+  for (const std::string& wrong :
+       {reeds + panel + "element 1: 7 7 7 7\n", reeds + panel + "element 1: 7 7.3 7 7 7\n",
+        replaced(reeds, "expect 7.5", "expect 11"), replaced(reeds, "spin-a", "spin-x")}) {
     const ReadSheet sheet(wrong, kit::pond());
     EXPECT_EQ(sheet.resolved().diagnostics.errors(), 1u) << wrong;
     EXPECT_FALSE(sheet.resolved().routine.has_value()) << wrong;

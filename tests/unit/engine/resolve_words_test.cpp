@@ -15,7 +15,8 @@ const std::string run = "run 2026-04-14\n";      // line 15
 const std::string panel = "panel 2026-05-09\n";  // line 15
 
 TEST(Resolve, TiesEveryWordOfTheSheetToItsRow) {
-  const ReadSheet sheet(reeds + run + "element 2: bent-knee small x2\nsync: clear\npenalty: bottom\n", kit::pond());
+  const ReadSheet sheet(reeds + run + "element 2: bent-knee small x2\nsync: clear\npenalty: bottom\n",
+                        kit::pond());
   const Routine& routine = sheet.routine();
   EXPECT_EQ(sheet.complaints(), "");
   EXPECT_EQ(routine.event, kit::pond().events.find("open"));
@@ -37,8 +38,9 @@ TEST(Resolve, AsksForTheEvent) {
 }
 
 TEST(Resolve, NamesTheNearestEvent) {
-  EXPECT_EQ(complaints(replaced(reeds, "event open", "event opne")),
-            "2:7 found the event \"opne\"; expected an event of pond [unknown-event] hint: the nearest is open\n");
+  EXPECT_EQ(
+      complaints(replaced(reeds, "event open", "event opne")),
+      "2:7 found the event \"opne\"; expected an event of pond [unknown-event] hint: the nearest is open\n");
 }
 
 TEST(Resolve, ListsTheEventsWhenNoneIsNear) {
@@ -70,13 +72,16 @@ TEST(Resolve, PutsTheCaretUnderTheWordInError) {
 
 TEST(Resolve, ListsTheMarksForTheWholeRoutineWhenOneIsUnknown) {
   EXPECT_EQ(complaints(replaced(reeds, "choreography 7.50", "chroeography 7.50")),
-            "14:12 found the mark for the whole routine \"chroeography\"; expected a mark for the whole routine of open "
+            "14:12 found the mark for the whole routine \"chroeography\"; expected a mark for the whole "
+            "routine of open "
             "[unknown-aspect] hint: the nearest is choreography\n");
-  EXPECT_EQ(complaints(reeds + run + "glitter: 7.50\n"),
-            "16:1 found the mark for the whole routine \"glitter\"; expected a mark for the whole routine of open "
-            "[unknown-aspect] hint: there are choreography, performance\n");
+  EXPECT_EQ(
+      complaints(reeds + run + "glitter: 7.50\n"),
+      "16:1 found the mark for the whole routine \"glitter\"; expected a mark for the whole routine of open "
+      "[unknown-aspect] hint: there are choreography, performance\n");
   EXPECT_EQ(complaints(reeds + panel + "execution: 7 7 7 7 7\n"),
-            "16:1 found the mark for the whole routine \"execution\"; expected a mark for the whole routine of open "
+            "16:1 found the mark for the whole routine \"execution\"; expected a mark for the whole routine "
+            "of open "
             "[unknown-aspect] hint: there are choreography, performance\n");
 }
 
@@ -95,15 +100,17 @@ TEST(Resolve, ListsTheSizesThatAFaultHas) {
 }
 
 TEST(Resolve, UnderstandsSizesAndUnderInAnyCase) {
-  const ReadSheet sheet(replaced(reeds, "32 under", "32 Under") + run + "element 1: bent-knee LARGE\n", kit::pond());
+  const ReadSheet sheet(replaced(reeds, "32 under", "32 Under") + run + "element 1: bent-knee LARGE\n",
+                        kit::pond());
   EXPECT_EQ(sheet.routine().runs[0].elements[0].faults[0].size, Size::large);
   EXPECT_TRUE(sheet.routine().elements[0].options[0].counts[0].under);
 }
 
 TEST(Resolve, NamesTheNearestClassOfSyncError) {
-  EXPECT_EQ(complaints(reeds + run + "sync: smal x2\n"),
-            "16:7 found the class of sync error \"smal\"; expected a class of sync error of pond [unknown-sync] "
-            "hint: the nearest is small\n");
+  EXPECT_EQ(
+      complaints(reeds + run + "sync: smal x2\n"),
+      "16:7 found the class of sync error \"smal\"; expected a class of sync error of pond [unknown-sync] "
+      "hint: the nearest is small\n");
 }
 
 TEST(Resolve, NamesTheNearestPenalty) {
@@ -120,14 +127,15 @@ TEST(Resolve, ListsTheElementsWhenARunOrAPanelNamesAnother) {
 }
 
 TEST(Resolve, DoesNotBlameARunOrAPanelForAnElementInError) {
-  EXPECT_EQ(complaints(replaced(reeds, "element 2 hybrid", "element 2 hibrid") + run + "element 2: clean\n" + panel +
-                       "element 2: 7 7 7 7 7\n"),
+  EXPECT_EQ(complaints(replaced(reeds, "element 2 hybrid", "element 2 hibrid") + run + "element 2: clean\n" +
+                       panel + "element 2: 7 7 7 7 7\n"),
             "10:11 found the kind of element \"hibrid\"; expected a kind of element of pond [unknown-kind] "
             "hint: the nearest is hybrid\n");
 }
 
 TEST(Resolve, StillReadsThePartsOfAnElementOfUnknownKind) {
-  EXPECT_EQ(complaints(replaced(replaced(reeds, "element 2 hybrid", "element 2 hibrid"), "spin-b, hold", "spin-c, hold")),
+  EXPECT_EQ(complaints(replaced(replaced(reeds, "element 2 hybrid", "element 2 hibrid"), "spin-b, hold",
+                                "spin-c, hold")),
             "10:11 found the kind of element \"hibrid\"; expected a kind of element of pond [unknown-kind] "
             "hint: the nearest is hybrid\n"
             "11:7 found the part \"spin-c\"; expected a part of pond [unknown-part] "
@@ -136,28 +144,31 @@ TEST(Resolve, StillReadsThePartsOfAnElementOfUnknownKind) {
 
 TEST(Resolve, RefusesMarksForAnElementThatTheEventDoesNotMark) {
   const std::string whole = "routine \"Reeds\"\nevent whole\nvalues pond\nelement 1 hybrid\nparts hold\n";
-  EXPECT_EQ(complaints(whole + "expect 7\n"),
-            "6:8 found an expected mark for a hybrid; expected no mark: no panel of whole marks such an element by "
-            "itself [no-element-panel]\n");
+  EXPECT_EQ(
+      complaints(whole + "expect 7\n"),
+      "6:8 found an expected mark for a hybrid; expected no mark: no panel of whole marks such an element by "
+      "itself [no-element-panel]\n");
   EXPECT_EQ(complaints(whole + "panel 2026-05-09\nelement 1: 7 7 7\n"),
             "7:9 found marks for a hybrid; expected none: no panel of whole marks such an element by itself "
             "[no-element-panel]\n");
 }
 
 TEST(Resolve, RefusesAPartWhoseFamilyDoesNotBelongIntoTheKind) {
-  EXPECT_EQ(complaints(replaced(reeds, "spin-a, hold", "heron, hold")),
-            "7:7 found the part \"heron\" of the family figures in a hybrid; expected a part that may stand in a "
-            "hybrid [wrong-family]\n");
+  EXPECT_EQ(
+      complaints(replaced(reeds, "spin-a, hold", "heron, hold")),
+      "7:7 found the part \"heron\" of the family figures in a hybrid; expected a part that may stand in a "
+      "hybrid [wrong-family]\n");
 }
 
 TEST(Resolve, CallsOnlyAPartOfTheElementLost) {
   EXPECT_EQ(complaints(reeds + run + "element 1: lost spin-b\n"),
-            "16:17 found a lost part \"spin-b\"; expected a part of element 1 [not-lost] hint: the nearest is spin-a\n");
+            "16:17 found a lost part \"spin-b\"; expected a part of element 1 [not-lost] hint: the nearest "
+            "is spin-a\n");
 }
 
 TEST(Resolve, ComplainsOfEveryMistakeInOneRun) {
-  const ReadSheet sheet(replaced(replaced(reeds, "spin-a", "spin-x"), "hold x2", "hodl") + run + "element 9: clean\n" +
-                            "sync: smal\n" + panel + "element 1: 7 7 7 7\n",
+  const ReadSheet sheet(replaced(replaced(reeds, "spin-a", "spin-x"), "hold x2", "hodl") + run +
+                            "element 9: clean\n" + "sync: smal\n" + panel + "element 1: 7 7 7 7\n",
                         kit::pond());
   EXPECT_EQ(sheet.resolved().diagnostics.errors(), 5u);
   EXPECT_FALSE(sheet.resolved().routine.has_value());

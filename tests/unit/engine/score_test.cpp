@@ -13,7 +13,9 @@ using kit::ReadSheet;
 using kit::reeds;
 using kit::replaced;
 
-Score expected_score(const ReadSheet& sheet) { return score(sheet.routine(), expected(sheet.routine(), {})); }
+Score expected_score(const ReadSheet& sheet) {
+  return score(sheet.routine(), expected(sheet.routine(), {}));
+}
 Score recorded_score(const ReadSheet& sheet) {
   return score(sheet.routine(), recorded(sheet.routine(), sheet.routine().panels.front(), {}));
 }
@@ -67,8 +69,11 @@ TEST(Score, TakesSyncErrorsAndPenaltiesOfARunOffTheEstimate) {
 }
 
 TEST(Score, CountsAPenaltyNoMoreOftenThanItsRowAllows) {
-  EXPECT_EQ(recorded_score(ReadSheet(reeds + panel + "penalty: overtime x3\n", pond())).penalties, points("1"));
-  EXPECT_EQ(recorded_score(ReadSheet(reeds + panel + "penalty: overtime, bottom, overtime\n", pond())).penalties, points("3"));
+  EXPECT_EQ(recorded_score(ReadSheet(reeds + panel + "penalty: overtime x3\n", pond())).penalties,
+            points("1"));
+  EXPECT_EQ(
+      recorded_score(ReadSheet(reeds + panel + "penalty: overtime, bottom, overtime\n", pond())).penalties,
+      points("3"));
 }
 
 TEST(Score, TakesTheMarksOfARunForTheWholeRoutineBeforeTheExpectedOnes) {
@@ -80,7 +85,8 @@ TEST(Score, TakesTheMarksOfARunForTheWholeRoutineBeforeTheExpectedOnes) {
 }
 
 TEST(Score, PricesTheOptionThatIsWished) {
-  const ReadSheet sheet(replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
+  const ReadSheet sheet(
+      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
   const Score result = score(sheet.routine(), expected(sheet.routine(), {{1}, {}}));
   EXPECT_EQ(result.elements[0], points("10.4"));  // 8 x 1.3
   EXPECT_EQ(result.elements[1], points("18.9"));
@@ -98,7 +104,8 @@ TEST(Score, HasNoTotalWhileAnAspectHasNoMark) {
   EXPECT_FALSE(result.aspects[1].has_value());
   EXPECT_FALSE(result.total.has_value());
   EXPECT_EQ(result.so_far, points("62.4"));
-  const Score seen = recorded_score(ReadSheet(reeds + replaced(panel, "choreography: 7 7 7 7 7\n", ""), pond()));
+  const Score seen =
+      recorded_score(ReadSheet(reeds + replaced(panel, "choreography: 7 7 7 7 7\n", ""), pond()));
   EXPECT_FALSE(seen.total.has_value());
   EXPECT_EQ(seen.so_far, points("40.8667"));
 }
@@ -118,7 +125,8 @@ TEST(Score, WeighsMarksByDifficultyOverTheRoutineAndRoundsOnce) {
 }
 
 TEST(Score, RoundsTheWeightedPointsOnlyAtTheEnd) {
-  const ReadSheet sheet(session + "panel 2026-05-09\nelement 1: 7 7.1 7 7 9\nelement 2: 6 6.1 6.1 6.3 6\n", pond());
+  const ReadSheet sheet(session + "panel 2026-05-09\nelement 1: 7 7.1 7 7 9\nelement 2: 6 6.1 6.1 6.3 6\n",
+                        pond());
   // (21.1 / 3 x 2.1 + 18.2 / 3 x 1.4) / 3.5 x 10 = 66.4666...
   EXPECT_EQ(recorded_score(sheet).total, points("66.4667"));
 }

@@ -13,7 +13,9 @@ using kit::ReadSheet;
 using kit::reeds;
 using kit::replaced;
 
-std::string eight_at(std::string_view tempo) { return round(seconds_of(8, number(tempo)), 3, Rounding::half_up).text(3); }
+std::string eight_at(std::string_view tempo) {
+  return round(seconds_of(8, number(tempo)), 3, Rounding::half_up).text(3);
+}
 
 TEST(Timing, TurnsEightCountsIntoSeconds) {
   EXPECT_EQ(eight_at("120"), "4.000");
@@ -24,7 +26,8 @@ TEST(Timing, TurnsEightCountsIntoSeconds) {
 
 TEST(Timing, AddsTheCountsOfElementsAndPassagesInTheOrderOfTheRoutine) {
   const ReadSheet sheet(
-      replaced(reeds, "element 2 hybrid\n", "passage \"Arms\"\ncounts 5 arms, 2 under\nelement 2 hybrid\n"), pond());
+      replaced(reeds, "element 2 hybrid\n", "passage \"Arms\"\ncounts 5 arms, 2 under\nelement 2 hybrid\n"),
+      pond());
   const Timing result = timing(sheet.routine(), {});
   ASSERT_EQ(result.items.size(), 3u);
   EXPECT_TRUE(result.items[0].item.is_element);
@@ -77,14 +80,16 @@ TEST(Timing, HasNoSecondsWithoutATempo) {
 }
 
 TEST(Timing, HasNoShareOfNoCounts) {
-  const Timing result = timing(ReadSheet("routine \"Reeds\"\nevent open\nvalues pond\n", pond()).routine(), {});
+  const Timing result =
+      timing(ReadSheet("routine \"Reeds\"\nevent open\nvalues pond\n", pond()).routine(), {});
   EXPECT_EQ(result.counts, 0);
   EXPECT_FALSE(result.under_share.has_value());
 }
 
 TEST(Timing, CountsTheOptionThatIsWished) {
-  const ReadSheet sheet(
-      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\ncounts 8 under\nexpect 8\n"), pond());
+  const ReadSheet sheet(replaced(reeds, "expect 7.5\n",
+                                 "expect 7.5\noption \"safer\"\nparts hold x2\ncounts 8 under\nexpect 8\n"),
+                        pond());
   EXPECT_EQ(timing(sheet.routine(), {}).counts, 120);
   EXPECT_EQ(timing(sheet.routine(), {{1}, {}}).counts, 32);
 }
@@ -98,7 +103,8 @@ TEST(Timing, RefusesMoreCountsThanAnyoneCanSwim) {
   }
   const ReadSheet sheet(endless, pond());
   EXPECT_EQ(sheet.complaints(),
-            "25:8 found more than 1000000 counts in the routine; expected a routine that someone can swim [too-large]\n");
+            "25:8 found more than 1000000 counts in the routine; expected a routine that someone can swim "
+            "[too-large]\n");
 }
 
 }  // namespace
