@@ -52,7 +52,8 @@ Result<Season*> Values::season(Season::Mode mode) {
   return &*season_;
 }
 
-Result<const ReadSet*> Values::from_folder(const std::string& name, const fs::path& folder) {
+Result<const ReadSet*> Values::from_folder(const std::string& name, const fs::path& found) {
+  const fs::path folder = found.lexically_normal();  // "my-2026", not "./my-2026"
   auto& known = read_["folder " + folder.string()];
   if (known) return known.get();
   auto files = read_folder(folder);

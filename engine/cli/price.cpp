@@ -14,6 +14,7 @@ std::string with_hint(std::string mistake, std::string_view typed,
                       const std::vector<std::string_view>& known) {
   std::string hint = words::nearest_hint(typed, known);
   if (hint.empty() && !known.empty()) hint = fmt::format("there is {}", fmt::join(known, ", "));
+  if (known.empty()) hint = "the sheet has none";
   return hint.empty() ? mistake : fmt::format("{}\n  hint: {}", mistake, hint);
 }
 
@@ -62,6 +63,7 @@ void choose_panel(std::string_view typed, const Routine& routine, PriceWish& wis
     if (!one.title.empty()) known.push_back(one.title);
   }
   if (typed.empty()) return;
+  if (routine.panels.empty()) known.clear();
   wish.not_here = with_hint(
       fmt::format("found --panel \"{}\"; expected the title or date of a panel in the sheet, or none", typed),
       typed, known);
@@ -103,9 +105,9 @@ void choose_option(std::string_view typed, const Routine& routine, PriceWish& wi
     }
     if (i > 0) titles.push_back(element->options[i].title);
   }
-  wish.not_here = with_hint(fmt::format("found --option {}; expected an option of element {}{}", typed,
-                                        wanted->number, titles.empty() ? ", which has none" : ""),
-                            wanted->title, titles);
+  wish.not_here = fmt::format("found --option {}; expected an option of element {}", typed, wanted->number);
+  wish.not_here =
+      titles.empty() ? wish.not_here + ", which has none" : with_hint(wish.not_here, wanted->title, titles);
 }
 
 }  // namespace

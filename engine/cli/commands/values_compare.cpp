@@ -14,11 +14,16 @@ std::string signed_text(Decimal change, int places) {
   return (change > Decimal() ? "+" : "") + change.text(places);
 }
 
+int places_in(const std::string& amount) {
+  const std::size_t point = amount.find('.');
+  return point == amount.npos ? 0 : static_cast<int>(amount.size() - point - 1);
+}
+
 // Two texts of amounts and what lies between them; an empty one is a mark that is missing.
 report::SheetMove move_of(std::string line, const std::string& before, const std::string& after) {
   report::SheetMove move{std::move(line), before, after, {}};
   const auto a = Decimal::parse(before), b = Decimal::parse(after);
-  if (a && b) move.change = signed_text(*b - *a, std::max(a->places_used(), b->places_used()));
+  if (a && b) move.change = signed_text(*b - *a, places_in(before));
   return move;
 }
 

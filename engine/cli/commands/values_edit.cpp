@@ -40,11 +40,16 @@ Exit carry_out(Call& call, Values& values, const ReadSet& set, const std::vector
   return values.in_season() ? write_season(call, values, edits) : write_own_folder(call, set, changed);
 }
 
+// "my-2026 parts spin-720"; the one row of a set has no key.
+std::string place_of(const Edit& edit) {
+  return fmt::format("{} {}{}{}", edit.set, edit.table, edit.key.empty() ? "" : " ", edit.key);
+}
+
 std::string told(const std::vector<Edit>& edits, const std::string& before) {
   const Edit& main = edits.back();
   const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
-  std::string text = fmt::format("{} {} {}: {} {} -> {}\n", main.set, main.table, main.key, main.column,
-                                 shown(before), shown(main.value));
+  std::string text =
+      fmt::format("{}: {} {} -> {}\n", place_of(main), main.column, shown(before), shown(main.value));
   for (const Edit& edit : edits)
     if (&edit != &main) text += fmt::format("  its {} is now \"{}\"\n", edit.column, edit.value);
   return text;
@@ -67,8 +72,7 @@ Exit values_edit(Call& call) {
     return Exit::usage;
   }
   if (edits->empty()) {
-    call.streams.out.write(
-        fmt::format("{} {} {}: {} is {} already\n", wish.set, wish.table, wish.key, wish.column, wish.value));
+    call.streams.out.write(fmt::format("{}: {} is {} already\n", place_of(wish), wish.column, wish.value));
     return Exit::ok;
   }
   TableFiles copy = (*set)->files;

@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
 #include "engine/cli/price.h"
@@ -44,6 +46,11 @@ Result<std::string> keep(Call& call, Values& values, const ReadSet& set, const F
   return keep_in_folder(outcome, set.folder);
 }
 
+bool has_conflict(const Diagnostics& diagnostics) {
+  const auto& list = diagnostics.list();
+  return std::any_of(list.begin(), list.end(), [](auto& one) { return one.problem == Problem::has_value; });
+}
+
 }  // namespace
 
 Exit values_fill(Call& call) {
@@ -57,6 +64,8 @@ Exit values_fill(Call& call) {
   if (!list) return refuse(call, list.error());
   const Filled outcome = fill((*set)->files, {list_name, *list}, wish_of(call));
   call.streams.say(to_string(outcome.diagnostics));
+  if (has_conflict(outcome.diagnostics))
+    call.streams.say("landdrill: nothing is filled in; --overwrite replaces the values that differ\n");
   if (!outcome.diagnostics.ok()) return Exit::errors;
   const auto kept = keep(call, values, **set, outcome);
   if (!kept) return refuse(call, kept.error());

@@ -3,26 +3,34 @@
 #include <algorithm>
 
 #include "engine/cli/messages.h"
+#include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
 #include "engine/cli/sheet_reader.h"
 
 namespace landdrill::cli {
 namespace {
 
-// What to do about the gaps: a list for parts, one edit for anything else.
-std::string advice(const std::vector<Gap>& gaps, const std::string& set) {
-  std::string text;
+// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
+// coach's.
+std::string advice(const std::vector<Gap>& gaps, const ReadSet& set) {
+  const bool shipped = !set.folder.empty() && no_own_folder(set).has_value();
+  const std::string name = shipped ? "my-set" : set.files.name;
+  std::string text = "\nTo fill them in:\n";
+  if (shipped)
+    text += fmt::format(
+        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
+        set.files.name, name, name);
   const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
   if (std::any_of(gaps.begin(), gaps.end(), is_part))
     text += fmt::format(
         "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
         "LIST.csv\n",
-        set);
+        name);
   const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
   if (other != gaps.end())
-    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", set, other->table, other->key,
+    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
                         other->column);
-  return "\nTo fill in, in a set of your own (landdrill values copy):\n" + text;
+  return text;
 }
 
 Diagnostics without_gaps(const Diagnostics& all) {
@@ -49,8 +57,7 @@ Exit values_missing(Call& call) {
     if (format == report::Format::text)
       call.streams.out.write(fmt::format("{}: {}\n", sheet.file(), sheet.title()));
     call.streams.out.write(report::gaps(gaps, sheet.set->files.name, format, page_wish(call)));
-    if (format == report::Format::text && !gaps.empty())
-      call.streams.out.write(advice(gaps, sheet.set->files.name));
+    if (format == report::Format::text && !gaps.empty()) call.streams.out.write(advice(gaps, *sheet.set));
   }
   messages.finish();
   return worse(worst, reader.worst());
