@@ -1,5 +1,5 @@
-// The mean of the kept marks against another program: GNU datamash, `trimmean` (GNU datamash manual, "Statistical Grouping
-// operations": the trimmed mean of the values, PERCENT between 0 and 0.5).
+// The mean of the kept marks against another program: GNU datamash, `trimmean` (GNU datamash manual,
+// "Statistical Grouping operations": the trimmed mean of the values, PERCENT between 0 and 0.5).
 #include <gtest/gtest.h>
 #include <unistd.h>
 
@@ -57,7 +57,8 @@ std::string output_of(const std::string& command, bool& ok) {
   FILE* pipe = popen(command.c_str(), "r");
   if (pipe == nullptr) return text;
   std::array<char, 4096> piece;
-  for (std::size_t read; (read = fread(piece.data(), 1, piece.size(), pipe)) > 0;) text.append(piece.data(), read);
+  for (std::size_t read; (read = fread(piece.data(), 1, piece.size(), pipe)) > 0;)
+    text.append(piece.data(), read);
   ok = pclose(pipe) == 0;
   return text;
 }
@@ -82,14 +83,16 @@ TEST(Datamash, TrimsToTheSameMeanAsAPanelThatDropsHighAndLow) {
     place = static_cast<std::size_t>(std::distance(column.begin(), column.find(size))) + 1;
     operations += " trimmean:" + share(size) + " 2";
   }
-  const std::filesystem::path file = std::filesystem::temp_directory_path() / ("landdrill-marks-" + std::to_string(getpid()));
+  const std::filesystem::path file =
+      std::filesystem::temp_directory_path() / ("landdrill-marks-" + std::to_string(getpid()));
   std::ofstream out(file);
   for (std::size_t i = 0; i < panels.size(); ++i) {
     for (const std::optional<Mark>& mark : panels[i].marks) out << i << "," << mark->text() << "\n";
   }
   out.close();
   bool ok = false;
-  std::istringstream answer(output_of("LC_ALL=C datamash -t, -g1 --format %.6f" + operations + " < '" + file.string() + "'", ok));
+  std::istringstream answer(
+      output_of("LC_ALL=C datamash -t, -g1 --format %.6f" + operations + " < '" + file.string() + "'", ok));
   std::filesystem::remove(file);
   ASSERT_TRUE(ok);
 
@@ -99,7 +102,8 @@ TEST(Datamash, TrimsToTheSameMeanAsAPanelThatDropsHighAndLow) {
     std::istringstream words(line);
     for (std::string cell; std::getline(words, cell, ',');) cells.push_back(cell);
     ASSERT_EQ(cells.at(0), std::to_string(compared));
-    ASSERT_EQ(engine_mean(panels[compared]), cells.at(column.at(panels[compared].size))) << "panel " << compared;
+    ASSERT_EQ(engine_mean(panels[compared]), cells.at(column.at(panels[compared].size)))
+        << "panel " << compared;
   }
   EXPECT_EQ(compared, panels.size());
 }

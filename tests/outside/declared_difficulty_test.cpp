@@ -1,5 +1,6 @@
-// The declared-difficulty system, as far as it is published: who swims what, for how long, judged by whom. Its factors and the
-// values of its catalogues were not found, so the shipped set has gaps there; these checks put a 1 for each factor.
+// The declared-difficulty system, as far as it is published: who swims what, for how long, judged by whom.
+// Its factors and the values of its catalogues were not found, so the shipped set has gaps there; these
+// checks put a 1 for each factor.
 #include "tests/outside/published.h"
 
 namespace landdrill {
@@ -25,12 +26,14 @@ std::string warnings(const std::string& event, const Elements& elements, int sec
                      std::to_string(seconds) + " surface\n";
   int number = 0;
   for (const auto& [kind, times] : elements) {
-    for (int i = 0; i < times; ++i) text += "element " + std::to_string(++number) + " " + kind + "\ndifficulty 2\n";
+    for (int i = 0; i < times; ++i)
+      text += "element " + std::to_string(++number) + " " + kind + "\ndifficulty 2\n";
   }
   const ReadSheet sheet(text, with_factors());
   sheet.routine();  // throws when there is an error
   std::string said;
-  for (const Diagnostic& one : sheet.resolved().diagnostics.list()) said += std::string(code_of(one.problem)) + " ";
+  for (const Diagnostic& one : sheet.resolved().diagnostics.list())
+    said += std::string(code_of(one.problem)) + " ";
   return said;
 }
 
@@ -48,12 +51,15 @@ void expect_composition(const std::string& event, const Elements& elements, int 
     Elements fewer = elements, more = elements;
     --fewer[i].second;
     ++more[i].second;
-    EXPECT_NE(warnings(event, fewer, time).find("quota"), std::string::npos) << event << " less a " << elements[i].first;
-    EXPECT_NE(warnings(event, more, time).find("quota"), std::string::npos) << event << " and a " << elements[i].first;
+    EXPECT_NE(warnings(event, fewer, time).find("quota"), std::string::npos)
+        << event << " less a " << elements[i].first;
+    EXPECT_NE(warnings(event, more, time).find("quota"), std::string::npos)
+        << event << " and a " << elements[i].first;
   }
 }
 
-// Source: World Aquatics terminology page, 2024: 7 acrobatics, one at least of each group A, B, C, P; 3:00 +-5 s.
+// Source: World Aquatics terminology page, 2024: 7 acrobatics, one at least of each group A, B, C, P; 3:00
+// +-5 s.
 TEST(DeclaredDifficulty, WantsSevenAcrobaticsWithOneOfEachGroup) {
   const Elements all = {{"acrobatic-a", 2}, {"acrobatic-b", 2}, {"acrobatic-c", 2}, {"acrobatic-p", 1}};
   expect_composition("acrobatic", all, 180);
@@ -83,8 +89,8 @@ TEST(DeclaredDifficulty, WantsTheElementsOfTheSeniorRoutines) {
   expect_composition("team-free", {{"hybrid", 7}, {"acrobatic-a", 4}}, 0);
 }
 
-// Source: World Aquatics pages, 2022-2024: two panels of five, execution and artistic impression; choreography and
-// musicality, performance, transitions.
+// Source: World Aquatics pages, 2022-2024: two panels of five, execution and artistic impression;
+// choreography and musicality, performance, transitions.
 TEST(DeclaredDifficulty, IsMarkedByPanelsOfFiveForExecutionAndForTheThreeSidesOfImpression) {
   const ValueSet& set = shipped("declared-2024");
   for (const Event& event : set.events) {
@@ -96,8 +102,9 @@ TEST(DeclaredDifficulty, IsMarkedByPanelsOfFiveForExecutionAndForTheThreeSidesOf
   for (const PanelRule& rule : set.panels) EXPECT_EQ(rule.judges, 5) << rule.event << " " << rule.aspect;
 }
 
-// Source: World Aquatics hybrid catalogue v5.1, 1 Sept 2024 (contents): six families. Five or more leg movements: Russian
-// sport rules of 24.01.2025 no. 56, App. 7. Secondary: at most 5 of a family, 3 connections, 3 of a code, base mark 0.5.
+// Source: World Aquatics hybrid catalogue v5.1, 1 Sept 2024 (contents): six families. Five or more leg
+// movements: Russian sport rules of 24.01.2025 no. 56, App. 7. Secondary: at most 5 of a family, 3
+// connections, 3 of a code, base mark 0.5.
 TEST(DeclaredDifficulty, BuildsAHybridFromSixFamilies) {
   const ValueSet& set = shipped("declared-2024");
   std::string families;
@@ -114,13 +121,16 @@ TEST(DeclaredDifficulty, BuildsAHybridFromSixFamilies) {
 
 // Not found anywhere: the program says so and scores nothing, rather than guess.
 TEST(DeclaredDifficulty, ScoresNothingUntilTheCoachFillsInTheFactors) {
-  const ReadSheet sheet(published::head("solo-technical", "declared-2024") + "element 1 required\nparts solo-1\n",
-                        shipped("declared-2024"));
+  const ReadSheet sheet(
+      published::head("solo-technical", "declared-2024") + "element 1 required\nparts solo-1\n",
+      shipped("declared-2024"));
   EXPECT_FALSE(sheet.resolved().routine.has_value());
   std::string gaps;
-  for (const Gap& gap : sheet.resolved().gaps) gaps += std::string(gap.key) + " " + std::string(gap.column) + ", ";
+  for (const Gap& gap : sheet.resolved().gaps)
+    gaps += std::string(gap.key) + " " + std::string(gap.column) + ", ";
   EXPECT_EQ(gaps,
-            "solo-technical execution weight, solo-technical choreography weight, solo-technical performance weight, "
+            "solo-technical execution weight, solo-technical choreography weight, solo-technical performance "
+            "weight, "
             "solo-technical transitions weight, solo-1 value, ");
 }
 

@@ -5,8 +5,9 @@ namespace landdrill {
 namespace {
 
 std::string sum_of(const std::string& parts) {
-  return published::declared_sum(published::head("values", "figure-values-2009") + "element 1 figure-sum\nparts " + parts + "\n",
-                                 "figure-values-2009");
+  return published::declared_sum(
+      published::head("values", "figure-values-2009") + "element 1 figure-sum\nparts " + parts + "\n",
+      "figure-values-2009");
 }
 
 // Source: FINA Manual for Judges, Coaches & Referees 2009-2013 (rev. Jan 2010), pp. 88 and 110.
@@ -25,7 +26,8 @@ TEST(NumericalValues, OfTheBasicMovementsAreThePrintedOnes) {
   EXPECT_EQ(sum_of("bm-18-1, bm-18-2"), "22.0");
 }
 
-// Secondary: club and national pages repeating the figure groups 2022-2025; each 13-15 group of two adds up to 5.5.
+// Secondary: club and national pages repeating the figure groups 2022-2025; each 13-15 group of two adds up
+// to 5.5.
 TEST(FigureGroups, OfTwoAddUpToFiveAndAHalf) {
   const std::pair<const char*, const char*> groups[] = {
       {"flamingo-bent-knee-twist-spin", "cyclone-open-180"},
@@ -35,8 +37,8 @@ TEST(FigureGroups, OfTwoAddUpToFiveAndAHalf) {
       {"rio-straight-leg", "walkover-back-closing-360"},
       {"ipanema-spinning-180", "kip-combined-spin"}};
   for (const auto& [one, other] : groups) {
-    const std::string text = published::head("figures-7", "figure-groups-2022") + "element 1 figure\nparts " + one +
-                             "\nelement 2 figure\nparts " + other + "\n";
+    const std::string text = published::head("figures-7", "figure-groups-2022") + "element 1 figure\nparts " +
+                             one + "\nelement 2 figure\nparts " + other + "\n";
     EXPECT_EQ(published::declared_sum(text, "figure-groups-2022"), "5.5") << one;
   }
 }
@@ -50,10 +52,14 @@ std::string required(const std::string& event, const std::string& set, int eleme
 }
 
 // Secondary: required elements of senior teams 2017-2021, sum 12.9.
-TEST(RequiredElements, OfATeamAddUpToTheReportedSum) { EXPECT_EQ(required("team-technical", "team", 5), "12.9"); }
+TEST(RequiredElements, OfATeamAddUpToTheReportedSum) {
+  EXPECT_EQ(required("team-technical", "team", 5), "12.9");
+}
 
 // Source: the set of 2013 as printed, 3.3, 3.1, 2.5, 2.9, 3.0, 3.2; the sum is arithmetic.
-TEST(RequiredElements, OfASoloAddUp) { EXPECT_EQ(required("solo-technical", "solo", 6), "18.0"); }
+TEST(RequiredElements, OfASoloAddUp) {
+  EXPECT_EQ(required("solo-technical", "solo", 6), "18.0");
+}
 
 }  // namespace
 }  // namespace landdrill

@@ -1,4 +1,5 @@
-// What the checks against published figures share: a sheet scored by a set of tables/data, and what it rests on.
+// What the checks against published figures share: a sheet scored by a set of tables/data, and what it rests
+// on.
 #pragma once
 
 #include <gtest/gtest.h>

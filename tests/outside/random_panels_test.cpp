@@ -1,5 +1,6 @@
-// A million random panels against exact fractions of another library (Boost.Multiprecision, cpp_rational), which share no line
-// with the engine: marks dropped by taking them out one by one, multiplied as fractions, rounded from quotient and remainder.
+// A million random panels against exact fractions of another library (Boost.Multiprecision, cpp_rational),
+// which share no line with the engine: marks dropped by taking them out one by one, multiplied as fractions,
+// rounded from quotient and remainder.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -18,13 +19,14 @@ constexpr unsigned seed = 20261125;
 constexpr int panels = 1'000'000;
 constexpr std::int64_t millionth = 1'000'000;
 
-// A panel and what it marked, in hundredths and thousandths: the engine and the fractions are both made from it.
+// A panel and what it marked, in hundredths and thousandths: the engine and the fractions are both made from
+// it.
 struct Dealt {
-  std::vector<int> marks;     // hundredths; -1 for a judge who is missing
+  std::vector<int> marks;  // hundredths; -1 for a judge who is missing
   int drop_high = 0, drop_low = 0;
-  int difficulty = 0;         // hundredths
-  int weight = 0;             // thousandths
-  int step = 10;              // hundredths
+  int difficulty = 0;  // hundredths
+  int weight = 0;      // thousandths
+  int step = 10;       // hundredths
   int places = 0;
   Rounding rounding = Rounding::half_up;
   bool sum = false;
@@ -33,7 +35,9 @@ struct Dealt {
 
 class Dealer {
  public:
-  int from(int least, int most) { return least + static_cast<int>(random_() % static_cast<unsigned>(most - least + 1)); }
+  int from(int least, int most) {
+    return least + static_cast<int>(random_() % static_cast<unsigned>(most - least + 1));
+  }
 
   Dealt panel() {
     Dealt dealt;
@@ -58,7 +62,9 @@ class Dealer {
   std::mt19937 random_{seed};
 };
 
-Decimal hundredths(int number) { return Decimal::from_units(number * (millionth / 100)); }
+Decimal hundredths(int number) {
+  return Decimal::from_units(number * (millionth / 100));
+}
 
 PanelRule rule_of(const Dealt& dealt) {
   PanelRule rule;
@@ -78,7 +84,8 @@ PanelRule rule_of(const Dealt& dealt) {
 
 JudgeMarks marks_of(const Dealt& dealt) {
   JudgeMarks marks;
-  for (const int mark : dealt.marks) marks.push_back(mark < 0 ? std::nullopt : std::optional(Mark(hundredths(mark))));
+  for (const int mark : dealt.marks)
+    marks.push_back(mark < 0 ? std::nullopt : std::optional(Mark(hundredths(mark))));
   return marks;
 }
 
@@ -125,8 +132,12 @@ std::int64_t points_of(const cpp_rational& exact, const Dealt& dealt) {
   return rounded(exact * scale, dealt.rounding).convert_to<std::int64_t>() * (millionth / scale);
 }
 
-cpp_rational weight_of(const Dealt& dealt) { return cpp_rational(dealt.weight, 1000); }
-cpp_rational difficulty_of(const Dealt& dealt) { return cpp_rational(dealt.difficulty, 100); }
+cpp_rational weight_of(const Dealt& dealt) {
+  return cpp_rational(dealt.weight, 1000);
+}
+cpp_rational difficulty_of(const Dealt& dealt) {
+  return cpp_rational(dealt.difficulty, 100);
+}
 
 TEST(RandomPanels, AgreeWithExactFractionsAMillionTimes) {
   std::printf("seed %u, %d panels\n", seed, panels);
@@ -178,7 +189,8 @@ TEST(RandomPanels, AgreeWithExactFractionsWhenWeighedByDifficulty) {
       difficulties += difficulty_of(dealt);
     }
     const Score result = score(routine, showing);
-    ASSERT_EQ(result.total->value().units(), points_of(merit / difficulties * weight_of(first), first)) << "round " << round;
+    ASSERT_EQ(result.total->value().units(), points_of(merit / difficulties * weight_of(first), first))
+        << "round " << round;
   }
 }
 

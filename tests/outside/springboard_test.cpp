@@ -1,6 +1,6 @@
-// A final published judge by judge: men's 3 m springboard, Olympic Games 2000, semi-final and final. Seven judges, one high
-// and one low mark dropped, the sum of five x degree of difficulty x 0.6.
-// Source: marks and degrees from the open data set Diving2000.csv (1,541 dives x 7 judges); the total 708.72 and the 81.60 of
+// A final published judge by judge: men's 3 m springboard, Olympic Games 2000, semi-final and final. Seven
+// judges, one high and one low mark dropped, the sum of five x degree of difficulty x 0.6. Source: marks and
+// degrees from the open data set Diving2000.csv (1,541 dives x 7 judges); the total 708.72 and the 81.60 of
 // the last dive as published in the press.
 #include <algorithm>
 #include <boost/multiprecision/cpp_int.hpp>
@@ -17,9 +17,9 @@ struct Dive {
   const char *difficulty, *marks;
 };
 constexpr Dive dives[] = {
-    {"1.6", "8 8.5 7.5 7.5 8 7.5 8"}, {"2.1", "8 8 7 8.5 8 7.5 7"},       {"1.8", "8.5 8.5 8 9 8 8.5 8.5"},
-    {"1.9", "8.5 8 8 8 8.5 8 8"},     {"2.1", "8.5 8 8.5 8.5 9 8 8.5"},   {"3.1", "8 9 8.5 8.5 8.5 8.5 8.5"},
-    {"3.0", "8.5 8 8 9 8 8 8"},       {"3.0", "9 9 9 9 9.5 9 9"},         {"3.4", "8 8 8 8.5 8 8 8"},
+    {"1.6", "8 8.5 7.5 7.5 8 7.5 8"}, {"2.1", "8 8 7 8.5 8 7.5 7"},     {"1.8", "8.5 8.5 8 9 8 8.5 8.5"},
+    {"1.9", "8.5 8 8 8 8.5 8 8"},     {"2.1", "8.5 8 8.5 8.5 9 8 8.5"}, {"3.1", "8 9 8.5 8.5 8.5 8.5 8.5"},
+    {"3.0", "8.5 8 8 9 8 8 8"},       {"3.0", "9 9 9 9 9.5 9 9"},       {"3.4", "8 8 8 8.5 8 8 8"},
     {"3.3", "8.5 8 8 9 8.5 8.5 8"},   {"3.4", "7.5 8.5 8 9 8 8 7.5"}};
 
 std::string sheet_of_all_dives() {
@@ -67,17 +67,20 @@ TEST(Springboard, AgreesWithExactFractionsDiveByDive) {
   const Score result = score(sheet.routine(), recorded(sheet.routine(), sheet.routine().panels.front(), {}));
   cpp_rational total = 0;
   for (std::size_t i = 0; i < std::size(dives); ++i) {
-    EXPECT_EQ(cpp_rational(result.elements[i]->value().units(), 1'000'000), by_hand(dives[i])) << "dive " << i + 1;
+    EXPECT_EQ(cpp_rational(result.elements[i]->value().units(), 1'000'000), by_hand(dives[i]))
+        << "dive " << i + 1;
     total += by_hand(dives[i]);
   }
   EXPECT_EQ(total, cpp_rational(70872, 100));
 }
 
-// Secondary: a worked example of the later rule, two high and two low dropped, the sum of three x degree of difficulty.
+// Secondary: a worked example of the later rule, two high and two low dropped, the sum of three x degree of
+// difficulty.
 TEST(Springboard, DropsTwoAndTwoByTheLaterRule) {
-  const kit::ReadSheet sheet(published::head("springboard", "springboard-later") +
-                                 "element 1 dive\nparts dd-2.8\npanel 2012-01-01\nelement 1: 6.5 7 7 7.5 7.5 8 8\n",
-                             kit::shipped("springboard-later"));
+  const kit::ReadSheet sheet(
+      published::head("springboard", "springboard-later") +
+          "element 1 dive\nparts dd-2.8\npanel 2012-01-01\nelement 1: 6.5 7 7 7.5 7.5 8 8\n",
+      kit::shipped("springboard-later"));
   EXPECT_EQ(kit::recorded_total(sheet.routine()), "61.6");
 }
 

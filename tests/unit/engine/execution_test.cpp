@@ -179,6 +179,13 @@ TEST(Execution, TakesSyncErrorsAndPenaltiesFromTheLatestRunThatSaysSo) {
   EXPECT_EQ(run_with_penalties(routine, {Which::none, {}}), nullptr);
 }
 
+TEST(Execution, TakesSyncErrorsFromTheLaterOfTwoRunsOfOneDay) {
+  const ReadSheet sheet(
+      reeds + "run 2026-04-14 \"morning\"\nsync: small\nrun 2026-04-14 \"evening\"\nsync: clear\n",
+      kit::pond());
+  EXPECT_EQ(run_with_sync(sheet.routine(), {})->title, "evening");
+}
+
 TEST(Execution, TakesAnAspectFromTheLatestRunThatMarkedIt) {
   const std::string runs = "run 2026-04-14\nchoreography: 7\nrun 2026-04-15\nelement 1: clean\n";
   const ReadSheet sheet(reeds + runs, kit::pond());

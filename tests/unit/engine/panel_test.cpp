@@ -140,6 +140,15 @@ TEST(Panel, RoundsATieTheWayItsRowSays) {
   EXPECT_EQ(rounded(Rounding::up, "7.25"), "7.3");
 }
 
+TEST(Panel, RoundsTheProductOfAnElementTheWayItsRowSays) {
+  PanelRule rule = five_judges();
+  rule.places = 1;
+  rule.rounding = Rounding::down;
+  EXPECT_EQ(element_points(rule, all_giving(rule, mark("7.25")), difficulty("1")).text(), "7.2");
+  rule.rounding = Rounding::up;
+  EXPECT_EQ(element_points(rule, all_giving(rule, mark("7.25")), difficulty("1")).text(), "7.3");
+}
+
 TEST(Panel, LetsAnExpectedMarkStandForAsManyJudgesAsAreKept) {
   PanelRule rule = five_judges();
   EXPECT_EQ(all_giving(rule, mark("7.25")).sum, mark("21.75"));
