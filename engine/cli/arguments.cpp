@@ -113,6 +113,23 @@ void declare(CLI::App& app, const OptionRow& option, std::vector<std::string>& v
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
 }
 
+std::vector<std::string_view> shown_commands() {
+  std::vector<std::string_view> known;
+  for (const Command& command : commands())
+    if (!command.hidden) known.push_back(command.words);
+  return known;
+}
+
+// "values shwo": the nearest by the second word alone, which the first would outweigh.
+std::string unknown_in_group(std::span<const std::string> line) {
+  const std::string wanted = line.size() > 1 ? line[0] + " " + line[1] : line[0];
+  std::vector<std::string_view> seconds;
+  for (const Command* command : group(line[0])) seconds.push_back(command->words.substr(line[0].size() + 1));
+  std::string hint = line.size() > 1 ? words::nearest_hint(line[1], seconds) : std::string();
+  if (hint.empty()) hint = fmt::format("`landdrill help {}` lists them", line[0]);
+  return with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, line[0]), hint);
+}
+
 }  // namespace
 
 void Given::add(std::string_view option, std::vector<std::string> values) {
@@ -159,18 +176,10 @@ Arguments read_arguments(const Command& command, std::span<const std::string> wo
 
 std::string unknown_command(std::span<const std::string> line) {
   const std::string& word = line[0];
-  std::vector<std::string_view> known;
-  for (const Command& command : commands())
-    if (!command.hidden) known.push_back(command.words);
-  if (const auto inside = group(word); !inside.empty()) {
-    const std::string wanted = line.size() > 1 ? fmt::format("{} {}", word, line[1]) : word;
-    std::string hint = line.size() > 1 ? words::nearest_hint(wanted, known) : std::string();
-    if (hint.empty()) hint = fmt::format("`landdrill help {}` lists them", word);
-    return with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, word), hint);
-  }
-  if (word[0] == '-')
+  if (!group(word).empty()) return unknown_in_group(line);
+  if (word.starts_with('-'))
     return with_hint(fmt::format("found {}; expected a command", word), "options go after the command");
-  std::string hint = words::nearest_hint(word, known);
+  std::string hint = words::nearest_hint(word, shown_commands());
   if (is_file(word)) hint = fmt::format("`landdrill score {}` scores it", word);
   if (hint.empty()) hint = "`landdrill help` lists the commands";
   return with_hint(fmt::format("found \"{}\"; expected a command", word), hint);

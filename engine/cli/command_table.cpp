@@ -64,7 +64,7 @@ constexpr Example exits[] = {
 std::vector<Command> sheet_commands() {
   return {
       {"score",
-       "what a routine is worth, line by line, beside what a panel gave",
+       "what a routine is worth, line by line, beside a panel",
        "Prices the routine from its value set, puts in the marks you expect (written down, or from your "
        "run-throughs), "
        "and adds it all up. When the sheet holds a recorded panel, its marks stand beside yours, and below "
@@ -97,7 +97,7 @@ std::vector<Command> sheet_commands() {
         {"landdrill check club/*.sheet", "all sheets of the club in one go"}},
        check},
       {"tidy",
-       "the sheet written out neatly: same words, aligned, comments kept",
+       "the sheet written out neatly, with its comments",
        "Prints the tidied sheet. Nothing is changed unless you say --write. A file with errors is refused, "
        "so that "
        "nothing you typed can be lost.",

@@ -62,6 +62,7 @@ Exit values_edit(Call& call) {
   Values values(call);
   const auto set = values.of_operand(typed[0]);
   if (!set) return refuse(call, set.error());
+  if (!(*set)->loaded.set) return refuse_set(call, **set);
   const Edit wish{(*set)->files.name, typed[1], typed[2],
                   typed[3],           typed[4], std::string(call.given.value("--why"))};
   const auto edits =

@@ -1,0 +1,57 @@
+// The short way to the totals, for long streams, and the long way through the account never differ.
+#include "engine/cli/totals.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+#include "engine/account.h"
+#include "engine/report/batch.h"
+#include "engine/resolve.h"
+#include "grammar/blocks.h"
+#include "grammar/parse.h"
+#include "scratch.h"
+#include "tables/folder.h"
+
+namespace landdrill::cli {
+namespace {
+
+namespace fs = std::filesystem;
+
+void expect_same_totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
+  const Totals quick = totals(routine, wish, panel);
+  const Account told = account(routine, wish, panel);
+  const report::SheetRow row = report::sheet_row("", told);
+  EXPECT_EQ(quick.difficulty, row.difficulty);
+  EXPECT_EQ(quick.estimate, row.estimate);
+  EXPECT_EQ(quick.recorded, row.recorded);
+  EXPECT_EQ(quick.difference, row.difference);
+  EXPECT_EQ(quick.announced, row.announced);
+}
+
+TEST(Totals, AreThoseOfTheAccountForEveryExample) {
+  std::size_t compared = 0;
+  for (const auto& entry : fs::directory_iterator(EXAMPLES)) {
+    if (entry.path().extension() != ".sheet") continue;
+    const std::string text = test::text_of(entry.path().string());
+    const Source source{entry.path().filename().string(), text};
+    Assembled assembled;
+    assemble(source, parse(source).lines, assembled);
+    for (const ast::Sheet& sheet : assembled.sheets) {
+      const Loaded loaded = load(*read_folder(fs::path(SHIPPED_SETS) / sheet.routine.values->set.text));
+      const Resolved resolved = resolve(sheet, *loaded.set);
+      if (!resolved.routine) continue;  // a sheet whose set has gaps
+      SCOPED_TRACE(source.name);
+      ++compared;
+      expect_same_totals(*resolved.routine, {}, {});
+      for (std::size_t i = 0; i < resolved.routine->panels.size(); ++i)
+        expect_same_totals(*resolved.routine, {}, i);
+      for (const auto which : {RunWish::Which::mean, RunWish::Which::none})
+        expect_same_totals(*resolved.routine, {{}, {which, {}}}, {});
+    }
+  }
+  EXPECT_GE(compared, 8u);
+}
+
+}  // namespace
+}  // namespace landdrill::cli
