@@ -130,6 +130,31 @@ std::string unknown_in_group(std::span<const std::string> line) {
   return with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, line[0]), hint);
 }
 
+const OptionRow* option_called(const Command& command, std::string_view name) {
+  for (const OptionRow* option : command.options)
+    if (option->name == name || (!option->also.empty() && option->also == name)) return option;
+  return nullptr;
+}
+
+// "--format" as the last word; anything else in the words of CLI11.
+std::string unparsable(const Command& command, std::span<const std::string> words, const std::string& why) {
+  const OptionRow* last = words.empty() ? nullptr : option_called(command, words.back());
+  if (last != nullptr && !last->value.empty())
+    return fmt::format("found {} without a value; expected {}", last->name, spelled(*last));
+  return with_hint(why, fmt::format("`landdrill {} --help` shows how it is used", command.words));
+}
+
+std::string flag_with_value(const Command& command, std::span<const std::string> words) {
+  for (const std::string& word : words) {
+    if (word == "--") break;
+    const std::size_t sign = word.find('=');
+    const OptionRow* option = sign == word.npos ? nullptr : option_called(command, word.substr(0, sign));
+    if (option != nullptr && option->value.empty())
+      return fmt::format("found {}; {} takes no value", word, option->name);
+  }
+  return {};
+}
+
 }  // namespace
 
 void Given::add(std::string_view option, std::vector<std::string> values) {
@@ -161,14 +186,14 @@ Arguments read_arguments(const Command& command, std::span<const std::string> wo
   try {
     app.parse(std::vector<std::string>(words.rbegin(), words.rend()));
   } catch (const CLI::ParseError& error) {
-    result.mistake =
-        with_hint(error.what(), fmt::format("`landdrill {} --help` shows how it is used", command.words));
+    result.mistake = unparsable(command, words, error.what());
     return result;
   }
   for (std::size_t i = 0; i < values.size(); ++i)
     result.given.add(command.options[i]->name, std::move(values[i]));
   if (result.wants_help) return result;
-  result.mistake = sort_out(command, app.remaining(), result.given.operands);
+  result.mistake = flag_with_value(command, words);
+  if (result.mistake.empty()) result.mistake = sort_out(command, app.remaining(), result.given.operands);
   if (result.mistake.empty()) result.mistake = wrong_choice(command, result.given);
   if (result.mistake.empty()) result.mistake = wrong_number_of_operands(command, result.given.operands);
   return result;

@@ -17,10 +17,6 @@ namespace {
 constexpr std::size_t chunk = 1 << 18;
 constexpr std::string_view standard_input = "-";
 
-std::string shown(const std::string& file) {
-  return file == standard_input ? "standard input" : file;
-}
-
 Trouble trouble_with(const std::string& file, int error) {
   Trouble trouble{shown(file), std::strerror(error), {}};
   if (error == ENOENT) trouble = {file, "there is no such file", "check the spelling and the folder"};
@@ -52,6 +48,10 @@ LineKind kind_of(const char* first, const char* last) {
 
 }  // namespace
 
+std::string shown(const std::string& file) {
+  return file == standard_input ? "standard input" : file;
+}
+
 std::vector<Trouble> unreadable(const std::vector<std::string>& files) {
   std::vector<Trouble> found;
   for (const std::string& file : files)
@@ -78,8 +78,6 @@ struct SheetStream::File {
   ~File() {
     if (descriptor > 0) ::close(descriptor);
   }
-
-  bool too_long() const { return end - begin > longest_sheet; }
 
   // Reads on. Moves what is not handed out to the front of the window first.
   void read_more() {
@@ -108,7 +106,7 @@ struct SheetStream::File {
         return static_cast<std::size_t>(at - first) +
                (*at == '\r' && at + 1 != last && at[1] == '\n' ? 2 : 1);
       seen = static_cast<std::size_t>(at - first);
-      if (ended || too_long()) return seen;
+      if (ended || seen > longest_sheet) return seen;
       read_more();
     }
   }
@@ -125,13 +123,15 @@ struct SheetStream::File {
   struct Cut {
     Source piece;
     bool at_routine = false;
+    bool too_long = false;
   };
   Cut cut(bool& routine_seen) {
     std::size_t at = 0, lines = 0;                 // the line that is looked at
     std::size_t comments_at = 0, lines_there = 0;  // where the comments just above it start
     for (;;) {
       const std::size_t next = line_end(at);
-      if (next == at || too_long()) return {hand_out(at, lines)};
+      if (next > longest_sheet) return {{}, false, true};
+      if (next == at) return {hand_out(at, lines)};
       const char* text = window.data() + begin;
       const LineKind kind = kind_of(text + at, text + without_ending(text, at, next));
       if (kind == LineKind::routine && std::exchange(routine_seen, true))
@@ -159,7 +159,7 @@ bool SheetStream::open_next() {
     const std::string& name = files_[next_file_++];
     const int descriptor = name == standard_input ? 0 : ::open(name.c_str(), O_RDONLY | O_CLOEXEC);
     if (descriptor >= 0) {
-      file_ = std::make_unique<File>(name == standard_input ? "-" : name, descriptor);
+      file_ = std::make_unique<File>(shown(name), descriptor);
       return true;
     }
     troubles_.push_back(trouble_with(name, errno));
@@ -179,8 +179,8 @@ std::optional<std::vector<Source>> SheetStream::next() {
   kept_.clear();
   more_ = false;
   while (file_ || open_next()) {
-    auto [piece, at_routine] = file_->cut(routine_seen);
-    if (file_->too_long()) {
+    auto [piece, at_routine, too_long] = file_->cut(routine_seen);
+    if (too_long) {
       troubles_.push_back(
           {shown(file_->name), "a sheet longer than 64 MB", "a sheet starts with a `routine` line"});
       pieces.clear();

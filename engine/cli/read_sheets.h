@@ -21,6 +21,9 @@ namespace landdrill::cli {
 // No sheet is longer than this; reading stops there.
 inline constexpr std::size_t longest_sheet = std::size_t{64} << 20;
 
+// What a file is called in messages: "standard input" for "-".
+std::string shown(const std::string& file);
+
 // The files that cannot be read, before anything is read: not there, a folder, not allowed.
 std::vector<Trouble> unreadable(const std::vector<std::string>& files);
 

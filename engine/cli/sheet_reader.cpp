@@ -37,7 +37,7 @@ std::string_view ReadSheet::title() const {
 SheetReader::SheetReader(Call& call) : SheetReader(call, call.given.operands) {}
 
 SheetReader::SheetReader(Call& call, std::vector<std::string> files)
-    : call_(call), values_(call), stream_(files), first_file_(files.front()) {
+    : call_(call), values_(call), stream_(files), first_file_(shown(files.front())) {
   if (forces_set(call.command)) forced_set_ = call.given.value("--set");
 }
 

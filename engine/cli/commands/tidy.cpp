@@ -30,7 +30,7 @@ struct Tidied {
 };
 
 Tidied tidied(const std::string& file, const std::string& text) {
-  Parsed parsed = parse({file, text});
+  Parsed parsed = parse({shown(file), text});
   Tidied result{{}, std::move(parsed.diagnostics)};
   if (!result.diagnostics.ok()) return result;
   result.text = print(parsed.lines);

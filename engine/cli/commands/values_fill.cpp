@@ -62,7 +62,7 @@ Exit values_fill(Call& call) {
   if (!set) return refuse(call, set.error());
   const auto list = read_whole(list_name);
   if (!list) return refuse(call, list.error());
-  const Filled outcome = fill((*set)->files, {list_name, *list}, wish_of(call));
+  const Filled outcome = fill((*set)->files, {shown(list_name), *list}, wish_of(call));
   call.streams.say(to_string(outcome.diagnostics));
   if (has_conflict(outcome.diagnostics))
     call.streams.say("landdrill: nothing is filled in; --overwrite replaces the values that differ\n");

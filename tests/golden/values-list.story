@@ -1,0 +1,30 @@
+Which sets are there? In a folder of one's own, in a season file, for programs.
+
+=== run landdrill values copy kingfisher-2026 sets/ours-2026 >/dev/null; landdrill values copy springboard-later sets/dive >/dev/null; printf 'x' >> sets/dive/panels.csv; landdrill values list --values sets --format csv | head -3
+=== output
+name,title,edition,rows,edits,place
+dive,has errors: see values check,,7,,sets
+ours-2026,Kingfisher club league,2026,222,,sets
+=== exit 0
+=== run landdrill values import kingfisher-2026 --season club.season >/dev/null; landdrill values list --season club.season
+=== output
+name             title                   edition  rows  edits
+kingfisher-2026  Kingfisher club league  2026      222      0
+
+kept in club.season
+=== exit 0
+=== run landdrill values list --season club.season --format json
+=== output
+{
+  "sets": [
+    {
+      "name": "kingfisher-2026",
+      "title": "Kingfisher club league",
+      "edition": "2026",
+      "rows": "222",
+      "edits": "0",
+      "place": "club.season"
+    }
+  ]
+}
+=== exit 0
