@@ -10,9 +10,13 @@ std::string signed_text(Points points, int places) {
   return points > Points() ? "+" + text : text;
 }
 
-std::string off(Points points, int places) { return (Points() - points).text(places); }
+std::string off(Points points, int places) {
+  return (Points() - points).text(places);
+}
 
-std::string value_of(const Step* step) { return step == nullptr ? std::string() : step->value; }
+std::string value_of(const Step* step) {
+  return step == nullptr ? std::string() : step->value;
+}
 
 const Option* priced_option(const Routine& routine, std::size_t index, const Wish& wish) {
   return &chosen(routine, index, wish);
@@ -20,16 +24,20 @@ const Option* priced_option(const Routine& routine, std::size_t index, const Wis
 
 std::string rests_on(const ExpectedMark& expected) {
   switch (expected.from) {
-    case ExpectedMark::From::nothing: return "no mark yet";
-    case ExpectedMark::From::sheet: return "expected";
-    case ExpectedMark::From::run: return "run of " + std::string(expected.runs.front().run->date);
-    case ExpectedMark::From::runs: return "mean of " + std::to_string(expected.runs.size()) + " runs";
+    case ExpectedMark::From::nothing:
+      return "no mark yet";
+    case ExpectedMark::From::sheet:
+      return "expected";
+    case ExpectedMark::From::run:
+      return "run of " + std::string(expected.runs.front().run->date);
+    case ExpectedMark::From::runs:
+      return "mean of " + std::to_string(expected.runs.size()) + " runs";
   }
   return "";
 }
 
-// The step of the aspect at `index` of those marked once per routine; they stand together in their order. Not asked for
-// by its path: an aspect may be called "total".
+// The step of the aspect at `index` of those marked once per routine; they stand together in their order. Not
+// asked for by its path: an aspect may be called "total".
 const Step& aspect_step(const Step& total, std::size_t index) {
   const auto first = std::find_if(total.inputs.begin(), total.inputs.end(),
                                   [](const Step& step) { return step.role == Role::aspect; });
@@ -48,7 +56,8 @@ std::string elements_have(const std::vector<std::string>& numbers) {
   if (numbers.empty()) return "";
   if (numbers.size() == 1) return "element " + numbers.front() + " has";
   std::string list = "elements " + numbers.front();
-  for (std::size_t i = 1; i < numbers.size(); ++i) list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
+  for (std::size_t i = 1; i < numbers.size(); ++i)
+    list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
   return list + " have";
 }
 
@@ -111,7 +120,8 @@ Account Telling::tell() && {
     recorded_ = recorded(routine_, *panel_, wish_);
     recorded_score_ = score(routine_, recorded_);
     account_.recorded = build_up(routine_, wish_, *panel_, recorded_, recorded_score_);
-    if (expected_score_.total && recorded_score_.total) account_.bridge = bridge(routine_, expected_, recorded_);
+    if (expected_score_.total && recorded_score_.total)
+      account_.bridge = bridge(routine_, expected_, recorded_);
   }
   account_.timing = timing(routine_, wish_);
   tell_heading();
@@ -170,7 +180,8 @@ ElementLine Telling::element_line(std::size_t index) const {
   line.mark = value_of(story.find(Role::mark));
   line.points = story.value;
   if (element.panel == nullptr) return line;
-  line.rests_on = rests_on(expected_mark(routine_, index, *priced_option(routine_, index, wish_), wish_.runs));
+  line.rests_on =
+      rests_on(expected_mark(routine_, index, *priced_option(routine_, index, wish_), wish_.runs));
   if (shown.marks) line.left = left_on(index).text(places_);
   return line;
 }
@@ -211,7 +222,8 @@ void Telling::tell_aspects() {
   for (std::size_t i = 0; i < expected_.aspects.size(); ++i) {
     const PanelRule& rule = *expected_.aspects[i].rule;
     const Step& story = aspect_step(*account_.estimate, i);
-    AspectLine line{rule.title, rule.weight->text(), value_of(story.find(Role::mark)), story.value, {}, {}, {}, "no mark yet"};
+    AspectLine line{rule.title, rule.weight->text(), value_of(story.find(Role::mark)), story.value, {}, {},
+                    {},         "no mark yet"};
     if (expected_.aspects[i].marks) {
       const Run* run = run_with_aspect(routine_, rule, wish_.runs);
       line.rests_on = run == nullptr ? "expected" : "run of " + std::string(run->date);
@@ -256,15 +268,18 @@ void Telling::tell_totals() {
   }
   if (!panel_->result) return;
   account_.announced = panel_->result->text(places_);
-  if (recorded_score_.total) account_.announced_difference = signed_text(*recorded_score_.total - *panel_->result, places_);
+  if (recorded_score_.total)
+    account_.announced_difference = signed_text(*recorded_score_.total - *panel_->result, places_);
 }
 
 void Telling::tell_missing() {
   const Unmarked expected = unmarked(routine_, expected_);
   if (expected.nothing_is_marked && panel_ == nullptr) {
-    account_.missing = {"nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"};
+    account_.missing = {
+        "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"};
   } else if (!expected.nothing_is_marked) {
-    if (!expected.elements.empty()) account_.missing.push_back(expected.elements + " no expected mark: add `expect`, or a run");
+    if (!expected.elements.empty())
+      account_.missing.push_back(expected.elements + " no expected mark: add `expect`, or a run");
     for (const std::string& aspect : expected.aspects) {
       account_.missing.push_back(aspect + " has no expected mark: add it to a line `impression`");
     }
@@ -297,22 +312,29 @@ void Telling::tell_cautions() {
     thrown = thrown || element.kind->caution == Caution::thrown;
   }
   if (lift || thrown) {
-    account_.cautions.push_back(std::string(lift && thrown ? "Lifts and throws" : lift ? "Lifts" : "Throws") +
-                                ": check the depth and a clear landing, have spotters, and let the bases swim clear before the flyer comes down.");
+    account_.cautions.push_back(std::string(lift && thrown ? "Lifts and throws"
+                                            : lift         ? "Lifts"
+                                                           : "Throws") +
+                                ": check the depth and a clear landing, have spotters, and let the bases "
+                                "swim clear before the flyer comes down.");
   }
   if (account_.timing.under > 0) {
     account_.cautions.push_back(
-        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop at the first sign of trouble.");
+        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
+        "at the first sign of trouble.");
   }
   if (!account_.cautions.empty()) {
     account_.cautions.push_back(
-        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and the facility's rules, the law and medical advice.");
+        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and "
+        "the facility's rules, the law and medical advice.");
   }
 }
 
 void collect_rows(const Step& step, std::vector<Provenance>& rows) {
   for (const Provenance& row : step.rows) {
-    const auto same = [&](const Provenance& known) { return known.table == row.table && known.line == row.line; };
+    const auto same = [&](const Provenance& known) {
+      return known.table == row.table && known.line == row.line;
+    };
     if (std::find_if(rows.begin(), rows.end(), same) == rows.end()) rows.push_back(row);
   }
   for (const Step& input : step.inputs) collect_rows(input, rows);

@@ -33,7 +33,8 @@ std::string mark_text(const PanelRule& rule, const std::optional<KeptMarks>& kep
 
 std::string element_label(const Element& element) {
   const std::string number = std::to_string(element.number);
-  return number + " " + std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
+  return number + " " +
+         std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
 }
 
 void exchange_elements(const Routine& routine, const Showing& to, Exchange& exchange) {
@@ -48,7 +49,8 @@ void exchange_elements(const Routine& routine, const Showing& to, Exchange& exch
     now.credited = then.credited;
     now.base = then.base;
     exchange.note(std::move(difficulty));
-    BridgeStep execution{Cause::execution, i, label, mark_text(*rule, now.marks), mark_text(*rule, then.marks), {}};
+    BridgeStep execution{
+        Cause::execution, i, label, mark_text(*rule, now.marks), mark_text(*rule, then.marks), {}};
     now.marks = then.marks;
     exchange.note(std::move(execution));
   }
@@ -58,23 +60,35 @@ void exchange_aspects(const Showing& to, Exchange& exchange) {
   for (std::size_t i = 0; i < to.aspects.size(); ++i) {
     ShownAspect& now = exchange.showing().aspects[i];
     const PanelRule& rule = *now.rule;
-    BridgeStep step{Cause::impression, {}, rule.title, mark_text(rule, now.marks), mark_text(rule, to.aspects[i].marks), {}};
+    BridgeStep step{Cause::impression,
+                    {},
+                    rule.title,
+                    mark_text(rule, now.marks),
+                    mark_text(rule, to.aspects[i].marks),
+                    {}};
     now.marks = to.aspects[i].marks;
     exchange.note(std::move(step));
   }
 }
 
-std::string off(Points points) { return (Points() - points).text(); }
+std::string off(Points points) {
+  return (Points() - points).text();
+}
 
 }  // namespace
 
 std::string_view word_of(Cause cause) {
   switch (cause) {
-    case Cause::difficulty: return "difficulty";
-    case Cause::execution: return "execution";
-    case Cause::impression: return "impression";
-    case Cause::sync: return "sync";
-    case Cause::penalty: return "penalty";
+    case Cause::difficulty:
+      return "difficulty";
+    case Cause::execution:
+      return "execution";
+    case Cause::impression:
+      return "impression";
+    case Cause::sync:
+      return "sync";
+    case Cause::penalty:
+      return "penalty";
   }
   return "";
 }

@@ -9,7 +9,8 @@
 namespace landdrill {
 namespace {
 
-constexpr int mark_places = 4;        // a mean of kept marks is shown to so many places; it is never rounded before use
+constexpr int mark_places =
+    4;  // a mean of kept marks is shown to so many places; it is never rounded before use
 constexpr int difficulty_places = 2;  // at least
 
 std::string times_text(std::string_view code, int times) {
@@ -32,7 +33,12 @@ class Story {
  public:
   Story(const Routine& routine, const Wish& wish, const RecordedPanel* panel, const Showing& showing,
         const Score& score)
-      : routine_(routine), wish_(wish), panel_(panel), showing_(showing), score_(score), places_(places_of(routine)) {}
+      : routine_(routine),
+        wish_(wish),
+        panel_(panel),
+        showing_(showing),
+        score_(score),
+        places_(places_of(routine)) {}
 
   Step total() const;
 
@@ -46,12 +52,15 @@ class Story {
   Step sync() const;
   Step penalties() const;
 
-  Step marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges, const std::string& path) const;
+  Step marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
+             const std::string& path) const;
   std::string off(Points points) const { return (Points() - points).text(places_); }
   Step weight(const PanelRule& rule, const std::string& path) const;
   const JudgeMarks* judges_of(std::size_t element) const;
   const JudgeMarks* judges_of(const PanelRule& rule) const;
-  std::string path_of(std::size_t index) const { return "element " + std::to_string(routine_.elements[index].number); }
+  std::string path_of(std::size_t index) const {
+    return "element " + std::to_string(routine_.elements[index].number);
+  }
 
   const Routine& routine_;
   const Wish& wish_;
@@ -91,7 +100,14 @@ std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, co
   const Judged judged = judge(rule, marks);
   for (std::size_t i = 0; i < judged.judges.size(); ++i) {
     const JudgeMark& one = judged.judges[i];
-    Step step{Role::judge, path + " judge " + std::to_string(i + 1), "judge " + std::to_string(i + 1), {}, {}, {}, {}, {}};
+    Step step{Role::judge,
+              path + " judge " + std::to_string(i + 1),
+              "judge " + std::to_string(i + 1),
+              {},
+              {},
+              {},
+              {},
+              {}};
     if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
     step.remark = remark_of(one);
     steps.push_back(std::move(step));
@@ -126,7 +142,9 @@ Step Story::weight(const PanelRule& rule, const std::string& path) const {
 
 Step part_step(const PartUse& use, const std::string& path) {
   const Part& part = *use.part;
-  Step step{Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title, {part.from}, {}};
+  Step step{
+      Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title, {part.from},
+      {}};
   if (!part.value) return step;
   step.value = (*part.value * use.times).text(difficulty_places);
   if (use.times != 1) step.rule = std::to_string(use.times) + " x " + part.value->text(difficulty_places);
@@ -137,7 +155,14 @@ Step Story::difficulty(std::size_t index) const {
   const Option& option = chosen(routine_, index, wish_);
   const Kind& kind = *routine_.elements[index].kind;
   const std::string path = path_of(index);
-  Step step{Role::difficulty, path + " difficulty", "declared difficulty", {}, showing_.elements[index].declared.text(difficulty_places), {}, {}, {}};
+  Step step{Role::difficulty,
+            path + " difficulty",
+            "declared difficulty",
+            {},
+            showing_.elements[index].declared.text(difficulty_places),
+            {},
+            {},
+            {}};
   for (const PartUse& use : option.parts) step.inputs.push_back(part_step(use, path));
   if (option.stated) {
     step.remark = "stated on the sheet, not from the tables";
@@ -153,8 +178,14 @@ Step Story::credited(std::size_t index) const {
   const std::string path = path_of(index);
   if (!shown.base) return difficulty(index);
   const Kind& kind = *routine_.elements[index].kind;
-  Step step{Role::credited, path + " credited", "credited difficulty", "the base mark of the kind " + kind.code + " instead of what was declared",
-            shown.credited.text(difficulty_places), "base mark", {kind.from}, {}};
+  Step step{Role::credited,
+            path + " credited",
+            "credited difficulty",
+            "the base mark of the kind " + kind.code + " instead of what was declared",
+            shown.credited.text(difficulty_places),
+            "base mark",
+            {kind.from},
+            {}};
   step.inputs.push_back(difficulty(index));
   return step;
 }
@@ -165,15 +196,34 @@ std::string size_text(const FaultUse& use) {
 
 Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
   const std::string date(mark.run->date);
-  Step step{Role::run, path + " run " + date, "run " + date, rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
-            mark.mark.text(rule.step.places_used()), std::string(mark.run->title), {}, {}};
+  Step step{Role::run,
+            path + " run " + date,
+            "run " + date,
+            rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
+            mark.mark.text(rule.step.places_used()),
+            std::string(mark.run->title),
+            {},
+            {}};
   for (const Deduction& deduction : mark.deductions) {
-    Step line{Role::deduction, path + " " + deduction.use.fault->code, size_text(deduction.use), {}, (Mark() - deduction.taken).text(),
-              deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "", {deduction.use.fault->from}, {}};
+    Step line{Role::deduction,
+              path + " " + deduction.use.fault->code,
+              size_text(deduction.use),
+              {},
+              (Mark() - deduction.taken).text(),
+              deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "",
+              {deduction.use.fault->from},
+              {}};
     step.inputs.push_back(std::move(line));
   }
   for (const std::string_view lost : mark.seen->lost) {
-    step.inputs.push_back({Role::note, path + " lost " + std::string(lost), "lost " + std::string(lost), {}, {}, "base mark", {}, {}});
+    step.inputs.push_back({Role::note,
+                           path + " lost " + std::string(lost),
+                           "lost " + std::string(lost),
+                           {},
+                           {},
+                           "base mark",
+                           {},
+                           {}});
   }
   return step;
 }
@@ -185,15 +235,18 @@ Step Story::element_mark(std::size_t index) const {
   if (panel_ != nullptr) return step;
   const ExpectedMark expected = expected_mark(routine_, index, chosen(routine_, index, wish_), wish_.runs);
   if (expected.from == ExpectedMark::From::sheet) step.remark = "expected on the sheet";
-  if (expected.from == ExpectedMark::From::run) step.remark = "from the run of " + std::string(expected.runs.front().run->date);
+  if (expected.from == ExpectedMark::From::run)
+    step.remark = "from the run of " + std::string(expected.runs.front().run->date);
   if (expected.from == ExpectedMark::From::runs) {
-    step.remark = "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " + rule.step.text();
+    step.remark =
+        "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " + rule.step.text();
   }
   for (const RunMark& run : expected.runs) step.inputs.push_back(run_step(run, rule, path_of(index)));
   return step;
 }
 
-std::string element_rule(const PanelRule& rule, const ShownElement& shown, const Score& score, std::size_t index) {
+std::string element_rule(const PanelRule& rule, const ShownElement& shown, const Score& score,
+                         std::size_t index) {
   const std::string mark = fraction_text(rule, *shown.marks);
   const std::string weight = rule.weight->text();
   if (rule.use == Use::plain) return mark + " x " + weight + ", " + rounded_text(rule);
@@ -230,7 +283,8 @@ Step Story::weighted(const WeightedPoints& together) const {
     merits += plus + fraction_text(rule, *shown.marks) + " x " + shown.credited.text();
     difficulties += plus + shown.credited.text();
   }
-  step.rule = "(" + merits + ") / (" + difficulties + ") x " + rule.weight->text() + ", " + rounded_text(rule);
+  step.rule =
+      "(" + merits + ") / (" + difficulties + ") x " + rule.weight->text() + ", " + rounded_text(rule);
   if (together.points) step.value = together.points->text(rule.places);
   if (!together.points) step.remark = "every credited difficulty is 0";
   return step;
@@ -255,8 +309,14 @@ Step Story::sync() const {
   Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync), {}, {}, {}};
   for (const SyncUse& use : showing_.sync) {
     const Points each = *use.sync->points;
-    step.inputs.push_back({Role::sync_error, "sync " + use.sync->code, times_text(use.sync->title, use.times),
-                           std::to_string(use.times) + " x " + each.text(), off(each * use.times), {}, {use.sync->from}, {}});
+    step.inputs.push_back({Role::sync_error,
+                           "sync " + use.sync->code,
+                           times_text(use.sync->title, use.times),
+                           std::to_string(use.times) + " x " + each.text(),
+                           off(each * use.times),
+                           {},
+                           {use.sync->from},
+                           {}});
   }
   return step;
 }
@@ -266,9 +326,14 @@ Step Story::penalties() const {
   for (const PenaltyUse& use : showing_.penalties) {
     const Penalty& penalty = *use.penalty;
     const int times = penalty.most ? std::min(use.times, *penalty.most) : use.times;
-    step.inputs.push_back({Role::penalty_line, "penalties " + penalty.code, times_text(penalty.title, use.times),
-                           std::to_string(times) + " x " + penalty.points->text(), off(*penalty.points * times),
-                           times < use.times ? "counted at most " + std::to_string(times) + " times" : "", {penalty.from}, {}});
+    step.inputs.push_back({Role::penalty_line,
+                           "penalties " + penalty.code,
+                           times_text(penalty.title, use.times),
+                           std::to_string(times) + " x " + penalty.points->text(),
+                           off(*penalty.points * times),
+                           times < use.times ? "counted at most " + std::to_string(times) + " times" : "",
+                           {penalty.from},
+                           {}});
   }
   return step;
 }
@@ -301,11 +366,12 @@ Step Story::total() const {
   return step;
 }
 
-// A part may be swum twice in two places, a fault be seen in two sizes, or a part bear the name of a step: the second
-// such path gets " 2" behind it, so that every step can be asked for.
+// A part may be swum twice in two places, a fault be seen in two sizes, or a part bear the name of a step:
+// the second such path gets " 2" behind it, so that every step can be asked for.
 void make_paths_distinct(Step& step, std::set<std::string>& taken) {
   const std::string wanted = step.path;
-  for (int again = 2; !taken.insert(step.path).second; ++again) step.path = wanted + " " + std::to_string(again);
+  for (int again = 2; !taken.insert(step.path).second; ++again)
+    step.path = wanted + " " + std::to_string(again);
   for (Step& input : step.inputs) make_paths_distinct(input, taken);
 }
 
@@ -316,12 +382,15 @@ Step with_distinct_paths(Step total) {
 }
 
 constexpr std::array<std::string_view, 19> role_words = {
-    "total", "element", "difficulty", "credited", "part", "base", "mark", "judge", "deduction", "run",
-    "weight", "combined", "weighted", "aspect", "sync", "sync-error", "penalty", "penalty-line", "note"};
+    "total", "element",    "difficulty", "credited",     "part",     "base",     "mark",
+    "judge", "deduction",  "run",        "weight",       "combined", "weighted", "aspect",
+    "sync",  "sync-error", "penalty",    "penalty-line", "note"};
 
 }  // namespace
 
-std::string_view word_of(Role role) { return role_words[static_cast<std::size_t>(role)]; }
+std::string_view word_of(Role role) {
+  return role_words[static_cast<std::size_t>(role)];
+}
 
 const Step* Step::find(Role wanted) const {
   for (const Step& step : inputs) {

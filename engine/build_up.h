@@ -17,8 +17,25 @@
 namespace landdrill {
 
 enum class Role {
-  total, element, difficulty, credited, part, base, mark, judge, deduction, run, weight, combined,
-  weighted, aspect, sync, sync_error, penalty, penalty_line, note,
+  total,
+  element,
+  difficulty,
+  credited,
+  part,
+  base,
+  mark,
+  judge,
+  deduction,
+  run,
+  weight,
+  combined,
+  weighted,
+  aspect,
+  sync,
+  sync_error,
+  penalty,
+  penalty_line,
+  note,
 };
 std::string_view word_of(Role role);
 
@@ -29,10 +46,10 @@ struct Step {
   std::string rule;    // how the value comes about, in words and numbers; may be empty
   std::string value;   // exact text; empty when there is none
   std::string remark;  // "base mark", "dropped: highest", "stated on the sheet", "from the run of 2026-04-14"
-  std::vector<Provenance> rows;   // the table rows it rests on
+  std::vector<Provenance> rows;  // the table rows it rests on
   std::vector<Step> inputs;
 
-  const Step* find(Role wanted) const;              // the first input with this role
+  const Step* find(Role wanted) const;                 // the first input with this role
   const Step* at(std::string_view wanted_path) const;  // this step or one below it
 };
 

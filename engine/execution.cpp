@@ -8,9 +8,12 @@ namespace {
 
 std::optional<Mark> of_size(const FaultRule& fault, Size size) {
   switch (size) {
-    case Size::small: return fault.small;
-    case Size::medium: return fault.medium;
-    case Size::large: return fault.large;
+    case Size::small:
+      return fault.small;
+    case Size::medium:
+      return fault.medium;
+    case Size::large:
+      return fault.large;
   }
   return std::nullopt;
 }
@@ -88,7 +91,8 @@ RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule) 
   return result;
 }
 
-ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option, const RunWish& wish) {
+ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option,
+                           const RunWish& wish) {
   const PanelRule* rule = routine.elements[element].panel;
   assert(rule != nullptr);
   // A run was of the element as written; another option has only what the coach expects of it.
@@ -111,7 +115,8 @@ ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Op
 
 const Run* run_with_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
   return latest_run(routine, wish, [&](const Run& run) {
-    return std::any_of(run.aspects.begin(), run.aspects.end(), [&](const AspectMark& one) { return one.rule == &rule; });
+    return std::any_of(run.aspects.begin(), run.aspects.end(),
+                       [&](const AspectMark& one) { return one.rule == &rule; });
   });
 }
 

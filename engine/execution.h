@@ -10,7 +10,8 @@
 
 namespace landdrill {
 
-// Which run-throughs count: the latest that saw the element, all of them averaged, none (then `expect`), or one day's.
+// Which run-throughs count: the latest that saw the element, all of them averaged, none (then `expect`), or
+// one day's.
 struct RunWish {
   enum class Which { latest, mean, none, dated } which = Which::latest;
   std::string_view date;  // for dated
@@ -35,13 +36,14 @@ struct RunMark {
 struct ExpectedMark {
   enum class From { nothing, sheet, run, runs } from = From::nothing;
   std::optional<Mark> mark;
-  bool base = false;           // the run showed the base mark
-  std::vector<RunMark> runs;   // for run: one; for runs: those averaged
+  bool base = false;          // the run showed the base mark
+  std::vector<RunMark> runs;  // for run: one; for runs: those averaged
 };
 
 RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule);
 // With several runs averaged, an element counts as base when it was so in more than half of them.
-ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option, const RunWish& wish);
+ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option,
+                           const RunWish& wish);
 // The latest run that marked this aspect of the whole routine; nullptr for none.
 const Run* run_with_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish);
 // The latest run that said something of sync errors, or of penalties (`none` is said too); nullptr for none.

@@ -13,7 +13,9 @@ std::string plural(std::int64_t number, std::string_view word) {
 
 // "at most 5", "at least 2", "from 2 to 5"
 std::string range_of(std::optional<int> least, std::optional<int> most) {
-  if (least && most) return *least == *most ? "exactly " + std::to_string(*least) : "from " + std::to_string(*least) + " to " + std::to_string(*most);
+  if (least && most)
+    return *least == *most ? "exactly " + std::to_string(*least)
+                           : "from " + std::to_string(*least) + " to " + std::to_string(*most);
   return least ? "at least " + std::to_string(*least) : "at most " + std::to_string(*most);
 }
 
@@ -58,7 +60,8 @@ class Limits {
       const Element& element = routine_.elements[index++];
       for (std::size_t i = 0; i < element.options.size(); ++i) {
         const ast::Variant& variant = typed->variants[i];
-        check_option(element.options[i], element, variant.title ? variant.title->text : typed->head.number.text);
+        check_option(element.options[i], element,
+                     variant.title ? variant.title->text : typed->head.number.text);
       }
     }
   }
@@ -75,8 +78,9 @@ class Limits {
     for (const Family& family : reading_.set.families) {
       const std::int64_t count = parts_of_family(option, family.code);
       if (!outside(count, {}, family.most_in_element)) continue;
-      complain(piece, {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in one element",
-                       range_of({}, family.most_in_element)});
+      complain(piece,
+               {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in one element",
+                range_of({}, family.most_in_element)});
     }
     check_codes(option, kind, piece);
   }
@@ -90,15 +94,17 @@ class Limits {
       int count = 0;
       for (const PartUse& other : option.parts) count += other.part == use.part ? other.times : 0;
       if (count <= *kind.most_same) continue;
-      complain(piece, {Problem::over_code_limit, use.part->code + " " + plural(count, "time") + " in one element",
-                       range_of({}, kind.most_same)});
+      complain(piece,
+               {Problem::over_code_limit, use.part->code + " " + plural(count, "time") + " in one element",
+                range_of({}, kind.most_same)});
     }
   }
 
   void check_families_in_routine() {
     for (const Family& family : reading_.set.families) {
       std::int64_t count = 0;
-      for (const Element& element : routine_.elements) count += parts_of_family(element.options.front(), family.code);
+      for (const Element& element : routine_.elements)
+        count += parts_of_family(element.options.front(), family.code);
       if (!outside(count, {}, family.most_in_routine)) continue;
       complain(sheet_.routine.head.title.text,
                {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in the routine",
@@ -128,7 +134,8 @@ class Limits {
     const Exact seconds = seconds_of(counts, *routine_.tempo);
     const Decimal tolerance = event.tolerance.value_or(Decimal());
     const std::string wanted = event.seconds->text() + " s, with a tolerance of " + tolerance.text() + " s";
-    const std::string found = round(seconds, 1, Rounding::half_up).text(1) + " s of counts at " + routine_.tempo->text() + " beats a minute";
+    const std::string found = round(seconds, 1, Rounding::half_up).text(1) + " s of counts at " +
+                              routine_.tempo->text() + " beats a minute";
     const std::string_view piece = sheet_.routine.tempo->beats_a_minute.text;
     if (seconds > Exact(*event.seconds + tolerance)) complain(piece, {Problem::over_time, found, wanted});
     if (seconds < Exact(*event.seconds - tolerance)) complain(piece, {Problem::under_time, found, wanted});

@@ -7,7 +7,9 @@
 namespace landdrill {
 namespace {
 
-Exact divided(Exact value, int count) { return value / Exact(Decimal::whole(count)); }
+Exact divided(Exact value, int count) {
+  return value / Exact(Decimal::whole(count));
+}
 
 Mark mean_of_the_others(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
   Mark sum;
@@ -72,7 +74,8 @@ KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks
   std::sort(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
   assert(count > static_cast<std::size_t>(rule.drop_low + rule.drop_high));
   KeptMarks kept;
-  for (auto i = static_cast<std::size_t>(rule.drop_low); i + static_cast<std::size_t>(rule.drop_high) < count; ++i) {
+  for (auto i = static_cast<std::size_t>(rule.drop_low); i + static_cast<std::size_t>(rule.drop_high) < count;
+       ++i) {
     kept.sum += given[i];
     ++kept.count;
   }

@@ -27,7 +27,8 @@ struct Judged {
   KeptMarks kept;
 };
 
-// Given as many entries as the rule has judges, with enough marks to keep at least one (resolve.h saw to both).
+// Given as many entries as the rule has judges, with enough marks to keep at least one (resolve.h saw to
+// both).
 Judged judge(const PanelRule& rule, std::span<const std::optional<Mark>> marks);
 // The same sum without the story of each judge: for batches.
 KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks);

@@ -35,7 +35,8 @@ std::string quoted(std::string_view what, std::string_view text) {
 }
 
 std::string with_article(std::string_view word) {
-  const bool vowel = !word.empty() && std::string_view("aeiouAEIOU").find(word.front()) != std::string_view::npos;
+  const bool vowel =
+      !word.empty() && std::string_view("aeiouAEIOU").find(word.front()) != std::string_view::npos;
   return (vowel ? "an " : "a ") + std::string(word);
 }
 
@@ -57,7 +58,8 @@ void Reading::gap(const Source& source, std::string_view piece, Gap gap) {
             "put in what your catalogue says; `values missing` lists every gap of a sheet"});
 }
 
-std::optional<Decimal> Reading::number(const Source& source, const ast::Number& typed, std::string_view what) {
+std::optional<Decimal> Reading::number(const Source& source, const ast::Number& typed,
+                                       std::string_view what) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
   if (!value) {
     complain(source, typed.text,
@@ -67,10 +69,11 @@ std::optional<Decimal> Reading::number(const Source& source, const ast::Number& 
   return value;
 }
 
-std::optional<int> Reading::whole(const Source& source, const ast::Number& typed, std::string_view what, int least,
-                                  int most) {
+std::optional<int> Reading::whole(const Source& source, const ast::Number& typed, std::string_view what,
+                                  int least, int most) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
-  if (value && value->places_used() == 0 && *value >= Decimal::whole(least) && *value <= Decimal::whole(most)) {
+  if (value && value->places_used() == 0 && *value >= Decimal::whole(least) &&
+      *value <= Decimal::whole(most)) {
     return static_cast<int>(value->units() / Decimal::one);
   }
   complain(source, typed.text,
@@ -85,12 +88,14 @@ std::optional<Mark> Reading::mark(const Source& source, const ast::Number& typed
   if (!value) return std::nullopt;
   const Mark mark(*value);
   if (mark < rule.least || mark > rule.most) {
-    complain(source, typed.text, {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
+    complain(source, typed.text,
+             {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
     return std::nullopt;
   }
   if (on_step && !value->is_multiple_of(rule.step)) {
     complain(source, typed.text,
-             {Problem::off_step, "the mark " + mark.text(), "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
+             {Problem::off_step, "the mark " + mark.text(),
+              "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
               "it lies between two steps: write " + neighbours(rule, *value)});
     return std::nullopt;
   }
@@ -102,8 +107,9 @@ std::optional<int> Reading::times(const Source& source, const std::optional<ast:
   return whole(source, *typed, "how many times", 1, 1000);
 }
 
-void Reading::unknown(const Source& source, std::string_view piece, const std::vector<std::string_view>& known,
-                      Problem problem, std::string_view what, std::string of) {
+void Reading::unknown(const Source& source, std::string_view piece,
+                      const std::vector<std::string_view>& known, Problem problem, std::string_view what,
+                      std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));
   const std::string nearest = words::nearest_hint(piece, known);

@@ -17,8 +17,8 @@ class Reading {
   Reading(const ValueSet& values, Resolved& out) : set(values), out_(out) {}
 
   const ValueSet& set;
-  // The numbers of elements that are left out because their line is in error: what runs and panels say of them is
-  // no further mistake.
+  // The numbers of elements that are left out because their line is in error: what runs and panels say of
+  // them is no further mistake.
   std::vector<int> left_out;
 
   void complain(const Source& source, std::string_view piece, Complaint complaint);
@@ -26,9 +26,11 @@ class Reading {
   void gap(const Source& source, std::string_view piece, Gap gap);
 
   std::optional<Decimal> number(const Source& source, const ast::Number& typed, std::string_view what);
-  std::optional<int> whole(const Source& source, const ast::Number& typed, std::string_view what, int least, int most);
+  std::optional<int> whole(const Source& source, const ast::Number& typed, std::string_view what, int least,
+                           int most);
   // In the rule's range; on its step when `on_step`.
-  std::optional<Mark> mark(const Source& source, const ast::Number& typed, const PanelRule& rule, bool on_step);
+  std::optional<Mark> mark(const Source& source, const ast::Number& typed, const PanelRule& rule,
+                           bool on_step);
   // `x2` after a code; 1 without it.
   std::optional<int> times(const Source& source, const std::optional<ast::Number>& typed);
 

@@ -13,7 +13,8 @@ constexpr int most_counts = 1'000'000;  // so that no sum of counts overflows
 // Resolves the routine itself, line by line; what cannot be understood is complained of and left out.
 class RoutineReading {
  public:
-  RoutineReading(Reading& reading, const ast::Sheet& sheet) : reading_(reading), sheet_(sheet), source_(*sheet.source) {
+  RoutineReading(Reading& reading, const ast::Sheet& sheet)
+      : reading_(reading), sheet_(sheet), source_(*sheet.source) {
     routine_.title = sheet.routine.head.title.text;
     routine_.set = &reading.set;
   }
@@ -57,17 +58,19 @@ void RoutineReading::read_header() {
   if (typed.event) {
     read_event(*typed.event);
   } else {
-    reading_.complain(source_, typed.head.title.text,
-                      {Problem::missing_line, "a routine without an event", "a line such as `event duet-free`",
-                       "the events of " + reading_.set.name + " are listed by `values show`"});
+    reading_.complain(
+        source_, typed.head.title.text,
+        {Problem::missing_line, "a routine without an event", "a line such as `event duet-free`",
+         "the events of " + reading_.set.name + " are listed by `values show`"});
   }
   if (typed.tempo) {
     const std::optional<Decimal> tempo = reading_.number(source_, typed.tempo->beats_a_minute, "the tempo");
     if (tempo && *tempo >= Decimal::whole(20) && *tempo <= Decimal::whole(400)) {
       routine_.tempo = tempo;
     } else if (tempo) {
-      reading_.complain(source_, typed.tempo->beats_a_minute.text,
-                        {Problem::out_of_range, "the tempo " + tempo->text(), "beats a minute, from 20 to 400"});
+      reading_.complain(
+          source_, typed.tempo->beats_a_minute.text,
+          {Problem::out_of_range, "the tempo " + tempo->text(), "beats a minute, from 20 to 400"});
     }
   }
   if (typed.swimmers) {
@@ -86,12 +89,15 @@ void RoutineReading::read_event(const ast::EventLine& line) {
 
 void RoutineReading::read_element(const ast::Element& typed) {
   Element element;
-  const std::optional<int> number = reading_.whole(source_, typed.head.number, "the number of the element", 1, 1000);
+  const std::optional<int> number =
+      reading_.whole(source_, typed.head.number, "the number of the element", 1, 1000);
   element.number = number.value_or(0);
   if (typed.head.title) element.title = typed.head.title->text;
-  element.kind = reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
+  element.kind =
+      reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
   if (element.kind == nullptr) return leave_out(typed, element.number);
-  if (routine_.event != nullptr) element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
+  if (routine_.event != nullptr)
+    element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
   for (const ast::Variant& variant : typed.variants) {
     element.options.push_back(read_option(variant, element, typed.head));
     // An option that says nothing of its counts takes as long as the element as written.
@@ -118,7 +124,8 @@ void RoutineReading::read_passage(const ast::Passage& typed) {
   routine_.passages.push_back({typed.head.title.text, read_counts(typed.counts)});
 }
 
-Option RoutineReading::read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head) {
+Option RoutineReading::read_option(const ast::Variant& variant, const Element& element,
+                                   const ast::ElementLine& head) {
   Option option;
   std::string_view piece = head.number.text;
   if (variant.title) option.title = piece = variant.title->text;
@@ -146,20 +153,23 @@ bool RoutineReading::read_parts(const ast::PartsLine& line, const Element& eleme
     known = known && part != nullptr && times && part->value;
     if (part == nullptr || !times) continue;
     check_family(source_, typed.code, *part, *element.kind);
-    if (!part->value && !option.stated) reading_.gap(source_, typed.code.text, {"parts", part->code, "value"});
+    if (!part->value && !option.stated)
+      reading_.gap(source_, typed.code.text, {"parts", part->code, "value"});
     option.parts.push_back({part, *times});
   }
   return known;
 }
 
-void RoutineReading::check_family(const Source& source, const ast::Name& code, const Part& part, const Kind& kind) {
+void RoutineReading::check_family(const Source& source, const ast::Name& code, const Part& part,
+                                  const Kind& kind) {
   const Family* family = reading_.set.families.find(part.family);
   if (family == nullptr || family->kinds.empty()) return;
   if (std::find(family->kinds.begin(), family->kinds.end(), kind.code) != family->kinds.end()) return;
-  reading_.complain(source, code.text,
-                    {Problem::wrong_family,
-                     quoted("the part", part.code) + " of the family " + family->code + " in " + with_article(kind.code),
-                     "a part that may stand in " + with_article(kind.code)});
+  reading_.complain(
+      source, code.text,
+      {Problem::wrong_family,
+       quoted("the part", part.code) + " of the family " + family->code + " in " + with_article(kind.code),
+       "a part that may stand in " + with_article(kind.code)});
 }
 
 std::vector<CountUse> RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
@@ -178,9 +188,10 @@ bool RoutineReading::can_be_swum(int counts, std::string_view piece) {
   if (counts_ > most_counts) return false;
   counts_ += counts;
   if (counts_ <= most_counts) return true;
-  reading_.complain(source_, piece,
-                    {Problem::too_large, "more than " + std::to_string(most_counts) + " counts in the routine",
-                     "a routine that someone can swim"});
+  reading_.complain(
+      source_, piece,
+      {Problem::too_large, "more than " + std::to_string(most_counts) + " counts in the routine",
+       "a routine that someone can swim"});
   return false;
 }
 
@@ -198,8 +209,9 @@ void RoutineReading::read_expect(const ast::ExpectLine& line, const Element& ele
 void RoutineReading::read_slip(const ast::SlipLine& line, Option& option) {
   const std::optional<Decimal> slip = reading_.number(source_, line.percent, "the chance");
   if (slip && (*slip < Decimal() || *slip > Decimal::whole(100))) {
-    reading_.complain(source_, line.percent.text,
-                      {Problem::out_of_range, "a chance of " + slip->text() + " %", "a chance from 0 % to 100 %"});
+    reading_.complain(
+        source_, line.percent.text,
+        {Problem::out_of_range, "a chance of " + slip->text() + " %", "a chance from 0 % to 100 %"});
     return;
   }
   option.slip = slip;
@@ -208,8 +220,9 @@ void RoutineReading::read_slip(const ast::SlipLine& line, Option& option) {
 void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option) {
   const std::optional<Decimal> stated = reading_.number(source_, line.difficulty, "the difficulty");
   if (stated && *stated < Decimal()) {
-    reading_.complain(source_, line.difficulty.text,
-                      {Problem::out_of_range, "the difficulty " + stated->text(), "a difficulty of 0 or more"});
+    reading_.complain(
+        source_, line.difficulty.text,
+        {Problem::out_of_range, "the difficulty " + stated->text(), "a difficulty of 0 or more"});
     return;
   }
   if (stated) option.stated = Difficulty(*stated);
@@ -218,20 +231,24 @@ void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option
 void RoutineReading::check_difficulty(const Option& option, const Element& element, std::string_view piece) {
   const Kind& kind = *element.kind;
   if (!option.stated && !kind.formula) return reading_.gap(source_, piece, {"kinds", kind.code, "formula"});
-  const bool uses_base = !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(), [](const FormulaStep& step) {
-    return step.does == FormulaStep::Does::base;
-  });
+  const bool uses_base = !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(),
+                                                       [](const FormulaStep& step) {
+                                                         return step.does == FormulaStep::Does::base;
+                                                       });
   if (uses_base && !kind.base) return reading_.gap(source_, piece, {"kinds", kind.code, "base"});
   if (option.slip && !kind.base) reading_.gap(source_, piece, {"kinds", kind.code, "base"});
   try {
     const Declared result = declared(option, kind);
     if (result.difficulty && *result.difficulty >= Difficulty()) return;
     const std::string why = result.difficulty ? "it gives " + result.difficulty->text() : result.why_not;
-    reading_.complain(source_, piece,
-                      {Problem::formula_fails, "no difficulty by the formula of " + kind.code + ": " + why,
-                       "a difficulty of 0 or more", "look at the formula in kinds.csv of " + reading_.set.name});
+    reading_.complain(
+        source_, piece,
+        {Problem::formula_fails, "no difficulty by the formula of " + kind.code + ": " + why,
+         "a difficulty of 0 or more", "look at the formula in kinds.csv of " + reading_.set.name});
   } catch (const Overflow&) {
-    reading_.complain(source_, piece, {Problem::too_large, "a difficulty too large to stay exact", "one below 9000000000000"});
+    reading_.complain(
+        source_, piece,
+        {Problem::too_large, "a difficulty too large to stay exact", "one below 9000000000000"});
   }
 }
 
@@ -246,8 +263,8 @@ void RoutineReading::read_impression(const ast::ExpectedAspect& typed) {
   }
   std::vector<std::string_view> known;
   for (const PanelRule* rule : rules) known.push_back(rule->aspect);
-  reading_.unknown(source_, typed.aspect.text, known, Problem::unknown_aspect,
-                   "mark for the whole routine", routine_.event->code);
+  reading_.unknown(source_, typed.aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
+                   routine_.event->code);
 }
 
 }  // namespace

@@ -7,9 +7,12 @@ namespace landdrill {
 
 std::string_view word_of(Size size) {
   switch (size) {
-    case Size::small: return "small";
-    case Size::medium: return "medium";
-    case Size::large: return "large";
+    case Size::small:
+      return "small";
+    case Size::medium:
+      return "medium";
+    case Size::large:
+      return "large";
   }
   return "";
 }
@@ -42,8 +45,8 @@ std::optional<std::size_t> element_at(Reading& reading, const Source& source, co
 }
 
 // The element and its rule, if it is marked by itself and has a base mark where one is said.
-std::optional<std::size_t> marked_element(Reading& reading, const Source& source, const ast::Number& typed, bool base,
-                                          const Routine& routine) {
+std::optional<std::size_t> marked_element(Reading& reading, const Source& source, const ast::Number& typed,
+                                          bool base, const Routine& routine) {
   const std::optional<std::size_t> index = element_at(reading, source, typed, routine);
   if (!index) return std::nullopt;
   const Element& element = routine.elements[*index];
@@ -60,8 +63,12 @@ std::optional<std::size_t> marked_element(Reading& reading, const Source& source
   return index;
 }
 
-const SyncClass* row_of(const SyncUse& use) { return use.sync; }
-const Penalty* row_of(const PenaltyUse& use) { return use.penalty; }
+const SyncClass* row_of(const SyncUse& use) {
+  return use.sync;
+}
+const Penalty* row_of(const PenaltyUse& use) {
+  return use.penalty;
+}
 
 // One entry for each row, so that what a row allows "at most" is counted over the whole line.
 template <class Use, class Row>
@@ -77,7 +84,8 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 
 template <class Use, class Row>
 std::vector<Use> counted(Reading& reading, const Source& source, const std::vector<ast::Counted>& typed,
-                         const Rows<Row>& rows, Problem problem, std::string_view what, std::string_view table) {
+                         const Rows<Row>& rows, Problem problem, std::string_view what,
+                         std::string_view table) {
   std::vector<Use> uses;
   for (const ast::Counted& one : typed) {
     const Row* row = reading.row(source, one.code, rows, problem, what);
@@ -89,7 +97,8 @@ std::vector<Use> counted(Reading& reading, const Source& source, const std::vect
   return uses;
 }
 
-std::vector<SyncUse> sync_errors(Reading& reading, const Source& source, const std::optional<ast::SyncLine>& line) {
+std::vector<SyncUse> sync_errors(Reading& reading, const Source& source,
+                                 const std::optional<ast::SyncLine>& line) {
   if (!line) return {};
   return counted<SyncUse>(reading, source, line->errors, reading.set.sync, Problem::unknown_sync,
                           "class of sync error", "sync");
@@ -98,8 +107,8 @@ std::vector<SyncUse> sync_errors(Reading& reading, const Source& source, const s
 std::vector<PenaltyUse> penalties(Reading& reading, const Source& source,
                                   const std::optional<ast::PenaltyLine>& line) {
   if (!line) return {};
-  return counted<PenaltyUse>(reading, source, line->penalties, reading.set.penalties, Problem::unknown_penalty,
-                             "penalty", "penalties");
+  return counted<PenaltyUse>(reading, source, line->penalties, reading.set.penalties,
+                             Problem::unknown_penalty, "penalty", "penalties");
 }
 
 std::optional<Size> size_from(std::string_view word) {
@@ -110,8 +119,9 @@ std::optional<Size> size_from(std::string_view word) {
 }
 
 bool has_size(const FaultRule& fault, Size size) {
-  const std::optional<Mark>& taken =
-      size == Size::small ? fault.small : size == Size::medium ? fault.medium : fault.large;
+  const std::optional<Mark>& taken = size == Size::small    ? fault.small
+                                     : size == Size::medium ? fault.medium
+                                                            : fault.large;
   return taken.has_value();
 }
 
@@ -131,9 +141,10 @@ void read_lost(Reading& reading, const Source& source, const ast::Name& lost, co
   std::vector<std::string_view> known;
   for (const PartUse& use : parts) known.push_back(use.part->code);
   if (std::find(known.begin(), known.end(), lost.text) == known.end()) {
-    reading.complain(source, lost.text,
-                     {Problem::not_lost, quoted("a lost part", lost.text),
-                      "a part of element " + std::to_string(element.number), words::nearest_hint(lost.text, known)});
+    reading.complain(
+        source, lost.text,
+        {Problem::not_lost, quoted("a lost part", lost.text),
+         "a part of element " + std::to_string(element.number), words::nearest_hint(lost.text, known)});
     return;
   }
   if (!element.kind->base) return reading.gap(source, lost.text, {"kinds", element.kind->code, "base"});
@@ -156,24 +167,26 @@ void read_fault(Reading& reading, const Source& source, const ast::Fault& typed,
   seen.faults.push_back({fault, *size, *times});
 }
 
-const PanelRule* aspect_rule(Reading& reading, const Source& source, const ast::Name& aspect, const Routine& routine) {
+const PanelRule* aspect_rule(Reading& reading, const Source& source, const ast::Name& aspect,
+                             const Routine& routine) {
   std::vector<std::string_view> known;
   for (const PanelRule* rule : reading.set.routine_panels(routine.event->code)) {
     if (rule->aspect == aspect.text) return rule;
     known.push_back(rule->aspect);
   }
-  reading.unknown(source, aspect.text, known, Problem::unknown_aspect,
-                  "mark for the whole routine", routine.event->code);
+  reading.unknown(source, aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
+                  routine.event->code);
   return nullptr;
 }
 
 bool right_number_of_judges(Reading& reading, const Source& source, std::string_view piece, std::size_t marks,
                             const PanelRule& rule) {
   if (marks == static_cast<std::size_t>(rule.judges)) return true;
-  reading.complain(source, piece,
-                   {Problem::wrong_judges, std::to_string(marks) + (marks == 1 ? " mark" : " marks"),
-                    std::to_string(rule.judges) + ", one for each judge of " + rule.aspect,
-                    marks < static_cast<std::size_t>(rule.judges) ? "write - for a judge who is missing" : ""});
+  reading.complain(
+      source, piece,
+      {Problem::wrong_judges, std::to_string(marks) + (marks == 1 ? " mark" : " marks"),
+       std::to_string(rule.judges) + ", one for each judge of " + rule.aspect,
+       marks < static_cast<std::size_t>(rule.judges) ? "write - for a judge who is missing" : ""});
   return false;
 }
 
@@ -183,15 +196,17 @@ bool enough_judges(Reading& reading, const Source& source, std::string_view piec
   if (missing == 0) return true;
   const auto given = static_cast<std::ptrdiff_t>(marks.size()) - missing;
   if (rule.missing == Missing::refuse) {
-    reading.complain(source, piece,
-                     {Problem::judge_missing, "a missing judge (-)", "a mark from every judge of " + rule.aspect,
-                      "panels.csv of " + reading.set.name + " says `refuse` for a missing judge"});
+    reading.complain(
+        source, piece,
+        {Problem::judge_missing, "a missing judge (-)", "a mark from every judge of " + rule.aspect,
+         "panels.csv of " + reading.set.name + " says `refuse` for a missing judge"});
     return false;
   }
   const std::ptrdiff_t needed = rule.missing == Missing::mean ? 1 : rule.drop_high + rule.drop_low + 1;
   if (given >= needed) return true;
   reading.complain(source, piece,
-                   {Problem::judge_missing, "marks from " + std::to_string(given) + " of " + std::to_string(rule.judges) + " judges",
+                   {Problem::judge_missing,
+                    "marks from " + std::to_string(given) + " of " + std::to_string(rule.judges) + " judges",
                     "at least " + std::to_string(needed) + ", so that a mark is kept"});
   return false;
 }
@@ -225,7 +240,8 @@ Run read_run(Reading& reading, const ast::Run& typed, const Routine& routine) {
     seen.base = line.base;
     for (const ast::Fault& fault : line.faults) {
       if (!fault.lost_part) read_fault(reading, source, fault, seen);
-      if (fault.lost_part && index) read_lost(reading, source, *fault.lost_part, routine.elements[*index], seen);
+      if (fault.lost_part && index)
+        read_lost(reading, source, *fault.lost_part, routine.elements[*index], seen);
     }
     if (!index) continue;
     seen.element = *index;
@@ -235,9 +251,10 @@ Run read_run(Reading& reading, const ast::Run& typed, const Routine& routine) {
     const PanelRule* rule = aspect_rule(reading, source, line.aspect, routine);
     if (rule == nullptr) continue;
     if (line.marks.size() != 1 || !line.marks.front()) {
-      reading.complain(source, line.aspect.text,
-                       {Problem::wrong_judges, std::to_string(line.marks.size()) + " entries for " + rule->aspect,
-                        "one mark in a run, the coach's own"});
+      reading.complain(
+          source, line.aspect.text,
+          {Problem::wrong_judges, std::to_string(line.marks.size()) + " entries for " + rule->aspect,
+           "one mark in a run, the coach's own"});
       continue;
     }
     const std::optional<Mark> mark = reading.mark(source, *line.marks.front(), *rule, false);

@@ -1,8 +1,8 @@
 // A routine that is understood: every word of the sheet tied to its row of the value set, every number exact.
 //
 // Made by resolve.h; nothing here is looked up again later. Rows and texts belong to the value set and to the
-// sheet's source: both outlive the routine. An element's place in `elements` is its index; its `number` is the
-// coach's own.
+// sheet's source: both outlive the routine. An element's place in `elements` is its index; its `number` is
+// the coach's own.
 #pragma once
 
 #include <optional>
@@ -33,12 +33,12 @@ struct Option {
   std::optional<Difficulty> stated;  // `difficulty 2.35`: by hand, instead of the formula
   std::vector<CountUse> counts;
   std::optional<Mark> expect;
-  std::optional<Decimal> slip;       // per cent: the coach's chance of the base mark
+  std::optional<Decimal> slip;  // per cent: the coach's chance of the base mark
 };
 
 struct Element {
   int number = 0;
-  std::string_view title;            // may be empty
+  std::string_view title;  // may be empty
   const Kind* kind = nullptr;
   const PanelRule* panel = nullptr;  // nullptr: the event marks no single elements
   std::vector<Option> options;       // never empty
@@ -73,8 +73,8 @@ struct PenaltyUse {
 };
 
 struct RunElement {
-  std::size_t element = 0;           // index
-  bool base = false;                 // said so, or a part was lost
+  std::size_t element = 0;  // index
+  bool base = false;        // said so, or a part was lost
   std::vector<std::string_view> lost;
   std::vector<FaultUse> faults;
 };
@@ -124,7 +124,7 @@ struct Routine {
   std::vector<Passage> passages;
   std::vector<Item> order;
   std::vector<AspectMark> impressions;
-  std::vector<Run> runs;         // in the order of the sheet
+  std::vector<Run> runs;  // in the order of the sheet
   std::vector<RecordedPanel> panels;
 };
 

@@ -31,7 +31,8 @@ std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule
   return all_giving(rule, expected->mark);
 }
 
-// sum(marks x credited) / sum(credited) x weight over the elements marked under `rule`; divided once, rounded once.
+// sum(marks x credited) / sum(credited) x weight over the elements marked under `rule`; divided once, rounded
+// once.
 std::optional<Points> weighted_points(const Routine& routine, const Showing& showing, const PanelRule& rule) {
   Exact merit;
   Difficulty difficulty;

@@ -49,13 +49,14 @@ struct WeightedPoints {
 };
 
 struct Score {
-  std::vector<std::optional<Points>> elements;  // empty for an element that is weighted, not marked, or not scored
-  std::vector<WeightedPoints> weighted;         // one for each rule that weights by difficulty
-  std::vector<std::optional<Points>> aspects;   // in the order of Showing::aspects
-  Points sync, penalties;                       // taken off: 0 or more
-  Difficulty declared, credited;                // sums over the elements
-  Points so_far;                                // the sum of what is there
-  std::optional<Points> total;                  // empty while any mark is missing
+  std::vector<std::optional<Points>>
+      elements;                          // empty for an element that is weighted, not marked, or not scored
+  std::vector<WeightedPoints> weighted;  // one for each rule that weights by difficulty
+  std::vector<std::optional<Points>> aspects;  // in the order of Showing::aspects
+  Points sync, penalties;                      // taken off: 0 or more
+  Difficulty declared, credited;               // sums over the elements
+  Points so_far;                               // the sum of what is there
+  std::optional<Points> total;                 // empty while any mark is missing
 };
 Score score(const Routine& routine, const Showing& showing);
 

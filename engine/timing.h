@@ -22,11 +22,11 @@ struct ItemTime {
   std::optional<Decimal> seconds, under_seconds;  // to a tenth; empty without a tempo
 };
 struct Timing {
-  std::vector<ItemTime> items;                    // in the order of the routine
-  int counts = 0, under = 0, longest_under = 0;   // longest_under: counts in one go, across items
-  std::size_t longest_starts = 0;                 // in `items`
+  std::vector<ItemTime> items;                   // in the order of the routine
+  int counts = 0, under = 0, longest_under = 0;  // longest_under: counts in one go, across items
+  std::size_t longest_starts = 0;                // in `items`
   std::optional<Decimal> seconds, under_seconds, longest_under_seconds;
-  std::optional<Decimal> under_share;             // per cent of the counts, to a tenth
+  std::optional<Decimal> under_share;  // per cent of the counts, to a tenth
 };
 Timing timing(const Routine& routine, const Wish& wish);
 

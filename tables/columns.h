@@ -1,6 +1,7 @@
 // The one description of the CSV files of a value set: which tables, which columns, what goes into each.
 //
-//   find_table("parts")->columns[0]      // {"code", Cell::code, required, "what the sheet writes for the part"}
+//   find_table("parts")->columns[0]      // {"code", Cell::code, required, "what the sheet writes for the
+//   part"}
 //
 // The loader, the checks, the store and the reference for coaches are all made from it.
 #pragma once
@@ -13,20 +14,20 @@ namespace landdrill {
 
 // What a cell of a column may hold.
 enum class Cell {
-  code,        // a word of the sheet language
-  text,        // anything
-  number,      // an exact decimal
-  whole,       // a whole number, 0 or more
-  codes,       // codes separated by blanks
-  formula,     // see formula.h
-  choice,      // one of Column::choices
+  code,     // a word of the sheet language
+  text,     // anything
+  number,   // an exact decimal
+  whole,    // a whole number, 0 or more
+  codes,    // codes separated by blanks
+  formula,  // see formula.h
+  choice,   // one of Column::choices
 };
 
 struct Column {
   std::string_view name;
   Cell holds;
-  bool required;               // an empty cell is an error
-  std::string_view meaning;    // one line for the coach
+  bool required;                    // an empty cell is an error
+  std::string_view meaning;         // one line for the coach
   std::string_view choices = {};    // for Cell::choice: "mean sum"
   std::string_view refers_to = {};  // the table whose code the cell names, or empty
   int least = 0, most = 1'000'000;  // for Cell::whole
@@ -34,14 +35,15 @@ struct Column {
 };
 
 struct Table {
-  std::string_view name;       // the file is name + ".csv"
+  std::string_view name;  // the file is name + ".csv"
   std::string_view meaning;
   std::span<const Column> columns;
-  std::size_t key_columns;     // the first so many columns together name a row; 0: the table has one row
-  bool required;               // a set without this file is refused
+  std::size_t key_columns;  // the first so many columns together name a row; 0: the table has one row
+  bool required;            // a set without this file is refused
 };
 
-// In the order in which a coach would read them: set, families, parts, kinds, events, quotas, panels, faults, sync, penalties.
+// In the order in which a coach would read them: set, families, parts, kinds, events, quotas, panels, faults,
+// sync, penalties.
 std::span<const Table> value_tables();
 const Table* find_table(std::string_view name);  // nullptr when there is none
 const Column* find_column(const Table& table, std::string_view name);

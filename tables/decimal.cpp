@@ -218,7 +218,8 @@ Exact operator*(Exact a, Exact b) {
   b = b.in_lowest_terms();
   const Exact first = Exact(a.numerator_, b.denominator_).in_lowest_terms();
   const Exact second = Exact(b.numerator_, a.denominator_).in_lowest_terms();
-  return Exact(product(first.numerator_, second.numerator_), product(first.denominator_, second.denominator_));
+  return Exact(product(first.numerator_, second.numerator_),
+               product(first.denominator_, second.denominator_));
 }
 
 Exact operator/(Exact a, Exact b) {

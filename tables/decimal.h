@@ -1,4 +1,5 @@
-// Exact decimals and exact fractions: every number of the program, from text to text, never binary floating point.
+// Exact decimals and exact fractions: every number of the program, from text to text, never binary floating
+// point.
 //
 //   *Decimal::parse("7,25") + *Decimal::parse("0.5")                 // 7.75
 //   round(Exact(Decimal::whole(2)) / Exact(Decimal::whole(3)), 4, Rounding::half_up)   // 0.6667
@@ -36,8 +37,8 @@ class Decimal {
   static constexpr Decimal from_units(std::int64_t millionths) { return Decimal(millionths); }
   static Decimal whole(std::int64_t number);  // Overflow when out of range
 
-  // "7.25", "-3", "7,25", "+0.1"; nothing else: no blanks, no exponent, no thousands separator. Empty when it is
-  // none, has more than six places that are not zero, or is out of range.
+  // "7.25", "-3", "7,25", "+0.1"; nothing else: no blanks, no exponent, no thousands separator. Empty when it
+  // is none, has more than six places that are not zero, or is out of range.
   static std::optional<Decimal> parse(std::string_view text);
 
   constexpr std::int64_t units() const { return units_; }
@@ -60,7 +61,8 @@ class Decimal {
   std::int64_t units_ = 0;
 };
 
-// A fraction of 128-bit integers, kept in lowest terms when it has to be. Throws Overflow rather than be wrong.
+// A fraction of 128-bit integers, kept in lowest terms when it has to be. Throws Overflow rather than be
+// wrong.
 class Exact {
  public:
   Exact() = default;

@@ -1,7 +1,8 @@
 // Value sets on disk: finding, reading and writing the CSV folders.
 //
-// A set called NAME is looked for, in this order: where the user told (a folder with tables, or one that holds NAME),
-// beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, in the build tree, where the program is installed.
+// A set called NAME is looked for, in this order: where the user told (a folder with tables, or one that
+// holds NAME), beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, in the build tree, where the
+// program is installed.
 #pragma once
 
 #include <filesystem>
@@ -13,7 +14,8 @@
 
 namespace landdrill {
 
-// What the world refuses: a file, a folder, a database. `what` names it, `why` is the reason, `hint` what to do.
+// What the world refuses: a file, a folder, a database. `what` names it, `why` is the reason, `hint` what to
+// do.
 struct Trouble {
   std::string what, why, hint;
 };
@@ -27,8 +29,8 @@ struct SetPlace {
 };
 
 struct Search {
-  std::vector<std::filesystem::path> told;      // --values-folder, in order
-  std::vector<std::filesystem::path> beside;    // folders of the sheets
+  std::vector<std::filesystem::path> told;    // --values-folder, in order
+  std::vector<std::filesystem::path> beside;  // folders of the sheets
 };
 // The folders that are searched, in order, existing or not: for messages.
 std::vector<std::filesystem::path> places(const Search& search);

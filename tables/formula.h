@@ -1,10 +1,11 @@
-// The difficulty formula of a kind of element: a small exact language, read once, checked when the set is loaded.
+// The difficulty formula of a kind of element: a small exact language, read once, checked when the set is
+// loaded.
 //
 //   "base + sum(parts) + 0.1 * max(0, families - 2)"
 //
 // Numbers, + - * /, brackets, min(a, b, ...), max(a, b, ...), round(a, places), sum(parts), sum(FAMILY),
-// count(parts), count(FAMILY), families (how many different ones), base. `parts` means every part of the element.
-// The places of round are a written number from 0 to 6; ties go away from zero.
+// count(parts), count(FAMILY), families (how many different ones), base. `parts` means every part of the
+// element. The places of round are a written number from 0 to 6; ties go away from zero.
 #pragma once
 
 #include <cstdint>
@@ -22,13 +23,26 @@ namespace landdrill {
 // Operations in the order in which they are carried out, on a stack of numbers.
 struct FormulaStep {
   enum class Does : std::uint8_t {
-    number, base, families, sum_parts, count_parts, sum_family, count_family,  // put a number on the stack
-    add, subtract, multiply, divide, negate, min, max, round,                  // take numbers, put one
+    number,
+    base,
+    families,
+    sum_parts,
+    count_parts,
+    sum_family,
+    count_family,  // put a number on the stack
+    add,
+    subtract,
+    multiply,
+    divide,
+    negate,
+    min,
+    max,
+    round,  // take numbers, put one
   };
   Does does;
-  Decimal number;        // for number
-  std::string family;    // for sum_family, count_family
-  int takes = 0;         // for min, max: how many numbers; for round: the decimal places
+  Decimal number;      // for number
+  std::string family;  // for sum_family, count_family
+  int takes = 0;       // for min, max: how many numbers; for round: the decimal places
   bool operator==(const FormulaStep&) const = default;
 };
 
@@ -40,7 +54,7 @@ struct Formula {
 };
 
 struct FormulaRead {
-  Formula formula;            // empty when there are errors
+  Formula formula;  // empty when there are errors
   Diagnostics diagnostics;
 };
 
@@ -56,14 +70,14 @@ struct FormulaInput {
     int count = 0;
   };
   Decimal base;
-  Decimal sum;                        // of all parts, times counted
+  Decimal sum;  // of all parts, times counted
   int count = 0;
-  std::vector<FamilySum> families;    // of the families that occur
+  std::vector<FamilySum> families;  // of the families that occur
 };
 
 struct FormulaResult {
-  std::optional<Exact> value;         // empty: division by zero, or a number too large
-  std::string why_not;                // "divides by count(spins), which is 0"
+  std::optional<Exact> value;  // empty: division by zero, or a number too large
+  std::string why_not;         // "divides by count(spins), which is 0"
 };
 // Never throws: what cannot be worked out says why not.
 FormulaResult evaluate(const Formula& formula, const FormulaInput& input);

@@ -35,8 +35,14 @@ using Difficulty = Quantity<struct DifficultyKind>;  // what a part or an elemen
 using Points = Quantity<struct PointsKind>;          // what goes into the score
 using Factor = Quantity<struct FactorKind>;          // what a rule multiplies by
 
-inline Exact operator*(Mark mark, Difficulty difficulty) { return Exact(mark.value()) * Exact(difficulty.value()); }
-inline Exact operator*(Mark mark, Factor factor) { return Exact(mark.value()) * Exact(factor.value()); }
-inline Exact operator*(Exact merit, Factor factor) { return merit * Exact(factor.value()); }
+inline Exact operator*(Mark mark, Difficulty difficulty) {
+  return Exact(mark.value()) * Exact(difficulty.value());
+}
+inline Exact operator*(Mark mark, Factor factor) {
+  return Exact(mark.value()) * Exact(factor.value());
+}
+inline Exact operator*(Exact merit, Factor factor) {
+  return merit * Exact(factor.value());
+}
 
 }  // namespace landdrill

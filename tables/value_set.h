@@ -1,8 +1,8 @@
 // A value set: one edition of all tables of numbers that the rules of a competition consist of.
 //
 //   const Part* part = set.parts.find("spin-360");   // nullptr when there is none
-//   part->value                                       // Difficulty 0.9, or empty: a gap the coach has to fill
-//   part->from.status                                 // Status::invented
+//   part->value                                       // Difficulty 0.9, or empty: a gap the coach has to
+//   fill part->from.status                                 // Status::invented
 //
 // A value set is read by load.h and never changed afterwards. Pointers to rows live as long as the set.
 #pragma once
@@ -25,10 +25,10 @@ std::string_view word_of(Status status);
 
 // Where a fact comes from: the row of a table, and what the row says of itself.
 struct Provenance {
-  std::string_view table;    // "parts"
-  std::string key;           // of the row: "spin-360", "duet-free execution"
-  std::size_t line = 0;      // of the CSV file, the header is 1
-  std::string source;        // "FINA Manual 2009-2013, p. 88"
+  std::string_view table;  // "parts"
+  std::string key;         // of the row: "spin-360", "duet-free execution"
+  std::size_t line = 0;    // of the CSV file, the header is 1
+  std::string source;      // "FINA Manual 2009-2013, p. 88"
   Status status = Status::invented;
 };
 
@@ -39,23 +39,23 @@ struct SetInfo {
 // The family of a part: spins, thrusts ...
 struct Family {
   std::string code, title;
-  std::vector<std::string> kinds;         // the kinds of element it may stand in; empty: any
-  std::optional<int> most_in_element;     // parts of this family in one element
+  std::vector<std::string> kinds;      // the kinds of element it may stand in; empty: any
+  std::optional<int> most_in_element;  // parts of this family in one element
   std::optional<int> most_in_routine;
   Provenance from;
 };
 struct Part {
   std::string code, family, title;
-  std::optional<Difficulty> value;        // empty: a gap
+  std::optional<Difficulty> value;  // empty: a gap
   Provenance from;
 };
 enum class Caution { none, lift, thrown };
 struct Kind {
   std::string code, title;
-  std::optional<Formula> formula;         // parts -> declared difficulty; empty: a gap
-  std::optional<Difficulty> base;         // credited when what was declared was not shown; empty: a gap
+  std::optional<Formula> formula;  // parts -> declared difficulty; empty: a gap
+  std::optional<Difficulty> base;  // credited when what was declared was not shown; empty: a gap
   std::optional<int> least_parts, most_parts, most_same;  // most_same: of one code in an element
-  int places = 6;                         // decimal places of a declared difficulty
+  int places = 6;                                         // decimal places of a declared difficulty
   Rounding rounding = Rounding::half_up;
   Caution caution = Caution::none;
   Provenance from;
@@ -77,26 +77,28 @@ enum class Combine { mean, sum };
 // weighted: sum(marks x credited difficulty) / sum(credited difficulty) x weight, over the routine.
 // plain: marks x weight.
 enum class Use { times_difficulty, weighted, plain };
-// What a judge who is missing gets: refuse (an error), mean (of the other judges, to missing_step), fewer (fewer marks kept).
+// What a judge who is missing gets: refuse (an error), mean (of the other judges, to missing_step), fewer
+// (fewer marks kept).
 enum class Missing { refuse, mean, fewer };
 struct PanelRule {
   std::string event, aspect;
-  std::string kind;                       // for this kind of element only; empty: for every kind
+  std::string kind;  // for this kind of element only; empty: for every kind
   std::string title;
-  bool per_element = false;               // else marked once per routine
+  bool per_element = false;  // else marked once per routine
   int judges = 0, drop_high = 0, drop_low = 0;
   Combine combine = Combine::mean;
   Decimal step;
   Mark least, most;
   Use use = Use::plain;
-  std::optional<Factor> weight;           // empty: a gap
+  std::optional<Factor> weight;  // empty: a gap
   int places = 4;
   Rounding rounding = Rounding::half_up;
   Missing missing = Missing::refuse;
   std::optional<Decimal> missing_step;
   Provenance from;
 };
-// A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one element.
+// A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one
+// element.
 struct FaultRule {
   std::string code, title;
   std::optional<Mark> small, medium, large, cap;
@@ -104,13 +106,13 @@ struct FaultRule {
 };
 struct SyncClass {
   std::string code, title;
-  std::optional<Points> points;           // taken off for each; empty: a gap
+  std::optional<Points> points;  // taken off for each; empty: a gap
   Provenance from;
 };
 struct Penalty {
   std::string code, title;
-  std::optional<Points> points;           // taken off for each; empty: a gap
-  std::optional<int> most;                // counted at most so often
+  std::optional<Points> points;  // taken off for each; empty: a gap
+  std::optional<int> most;       // counted at most so often
   Provenance from;
 };
 
@@ -136,7 +138,7 @@ class Rows {
 };
 
 struct ValueSet {
-  std::string name;                       // the folder's name: "kingfisher-2026"
+  std::string name;  // the folder's name: "kingfisher-2026"
   SetInfo info;
   Rows<Family> families;
   Rows<Part> parts;
@@ -148,7 +150,8 @@ struct ValueSet {
   Rows<SyncClass> sync;
   Rows<Penalty> penalties;
 
-  // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or nullptr.
+  // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or
+  // nullptr.
   const PanelRule* element_panel(std::string_view event, std::string_view kind) const;
   // The rules of `event` that are marked once per routine, in file order.
   std::vector<const PanelRule*> routine_panels(std::string_view event) const;
@@ -164,8 +167,9 @@ void Rows<Row>::index() {
 
 template <class Row>
 const Row* Rows<Row>::find(std::string_view code) const {
-  auto at = std::lower_bound(order_.begin(), order_.end(), code,
-                             [this](std::size_t row, std::string_view wanted) { return rows_[row].code < wanted; });
+  auto at =
+      std::lower_bound(order_.begin(), order_.end(), code,
+                       [this](std::size_t row, std::string_view wanted) { return rows_[row].code < wanted; });
   return at != order_.end() && rows_[*at].code == code ? &rows_[*at] : nullptr;
 }
 
