@@ -58,6 +58,8 @@ std::string with_article(std::string_view word);
 // resolve_panels.cpp: the runs and panels of a sheet whose routine is understood as far as it goes.
 void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine);
 void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine);
+// stays_exact.cpp: a total that would leave the exact numbers is an error.
+void check_stays_exact(Reading& reading, const ast::Sheet& sheet, const Routine& routine);
 // limits.cpp: what the rules of the event would object to, as warnings.
 void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine);
 

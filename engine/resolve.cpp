@@ -277,6 +277,7 @@ Resolved resolve(const ast::Sheet& sheet, const ValueSet& set) {
     resolve_runs(reading, sheet, routine);
     resolve_panels(reading, sheet, routine);
   }
+  if (resolved.diagnostics.ok()) check_stays_exact(reading, sheet, routine);
   if (!resolved.diagnostics.ok()) return resolved;
   check_limits(reading, sheet, routine);
   resolved.routine = std::move(routine);

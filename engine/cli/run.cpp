@@ -5,6 +5,7 @@
 
 #include "engine/cli/arguments.h"
 #include "engine/cli/help.h"
+#include "tables/decimal.h"
 
 namespace landdrill::cli {
 namespace {
@@ -61,6 +62,10 @@ Exit guarded(Streams& streams, const std::vector<std::string>& line) {
     return run_line(streams, line);
   } catch (const std::bad_alloc&) {
     streams.say("landdrill: there is not enough memory for this\n");
+  } catch (const Overflow& overflow) {
+    streams.say(std::string("landdrill: ") + overflow.what() + " to stay exact\n" +
+                "  hint: look at the difficulties of the sheet and the values and weights of the set\n");
+    return Exit::errors;
   } catch (const std::exception& error) {
     streams.say(std::string("landdrill: a mistake of the program: ") + error.what() + "\n");
   }

@@ -6,10 +6,10 @@
 namespace landdrill {
 namespace {
 
+using kit::replaced;
 using kit::complaints;
 using kit::ReadSheet;
 using kit::reeds;
-using kit::replaced;
 
 const std::string run = "run 2026-04-14\n";      // line 15
 const std::string panel = "panel 2026-05-09\n";  // line 15
@@ -148,9 +148,27 @@ TEST(ResolveNumbers, ReportsADifficultyTooLargeToStayExact) {
       "10:9 found a difficulty too large to stay exact; expected one below 9000000000000 [too-large]\n");
 }
 
-TEST(ResolveNumbers, NeverGivesAWrongScoreForANumberTooLargeToStayExact) {
-  const ReadSheet sheet(replaced(reeds, "parts spin-a, hold\n", "difficulty 8000000000000\n"), kit::pond());
-  EXPECT_THROW(kit::expected_total(sheet.routine()), Overflow);
+constexpr std::string_view score_too_large =
+    "1:10 found a score too large to stay exact; expected one below 9000000000000 [too-large] hint: look at "
+    "the "
+    "difficulties of the sheet and the weights of the set\n";
+
+TEST(ResolveNumbers, RefusesASheetWhoseTotalWouldNotStayExact) {
+  const std::string stated = replaced(reeds, "parts spin-a, hold\n", "difficulty 8000000000000\n");
+  EXPECT_EQ(complaints(stated), score_too_large);
+  EXPECT_EQ(ReadSheet(replaced(stated, "expect 7.5\n", ""), kit::pond()).complaints(), score_too_large);
+  EXPECT_FALSE(ReadSheet(stated, kit::pond()).resolved().routine.has_value());
+}
+
+TEST(ResolveNumbers, RefusesAnOptionWhoseTotalWouldNotStayExact) {
+  const std::string option =
+      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"far\"\ndifficulty 8000000000000\n");
+  EXPECT_EQ(complaints(option), score_too_large);
+}
+
+TEST(ResolveNumbers, TakesALargeDifficultyWhoseTotalStaysExact) {
+  EXPECT_EQ(ReadSheet(replaced(reeds, "parts spin-a, hold\n", "difficulty 2000\n"), kit::pond()).complaints(),
+            "");
 }
 
 TEST(ResolveNumbers, ScoresNothingFromALineInError) {
