@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/account_notes.h"
+
 namespace landdrill {
 namespace {
 
@@ -44,40 +46,6 @@ const Step& aspect_step(const Step& total, std::size_t index) {
   return total.inputs.at(static_cast<std::size_t>(first - total.inputs.begin()) + index);
 }
 
-// What a showing has no marks for, in words that a sentence can start with.
-struct Unmarked {
-  std::string elements;              // "element 2 has", "elements 1, 3 and 5 have", or empty
-  std::vector<std::string> aspects;  // by their codes
-  bool nothing_is_marked = true;
-};
-
-// "elements 1, 3 and 5 have"
-std::string elements_have(const std::vector<std::string>& numbers) {
-  if (numbers.empty()) return "";
-  if (numbers.size() == 1) return "element " + numbers.front() + " has";
-  std::string list = "elements " + numbers.front();
-  for (std::size_t i = 1; i < numbers.size(); ++i)
-    list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
-  return list + " have";
-}
-
-Unmarked unmarked(const Routine& routine, const Showing& showing) {
-  Unmarked result;
-  std::vector<std::string> numbers;
-  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    if (routine.elements[i].panel == nullptr) continue;
-    if (showing.elements[i].marks) result.nothing_is_marked = false;
-    if (!showing.elements[i].marks) numbers.push_back(std::to_string(routine.elements[i].number));
-  }
-  for (const ShownAspect& aspect : showing.aspects) {
-    if (aspect.marks) result.nothing_is_marked = false;
-    if (!aspect.marks) result.aspects.push_back(aspect.rule->aspect);
-  }
-  if (numbers.empty() && result.aspects.empty()) result.nothing_is_marked = false;
-  result.elements = elements_have(numbers);
-  return result;
-}
-
 // What one sheet comes to, gathered step by step.
 class Telling {
  public:
@@ -94,8 +62,6 @@ class Telling {
   void tell_totals();
   void tell_missing();
   void mark_worst();
-  void tell_cautions();
-  void tell_statuses();
 
   ElementLine element_line(std::size_t index) const;
   void add_recorded(ElementLine& line, std::size_t index) const;
@@ -131,8 +97,8 @@ Account Telling::tell() && {
   tell_totals();
   tell_missing();
   mark_worst();
-  tell_cautions();
-  tell_statuses();
+  account_.cautions = cautions(routine_, account_.timing);
+  account_.statuses = statuses(*account_.estimate, account_.recorded ? &*account_.recorded : nullptr);
   return std::move(account_);
 }
 
@@ -303,54 +269,6 @@ void Telling::mark_worst() {
     worst = i;
   }
   if (worst) account_.elements[*worst].worst = true;
-}
-
-void Telling::tell_cautions() {
-  bool lift = false, thrown = false;
-  for (const Element& element : routine_.elements) {
-    lift = lift || element.kind->caution == Caution::lift;
-    thrown = thrown || element.kind->caution == Caution::thrown;
-  }
-  if (lift || thrown) {
-    account_.cautions.push_back(std::string(lift && thrown ? "Lifts and throws"
-                                            : lift         ? "Lifts"
-                                                           : "Throws") +
-                                ": check the depth and a clear landing, have spotters, and let the bases "
-                                "swim clear before the flyer comes down.");
-  }
-  if (account_.timing.under > 0) {
-    account_.cautions.push_back(
-        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
-        "at the first sign of trouble.");
-  }
-  if (!account_.cautions.empty()) {
-    account_.cautions.push_back(
-        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and "
-        "the facility's rules, the law and medical advice.");
-  }
-}
-
-void collect_rows(const Step& step, std::vector<Provenance>& rows) {
-  for (const Provenance& row : step.rows) {
-    const auto same = [&](const Provenance& known) {
-      return known.table == row.table && known.line == row.line;
-    };
-    if (std::find_if(rows.begin(), rows.end(), same) == rows.end()) rows.push_back(row);
-  }
-  for (const Step& input : step.inputs) collect_rows(input, rows);
-}
-
-void Telling::tell_statuses() {
-  std::vector<Provenance> rows;
-  collect_rows(*account_.estimate, rows);
-  if (account_.recorded) collect_rows(*account_.recorded, rows);
-  for (const Status status : {Status::invented, Status::memory, Status::practice, Status::published}) {
-    StatusCount count{status, {}};
-    for (const Provenance& row : rows) {
-      if (row.status == status) count.rows.push_back(std::string(row.table) + " " + row.key);
-    }
-    if (!count.rows.empty()) account_.statuses.push_back(std::move(count));
-  }
 }
 
 }  // namespace

@@ -5,28 +5,12 @@
 #include <set>
 
 #include "engine/difficulty.h"
+#include "engine/mark_story.h"
 
 namespace landdrill {
 namespace {
 
-constexpr int mark_places =
-    4;  // a mean of kept marks is shown to so many places; it is never rounded before use
 constexpr int difficulty_places = 2;  // at least
-
-std::string times_text(std::string_view code, int times) {
-  return std::string(code) + (times == 1 ? "" : " x" + std::to_string(times));
-}
-
-std::string rounded_text(const PanelRule& rule) {
-  return "rounded " + std::string(word_of(rule.rounding)) + " to " + std::to_string(rule.places) + " places";
-}
-
-// "(22 / 3)": what goes into the product, before any rounding.
-std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
-  const std::string sum = kept.sum.text();
-  if (rule.combine == Combine::sum || kept.count == 1) return sum;
-  return "(" + sum + " / " + std::to_string(kept.count) + ")";
-}
 
 // Where the marks of a step come from: the panel's own judges, or what the coach expects.
 class Story {
@@ -52,8 +36,6 @@ class Story {
   Step sync() const;
   Step penalties() const;
 
-  Step marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
-             const std::string& path) const;
   std::string off(Points points) const { return (Points() - points).text(places_); }
   Step weight(const PanelRule& rule, const std::string& path) const;
   const JudgeMarks* judges_of(std::size_t element) const;
@@ -84,56 +66,6 @@ const JudgeMarks* Story::judges_of(const PanelRule& rule) const {
     if (seen.rule == &rule) return &seen.marks;
   }
   return nullptr;
-}
-
-std::string remark_of(const JudgeMark& judge) {
-  std::string remark = judge.filled ? "missing: given the mean of the others" : "";
-  const auto add = [&](std::string_view text) { remark += (remark.empty() ? "" : "; ") + std::string(text); };
-  if (judge.state == JudgeMark::State::dropped_high) add("dropped: highest");
-  if (judge.state == JudgeMark::State::dropped_low) add("dropped: lowest");
-  if (judge.state == JudgeMark::State::absent) add("missing");
-  return remark;
-}
-
-std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, const std::string& path) {
-  std::vector<Step> steps;
-  const Judged judged = judge(rule, marks);
-  for (std::size_t i = 0; i < judged.judges.size(); ++i) {
-    const JudgeMark& one = judged.judges[i];
-    Step step{Role::judge,
-              path + " judge " + std::to_string(i + 1),
-              "judge " + std::to_string(i + 1),
-              {},
-              {},
-              {},
-              {},
-              {}};
-    if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
-    step.remark = remark_of(one);
-    steps.push_back(std::move(step));
-  }
-  return steps;
-}
-
-std::string kept_rule(const PanelRule& rule, const KeptMarks& kept) {
-  const std::string sum = kept.sum.text(rule.step.places_used());
-  const std::string count = std::to_string(kept.count);
-  if (rule.combine == Combine::sum) return "sum of " + count + " kept marks";
-  return "mean of " + count + " kept marks: " + sum + " / " + count;
-}
-
-Step Story::marks(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
-                  const std::string& path) const {
-  Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
-  const Exact value = combined(rule, kept);
-  step.value = round(value, mark_places, rule.rounding).text(rule.step.places_used());
-  if (judges != nullptr) {
-    step.rule = kept_rule(rule, kept);
-    step.inputs = judge_steps(rule, *judges, path);
-  } else if (rule.combine == Combine::sum) {
-    step.rule = std::to_string(kept.count) + " kept marks as expected";
-  }
-  return step;
 }
 
 Step Story::weight(const PanelRule& rule, const std::string& path) const {
@@ -190,48 +122,10 @@ Step Story::credited(std::size_t index) const {
   return step;
 }
 
-std::string size_text(const FaultUse& use) {
-  return times_text(use.fault->title + ", " + std::string(word_of(use.size)), use.times);
-}
-
-Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
-  const std::string date(mark.run->date);
-  Step step{Role::run,
-            path + " run " + date,
-            "run " + date,
-            rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
-            mark.mark.text(rule.step.places_used()),
-            std::string(mark.run->title),
-            {},
-            {}};
-  for (const Deduction& deduction : mark.deductions) {
-    Step line{Role::deduction,
-              path + " " + deduction.use.fault->code,
-              size_text(deduction.use),
-              {},
-              (Mark() - deduction.taken).text(),
-              deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "",
-              {deduction.use.fault->from},
-              {}};
-    step.inputs.push_back(std::move(line));
-  }
-  for (const std::string_view lost : mark.seen->lost) {
-    step.inputs.push_back({Role::note,
-                           path + " lost " + std::string(lost),
-                           "lost " + std::string(lost),
-                           {},
-                           {},
-                           "base mark",
-                           {},
-                           {}});
-  }
-  return step;
-}
-
 // The element's mark, with what it rests on: judges, run-throughs, or the coach's word.
 Step Story::element_mark(std::size_t index) const {
   const PanelRule& rule = *routine_.elements[index].panel;
-  Step step = marks(rule, *showing_.elements[index].marks, judges_of(index), path_of(index));
+  Step step = mark_step(rule, *showing_.elements[index].marks, judges_of(index), path_of(index));
   if (panel_ != nullptr) return step;
   const ExpectedMark expected = expected_mark(routine_, index, chosen(routine_, index, wish_), wish_.runs);
   if (expected.from == ExpectedMark::From::sheet) step.remark = "expected on the sheet";
@@ -298,7 +192,7 @@ Step Story::aspect(std::size_t index) const {
     step.remark = "no mark yet";
     return step;
   }
-  step.inputs = {marks(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
+  step.inputs = {mark_step(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
   const std::string mark = fraction_text(rule, *shown.marks);
   step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
   step.value = score_.aspects[index]->text(rule.places);
