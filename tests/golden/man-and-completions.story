@@ -20,6 +20,8 @@ landdrill explain FILE [LINE...] [OPTION...]
 === output
 19
 === exit 0
+=== run landdrill man > landdrill.1; man --warnings -l landdrill.1 2>&1 > /dev/null
+=== exit 0
 === run landdrill completions bash > c && bash -n c && echo fine
 === output
 fine

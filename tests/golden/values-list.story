@@ -6,6 +6,12 @@ name,title,edition,rows,edits,place
 dive,has errors: see values check,,7,,sets
 ours-2026,Kingfisher club league,2026,222,,sets
 === exit 0
+=== run landdrill values copy springboard-later dive-2 >/dev/null; landdrill values list | grep -E 'dive-2|kept'
+=== output
+dive-2              Springboard diving,     later than 2000             6
+kept in .
+kept in <repository>/tables/data
+=== exit 0
 === run landdrill values import kingfisher-2026 --season club.season >/dev/null; landdrill values list --season club.season
 === output
 name             title                   edition  rows  edits

@@ -24,6 +24,11 @@ std::size_t changes(const Season& season, const SeasonSet& set) {
       }));
 }
 
+std::string kept_in(const std::filesystem::path& folder) {
+  const std::string outer = folder.parent_path().string();
+  return outer.empty() ? "." : outer;
+}
+
 Exit list_season(Call& call, Values& values) {
   const auto season = values.season(Season::Mode::read);
   if (!season) return refuse(call, season.error());
@@ -50,7 +55,7 @@ Exit values_list(Call& call) {
       worst = worse(worst, refuse(call, set.error()));
       continue;
     }
-    report::SetLine line{name, {}, {}, (*set)->folder.parent_path().string(), rows_of((*set)->files), {}};
+    report::SetLine line{name, {}, {}, kept_in((*set)->folder), rows_of((*set)->files), {}};
     if ((*set)->loaded.set) {
       line.title = (*set)->loaded.set->info.title;
       line.edition = (*set)->loaded.set->info.edition;
