@@ -225,7 +225,7 @@ Step Story::penalties() const {
                            times_text(penalty.title, use.times),
                            std::to_string(times) + " x " + penalty.points->text(),
                            off(*penalty.points * times),
-                           times < use.times ? "counted at most " + std::to_string(times) + " times" : "",
+                           times < use.times ? "counted at most x" + std::to_string(times) : "",
                            {penalty.from},
                            {}});
   }

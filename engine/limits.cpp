@@ -134,7 +134,8 @@ class Limits {
     const Exact seconds = seconds_of(counts, *routine_.tempo);
     const Decimal tolerance = event.tolerance.value_or(Decimal());
     const std::string wanted = event.seconds->text() + " s, with a tolerance of " + tolerance.text() + " s";
-    const std::string found = round(seconds, 1, Rounding::half_up).text(1) + " s of counts at " +
+    // To a thousandth, so that a routine over by less than a tenth is not told that it is on time.
+    const std::string found = round(seconds, 3, Rounding::half_up).text(1) + " s of counts at " +
                               routine_.tempo->text() + " beats a minute";
     const std::string_view piece = sheet_.routine.tempo->beats_a_minute.text;
     if (seconds > Exact(*event.seconds + tolerance)) complain(piece, {Problem::over_time, found, wanted});

@@ -133,7 +133,7 @@ TEST(BuildUp, TellsSyncErrorsAndPenaltiesAndWhatARowAllowsAtMost) {
   EXPECT_EQ(told(tree, "sync"), "Sync errors -0.7000");
   EXPECT_EQ(told(tree, "sync small"), "Small difference x2 -0.2000 = 2 x 0.1");
   EXPECT_EQ(told(tree, "penalties"), "Penalties -3.0000");
-  EXPECT_EQ(told(tree, "penalties overtime"), "Over time x2 -1.0000 = 1 x 1 (counted at most 1 times)");
+  EXPECT_EQ(told(tree, "penalties overtime"), "Over time x2 -1.0000 = 1 x 1 (counted at most x1)");
 }
 
 TEST(BuildUp, SaysWhatIsMissing) {

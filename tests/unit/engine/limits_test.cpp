@@ -69,6 +69,13 @@ TEST(Limits, WarnWhenNoElementHoldsAPartOfAFamily) {
 }
 
 // 120 counts at 120 beats a minute are the 60 s of the event, with a tolerance of 5 s: 110 to 130 counts.
+TEST(Limits, SayHowLongARoutineIsThatIsOverByLessThanATenth) {
+  // 120 counts at 110.75 beats a minute are 65.0 s to a tenth, and over 65 s all the same.
+  EXPECT_EQ(complaints(replaced(reeds, "tempo 120", "tempo 110.75")),
+            "4:7 found 65.011 s of counts at 110.75 beats a minute; expected 60 s, with a tolerance of 5 s "
+            "[over-time]\n");
+}
+
 TEST(Limits, WarnOfARoutineLongerThanItsTimeAndTolerance) {
   EXPECT_EQ(complaints(replaced(reeds, "64 surface", "75 surface")),
             "4:7 found 65.5 s of counts at 120 beats a minute; expected 60 s, with a tolerance of 5 s "
