@@ -22,6 +22,7 @@ big.sheet:1:10: error: found a score too large to stay exact; expected one below
   routine "Ada"
            ^~~
   hint: look at the difficulties of the sheet and the weights of the set
+landdrill: not scored: mend the sheet first
 === exit 1
 === run landdrill score big.sheet --brief
 === output
@@ -32,4 +33,5 @@ big.sheet:1:10: error: found a score too large to stay exact; expected one below
   routine "Ada"
            ^~~
   hint: look at the difficulties of the sheet and the weights of the set
+landdrill: not scored: mend the sheet first
 === exit 1

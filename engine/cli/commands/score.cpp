@@ -54,11 +54,7 @@ class Scoring {
         many_ ? price_wish(call_, *sheet.routine()) : whole_price_wish(call_, *sheet.routine());
     if (!wish.mistake.empty()) return misused(call_, wish.mistake);
     note_unmet(wish);
-    try {
-      tell(sheet, wish);
-    } catch (const Overflow&) {
-      return too_large(sheet);
-    }
+    tell(sheet, wish);
     return Exit::ok;
   }
 
@@ -90,24 +86,12 @@ class Scoring {
   }
 
   Exit refuse_sheet(const ReadSheet& sheet) {
-    refuse_for(sheet, sheet.diagnostics, sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0));
-    if (!many_) call_.streams.say("landdrill: not scored: mend the sheet first\n");
-    return Exit::errors;
-  }
-
-  Exit too_large(const ReadSheet& sheet) {
-    Diagnostics found;
-    found.add(diagnostic_at(sheet.pieces.front(), sheet.title(),
-                            {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
-                             "look at the difficulties of the sheet and the weights of the set"}));
-    refuse_for(sheet, found, found.errors());
-    return Exit::errors;
-  }
-
-  void refuse_for(const ReadSheet& sheet, const Diagnostics& reasons, std::size_t errors) {
-    messages_.add(reasons);
+    messages_.add(sheet.diagnostics);
+    const std::size_t errors = sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0);
     if (format_ == "text" && layout_ == Layout::brief)
       print(report::batch_refusal(sheet.file(), errors, wish_));
+    if (!many_) call_.streams.say("landdrill: not scored: mend the sheet first\n");
+    return Exit::errors;
   }
 
   // The heading waits for the first line below it.
