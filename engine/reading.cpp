@@ -16,11 +16,11 @@ std::string scale_of(const PanelRule& rule) {
   return "a mark from " + rule.least.text() + " to " + rule.most.text();
 }
 
-// "there are a, b, c", as far as a coach would read on.
-std::string all_of(const std::vector<std::string_view>& known) {
-  if (known.empty()) return "there are none";
+// "it has a, b, c", as far as a coach would read on.
+std::string all_of(const std::vector<std::string_view>& known, std::string_view of) {
+  if (known.empty()) return std::string(of) + " has none";
   if (known.size() > 12) return "";
-  std::string list = "there are ";
+  std::string list = std::string(of) + " has ";
   for (const std::string_view& word : known) {
     if (&word != &known.front()) list += ", ";
     list += word;
@@ -28,7 +28,31 @@ std::string all_of(const std::vector<std::string_view>& known) {
   return list;
 }
 
+std::optional<int> whole_number(const ast::Number& typed, int least, int most) {
+  const std::optional<Decimal> value = Decimal::parse(typed.text);
+  if (!value || value->places_used() != 0) return std::nullopt;
+  if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
+  return static_cast<int>(value->units() / Decimal::one);
+}
+
+// A number that is none is too long on one side of its point.
+std::string bound_of(std::string_view typed) {
+  const std::size_t point = std::min(typed.find_first_of(".,"), typed.size());
+  return typed.size() - point > Decimal::places + 1 ? "at most six decimal places"
+                                                    : "a number up to 9000000000000";
+}
+
+// What a coach calls the column.
+std::string_view column_word(std::string_view column) {
+  return column == "base" ? "base mark" : column;
+}
+
 }  // namespace
+
+std::string hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of) {
+  const std::string nearest = words::nearest_hint(word, known);
+  return nearest.empty() ? all_of(known, of) : nearest;
+}
 
 std::string quoted(std::string_view what, std::string_view text) {
   return std::string(what) + " \"" + std::string(text) + "\"";
@@ -50,32 +74,26 @@ void Reading::gap(const Source& source, std::string_view piece, Gap gap) {
     return known.table == gap.table && known.key == gap.key && known.column == gap.column;
   };
   if (std::find_if(out_.gaps.begin(), out_.gaps.end(), same) == out_.gaps.end()) out_.gaps.push_back(gap);
-  const std::string file = std::string(gap.table) + ".csv";
-  complain(source, piece,
-           {Problem::value_missing,
-            std::string(gap.key) + " with no " + std::string(gap.column) + " in " + file + " of " + set.name,
-            "a " + std::string(gap.column) + " there",
-            "put in what your catalogue says; `values missing` lists every gap of a sheet"});
+  complain(
+      source, piece,
+      {Problem::value_missing,
+       "no " + std::string(column_word(gap.column)) + " for " + std::string(gap.key) + " in " +
+           std::string(gap.table) + ".csv of " + set.name,
+       "it to be filled in", "put in what your catalogue says; `values missing` lists every gap of a sheet"});
 }
 
 std::optional<Decimal> Reading::number(const Source& source, const ast::Number& typed,
                                        std::string_view what) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
   if (!value) {
-    complain(source, typed.text,
-             {Problem::bad_number, quoted(what, typed.text),
-              "a number with at most six decimal places and not above 9000000000000"});
+    complain(source, typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
   }
   return value;
 }
 
 std::optional<int> Reading::whole(const Source& source, const ast::Number& typed, std::string_view what,
                                   int least, int most) {
-  const std::optional<Decimal> value = Decimal::parse(typed.text);
-  if (value && value->places_used() == 0 && *value >= Decimal::whole(least) &&
-      *value <= Decimal::whole(most)) {
-    return static_cast<int>(value->units() / Decimal::one);
-  }
+  if (const std::optional<int> number = whole_number(typed, least, most)) return number;
   complain(source, typed.text,
            {Problem::bad_number, quoted(what, typed.text),
             "a whole number from " + std::to_string(least) + " to " + std::to_string(most)});
@@ -104,7 +122,10 @@ std::optional<Mark> Reading::mark(const Source& source, const ast::Number& typed
 
 std::optional<int> Reading::times(const Source& source, const std::optional<ast::Number>& typed) {
   if (!typed) return 1;
-  return whole(source, *typed, "how many times", 1, 1000);
+  if (const std::optional<int> number = whole_number(*typed, 1, 1000)) return number;
+  complain(source, typed->text,
+           {Problem::bad_number, "x" + std::string(typed->text), "how many times, from x1 to x1000"});
+  return std::nullopt;
 }
 
 void Reading::unknown(const Source& source, std::string_view piece,
@@ -112,10 +133,9 @@ void Reading::unknown(const Source& source, std::string_view piece,
                       std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));
-  const std::string nearest = words::nearest_hint(piece, known);
   complain(source, piece,
            {problem, quoted("the " + std::string(what), piece), with_article(what) + " of " + of,
-            nearest.empty() ? all_of(known) : nearest});
+            hint_of(piece, known, of)});
 }
 
 }  // namespace landdrill

@@ -1,5 +1,6 @@
 // Runs and recorded panels: every line tied to its element, every mark in its scale.
 #include <algorithm>
+#include <array>
 
 #include "engine/reading.h"
 
@@ -52,8 +53,8 @@ std::optional<std::size_t> marked_element(Reading& reading, const Source& source
   const Element& element = routine.elements[*index];
   if (element.panel == nullptr) {
     reading.complain(source, typed.text,
-                     {Problem::no_element_panel, "marks for " + with_article(element.kind->code),
-                      "none: no panel of " + routine.event->code + " marks such an element by itself"});
+                     {Problem::no_element_panel, with_article(element.kind->code) + " marked by itself",
+                      "none: no panel of " + routine.event->code + " marks such an element"});
     return std::nullopt;
   }
   if (base && !element.kind->base) {
@@ -135,16 +136,18 @@ std::string sizes_of(const FaultRule& fault) {
   return sizes;
 }
 
+constexpr std::array<std::string_view, 3> size_words = {"small", "medium", "large"};
+
 void read_lost(Reading& reading, const Source& source, const ast::Name& lost, const Element& element,
                RunElement& seen) {
   const std::vector<PartUse>& parts = element.options.front().parts;
   std::vector<std::string_view> known;
   for (const PartUse& use : parts) known.push_back(use.part->code);
   if (std::find(known.begin(), known.end(), lost.text) == known.end()) {
-    reading.complain(
-        source, lost.text,
-        {Problem::not_lost, quoted("a lost part", lost.text),
-         "a part of element " + std::to_string(element.number), words::nearest_hint(lost.text, known)});
+    reading.complain(source, lost.text,
+                     {Problem::not_lost, quoted("a lost part", lost.text),
+                      "a part of element " + std::to_string(element.number),
+                      hint_of(lost.text, known, "element " + std::to_string(element.number))});
     return;
   }
   if (!element.kind->base) return reading.gap(source, lost.text, {"kinds", element.kind->code, "base"});
@@ -161,7 +164,8 @@ void read_fault(Reading& reading, const Source& source, const ast::Fault& typed,
   if (!size || !has_size(*fault, *size)) {
     reading.complain(source, typed.size.text,
                      {Problem::unknown_size, quoted("the size", typed.size.text) + " of " + fault->code,
-                      "a size that it has: " + sizes_of(*fault)});
+                      "a size that it has: " + sizes_of(*fault),
+                      size ? "" : words::nearest_hint(typed.size.text, size_words)});
     return;
   }
   seen.faults.push_back({fault, *size, *times});

@@ -90,5 +90,6 @@ harbour-lights.sheet:69:37: error: found the part "spin-720"; expected a part of
 harbour-lights.sheet:90:72: error: found a lost part "spin-720"; expected a part of element 2 [not-lost]
     element 2: travel medium, off-vertical large, low-height large, lost spin-720  # a lost part: base mark
                                                                          ^~~~~~~~
+  hint: element 2 has thrust-high, split-hold, join-foot
 landdrill: harbour-lights.sheet cannot be priced from next
 === exit 1

@@ -30,7 +30,7 @@ std::string gaps(const std::string& text) {
 
 TEST(ResolveGaps, NamesThePartThatHasNoValue) {
   EXPECT_EQ(complaints(replaced(reeds, "spin-a, hold", "spin-a, untold")),
-            "7:15 found untold with no value in parts.csv of pond; expected a value there [value-missing]" +
+            "7:15 found no value for untold in parts.csv of pond; expected it to be filled in [value-missing]" +
                 fill_in);
 }
 
@@ -51,7 +51,7 @@ TEST(ResolveGaps, NamesTheKindThatHasNoFormula) {
       replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 unpriced\nparts hold");
   EXPECT_EQ(
       complaints(unpriced),
-      "10:9 found unpriced with no formula in kinds.csv of pond; expected a formula there [value-missing]" +
+      "10:9 found no formula for unpriced in kinds.csv of pond; expected it to be filled in [value-missing]" +
           fill_in);
   EXPECT_EQ(gaps(unpriced), "kinds unpriced formula");
 }

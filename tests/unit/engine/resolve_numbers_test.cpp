@@ -6,10 +6,10 @@
 namespace landdrill {
 namespace {
 
-using kit::replaced;
 using kit::complaints;
 using kit::ReadSheet;
 using kit::reeds;
+using kit::replaced;
 
 const std::string run = "run 2026-04-14\n";      // line 15
 const std::string panel = "panel 2026-05-09\n";  // line 15
@@ -20,10 +20,8 @@ TEST(ResolveNumbers, ReadsADecimalCommaAsAPoint) {
 }
 
 TEST(ResolveNumbers, RefusesANumberOfMorePlacesThanAreExact) {
-  EXPECT_EQ(
-      complaints(replaced(reeds, "expect 7.5", "expect 7.1234567")),
-      "9:8 found the mark \"7.1234567\"; expected a number with at most six decimal places and not above "
-      "9000000000000 [bad-number]\n");
+  EXPECT_EQ(complaints(replaced(reeds, "expect 7.5", "expect 7.1234567")),
+            "9:8 found the mark \"7.1234567\"; expected at most six decimal places [bad-number]\n");
 }
 
 TEST(ResolveNumbers, RefusesWhatCannotBeCounted) {
@@ -35,7 +33,7 @@ TEST(ResolveNumbers, RefusesWhatCannotBeCounted) {
   EXPECT_EQ(complaints(replaced(reeds, "swimmers 1", "swimmers 0")),
             "5:10 found the number of swimmers \"0\"; expected a whole number from 1 to 100 [bad-number]\n");
   EXPECT_EQ(complaints(replaced(reeds, "hold x2", "hold x0")),
-            "11:21 found how many times \"0\"; expected a whole number from 1 to 1000 [bad-number]\n");
+            "11:21 found x0; expected how many times, from x1 to x1000 [bad-number]\n");
 }
 
 TEST(ResolveNumbers, RefusesAMarkOutsideTheScale) {

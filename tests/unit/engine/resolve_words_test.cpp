@@ -46,7 +46,7 @@ TEST(Resolve, NamesTheNearestEvent) {
 TEST(Resolve, ListsTheEventsWhenNoneIsNear) {
   EXPECT_EQ(complaints(replaced(reeds, "event open", "event regatta")),
             "2:7 found the event \"regatta\"; expected an event of pond [unknown-event] "
-            "hint: there are open, session, plain, mixed, whole, dear\n");
+            "hint: pond has open, session, plain, mixed, whole, dear\n");
 }
 
 TEST(Resolve, NamesTheNearestKind) {
@@ -78,11 +78,11 @@ TEST(Resolve, ListsTheMarksForTheWholeRoutineWhenOneIsUnknown) {
   EXPECT_EQ(
       complaints(reeds + run + "glitter: 7.50\n"),
       "16:1 found the mark for the whole routine \"glitter\"; expected a mark for the whole routine of open "
-      "[unknown-aspect] hint: there are choreography, performance\n");
+      "[unknown-aspect] hint: open has choreography, performance\n");
   EXPECT_EQ(complaints(reeds + panel + "execution: 7 7 7 7 7\n"),
             "16:1 found the mark for the whole routine \"execution\"; expected a mark for the whole routine "
             "of open "
-            "[unknown-aspect] hint: there are choreography, performance\n");
+            "[unknown-aspect] hint: open has choreography, performance\n");
 }
 
 TEST(Resolve, NamesTheNearestFault) {
@@ -149,7 +149,7 @@ TEST(Resolve, RefusesMarksForAnElementThatTheEventDoesNotMark) {
       "6:8 found an expected mark for a hybrid; expected no mark: no panel of whole marks such an element by "
       "itself [no-element-panel]\n");
   EXPECT_EQ(complaints(whole + "panel 2026-05-09\nelement 1: 7 7 7\n"),
-            "7:9 found marks for a hybrid; expected none: no panel of whole marks such an element by itself "
+            "7:9 found a hybrid marked by itself; expected none: no panel of whole marks such an element "
             "[no-element-panel]\n");
 }
 
