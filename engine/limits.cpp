@@ -76,6 +76,8 @@ class Limits {
                        range_of(kind.least_parts, kind.most_parts)});
     }
     for (const Family& family : reading_.set.families) {
+      // With no more parts than the limit allows there is nothing to count.
+      if (!outside(parts, {}, family.most_in_element)) continue;
       const std::int64_t count = parts_of_family(option, family.code);
       if (!outside(count, {}, family.most_in_element)) continue;
       complain(piece,
@@ -102,6 +104,7 @@ class Limits {
 
   void check_families_in_routine() {
     for (const Family& family : reading_.set.families) {
+      if (!family.most_in_routine) continue;
       std::int64_t count = 0;
       for (const Element& element : routine_.elements)
         count += parts_of_family(element.options.front(), family.code);

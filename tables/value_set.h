@@ -134,7 +134,7 @@ class Rows {
 
  private:
   std::vector<Row> rows_;
-  std::vector<std::size_t> order_;  // of rows_, sorted by code
+  std::vector<std::size_t> order_;  // of rows_, sorted by before_in_index
 };
 
 struct ValueSet {
@@ -157,19 +157,25 @@ struct ValueSet {
   std::vector<const PanelRule*> routine_panels(std::string_view event) const;
 };
 
+// Shorter codes first: most comparisons are settled by the length.
+inline bool before_in_index(std::string_view a, std::string_view b) {
+  return a.size() != b.size() ? a.size() < b.size() : a < b;
+}
+
 template <class Row>
 void Rows<Row>::index() {
   order_.resize(rows_.size());
   for (std::size_t i = 0; i < order_.size(); ++i) order_[i] = i;
-  std::stable_sort(order_.begin(), order_.end(),
-                   [this](std::size_t a, std::size_t b) { return rows_[a].code < rows_[b].code; });
+  std::stable_sort(order_.begin(), order_.end(), [this](std::size_t a, std::size_t b) {
+    return before_in_index(rows_[a].code, rows_[b].code);
+  });
 }
 
 template <class Row>
 const Row* Rows<Row>::find(std::string_view code) const {
-  auto at =
-      std::lower_bound(order_.begin(), order_.end(), code,
-                       [this](std::size_t row, std::string_view wanted) { return rows_[row].code < wanted; });
+  auto at = std::lower_bound(
+      order_.begin(), order_.end(), code,
+      [this](std::size_t row, std::string_view wanted) { return before_in_index(rows_[row].code, wanted); });
   return at != order_.end() && rows_[*at].code == code ? &rows_[*at] : nullptr;
 }
 
