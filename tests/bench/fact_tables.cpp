@@ -93,7 +93,7 @@ void FactTables::add(std::uint64_t sheet, const MadeSheet& made) {
 }
 
 void FactTables::add_run(std::uint64_t sheet, std::size_t run, const MadeRun& made) {
-  row("run", sheet, run);
+  row("run", sheet, run, made.says_sync ? 1 : 0, made.says_penalties ? 1 : 0);
   for (const MadeRunElement& seen : made.elements) {
     row("run_element", sheet, run, seen.element, seen.base ? 1 : 0);
     for (const MadeFault& fault : seen.faults)

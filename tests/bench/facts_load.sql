@@ -12,10 +12,10 @@ CREATE TABLE routine(sheet INTEGER PRIMARY KEY, event INTEGER, marked INTEGER) S
 CREATE TABLE element(sheet INTEGER, element INTEGER, kind INTEGER, expect INTEGER, PRIMARY KEY(sheet, element)) STRICT, WITHOUT ROWID;
 CREATE TABLE part_use(sheet INTEGER, element INTEGER, part INTEGER, times INTEGER, PRIMARY KEY(sheet, element, part)) STRICT, WITHOUT ROWID;
 CREATE TABLE impression(sheet INTEGER, aspect INTEGER, mark INTEGER, PRIMARY KEY(sheet, aspect)) STRICT, WITHOUT ROWID;
-CREATE TABLE run(sheet INTEGER, run INTEGER, PRIMARY KEY(sheet, run)) STRICT, WITHOUT ROWID;
+CREATE TABLE run(sheet INTEGER, run INTEGER, says_sync INTEGER, says_penalties INTEGER, PRIMARY KEY(sheet, run)) STRICT, WITHOUT ROWID;
 CREATE TABLE run_element(sheet INTEGER, run INTEGER, element INTEGER, base INTEGER, PRIMARY KEY(sheet, element, run)) STRICT, WITHOUT ROWID;
 CREATE TABLE fault_use(sheet INTEGER, run INTEGER, element INTEGER, fault INTEGER, size INTEGER, times INTEGER) STRICT;
-CREATE TABLE run_aspect(sheet INTEGER, run INTEGER, aspect INTEGER, mark INTEGER, PRIMARY KEY(sheet, run, aspect)) STRICT, WITHOUT ROWID;
+CREATE TABLE run_aspect(sheet INTEGER, run INTEGER, aspect INTEGER, mark INTEGER, PRIMARY KEY(sheet, aspect, run)) STRICT, WITHOUT ROWID;
 CREATE TABLE recorded_element(sheet INTEGER, element INTEGER, base INTEGER, PRIMARY KEY(sheet, element)) STRICT, WITHOUT ROWID;
 CREATE TABLE mark(sheet INTEGER, line INTEGER, judge INTEGER, mark INTEGER, PRIMARY KEY(sheet, line, judge)) STRICT, WITHOUT ROWID;
 CREATE TABLE sync_use(sheet INTEGER, run INTEGER, sync INTEGER, times INTEGER, PRIMARY KEY(sheet, run, sync)) STRICT, WITHOUT ROWID;

@@ -23,7 +23,7 @@ routine <- read_table("routine", c("sheet", "event", "marked"))
 element <- read_table("element", c("sheet", "element", "kind", "expect"))
 part_use <- read_table("part_use", c("sheet", "element", "part", "times"))
 impression <- read_table("impression", c("sheet", "aspect", "mark"))
-run <- read_table("run", c("sheet", "run"))
+run <- read_table("run", c("sheet", "run", "says_sync", "says_penalties"))
 run_element <- read_table("run_element", c("sheet", "run", "element", "base"))
 fault_use <- read_table("fault_use", c("sheet", "run", "element", "fault", "size", "times"))
 run_aspect <- read_table("run_aspect", c("sheet", "run", "aspect", "mark"))
@@ -116,23 +116,28 @@ totals <- function(kept_of) {
   # marks for the whole routine
   aspect_w <- aspect_weight$weight[match(routine$event[impression$sheet + 1] * 32 + impression$aspect,
                                          aspect_weight$event * 32 + aspect_weight$aspect)]
-  last_run <- integer(sheets)
-  last_run[run$sheet + 1] <- run$run
-  in_run <- run_aspect$mark[match((impression$sheet * 32 + impression$aspect) * 4 + last_run[impression$sheet + 1],
-                                  (run_aspect$sheet * 32 + run_aspect$aspect) * 4 + run_aspect$run)]
-  aspect_expected <- ifelse(is.na(in_run), impression$mark, in_run) * aspect_w * 10
+  in_run <- integer(places)
+  in_run[at(run_aspect$sheet, run_aspect$aspect)] <- run_aspect$mark    # later runs stand below earlier ones
+  in_run <- in_run[at(impression$sheet, impression$aspect)]
+  aspect_expected <- ifelse(in_run == 0, impression$mark, in_run) * aspect_w * 10
   aspect_recorded <- half_up(kept[at(impression$sheet, impression$aspect + 24)] * aspect_w * 10, 3)
 
-  # sync errors and penalties
-  off_key <- c(sync_use$sheet, penalty_use$sheet) * 4 + c(sync_use$run, penalty_use$run) + 1
-  off_each <- c(sync_use$times * sync$points[sync_use$sync + 1],
-                pmin(penalty_use$times, penalty$most[penalty_use$penalty + 1]) * penalty$points[penalty_use$penalty + 1])
-  off <- sums(off_each, off_key, sheets * 4)
+  # sync errors and penalties: those of the panel are those of run 0
+  sync_off <- sums(sync_use$times * sync$points[sync_use$sync + 1], sync_use$sheet * 4 + sync_use$run + 1, sheets * 4)
+  penalty_off <- sums(pmin(penalty_use$times, penalty$most[penalty_use$penalty + 1]) * penalty$points[penalty_use$penalty + 1],
+                      penalty_use$sheet * 4 + penalty_use$run + 1, sheets * 4)
+  last_that <- function(says) {
+    last <- integer(sheets)
+    last[run$sheet[says == 1] + 1] <- run$run[says == 1]
+    last
+  }
+  off_in_run <- function(off, last) ifelse(last > 0, off[routine$sheet * 4 + last + 1], 0)
 
   sheet <- routine$sheet + 1
   estimate <- sums(c(expected, aspect_expected), c(element$sheet, impression$sheet) + 1, sheets) -
-    ifelse(last_run > 0, off[routine$sheet * 4 + last_run + 1], 0)
-  marked <- sums(c(recorded, aspect_recorded), c(element$sheet, impression$sheet) + 1, sheets) - off[routine$sheet * 4 + 1]
+    off_in_run(sync_off, last_that(run$says_sync)) - off_in_run(penalty_off, last_that(run$says_penalties))
+  marked <- sums(c(recorded, aspect_recorded), c(element$sheet, impression$sheet) + 1, sheets) -
+    sync_off[routine$sheet * 4 + 1] - penalty_off[routine$sheet * 4 + 1]
   marked[routine$marked == 0] <- NA
   list(estimate = estimate[sheet], recorded = marked[sheet])
 }

@@ -36,24 +36,27 @@ element_points(sheet, expected, recorded) AS (
        LEFT JOIN recorded_element re ON re.sheet = d.sheet AND re.element = d.element
        LEFT JOIN kept k ON k.sheet = d.sheet AND k.line = d.element
   GROUP BY d.sheet),
-last_run(sheet, run) AS (SELECT sheet, max(run) FROM run GROUP BY sheet),
+last_aspect(sheet, aspect, run, mark) AS (SELECT sheet, aspect, max(run), mark FROM run_aspect GROUP BY sheet, aspect),
 aspect_points(sheet, expected, recorded) AS (
-  SELECT i.sheet, sum(coalesce(ra.mark, i.mark) * w.weight * 10), sum((20 * k.sum * w.weight + 3) / 6)
+  SELECT i.sheet, sum(coalesce(l.mark, i.mark) * w.weight * 10), sum((20 * k.sum * w.weight + 3) / 6)
   FROM impression i JOIN routine r USING (sheet) JOIN aspect_weight w ON w.event = r.event AND w.aspect = i.aspect
-       LEFT JOIN last_run l ON l.sheet = i.sheet
-       LEFT JOIN run_aspect ra ON ra.sheet = i.sheet AND ra.run = l.run AND ra.aspect = i.aspect
+       LEFT JOIN last_aspect l ON l.sheet = i.sheet AND l.aspect = i.aspect
        LEFT JOIN kept k ON k.sheet = i.sheet AND k.line = 1000 + i.aspect
   GROUP BY i.sheet),
-off(sheet, run, points) AS (
-  SELECT sheet, run, sum(points) FROM
-    (SELECT u.sheet, u.run, u.times * s.points AS points FROM sync_use u JOIN sync s USING (sync)
-     UNION ALL
-     SELECT u.sheet, u.run, min(u.times, p.most) * p.points FROM penalty_use u JOIN penalty p USING (penalty))
-  GROUP BY sheet, run)
+-- Of the run-throughs, the latest that spoke of sync errors, and the latest that spoke of penalties.
+last_run(sheet, sync, penalties) AS (
+  SELECT sheet, max(iif(says_sync, run, NULL)), max(iif(says_penalties, run, NULL)) FROM run GROUP BY sheet),
+sync_off(sheet, run, points) AS (
+  SELECT u.sheet, u.run, sum(u.times * s.points) FROM sync_use u JOIN sync s USING (sync) GROUP BY u.sheet, u.run),
+penalty_off(sheet, run, points) AS (
+  SELECT u.sheet, u.run, sum(min(u.times, p.most) * p.points) FROM penalty_use u JOIN penalty p USING (penalty)
+  GROUP BY u.sheet, u.run)
 SELECT r.sheet,
-       e.expected + a.expected - coalesce(o.points, 0) AS estimate,
-       iif(r.marked, e.recorded + a.recorded - coalesce(p.points, 0), NULL) AS recorded
+       e.expected + a.expected - coalesce(s.points, 0) - coalesce(p.points, 0) AS estimate,
+       iif(r.marked, e.recorded + a.recorded - coalesce(rs.points, 0) - coalesce(rp.points, 0), NULL) AS recorded
 FROM routine r JOIN element_points e ON e.sheet = r.sheet JOIN aspect_points a ON a.sheet = r.sheet
      LEFT JOIN last_run l ON l.sheet = r.sheet
-     LEFT JOIN off o ON o.sheet = r.sheet AND o.run = l.run
-     LEFT JOIN off p ON p.sheet = r.sheet AND p.run = 0;
+     LEFT JOIN sync_off s ON s.sheet = r.sheet AND s.run = l.sync
+     LEFT JOIN penalty_off p ON p.sheet = r.sheet AND p.run = l.penalties
+     LEFT JOIN sync_off rs ON rs.sheet = r.sheet AND rs.run = 0
+     LEFT JOIN penalty_off rp ON rp.sheet = r.sheet AND rp.run = 0;

@@ -147,6 +147,8 @@ class Making {
       for (std::size_t i = 0; i < aspects_; ++i) run.aspects.push_back(near(quality_, 2));
     run.sync = some(set_.sync.size(), 35, 4);
     run.penalties = some(set_.penalties.size(), 2, 2);
+    run.says_sync = !run.sync.empty() || dice_.percent(30);
+    run.says_penalties = !run.penalties.empty() || dice_.percent(30);
   }
 
   MadeMarks marks_near(int mark) {

@@ -37,6 +37,7 @@ struct MadeRunElement {
   std::vector<MadeFault> faults;
 };
 struct MadeRun {
+  bool says_sync = false, says_penalties = false;  // `none` is said too
   std::vector<MadeRunElement> elements;
   std::vector<int> aspects;  // marks, in the order of the event's panels; empty when none was noted
   std::vector<MadeUse> sync, penalties;

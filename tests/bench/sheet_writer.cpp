@@ -104,13 +104,13 @@ void SheetWriter::routine() {
 
 // ---- runs and panels ----
 
-void SheetWriter::uses(std::string_view keyword, const std::vector<MadeUse>& uses, bool sync) {
-  if (uses.empty() && !dice_.percent(30)) return;
+template <class Row>
+void SheetWriter::uses(std::string_view keyword, const std::vector<MadeUse>& uses, const Rows<Row>& rows) {
   text_.append("  ").append(keyword).append(": ");
   if (uses.empty()) text_ += "none";
   for (std::size_t i = 0; i < uses.size(); ++i) {
     if (i > 0) text_ += ", ";
-    text_ += sync ? set_.sync.all()[uses[i].row].code : set_.penalties.all()[uses[i].row].code;
+    text_ += rows.all()[uses[i].row].code;
     if (uses[i].times > 1) text_.append(" x").append(std::to_string(uses[i].times));
   }
   text_ += "\n";
@@ -142,8 +142,8 @@ void SheetWriter::run(const MadeRun& run, int day) {
     mark(run.aspects[i]);
     text_ += "\n";
   }
-  uses("sync", run.sync, true);
-  uses("penalty", run.penalties, false);
+  if (run.says_sync) uses("sync", run.sync, set_.sync);
+  if (run.says_penalties) uses("penalty", run.penalties, set_.penalties);
 }
 
 void SheetWriter::marks(const MadeMarks& marks) {
@@ -170,8 +170,8 @@ void SheetWriter::panel(const MadePanel& panel) {
     text_.append("  ").append(rules[i]->aspect).append(":");
     marks(panel.aspects[i]);
   }
-  uses("sync", panel.sync, true);
-  uses("penalty", panel.penalties, false);
+  if (!panel.sync.empty()) uses("sync", panel.sync, set_.sync);
+  if (!panel.penalties.empty()) uses("penalty", panel.penalties, set_.penalties);
 }
 
 std::string SheetWriter::write(std::uint64_t number) {

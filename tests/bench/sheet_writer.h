@@ -25,7 +25,8 @@ class SheetWriter {
   void run(const MadeRun& run, int day);
   void run_element(const MadeRunElement& seen);
   void panel(const MadePanel& panel);
-  void uses(std::string_view keyword, const std::vector<MadeUse>& uses, bool sync);
+  template <class Row>
+  void uses(std::string_view keyword, const std::vector<MadeUse>& uses, const Rows<Row>& rows);
   void marks(const MadeMarks& marks);
   void mark(int quarters);
   void number(int value) { text_ += std::to_string(value); }
