@@ -1,6 +1,6 @@
 // CSV text <-> cells, byte for byte: what was read is written back exactly, whatever program wrote it.
 //
-//   CsvTable table = read_csv({"parts.csv", "code;value\nspin-360;0,9\n"});
+//   CsvTable table = read_csv({"parts.csv", "code;value\nspin-360;0,9\n"}).table;
 //   table.rows[0].cells[1].text       // "0,9"
 //   write_csv(table)                  // the same bytes again
 //
@@ -28,7 +28,7 @@ struct CsvRow {
   std::vector<CsvCell> cells;  // empty for an empty line
   std::string ending;          // "\n", "\r\n", "\r", or "" for a last line without one
   std::size_t line = 0;        // 1 is the first line of the file
-  bool broken = false;         // there is a diagnostic about its quotation marks or its length
+  bool broken = false;         // there is a diagnostic about its quotation marks, its length or the number of its cells
 };
 
 struct CsvTable {
