@@ -24,6 +24,8 @@ constexpr Programme programmes[] = {
     {"duet-technical", 15, 1, 1, 1, 1, 0, "duet-set", false},
 };
 
+constexpr int most_of_a_family = 4;  // what the set allows in a hybrid
+
 template <class Row>
 std::size_t row_of(const Rows<Row>& rows, std::string_view code) {
   const Row* found = rows.find(code);
@@ -33,7 +35,7 @@ std::size_t row_of(const Rows<Row>& rows, std::string_view code) {
 
 class Making {
  public:
-  Making(const ValueSet& set, std::uint64_t number) : set_(set), dice_(number * 0x9E3779B97F4A7C15 + 1) {}
+  Making(const ValueSet& set, std::uint64_t number) : set_(set), dice_(Dice(number).next()) {}
 
   MadeSheet make(std::uint64_t number) {
     const Programme& programme = pick_programme();
@@ -69,9 +71,12 @@ class Making {
 
   void add_part(MadeElement& element, std::string_view family, int times = 1) {
     const std::size_t row = part_of(family);
-    for (const MadeUse& use : element.parts)
+    int of_family = times;
+    for (const MadeUse& use : element.parts) {
       if (use.row == row) return;
-    element.parts.push_back({row, times});
+      if (set_.parts.all()[use.row].family == family) of_family += use.times;
+    }
+    if (of_family <= most_of_a_family) element.parts.push_back({row, times});
   }
 
   MadeElement& add_element(std::string_view kind) {
