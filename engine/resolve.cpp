@@ -21,6 +21,8 @@ class RoutineReading {
 
   Routine read() && {
     read_header();
+    routine_.elements.reserve(sheet_.routine.items.size());
+    routine_.order.reserve(sheet_.routine.items.size());
     for (const ast::Item& item : sheet_.routine.items) {
       if (const auto* element = std::get_if<ast::Element>(&item)) read_element(*element);
       if (const auto* passage = std::get_if<ast::Passage>(&item)) read_passage(*passage);
@@ -43,7 +45,7 @@ class RoutineReading {
   void read_expect(const ast::ExpectLine& line, const Element& element, Option& option);
   void read_slip(const ast::SlipLine& line, Option& option);
   void read_stated(const ast::DifficultyLine& line, Option& option);
-  void check_difficulty(const Option& option, const Element& element, std::string_view piece);
+  void work_out_difficulty(Option& option, const Element& element, std::string_view piece);
   void check_family(const Source& source, const ast::Name& code, const Part& part, const Kind& kind);
 
   Reading& reading_;
@@ -98,6 +100,7 @@ void RoutineReading::read_element(const ast::Element& typed) {
   if (element.kind == nullptr) return leave_out(typed, element.number);
   if (routine_.event != nullptr)
     element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
+  element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
     element.options.push_back(read_option(variant, element, typed.head));
     // An option that says nothing of its counts takes as long as the element as written.
@@ -139,7 +142,7 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
                       {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
                        "a line `parts ...`, or `difficulty` with the declared value"});
   } else if (option.stated || (variant.parts && parts_known)) {
-    check_difficulty(option, element, piece);
+    work_out_difficulty(option, element, piece);
   }
   return option;
 }
@@ -147,6 +150,7 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
 // False when a part is unknown or has no value, so that the formula cannot be asked.
 bool RoutineReading::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
   bool known = true;
+  option.parts.reserve(line.parts.size());
   for (const ast::Counted& typed : line.parts) {
     const Part* part = reading_.row(source_, typed.code, reading_.set.parts, Problem::unknown_part, "part");
     const std::optional<int> times = reading_.times(source_, typed.times);
@@ -175,6 +179,7 @@ void RoutineReading::check_family(const Source& source, const ast::Name& code, c
 std::vector<CountUse> RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
   std::vector<CountUse> uses;
   if (!line) return uses;
+  uses.reserve(line->counts.size());
   for (const ast::Count& typed : line->counts) {
     const std::optional<int> counts = reading_.whole(source_, typed.counts, "the counts", 0, 10'000);
     if (!counts || !can_be_swum(*counts, typed.counts.text)) continue;
@@ -228,7 +233,7 @@ void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option
   if (stated) option.stated = Difficulty(*stated);
 }
 
-void RoutineReading::check_difficulty(const Option& option, const Element& element, std::string_view piece) {
+void RoutineReading::work_out_difficulty(Option& option, const Element& element, std::string_view piece) {
   const Kind& kind = *element.kind;
   if (!option.stated && !kind.formula) return reading_.gap(source_, piece, {"kinds", kind.code, "formula"});
   const bool uses_base = !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(),
@@ -239,6 +244,7 @@ void RoutineReading::check_difficulty(const Option& option, const Element& eleme
   if (option.slip && !kind.base) reading_.gap(source_, piece, {"kinds", kind.code, "base"});
   try {
     const Declared result = declared(option, kind);
+    option.declared = result.difficulty;
     if (result.difficulty && *result.difficulty >= Difficulty()) return;
     const std::string why = result.difficulty ? "it gives " + result.difficulty->text() : result.why_not;
     reading_.complain(

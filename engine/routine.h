@@ -33,7 +33,8 @@ struct Option {
   std::optional<Difficulty> stated;  // `difficulty 2.35`: by hand, instead of the formula
   std::vector<CountUse> counts;
   std::optional<Mark> expect;
-  std::optional<Decimal> slip;  // per cent: the coach's chance of the base mark
+  std::optional<Decimal> slip;         // per cent: the coach's chance of the base mark
+  std::optional<Difficulty> declared;  // by hand or by the formula, as resolve.h worked it out
 };
 
 struct Element {

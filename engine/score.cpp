@@ -10,7 +10,8 @@ namespace {
 
 ShownElement shown_as_declared(const Element& element, const Option& option) {
   ShownElement shown;
-  shown.declared = *declared(option, *element.kind).difficulty;  // resolve.h refuses an element without one
+  // resolve.h refuses an element without a difficulty.
+  shown.declared = option.declared ? *option.declared : *declared(option, *element.kind).difficulty;
   shown.credited = shown.declared;
   return shown;
 }

@@ -49,7 +49,13 @@ std::string_view without_trailing_zeros(std::string_view digits) {
 __extension__ typedef unsigned __int128 UnsignedInt128;
 constexpr Int128 least_of_all = static_cast<Int128>(UnsignedInt128{1} << 127);
 
+bool is_short(Int128 a) {
+  return a == static_cast<std::int64_t>(a);
+}
+
 bool multiply(Int128 a, Int128 b, Int128& result) {
+  // Most numbers of a score are short, and the product of two short ones always fits.
+  if (is_short(a) && is_short(b)) return result = a * b, true;
   return !__builtin_mul_overflow(a, b, &result) && result != least_of_all;
 }
 
@@ -95,8 +101,11 @@ std::string digits_of(Int128 number) {
 Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding) {
   const bool negative = numerator < 0;
   const Int128 size = magnitude(numerator);
-  Int128 quotient = size / denominator;
-  const Int128 rest = size % denominator;
+  // Two short numbers divide several times as fast.
+  const bool both_short = is_short(size) && is_short(denominator);
+  Int128 quotient = both_short ? static_cast<std::int64_t>(size) / static_cast<std::int64_t>(denominator)
+                               : size / denominator;
+  const Int128 rest = size - quotient * denominator;
   const Int128 other_side = denominator - rest;
   bool away = false;
   switch (rounding) {
@@ -137,6 +146,22 @@ Decimal Decimal::whole(std::int64_t number) {
   return Decimal(units_in_range(Int128{number} * one));
 }
 
+// At most twelve digits in all, so that nothing can leave the range.
+std::optional<Decimal> Decimal::parse_short(std::string_view before, std::string_view after, bool negative) {
+  std::int64_t units = 0;
+  bool digits = true;
+  for (const std::string_view part : {before, after}) {
+    for (const char c : part) {
+      digits = digits && is_digit(c);
+      units = units * 10 + (c - '0');
+    }
+  }
+  if (!digits) return std::nullopt;
+  constexpr std::int64_t tens[] = {1'000'000, 100'000, 10'000, 1'000, 100, 10, 1};
+  units *= tens[after.size()];
+  return Decimal(negative ? -units : units);
+}
+
 std::optional<Decimal> Decimal::parse(std::string_view text) {
   const bool negative = !text.empty() && text.front() == '-';
   if (!text.empty() && (negative || text.front() == '+')) text.remove_prefix(1);
@@ -149,6 +174,8 @@ std::optional<Decimal> Decimal::parse(std::string_view text) {
   }
   if (before.empty()) return std::nullopt;
   after = without_trailing_zeros(after);
+  if (before.size() + after.size() <= 12 && after.size() <= places)
+    return parse_short(before, after, negative);
   Int128 units = 0;
   if (after.size() > places || !append_digits(before, units) || !append_digits(after, units))
     return std::nullopt;
@@ -194,6 +221,8 @@ Exact Exact::in_lowest_terms() const {
 }
 
 Exact operator+(Exact a, Exact b) {
+  if (a.numerator_ == 0) return b;
+  if (b.numerator_ == 0) return a;
   Int128 numerator;
   if (a.denominator_ == b.denominator_ && add(a.numerator_, b.numerator_, numerator)) {
     return Exact(numerator, a.denominator_);

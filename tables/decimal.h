@@ -58,6 +58,7 @@ class Decimal {
 
  private:
   explicit constexpr Decimal(std::int64_t units) : units_(units) {}
+  static std::optional<Decimal> parse_short(std::string_view before, std::string_view after, bool negative);
   std::int64_t units_ = 0;
 };
 
@@ -66,7 +67,13 @@ class Decimal {
 class Exact {
  public:
   Exact() = default;
-  explicit Exact(Decimal value) : numerator_(value.units()), denominator_(Decimal::one) {}
+  // Over 100 where that is exact, as marks and difficulties are: what follows is reckoned in short numbers.
+  explicit Exact(Decimal value) : numerator_(value.units()), denominator_(Decimal::one) {
+    constexpr std::int64_t tenthousandths = Decimal::one / 100;
+    if (value.units() % tenthousandths != 0) return;
+    numerator_ = value.units() / tenthousandths;
+    denominator_ = 100;
+  }
 
   friend Exact operator+(Exact a, Exact b);
   friend Exact operator-(Exact a, Exact b);

@@ -22,6 +22,7 @@ const FormulaInput::FamilySum* find_family(const FormulaInput& input, std::strin
 // The numbers that wait to be used, last on top.
 class Stack {
  public:
+  explicit Stack(std::size_t most) { numbers_.reserve(most); }
   void put(Exact number) { numbers_.push_back(number); }
   Exact take() {
     assert(!numbers_.empty());
@@ -81,7 +82,7 @@ void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack)
 }  // namespace
 
 Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
-  const FormulaInput::FamilySum* family = find_family(input, step.family);
+  const FormulaInput::FamilySum* family = step.family.empty() ? nullptr : find_family(input, step.family);
   switch (step.does) {
     case Does::number:
       return step.number;
@@ -105,7 +106,7 @@ Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
 }
 
 FormulaResult evaluate(const Formula& formula, const FormulaInput& input) {
-  Stack stack;
+  Stack stack(formula.steps.size());
   for (std::size_t i = 0; i < formula.steps.size(); ++i) {
     try {
       carry_out(formula.steps[i], input, stack);
