@@ -18,6 +18,11 @@ fs::path folder_of(std::string_view file) {
   return folder.empty() ? fs::path(".") : folder;
 }
 
+// The folder of a file as it is typed, with its `/`.
+std::string_view beside(std::string_view file) {
+  return file.substr(0, file.rfind('/') + 1);
+}
+
 bool is_path(const std::string& operand) {
   return operand.find('/') != operand.npos || operand == "." || operand == "..";
 }
@@ -76,9 +81,12 @@ Result<const ReadSet*> Values::from_season(const std::string& name) {
   return known.get();
 }
 
+const ReadSet* Values::last_of_sheet(std::string_view name, std::string_view file) const {
+  return last_ != nullptr && last_name_ == name && last_beside_ == beside(file) ? last_ : nullptr;
+}
+
 Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view file) {
-  const std::string_view beside = file.substr(0, file.rfind('/') + 1);
-  if (last_ != nullptr && last_name_ == name && last_beside_ == beside) return last_;
+  if (const ReadSet* last = last_of_sheet(name, file)) return last;
   Result<const ReadSet*> found = nullptr;
   if (in_season()) {
     found = from_season(std::string(name));
@@ -89,7 +97,7 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
   }
   if (!found) return found;
   last_name_ = name;
-  last_beside_ = beside;
+  last_beside_ = beside(file);
   last_ = *found;
   return found;
 }

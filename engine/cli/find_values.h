@@ -32,6 +32,8 @@ class Values {
 
   // The set called `name` for a sheet in `file`. Diagnostics of the tables are the caller's to print, once.
   Result<const ReadSet*> of_sheet(std::string_view name, std::string_view file);
+  // The same, when it is the one that was asked for last; nullptr otherwise. Reads and changes nothing.
+  const ReadSet* last_of_sheet(std::string_view name, std::string_view file) const;
   // The set that an operand names: a folder when it has a `/` in it, else a name.
   Result<const ReadSet*> of_operand(const std::string& operand);
   // The names of all sets that can be found, for "did you mean"; for a sheet in `file`.

@@ -59,6 +59,15 @@ std::vector<Trouble> unreadable(const std::vector<std::string>& files) {
   return found;
 }
 
+// The first "\n" or "\r", or `last`.
+const char* first_ending(const char* first, const char* last) {
+  if (first == last) return last;
+  const void* newline = std::memchr(first, '\n', static_cast<std::size_t>(last - first));
+  if (newline != nullptr) last = static_cast<const char*>(newline);
+  const void* carriage_return = std::memchr(first, '\r', static_cast<std::size_t>(last - first));
+  return carriage_return != nullptr ? static_cast<const char*>(carriage_return) : last;
+}
+
 // A file that is read through a window: what is not yet handed out, as far as it has been read.
 struct SheetStream::File {
   std::string name;
@@ -99,8 +108,7 @@ struct SheetStream::File {
     for (std::size_t seen = from;;) {
       const char* first = window.data() + begin;
       const char* last = window.data() + end;
-      const char* at = first + seen;
-      while (at != last && *at != '\n' && *at != '\r') ++at;
+      const char* at = first_ending(first + seen, last);
       const bool maybe_half = at != last && *at == '\r' && at + 1 == last && !ended;
       if (at != last && !maybe_half)
         return static_cast<std::size_t>(at - first) +

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <utility>
 
-#include "grammar/parse.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -17,12 +17,6 @@ std::string listed(const std::vector<std::string>& names) {
   return text;
 }
 
-// False for what may only follow from a line that was not understood, and so is not in the tree.
-bool stands_by_itself(const Diagnostic& one) {
-  return severity_of(one.problem) == Severity::error && one.problem != Problem::missing_line &&
-         one.problem != Problem::no_difficulty && one.problem != Problem::unknown_element;
-}
-
 bool forces_set(const Command& command) {
   return std::any_of(command.options.begin(), command.options.end(),
                      [](auto* row) { return row->name == "--set"; });
@@ -30,70 +24,77 @@ bool forces_set(const Command& command) {
 
 }  // namespace
 
-std::string_view ReadSheet::title() const {
-  return assembled.sheets.empty() ? std::string_view() : assembled.sheets.front().routine.head.title.text;
-}
-
 SheetReader::SheetReader(Call& call) : SheetReader(call, call.given.operands) {}
 
 SheetReader::SheetReader(Call& call, std::vector<std::string> files)
-    : call_(call), values_(call), stream_(files), first_file_(shown(files.front())) {
+    : call_(call),
+      values_(call),
+      ahead_(files, [this](ReadSheet& sheet) { work_ahead(sheet); }),
+      first_file_(shown(files.front())) {
   if (forces_set(call.command)) forced_set_ = call.given.value("--set");
 }
 
-// The texts of the next sheet, put together. With nothing at all in the files there is one sheet with nothing
-// in it.
+void SheetReader::read_ahead(ReadAhead::Work also) {
+  also_ = std::move(also);
+  ahead_.in_rounds();
+}
+
+// Only what the set of the sheet before suffices for: whatever has to be looked for, or said, waits for the
+// sheet's turn.
+void SheetReader::work_ahead(ReadSheet& sheet) const {
+  put_together(sheet);
+  if (!also_ || sheet.assembled.sheets.empty()) return;
+  const ast::Sheet& first = sheet.assembled.sheets.front();
+  const ReadSet* set = values_.last_of_sheet(set_name(first), first.source->name);
+  if (set == nullptr || !set->loaded.set) return;
+  resolve_from(*set, sheet);
+  also_(sheet);
+}
+
+// With nothing at all in the files there is one sheet with nothing in it.
 bool SheetReader::read_next() {
-  auto pieces = stream_.next();
-  const std::vector<Trouble> troubles = stream_.take_troubles();
-  for (const Trouble& trouble : troubles) worst_ = worse(worst_, refuse(call_, trouble));
-  if (!pieces && (any_ || worst_ != Exit::ok)) return false;
+  ReadAhead::Place& place = ahead_.next();
+  for (const Trouble& trouble : place.troubles) worst_ = worse(worst_, refuse(call_, trouble));
+  if (place.ended && (any_ || worst_ != Exit::ok)) return false;
   any_ = true;
-  sheet_ = {};
-  sheet_.pieces = pieces ? std::move(*pieces) : std::vector<Source>{{first_file_, "", 1}};
-  for (const Source& piece : sheet_.pieces) {
-    Parsed parsed = parse(piece);
-    sheet_.diagnostics.append(std::move(parsed.diagnostics));
-    assemble(piece, parsed.lines, sheet_.assembled);
-  }
-  sheet_.diagnostics.append(std::move(sheet_.assembled.diagnostics));
-  if (sheet_.assembled.sheets.empty() && sheet_.diagnostics.ok())
-    sheet_.diagnostics.add(diagnostic_about(sheet_.file(), {Problem::missing_line, "no routine in it",
-                                                            "a line such as `routine \"Harbour Lights\"`"}));
+  more_ = place.more;
+  sheet_ = place.ended ? &nothing_ : &place.sheet;
+  if (!place.ended) return true;
+  nothing_.pieces = {{first_file_, "", 1}};
+  put_together(nothing_);
   return true;
 }
 
 bool SheetReader::next_unpriced() {
   if (!read_next()) return false;
-  sheet_.diagnostics.sort();
+  sheet_->diagnostics.sort();
   return true;
 }
 
 bool SheetReader::next() {
   if (!read_next()) return false;
-  understand();
-  sheet_.diagnostics.sort();
+  if (sheet_->set == nullptr) understand();
+  sheet_->diagnostics.sort();
   return true;
 }
 
 void SheetReader::understand() {
-  if (sheet_.assembled.sheets.empty()) return;
-  choose_set(sheet_.assembled.sheets.front());
-  if (sheet_.set == nullptr || !sheet_.set->loaded.set) return;
-  sheet_.resolved = resolve(sheet_.assembled.sheets.front(), *sheet_.set->loaded.set);
-  if (sheet_.diagnostics.ok()) return sheet_.diagnostics.append(std::move(sheet_.resolved.diagnostics));
-  sheet_.resolved.routine.reset();
-  for (const Diagnostic& one : sheet_.resolved.diagnostics.list())
-    if (stands_by_itself(one)) sheet_.diagnostics.add(one);
+  if (sheet_->assembled.sheets.empty()) return;
+  choose_set(sheet_->assembled.sheets.front());
+  if (sheet_->set != nullptr && sheet_->set->loaded.set) resolve_from(*sheet_->set, *sheet_);
+}
+
+std::string_view SheetReader::set_name(const ast::Sheet& sheet) const {
+  if (!forced_set_.empty()) return forced_set_;
+  return sheet.routine.values ? sheet.routine.values->set.text : std::string_view();
 }
 
 void SheetReader::choose_set(const ast::Sheet& sheet) {
-  const std::string_view typed = sheet.routine.values ? sheet.routine.values->set.text : std::string_view();
-  const std::string_view name = forced_set_.empty() ? typed : std::string_view(forced_set_);
-  if (name.empty() && !sheet_.diagnostics.ok()) return;  // the line may be there and not understood
+  const std::string_view name = set_name(sheet);
+  if (name.empty() && !sheet_->diagnostics.ok()) return;  // the line may be there and not understood
   if (name.empty()) {
     const std::string_view title = sheet.routine.head.title.text;
-    return sheet_.diagnostics.add(
+    return sheet_->diagnostics.add(
         diagnostic_at(*sheet.source, title,
                       {Problem::missing_line, "a routine without a value set",
                        "a line such as `values kingfisher-2026`, or --set on the command line",
@@ -101,8 +102,8 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
   }
   const auto found = values_.of_sheet(name, sheet.source->name);
   if (!found) return no_such_set(sheet, found.error());
-  sheet_.set = *found;
-  if (!sheet_.set->loaded.set) report_set(*sheet_.set);
+  sheet_->set = *found;
+  if (!sheet_->set->loaded.set) report_set(*sheet_->set);
 }
 
 // A name in the sheet is a mistake of the sheet; a name on the command line, or a season file that refuses,
@@ -111,20 +112,20 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
   const std::vector<std::string> names = values_.names(sheet.source->name);
   if (!forced_set_.empty() || names.empty()) {
     worst_ = worse(worst_, refuse(call_, trouble));
-    sheet_.without_set = true;
+    sheet_->without_set = true;
     return;
   }
   const std::string_view typed = sheet.routine.values->set.text;
   const std::vector<std::string_view> known(names.begin(), names.end());
   std::string hint = words::nearest_hint(typed, known);
   if (hint.empty()) hint = listed(names);
-  sheet_.diagnostics.add(diagnostic_at(*sheet.source, typed,
-                                       {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
-                                        "the name of a set that can be found", std::move(hint)}));
+  sheet_->diagnostics.add(diagnostic_at(*sheet.source, typed,
+                                        {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
+                                         "the name of a set that can be found", std::move(hint)}));
 }
 
 void SheetReader::report_set(const ReadSet& set) {
-  sheet_.without_set = true;
+  sheet_->without_set = true;
   if (std::find(reported_.begin(), reported_.end(), &set) != reported_.end()) return;
   reported_.push_back(&set);
   worst_ = worse(worst_, refuse_set(call_, set));

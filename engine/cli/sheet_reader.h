@@ -4,32 +4,12 @@
 //   while (reader.next()) if (reader.sheet().routine()) ...
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 
-#include "engine/cli/find_values.h"
-#include "engine/cli/read_sheets.h"
-#include "engine/resolve.h"
-#include "grammar/blocks.h"
+#include "engine/cli/read_ahead.h"
 
 namespace landdrill::cli {
-
-struct ReadSheet {
-  std::vector<Source> pieces;  // of the text
-  Assembled assembled;
-  const ReadSet* set = nullptr;
-  Resolved resolved;
-  Diagnostics diagnostics;   // everything that is wrong with it
-  bool without_set = false;  // its value set cannot be used; said already
-
-  bool ok() const { return diagnostics.ok() && !without_set; }
-
-  const std::string& file() const { return pieces.front().name; }
-  std::string_view title() const;
-  // Empty when anything is in error.
-  const std::optional<Routine>& routine() const { return resolved.routine; }
-};
 
 class SheetReader {
  public:
@@ -41,9 +21,13 @@ class SheetReader {
   bool next();
   // The same without a value set: read and put together only.
   bool next_unpriced();
-  ReadSheet& sheet() { return sheet_; }
+  // From now on several sheets at once are resolved ahead of their turn, and `also` is called for each of
+  // them, at once as well. A sheet that needs another set than the one before waits for its turn, without
+  // `also`.
+  void read_ahead(ReadAhead::Work also);
+  const ReadSheet& sheet() const { return *sheet_; }
   // Whether another routine follows.
-  bool more() const { return stream_.more(); }
+  bool more() const { return more_; }
   // The worst that was met so far in the files and the sets.
   Exit worst() const { return worst_; }
   Values& values() { return values_; }
@@ -52,16 +36,21 @@ class SheetReader {
   static Resolved resolved_with(const ReadSheet& sheet, const ValueSet& set);
 
  private:
+  void work_ahead(ReadSheet& sheet) const;
   bool read_next();
   void understand();
+  std::string_view set_name(const ast::Sheet& sheet) const;
   void choose_set(const ast::Sheet& sheet);
   void no_such_set(const ast::Sheet& sheet, const Trouble& trouble);
   void report_set(const ReadSet& set);
 
   Call& call_;
   Values values_;
-  SheetStream stream_;
-  ReadSheet sheet_;
+  ReadAhead ahead_;
+  ReadAhead::Work also_;
+  ReadSheet nothing_;
+  ReadSheet* sheet_ = nullptr;
+  bool more_ = false;
   std::string forced_set_;
   std::vector<const ReadSet*> reported_;
   std::string first_file_;

@@ -46,29 +46,45 @@ class Scoring {
     if (format_ == "csv")
       heading_ = layout_ == Layout::brief ? report::batch_csv_header() : report::csv_header();
     if (format_ == "text" && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
+    if (many_ && one_line_each()) reader_.read_ahead([this](ReadSheet& sheet) { price_ahead(sheet); });
+  }
+
+  // Called for several at once; what needs a word to the user waits for its turn.
+  void price_ahead(ReadSheet& sheet) const {
+    if (!sheet.ok()) return;
+    PriceWish wish = price_wish(call_, *sheet.routine());
+    if (!wish.mistake.empty()) return;
+    sheet.ahead = {line_of(sheet, wish), std::move(wish.not_here)};
+    sheet.resolved = {};
+    sheet.assembled = {};
   }
 
   Exit one(const ReadSheet& sheet) {
+    if (sheet.ahead) {
+      note_unmet(sheet.ahead->not_here);
+      print(sheet.ahead->line);
+      return Exit::ok;
+    }
     if (!sheet.ok()) return refuse_sheet(sheet);
     const PriceWish wish =
         many_ ? price_wish(call_, *sheet.routine()) : whole_price_wish(call_, *sheet.routine());
     if (!wish.mistake.empty()) return misused(call_, wish.mistake);
-    note_unmet(wish);
+    note_unmet(wish.not_here);
     tell(sheet, wish);
     return Exit::ok;
   }
 
   // A wish that not one of many routines can meet is a slip of the finger.
-  void note_unmet(const PriceWish& wish) {
+  void note_unmet(const std::string& not_here) {
     ++priced_;
-    if (wish.not_here.empty()) return;
+    if (not_here.empty()) return;
     ++unmet_;
-    last_unmet_ = wish.not_here;
+    last_unmet_ = not_here;
   }
 
   void tell(const ReadSheet& sheet, const PriceWish& wish) {
     const Routine& routine = *sheet.routine();
-    if (format_ != "json" && layout_ == Layout::brief) return tell_briefly(sheet, routine, wish);
+    if (one_line_each()) return print(line_of(sheet, wish));
     const Account told = account(routine, wish.wish, wish.panel);
     if (format_ == "json")
       return print(report::json(told, sheet.diagnostics, sheet.file(),
@@ -78,11 +94,14 @@ class Scoring {
     print(report::text(told, wish_, sheet.diagnostics));
   }
 
-  void tell_briefly(const ReadSheet& sheet, const Routine& routine, const PriceWish& wish) {
+  bool one_line_each() const { return layout_ == Layout::brief && format_ != "json"; }
+
+  std::string line_of(const ReadSheet& sheet, const PriceWish& wish) const {
+    const Routine& routine = *sheet.routine();
     const Totals all = totals(routine, wish.wish, wish.panel);
     const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,
                                all.estimate, all.recorded,  all.difference,       all.announced};
-    print(format_ == "csv" ? report::batch_csv_line(row) : report::batch_line(row, wish_));
+    return format_ == "csv" ? report::batch_csv_line(row) : report::batch_line(row, wish_);
   }
 
   Exit refuse_sheet(const ReadSheet& sheet) {
