@@ -5,6 +5,7 @@
 
 #include "engine/account.h"
 #include "engine/build_up.h"
+#include "engine/difficulty.h"
 #include "engine/resolve.h"
 #include "grammar/blocks.h"
 #include "grammar/parse.h"
@@ -67,6 +68,15 @@ void resolve_sheets(benchmark::State& state) {
       benchmark::DoNotOptimize(resolve(one.sheets.front(), demo_set()));
 }
 BENCHMARK(resolve_sheets);
+
+// Part of resolving in the program; the sums of other programs have it in them.
+void work_out_difficulties(benchmark::State& state) {
+  for (auto _ : state)
+    for (const Routine& routine : stages().routines)
+      for (const Element& element : routine.elements)
+        benchmark::DoNotOptimize(declared(element.options.front(), *element.kind));
+}
+BENCHMARK(work_out_difficulties);
 
 void score_estimates(benchmark::State& state) {
   for (auto _ : state)
