@@ -3,15 +3,13 @@
 #include <algorithm>
 #include <cassert>
 
-#include "engine/difficulty.h"
-
 namespace landdrill {
 namespace {
 
-ShownElement shown_as_declared(const Element& element, const Option& option) {
+ShownElement shown_as_declared(const Option& option) {
+  assert(option.declared);  // resolve.h refuses an element without a difficulty
   ShownElement shown;
-  // resolve.h refuses an element without a difficulty.
-  shown.declared = option.declared ? *option.declared : *declared(option, *element.kind).difficulty;
+  shown.declared = *option.declared;
   shown.credited = shown.declared;
   return shown;
 }
@@ -106,7 +104,7 @@ Showing expected(const Routine& routine, const Wish& wish) {
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const Element& element = routine.elements[i];
     const Option& option = chosen(routine, i, wish);
-    ShownElement shown = shown_as_declared(element, option);
+    ShownElement shown = shown_as_declared(option);
     if (element.panel != nullptr) {
       const ExpectedMark mark = expected_mark(routine, i, option, wish.runs);
       if (mark.base) credit_base(shown, *element.kind);
@@ -125,7 +123,7 @@ Showing expected(const Routine& routine, const Wish& wish) {
 Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish& wish) {
   Showing showing;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    showing.elements.push_back(shown_as_declared(routine.elements[i], chosen(routine, i, wish)));
+    showing.elements.push_back(shown_as_declared(chosen(routine, i, wish)));
   }
   for (const RecordedElement& seen : panel.elements) {
     ShownElement& shown = showing.elements[seen.element];

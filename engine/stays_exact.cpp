@@ -12,10 +12,7 @@ namespace {
 const Decimal large = Decimal::whole(1'000);
 
 bool is_large(const Option& option) {
-  if (option.stated && option.stated->value() > large) return true;
-  return std::any_of(option.parts.begin(), option.parts.end(), [](const PartUse& use) {
-    return use.times > 100 || (use.part->value && use.part->value->value() > large);
-  });
+  return option.declared && option.declared->value() > large;
 }
 
 bool is_large(const PanelRule& rule) {

@@ -55,7 +55,10 @@ bool is_short(Int128 a) {
 
 bool multiply(Int128 a, Int128 b, Int128& result) {
   // Most numbers of a score are short, and the product of two short ones always fits.
-  if (is_short(a) && is_short(b)) return result = a * b, true;
+  if (is_short(a) && is_short(b)) {
+    result = a * b;
+    return true;
+  }
   return !__builtin_mul_overflow(a, b, &result) && result != least_of_all;
 }
 

@@ -69,9 +69,9 @@ class Exact {
   Exact() = default;
   // Over 100 where that is exact, as marks and difficulties are: what follows is reckoned in short numbers.
   explicit Exact(Decimal value) : numerator_(value.units()), denominator_(Decimal::one) {
-    constexpr std::int64_t tenthousandths = Decimal::one / 100;
-    if (value.units() % tenthousandths != 0) return;
-    numerator_ = value.units() / tenthousandths;
+    constexpr std::int64_t hundredth = Decimal::one / 100;
+    if (value.units() % hundredth != 0) return;
+    numerator_ = value.units() / hundredth;
     denominator_ = 100;
   }
 

@@ -164,6 +164,14 @@ TEST(ResolveNumbers, RefusesAnOptionWhoseTotalWouldNotStayExact) {
   EXPECT_EQ(complaints(option), score_too_large);
 }
 
+TEST(ResolveNumbers, RefusesATotalThatAFormulaMakesTooLargeFromSmallParts) {
+  kit::Tables tables;
+  tables.replace("kinds.csv", "hybrid,Hybrid,base + sum(parts),",
+                 "hybrid,Hybrid,sum(parts) * 1000000 * 1000000,");
+  const ValueSet vast = tables.load();
+  EXPECT_EQ(ReadSheet(reeds, vast).complaints(), score_too_large);
+}
+
 TEST(ResolveNumbers, TakesALargeDifficultyWhoseTotalStaysExact) {
   EXPECT_EQ(ReadSheet(replaced(reeds, "parts spin-a, hold\n", "difficulty 2000\n"), kit::pond()).complaints(),
             "");
