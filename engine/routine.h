@@ -35,6 +35,7 @@ struct Option {
   std::optional<Mark> expect;
   std::optional<Decimal> slip;         // per cent: the coach's chance of the base mark
   std::optional<Difficulty> declared;  // by hand or by the formula, as resolve.h worked it out
+  std::optional<Decimal> spread;  // of the judges' marks around their mean (standard deviation), in marks
 };
 
 struct Element {
@@ -43,6 +44,8 @@ struct Element {
   const Kind* kind = nullptr;
   const PanelRule* panel = nullptr;  // nullptr: the event marks no single elements
   std::vector<Option> options;       // never empty
+  bool optional = false;             // a plan may leave it out
+  bool stays = false;                // a plan keeps it, as written
 };
 
 struct Passage {
@@ -82,6 +85,25 @@ struct RunElement {
 struct AspectMark {
   const PanelRule* rule = nullptr;
   Mark mark;
+};
+
+// What the coach expects of sync errors and penalties: how many of a class, how likely one is.
+struct ExpectedErrors {
+  const SyncClass* sync = nullptr;
+  Decimal number;  // on average, 0 or more
+};
+struct PenaltyRisk {
+  const Penalty* penalty = nullptr;
+  Decimal chance;  // per cent
+};
+
+// A limit that the coach sets herself, for plans: what there may be least and most of.
+struct OwnLimit {
+  // elements of a kind; elements holding a part of a family; uses of a part; elements; seconds of the
+  // routine; seconds under water; seconds under water in one go.
+  enum class Of { kind, family, part, elements, seconds, under, breath } of = Of::elements;
+  std::string_view name;  // the code, or the word as typed
+  std::optional<Decimal> least, most;
 };
 
 // A run-through as the coach saw it.
@@ -125,6 +147,11 @@ struct Routine {
   std::vector<Passage> passages;
   std::vector<Item> order;
   std::vector<AspectMark> impressions;
+  std::optional<Decimal> spread;       // of the judges' marks, where no element says otherwise, in marks
+  std::optional<Decimal> day;          // of the good or bad day that all marks share, in marks
+  std::vector<ExpectedErrors> errors;  // each class once
+  std::vector<PenaltyRisk> risks;      // each penalty once
+  std::vector<OwnLimit> limits;
   std::vector<Run> runs;  // in the order of the sheet
   std::vector<RecordedPanel> panels;
 };

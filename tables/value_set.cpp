@@ -49,4 +49,26 @@ std::vector<const PanelRule*> ValueSet::routine_panels(std::string_view event) c
   return rules;
 }
 
+const SpreadRule* ValueSet::judges_spread(std::string_view aspect, std::string_view kind) const {
+  const SpreadRule* best = nullptr;
+  int best_named = -1;
+  for (const SpreadRule& rule : spreads) {
+    const bool applies = rule.what == SpreadRule::What::judges &&
+                         (rule.aspect.empty() || rule.aspect == aspect) &&
+                         (rule.kind.empty() || rule.kind == kind);
+    const int named = (rule.aspect.empty() ? 0 : 2) + (rule.kind.empty() ? 0 : 1);
+    if (!applies || named <= best_named) continue;
+    best = &rule;
+    best_named = named;
+  }
+  return best;
+}
+
+const SpreadRule* ValueSet::day_spread() const {
+  for (const SpreadRule& rule : spreads) {
+    if (rule.what == SpreadRule::What::day) return &rule;
+  }
+  return nullptr;
+}
+
 }  // namespace landdrill

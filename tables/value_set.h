@@ -115,6 +115,14 @@ struct Penalty {
   std::optional<int> most;       // counted at most so often
   Provenance from;
 };
+// How far marks scatter, as a standard deviation in marks: those of the judges of one panel around their
+// mean, or the good or bad day that all marks of a performance share.
+struct SpreadRule {
+  enum class What { judges, day } what = What::judges;
+  std::string aspect, kind;  // empty: any; always empty for the day
+  Decimal spread;
+  Provenance from;
+};
 
 // Rows in file order, found by code.
 template <class Row>
@@ -149,7 +157,13 @@ struct ValueSet {
   Rows<FaultRule> faults;
   Rows<SyncClass> sync;
   Rows<Penalty> penalties;
+  std::vector<SpreadRule> spreads;
 
+  // The spread of the judges' marks for this aspect and kind (empty for an aspect of the whole routine): the
+  // row that names most of the two, the aspect before the kind; or nullptr.
+  const SpreadRule* judges_spread(std::string_view aspect, std::string_view kind) const;
+  // The spread of the day; or nullptr.
+  const SpreadRule* day_spread() const;
   // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or
   // nullptr.
   const PanelRule* element_panel(std::string_view event, std::string_view kind) const;

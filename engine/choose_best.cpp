@@ -1,0 +1,1 @@
+#include "engine/choose_best.h"

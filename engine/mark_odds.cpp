@@ -1,0 +1,1 @@
+#include "engine/mark_odds.h"

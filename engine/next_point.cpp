@@ -1,0 +1,1 @@
+#include "engine/next_point.h"

@@ -1,0 +1,64 @@
+// The best programme: one option for each element, optional elements in or out, within every limit.
+//
+//   Plan best = plan(routine, wish, {});
+//   best.choices[0].options       // {0, 1, 0, leave_out, ...}
+//   best.limits[3].one_more       // +0.8400: what one more second would be worth
+//
+// Highest expected total (exact, risk.h), or the highest value that is reached with a wished chance, or the
+// highest chance to reach a target (by the odds of forecast.h). Limits: the event's quotas, the limits of
+// families over the routine, the time with its tolerance, and the coach's own.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/choose_best.h"
+#include "engine/forecast.h"
+
+namespace landdrill {
+
+constexpr std::size_t leave_out = static_cast<std::size_t>(-1);
+
+struct PlanWish {
+  enum class For { expected, quantile, target } aim = For::expected;
+  Chance share = 0.25;       // for quantile: the total that is not reached with this chance at most
+  Decimal target;            // for target, in points
+  std::size_t how_many = 6;  // the best, and the next five
+  bool event_limits = true;  // quotas, families, time
+  ForecastWish forecast;
+  std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
+};
+
+struct PlanChoice {
+  std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
+  Points total;                         // expected
+  std::optional<Decimal> quantile;      // for quantile
+  std::optional<ChanceBounds> reaches;  // for target
+  std::optional<Decimal> seconds;
+};
+struct PlanLimit {
+  std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
+  std::string from;   // "quotas.csv line 9", "the sheet", "told"
+  std::optional<Decimal> least, most;
+  Decimal used;  // by the best programme
+  // What one unit more room at its top (and at its bottom) adds to the aim; empty without a top (a bottom),
+  // or when even then nothing is feasible. For the expected total: points.
+  std::optional<Points> one_more, one_less;
+};
+struct Plan {
+  Obstacles obstacles;
+  std::vector<PlanChoice> choices;       // best first
+  std::optional<PlanChoice> as_written;  // what the sheet says now, for comparison
+  bool as_written_allowed = true;
+  bool proved = true;
+  std::optional<Decimal>
+      gap;  // when not proved: nothing is better by more than this (points; for target: chance in per cent)
+  std::vector<PlanLimit> limits;
+  std::vector<std::string>
+      conflict;  // limits that cannot be met together, in words; empty when something is feasible
+};
+
+Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how);
+
+}  // namespace landdrill

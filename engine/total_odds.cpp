@@ -1,0 +1,1 @@
+#include "engine/total_odds.h"

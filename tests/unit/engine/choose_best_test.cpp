@@ -1,0 +1,3 @@
+#include "engine/choose_best.h"
+
+#include <gtest/gtest.h>

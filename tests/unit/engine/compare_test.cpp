@@ -1,0 +1,3 @@
+#include "engine/compare.h"
+
+#include <gtest/gtest.h>

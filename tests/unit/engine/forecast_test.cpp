@@ -1,0 +1,3 @@
+#include "engine/forecast.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/mark_odds.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/next_point.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/odds.h"
+
+#include <gtest/gtest.h>

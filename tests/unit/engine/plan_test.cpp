@@ -1,0 +1,3 @@
+#include "engine/plan.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/risk.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/spreads.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/total_odds.h"
+
+#include <gtest/gtest.h>
