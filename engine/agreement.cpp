@@ -1,0 +1,1 @@
+#include "engine/agreement.h"

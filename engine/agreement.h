@@ -1,0 +1,75 @@
+// How far judges agree: the statistics, each by its published definition.
+//
+//   MarkTable six{4, {9, 2, 5, 8,  6, 1, 3, 2,  8, 4, 6, 8,  7, 1, 2, 6,  10, 5, 6, 9,  6, 2, 4, 7}};
+//   intraclass(six).forms[0].value     // 0.165742, ICC(1,1) of Shrout & Fleiss 1979
+//
+// Rows are what was marked, columns who marked it; a mark may be missing. Statistics are binary floating
+// point: they describe marks and never go into a score. What cannot be worked out says why, in a sentence,
+// and is never a number. Pure; panel_view.h makes tables of marks from recorded panels.
+#pragma once
+
+#include <cstddef>
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace landdrill {
+
+struct MarkTable {
+  std::size_t judges = 0;
+  std::vector<std::optional<double>> marks;  // row after row, `judges` of each
+  std::size_t rows() const { return judges == 0 ? 0 : marks.size() / judges; }
+  std::optional<double> at(std::size_t row, std::size_t judge) const { return marks[row * judges + judge]; }
+};
+
+// A number with its interval of confidence where there is one; `why_not` when there is no number.
+struct Statistic {
+  std::optional<double> value, low, high;
+  std::string why_not;
+  std::size_t rows = 0;  // that it rests on
+};
+
+// The six forms of Shrout & Fleiss (1979), in the order (1,1) (2,1) (3,1) (1,k) (2,k) (3,k), with intervals
+// by their F distributions. Rows with a missing mark are left out.
+struct Intraclass {
+  Statistic forms[6];
+};
+Intraclass intraclass(const MarkTable& table, double confidence = 0.95);
+
+// Krippendorff (2011); marks may be missing.
+enum class AlphaLevel { nominal, ordinal, interval };
+Statistic krippendorff_alpha(const MarkTable& table, AlphaLevel level);
+
+// Kendall's coefficient of concordance with the correction for ties; the chance of a W as high without any
+// agreement (chi-square with rows - 1 degrees of freedom). Rows with a missing mark are left out.
+struct Concordance {
+  Statistic w;
+  std::optional<double> by_chance;
+};
+Concordance kendall_w(const MarkTable& table);
+
+// Two judges, row by row; pairs with a missing mark are left out.
+using Pairs = std::vector<std::pair<double, double>>;
+Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
+
+// Cohen's weighted kappa (1968) on the categories that occur, disagreement growing with the distance, or its
+// square; from counts: `counts` and `weights` are square, row by row, weights 0 on the diagonal. Interval by
+// the large-sample variance of Fleiss, Cohen & Everitt (1969).
+enum class KappaWeights { equal, linear, squared };
+Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence = 0.95);
+Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
+                         double confidence = 0.95);
+
+// Spearman's rho by mid-ranks, Kendall's tau-b. Interval of rho by Fisher's z; of tau none.
+Statistic spearman(const Pairs& pairs, double confidence = 0.95);
+Statistic kendall_tau(const Pairs& pairs);
+
+// Bland & Altman (1986): mean difference (first less second), and the limits of agreement mean +- 1.96 s with
+// their intervals.
+struct AgreementLimits {
+  Statistic bias, lower, upper;
+};
+AgreementLimits bland_altman(const Pairs& pairs, double confidence = 0.95);
+
+}  // namespace landdrill

@@ -1,0 +1,1 @@
+#include "engine/panel_view.h"

@@ -1,0 +1,3 @@
+#include "engine/agreement.h"
+
+#include <gtest/gtest.h>

@@ -1,0 +1,3 @@
+#include "engine/panel_view.h"
+
+#include <gtest/gtest.h>
