@@ -63,10 +63,16 @@ class Statement {
   // Runs once more, to the end, with other values.
   template <class... Values>
   void run(const Values&... values) {
-    restart();
-    bind_all(values...);
+    start(values...);
     while (next()) {
     }
+  }
+
+  // Ready to be asked for rows once more, with other values.
+  template <class... Values>
+  void start(const Values&... values) {
+    restart();
+    bind_all(values...);
   }
 
   // Columns of the current row, counted from 0.

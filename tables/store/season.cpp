@@ -1,40 +1,17 @@
 #include "tables/store/season.h"
 
-#include <type_traits>
-
 #include "tables/read_table.h"
 #include "tables/store/edit_set.h"
 #include "tables/store/history.h"
 #include "tables/store/import_set.h"
-#include "tables/store/refusal.h"
 #include "tables/store/season_file.h"
+#include "tables/store/season_inside.h"
 
 namespace landdrill {
 
 using namespace store;
 
-struct Season::Inside {
-  Database db;
-};
-
 namespace {
-
-// Inside this folder refusals are exceptions, so that a transaction ends at once; outside they are values.
-template <class Work>
-auto attempt(Work work) -> Result<decltype(work())> {
-  try {
-    if constexpr (std::is_void_v<decltype(work())>) {
-      work();
-      return {};
-    } else {
-      return work();
-    }
-  } catch (const Refused& refused) {
-    return tl::unexpected(refused.trouble);
-  } catch (const std::filesystem::filesystem_error& error) {
-    return tl::unexpected(Trouble{error.path1().string(), error.code().message(), ""});
-  }
-}
 
 SeasonSet describe(Database& db, SetId id, std::string name) {
   SeasonSet described;

@@ -82,6 +82,7 @@ class Season {
   Result<void> check() const;
 
  private:
+  friend class Book;  // book.h keeps its blocks in the same file
   struct Inside;
   explicit Season(std::unique_ptr<Inside> inside);
   std::unique_ptr<Inside> inside_;

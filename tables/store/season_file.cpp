@@ -5,6 +5,7 @@
 #include <unistd.h>
 
 #include "migrate_1_to_2_sql.h"
+#include "migrate_2_to_3_sql.h"
 #include "schema_sql.h"
 #include "tables/store/refusal.h"
 
@@ -113,6 +114,7 @@ void migrate(Database& db) {
   Transaction transaction(db, Transaction::Kind::write);
   refuse_rows_of_nothing(db);
   if (db.number("PRAGMA user_version") == 1) db.run(migrate_1_to_2_sql);
+  if (db.number("PRAGMA user_version") == 2) db.run(migrate_2_to_3_sql);
   transaction.commit();
 }
 

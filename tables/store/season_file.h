@@ -15,7 +15,7 @@
 namespace landdrill::store {
 
 inline constexpr std::int64_t season_application_id = 0x4C44726C;  // "LDrl", also in schema.sql
-inline constexpr std::int64_t season_version = 2;
+inline constexpr std::int64_t season_version = 3;
 
 // Throws Refused.
 Database open_season_file(const std::filesystem::path& file, Season::Mode mode);

@@ -1,0 +1,44 @@
+-- Version 2 kept value sets only. Version 3 has the book beside them.
+-- ---- the book: what the club swam, and how it was marked ----
+
+-- Value sets as they were when something was swum.
+CREATE TABLE edition (
+  id INTEGER PRIMARY KEY,
+  name TEXT NOT NULL,
+  kept_at TEXT NOT NULL  -- UTC
+) STRICT;
+CREATE INDEX edition_by_name ON edition (name);
+CREATE TABLE edition_file (
+  edition_id INTEGER NOT NULL REFERENCES edition (id) ON DELETE CASCADE,
+  position INTEGER NOT NULL,
+  file TEXT NOT NULL,
+  text TEXT NOT NULL,
+  PRIMARY KEY (edition_id, position)
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE routine (
+  id INTEGER PRIMARY KEY,
+  title TEXT NOT NULL,
+  event TEXT NOT NULL,
+  UNIQUE (title, event)
+) STRICT;
+
+-- Routines, runs and panels as sheet text. Rows are only ever added: another text is another version.
+CREATE TABLE block (
+  id INTEGER PRIMARY KEY,
+  routine_id INTEGER NOT NULL REFERENCES routine (id),
+  what TEXT NOT NULL CHECK (what IN ('routine', 'run', 'panel')),
+  date TEXT NOT NULL,
+  title TEXT NOT NULL,
+  version INTEGER NOT NULL CHECK (version >= 1),
+  of_routine INTEGER REFERENCES block (id),  -- the version of the routine that was swum
+  edition_id INTEGER NOT NULL REFERENCES edition (id),
+  kept_at TEXT NOT NULL,  -- UTC
+  text TEXT NOT NULL,
+  UNIQUE (routine_id, what, date, title, version),
+  CHECK ((what = 'routine') = (of_routine IS NULL)),
+  CHECK ((what = 'routine') = (date = ''))
+) STRICT;
+CREATE INDEX block_of_routine ON block (of_routine) WHERE of_routine IS NOT NULL;
+
+PRAGMA user_version = 3;

@@ -1,0 +1,121 @@
+// The season book: versions, what belongs to what, all or nothing, editions kept byte for byte.
+#include "tables/store/book.h"
+
+#include "scene.h"
+
+namespace landdrill {
+namespace {
+
+using Mode = Season::Mode;
+using Did = AddedBlock::Did;
+using What = Block::What;
+
+Block routine(const std::string& text) {
+  return {What::routine, "Low Water", "solo-free", "", "", text, 0};
+}
+Block panel(const std::string& date, const std::string& text) {
+  return {What::panel, "Low Water", "solo-free", date, "Tarn Open", text, 0};
+}
+const std::string low_water = "routine \"Low Water\"\nevent solo-free\n";
+
+class BookTest : public SeasonTest {
+ protected:
+  BookTest() : season(std::move(*Season::open(file, Mode::create))), book(season) {}
+  std::string add(const std::vector<Block>& blocks, const TableFiles& edition = odd_set()) {
+    const auto added = book.add(blocks, {edition});
+    if (!added) return added.error().why + " (" + added.error().hint + ")";
+    std::string words;
+    for (const AddedBlock& one : *added) {
+      const char* const did[] = {"added", "new version", "already there"};
+      words += std::string(words.empty() ? "" : ", ") + did[static_cast<int>(one.did)] + " " +
+               std::to_string(one.version);
+    }
+    return words;
+  }
+  std::string found(const BookWish& wish) const {
+    std::string words;
+    const auto blocks = book.find(wish);
+    if (!blocks) return trouble_in(blocks);
+    for (const KeptBlock& block : *blocks) {
+      words += std::string(word_of(block.what)) + " " + block.routine +
+               (block.date.empty() ? "" : " " + block.date) + " " + std::to_string(block.version) + "/" +
+               std::to_string(block.versions) + "\n";
+    }
+    return words;
+  }
+  Season season;
+  Book book;
+};
+
+TEST_F(BookTest, KeepsTheSameTextOnceAndAnotherTextAsANewVersion) {
+  EXPECT_EQ(add({routine(low_water), panel("2026-05-09", "panel 2026-05-09\n")}), "added 1, added 1");
+  EXPECT_EQ(add({routine(low_water), panel("2026-05-09", "panel 2026-05-09\n")}),
+            "already there 1, already there 1");
+  EXPECT_EQ(add({routine(low_water + "tempo 120\n")}), "new version 2");
+  EXPECT_EQ(found({}), "routine Low Water 2/2\npanel Low Water 2026-05-09 1/1\n");
+  BookWish all;
+  all.all_versions = true;
+  EXPECT_EQ(found(all), "routine Low Water 1/2\nroutine Low Water 2/2\npanel Low Water 2026-05-09 1/1\n");
+}
+
+TEST_F(BookTest, GivesASheetWithTheRunsAndPanelsOfThatVersion) {
+  add({routine(low_water), panel("2026-05-09", "panel 2026-05-09 \"Tarn Open\"\n")});
+  add({routine(low_water + "tempo 120\n"), panel("2026-06-13", "panel 2026-06-13 \"Tarn Open\"\n")});
+  BookWish all;
+  all.what = What::routine;
+  all.all_versions = true;
+  const std::vector<KeptBlock> routines = *book.find(all);
+  ASSERT_EQ(routines.size(), 2u);
+  EXPECT_EQ(*book.sheet(routines[0].id), low_water + "\npanel 2026-05-09 \"Tarn Open\"\n");
+  EXPECT_EQ(*book.sheet(routines[1].id), low_water + "tempo 120\n\npanel 2026-06-13 \"Tarn Open\"\n");
+}
+
+TEST_F(BookTest, PutsAPanelThatComesAloneToTheLatestVersion) {
+  add({routine(low_water)});
+  add({routine(low_water + "tempo 120\n")});
+  EXPECT_EQ(add({panel("2026-05-09", "panel 2026-05-09 \"Tarn Open\"\n")}), "added 1");
+  const KeptBlock latest = book.find({"", What::routine, "", "", "", false})->front();
+  EXPECT_EQ(latest.version, 2);
+  EXPECT_EQ(*book.sheet(latest.id), low_water + "tempo 120\n\npanel 2026-05-09 \"Tarn Open\"\n");
+}
+
+TEST_F(BookTest, RefusesAPanelOfNoRoutineAndKeepsNothingOfThatCall) {
+  Block stray = panel("2026-05-09", "panel 2026-05-09\n");
+  stray.routine = "Low Watr";
+  EXPECT_EQ(add({routine(low_water), stray}),
+            "it has no routine \"Low Watr\" in solo-free, to which the panel of 2026-05-09 could belong (the "
+            "nearest "
+            "is Low Water)");
+  EXPECT_EQ(found({}), "");
+}
+
+TEST_F(BookTest, FindsByWordsDatesAndEvent) {
+  add({routine(low_water), panel("2026-05-09", "a\n"), panel("2026-06-13", "b\n")});
+  EXPECT_EQ(found({"LOW open", {}, "", "", "", false}),
+            "panel Low Water 2026-05-09 1/1\npanel Low Water 2026-06-13 1/1\n");
+  EXPECT_EQ(found({"", {}, "", "2026-06-01", "", false}), "panel Low Water 2026-06-13 1/1\n");
+  EXPECT_EQ(found({"", {}, "", "", "2026-06-01", false}), "panel Low Water 2026-05-09 1/1\n");
+  EXPECT_EQ(found({"", {}, "duet-free", "", "", false}), "");
+  EXPECT_EQ(found({"lo_ \"\\ %", {}, "", "", "", false}), "");
+}
+
+TEST_F(BookTest, KeepsTheEditionByteForByteAndASecondOneWhenAByteDiffers) {
+  add({routine(low_water)});
+  TableFiles changed = odd_set();
+  changed.files.front().text += "\n";
+  EXPECT_EQ(add({routine(low_water)}, changed), "new version 2");
+  EXPECT_EQ(add({routine(low_water)}, changed), "already there 2");
+  BookWish all;
+  all.all_versions = true;
+  const std::vector<KeptBlock> routines = *book.find(all);
+  EXPECT_EQ(bytes_of(*book.edition(routines[0].id)), bytes_of(odd_set()));
+  EXPECT_EQ(bytes_of(*book.edition(routines[1].id)), bytes_of(changed));
+}
+
+TEST_F(BookTest, SaysThatAnEntryIsNotThere) {
+  EXPECT_EQ(trouble_in(book.text(7)), file.string() + ": it has no entry 7 (look it up in the list)");
+  EXPECT_EQ(trouble_in(book.edition(7)), file.string() + ": it has no entry 7 (look it up in the list)");
+}
+
+}  // namespace
+}  // namespace landdrill
