@@ -29,7 +29,7 @@ WORLD = {"iostream", "fstream", "sstream", "ostream", "istream", "cstdio", "stdi
 FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
 # A chance comes from a bell curve and is never part of a score: these files deal in chances, all others in decimals.
 DEALS_IN_CHANCES = {"odds", "mark_odds", "spreads", "total_odds", "forecast", "compare", "plan", "agreement",
-                    "panel_view"}
+                    "panel_view", "lessons"}
 ONLY_IN = {"sqlite3.h": "tables/store", "CLI/CLI.hpp": "engine/cli"}
 
 

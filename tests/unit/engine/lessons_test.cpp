@@ -1,0 +1,3 @@
+#include "engine/lessons.h"
+
+#include <gtest/gtest.h>
