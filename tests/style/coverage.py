@@ -78,7 +78,7 @@ def missing_tables(tables, documentation):
 
 
 def complaints():
-    table = read("engine/cli/command_table.cpp")
+    table = all_text("engine/cli/command_rows.h", "engine/cli/rows_of_*.cpp", "engine/cli/command_table.cpp")
     commands = command_options(table)
     keywords = re.findall(r"^KEYWORD\((\w+)", read("grammar/word_list.inc"), re.M)
     names = re.findall(r"^DIAGNOSTIC\((\w+)", read("grammar/diagnostic_list.inc"), re.M)
