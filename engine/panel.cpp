@@ -98,6 +98,10 @@ Points element_points(const PanelRule& rule, const KeptMarks& kept, Difficulty c
   return Points(round(exact, rule.places, rule.rounding));
 }
 
+Points weighted_points(const PanelRule& rule, Exact merit, Difficulty difficulty) {
+  return Points(round(merit / Exact(difficulty.value()) * *rule.weight, rule.places, rule.rounding));
+}
+
 Points plain_points(const PanelRule& rule, const KeptMarks& kept) {
   return Points(round(combined(rule, kept) * *rule.weight, rule.places, rule.rounding));
 }

@@ -39,6 +39,9 @@ KeptMarks all_giving(const PanelRule& rule, Mark mark);
 Exact combined(const PanelRule& rule, const KeptMarks& kept);
 // combined x difficulty x weight, rounded once. For Use::times_difficulty.
 Points element_points(const PanelRule& rule, const KeptMarks& kept, Difficulty credited);
+// merit / difficulty x weight, rounded once, where `merit` is the sum of combined x credited difficulty and
+// `difficulty`, not 0, the sum of the credited ones. For Use::weighted.
+Points weighted_points(const PanelRule& rule, Exact merit, Difficulty difficulty);
 // combined x weight, rounded once. For Use::plain.
 Points plain_points(const PanelRule& rule, const KeptMarks& kept);
 
