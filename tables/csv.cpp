@@ -20,32 +20,6 @@ bool ends_line(char c) {
   return c == '\n' || c == '\r';
 }
 
-// On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
-char separator_of(std::string_view text) {
-  std::size_t tabs = 0, semicolons = 0, commas = 0;
-  bool quoted = false;
-  for (char c : text) {
-    if (ends_line(c)) break;
-    if (c == '"') quoted = !quoted;
-    if (quoted) continue;
-    tabs += c == '\t';
-    semicolons += c == ';';
-    commas += c == ',';
-  }
-  if (tabs > 0 && tabs >= semicolons && tabs >= commas) return '\t';
-  return semicolons > 0 && semicolons >= commas ? ';' : ',';
-}
-
-std::string without_doubled_quotes(std::string_view inside) {
-  std::string text;
-  text.reserve(inside.size());
-  for (std::size_t i = 0; i < inside.size(); ++i) {
-    text += inside[i];
-    if (inside[i] == '"') ++i;
-  }
-  return text;
-}
-
 std::size_t count_line_ends(std::string_view text) {
   std::size_t lines = 0;
   for (std::size_t i = 0; i < text.size(); ++i) {
@@ -218,6 +192,32 @@ void write_row(const CsvRow& row, char separator, std::string& text) {
 }
 
 }  // namespace
+
+// On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
+char separator_of(std::string_view text) {
+  std::size_t tabs = 0, semicolons = 0, commas = 0;
+  bool quoted = false;
+  for (char c : text) {
+    if (ends_line(c)) break;
+    if (c == '"') quoted = !quoted;
+    if (quoted) continue;
+    tabs += c == '\t';
+    semicolons += c == ';';
+    commas += c == ',';
+  }
+  if (tabs > 0 && tabs >= semicolons && tabs >= commas) return '\t';
+  return semicolons > 0 && semicolons >= commas ? ';' : ',';
+}
+
+std::string without_doubled_quotes(std::string_view inside) {
+  std::string text;
+  text.reserve(inside.size());
+  for (std::size_t i = 0; i < inside.size(); ++i) {
+    text += inside[i];
+    if (inside[i] == '"') ++i;
+  }
+  return text;
+}
 
 CsvRead read_csv(const Source& source) {
   return Reader(source).read();

@@ -4,8 +4,8 @@
 //   table.rows[0].cells[1].text       // "0,9"
 //   write_csv(table)                  // the same bytes again
 //
-// Comma, semicolon or tab between cells (seen from the header line), quotes doubled inside quotes, BOM, LF or CRLF.
-// Law: write_csv(read_csv(x).table) == x for any bytes x.
+// Comma, semicolon or tab between cells (seen from the header line), quotes doubled inside quotes, BOM, LF or
+// CRLF. Law: write_csv(read_csv(x).table) == x for any bytes x.
 #pragma once
 
 #include <optional>
@@ -19,8 +19,8 @@
 namespace landdrill {
 
 struct CsvCell {
-  std::string text;  // without quotation marks, `""` read as `"`
-  std::string raw;   // the bytes between separators, as in the file
+  std::string text;        // without quotation marks, `""` read as `"`
+  std::string raw;         // the bytes between separators, as in the file
   std::size_t offset = 0;  // of `raw` in the source
 };
 
@@ -28,7 +28,8 @@ struct CsvRow {
   std::vector<CsvCell> cells;  // empty for an empty line
   std::string ending;          // "\n", "\r\n", "\r", or "" for a last line without one
   std::size_t line = 0;        // 1 is the first line of the file
-  bool broken = false;         // there is a diagnostic about its quotation marks, its length or the number of its cells
+  bool broken =
+      false;  // there is a diagnostic about its quotation marks, its length or the number of its cells
 };
 
 struct CsvTable {
@@ -48,6 +49,11 @@ struct CsvRead {
 CsvRead read_csv(const Source& source);
 std::string write_csv(const CsvTable& table);
 
+// Comma, semicolon or tab: what stands between the cells of a first line, or of a text, up to its first line
+// ending.
+char separator_of(std::string_view text);
+// `a ""b""` -> `a "b"`
+std::string without_doubled_quotes(std::string_view inside);
 // Without the blanks around it, also the no-break kind.
 std::string_view trimmed(std::string_view text);
 

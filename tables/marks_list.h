@@ -1,0 +1,47 @@
+// A list of recorded marks as clubs keep them in a spreadsheet, one row a mark, gathered into panels.
+//
+//   date;meet;routine;element;judge;mark
+//   2026-05-09;Tarn Open;Harbour Lights;2;1;7,25
+//
+//   read_marks_list(list, diagnostics)[0].lines[0].judges[0]->mark     // 7.25
+//
+// Columns are found by their names, in any order, forgivingly and in several languages: date, meet, routine,
+// event (may be missing), element (its number, or an aspect of the whole routine), judge (1 is the first; or
+// `J1`), mark
+// (`-` or empty: the judge is missing), base (may be missing: yes where the base mark was given). Comma,
+// semicolon or tab between cells, decimal point or comma. Knows nothing of routines and scales: the engine
+// checks those.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+
+namespace landdrill {
+
+struct ListedPanel {
+  struct Given {
+    std::optional<Decimal> mark;  // empty: the judge is missing
+    std::string_view piece;       // where it stands in the list
+  };
+  struct Line {
+    std::string name;  // "2", or an aspect
+    bool base = false;
+    std::vector<std::optional<Given>> judges;  // by seat; a seat without a row is empty
+    std::string_view piece;                    // the name's first place
+  };
+  std::string date, meet, routine, event;
+  std::vector<Line> lines;  // in the order of the list
+  std::string_view date_piece, routine_piece, event_piece;
+};
+
+constexpr int most_seats = 99;
+
+// In the order in which panels first occur. Linear in the list. With errors the list is not to be used.
+std::vector<ListedPanel> read_marks_list(const Source& list, Diagnostics& diagnostics);
+
+}  // namespace landdrill
