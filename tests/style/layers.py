@@ -29,7 +29,9 @@ WORLD = {"iostream", "fstream", "sstream", "ostream", "istream", "cstdio", "stdi
 FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
 # A chance comes from a bell curve and is never part of a score: these files deal in chances, all others in decimals.
 DEALS_IN_CHANCES = {"odds", "mark_odds", "spreads", "total_odds", "forecast", "compare", "plan", "agreement",
-                    "panel_view", "lessons"}
+                    "panel_view",
+                    "agreement_limits", "intraclass", "krippendorff", "concordance", "kappa", "rank_correlation",
+                    "sample", "quantile", "lessons", "practice", "practice_report"}
 ONLY_IN = {"sqlite3.h": "tables/store", "CLI/CLI.hpp": "engine/cli"}
 
 
