@@ -12,6 +12,8 @@
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 namespace landdrill {
@@ -23,21 +25,31 @@ struct MarkTable {
   std::optional<double> at(std::size_t row, std::size_t judge) const { return marks[row * judges + judge]; }
 };
 
-// A number with its interval of confidence where there is one; `why_not` when there is no number.
+// The rows that every judge marked.
+MarkTable complete_rows(const MarkTable& table);
+
+// A number with its interval of confidence; `why_not` when there is no number. `low` and `high` are both
+// there or both missing: there is no interval where the method has none, or where the marks do not scatter
+// enough to make one from.
 struct Statistic {
   std::optional<double> value, low, high;
-  std::string why_not;
+  std::string why_not;   // "all marks are equal"
   std::size_t rows = 0;  // that it rests on
 };
 
-// The six forms of Shrout & Fleiss (1979), in the order (1,1) (2,1) (3,1) (1,k) (2,k) (3,k), with intervals
-// by their F distributions. Rows with a missing mark are left out.
+// The mean of several numbers; interval by Student's t, from two numbers on.
+Statistic mean_with_interval(std::span<const double> numbers, double confidence = 0.95);
+
+// The six forms of Shrout & Fleiss (1979), with intervals by their F distributions. Rows with a missing mark
+// are left out. Negative where rows differ less than the marks of one row do.
 struct Intraclass {
   Statistic forms[6];
 };
+inline constexpr std::string_view intraclass_forms[6] = {"(1,1)", "(2,1)", "(3,1)",
+                                                         "(1,k)", "(2,k)", "(3,k)"};
 Intraclass intraclass(const MarkTable& table, double confidence = 0.95);
 
-// Krippendorff (2011); marks may be missing.
+// Krippendorff (2011); marks may be missing, rows with one mark count for nothing. No interval.
 enum class AlphaLevel { nominal, ordinal, interval };
 Statistic krippendorff_alpha(const MarkTable& table, AlphaLevel level);
 
@@ -53,20 +65,23 @@ Concordance kendall_w(const MarkTable& table);
 using Pairs = std::vector<std::pair<double, double>>;
 Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
 
-// Cohen's weighted kappa (1968) on the categories that occur, disagreement growing with the distance, or its
-// square; from counts: `counts` and `weights` are square, row by row, weights 0 on the diagonal. Interval by
-// the large-sample variance of Fleiss, Cohen & Everitt (1969).
+// Cohen's weighted kappa (1968) on the marks that occur, in their order. A disagreement weighs 1, the
+// distance of the two marks, or its square; from counts: `counts` and `weights` are square, row by row,
+// weights 0 on the diagonal. Interval by the large-sample variance of Fleiss, Cohen & Everitt (1969), cut off
+// at -1 and 1.
 enum class KappaWeights { equal, linear, squared };
 Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence = 0.95);
+// `sample` is how many pairs there were: counts may be given as proportions.
 Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
                          double confidence = 0.95);
 
-// Spearman's rho by mid-ranks, Kendall's tau-b. Interval of rho by Fisher's z; of tau none.
+// Spearman's rho by mid-ranks, Kendall's tau-b. Interval of rho by Fisher's z, from four pairs on; of tau
+// none.
 Statistic spearman(const Pairs& pairs, double confidence = 0.95);
 Statistic kendall_tau(const Pairs& pairs);
 
-// Bland & Altman (1986): mean difference (first less second), and the limits of agreement mean +- 1.96 s with
-// their intervals.
+// Bland & Altman (1986): mean difference (first less second), and the limits of agreement mean +- 1.96 s;
+// intervals by Student's t, the standard error of a limit being sqrt(3 s^2 / n).
 struct AgreementLimits {
   Statistic bias, lower, upper;
 };

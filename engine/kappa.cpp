@@ -1,0 +1,144 @@
+// Cohen, J. (1968), Weighted kappa; Fleiss, J. L., Cohen, J. & Everitt, B. S. (1969) for its variance.
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+#include <functional>
+
+#include "engine/agreement.h"
+#include "engine/quantile.h"
+#include "engine/sample.h"
+
+namespace landdrill {
+namespace {
+
+// Two judges' marks by category; shares add up to 1. A cell may come several times.
+struct CrossTable {
+  struct Cell {
+    std::size_t first = 0, second = 0;
+    double share = 0;
+  };
+  std::vector<Cell> cells;
+  std::vector<double> first, second;  // the share of each category
+};
+using Distance = std::function<double(std::size_t, std::size_t)>;
+
+double largest(const Distance& distance, std::size_t categories) {
+  double most = 0;
+  for (std::size_t i = 0; i < categories; ++i) {
+    for (std::size_t j = 0; j < categories; ++j) most = std::max(most, distance(i, j));
+  }
+  return most;
+}
+
+// What agreement one judge's mark can hope for from the other judge by chance, and both together.
+struct ByChance {
+  std::vector<double> first, second;
+  double both = 0;
+};
+ByChance by_chance(const CrossTable& table, const Distance& agreement) {
+  const std::size_t categories = table.first.size();
+  ByChance chance{std::vector<double>(categories), std::vector<double>(categories), 0};
+  for (std::size_t i = 0; i < categories; ++i) {
+    for (std::size_t j = 0; j < categories; ++j) {
+      chance.first[i] += table.second[j] * agreement(i, j);
+      chance.second[j] += table.first[i] * agreement(i, j);
+    }
+    chance.both += table.first[i] * chance.first[i];
+  }
+  return chance;
+}
+
+double variance_of(const CrossTable& table, const Distance& agreement, double observed,
+                   const ByChance& chance, double sample) {
+  double squares = 0;
+  for (const CrossTable::Cell& cell : table.cells) {
+    const double one = agreement(cell.first, cell.second) * (1 - chance.both) -
+                       (chance.first[cell.first] + chance.second[cell.second]) * (1 - observed);
+    squares += cell.share * one * one;
+  }
+  const double mean = observed * chance.both - 2 * chance.both + observed;
+  return (squares - mean * mean) / (sample * std::pow(1 - chance.both, 4));
+}
+
+Statistic kappa_of(const CrossTable& table, const Distance& distance, double sample, double confidence) {
+  assert(confidence > 0 && confidence < 1);
+  const double most = largest(distance, table.first.size());
+  if (most == 0) return no_number("both judges gave one and the same mark to all rows");
+  if (!std::isfinite(most)) return no_number(too_large);
+  const Distance agreement = [&](std::size_t i, std::size_t j) { return 1 - distance(i, j) / most; };
+  const ByChance chance = by_chance(table, agreement);
+  if (1 - chance.both < 1e-12) return no_number("both judges gave one and the same mark to all rows");
+  double observed = 0;
+  for (const CrossTable::Cell& cell : table.cells)
+    observed += cell.share * agreement(cell.first, cell.second);
+  Statistic kappa =
+      number((observed - chance.both) / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
+  const double variance = variance_of(table, agreement, observed, chance, sample);
+  const std::optional<double> z = normal_quantile((1 + confidence) / 2);
+  // Full agreement has no variance but what rounding leaves.
+  if (!kappa.value || !z || !(variance > 1e-14)) return kappa;
+  const double reach = *z * std::sqrt(variance);
+  set_interval(kappa, std::max(*kappa.value - reach, std::min(-1.0, *kappa.value)),
+               std::min(*kappa.value + reach, 1.0));
+  return kappa;
+}
+
+std::vector<double> marks_that_occur(const Pairs& pairs) {
+  std::vector<double> marks;
+  for (const auto& [first, second] : pairs) {
+    marks.push_back(first);
+    marks.push_back(second);
+  }
+  std::sort(marks.begin(), marks.end());
+  marks.erase(std::unique(marks.begin(), marks.end()), marks.end());
+  return marks;
+}
+
+CrossTable crossed(const Pairs& pairs, const std::vector<double>& marks) {
+  CrossTable table{{}, std::vector<double>(marks.size()), std::vector<double>(marks.size())};
+  const double share = 1 / static_cast<double>(pairs.size());
+  const auto place = [&](double mark) {
+    return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
+  };
+  for (const auto& [first, second] : pairs) {
+    table.cells.push_back({place(first), place(second), share});
+    table.first[table.cells.back().first] += share;
+    table.second[table.cells.back().second] += share;
+  }
+  return table;
+}
+
+}  // namespace
+
+Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence) {
+  if (!all_finite(pairs)) return no_number(not_finite);
+  if (pairs.empty()) return no_number("the two judges have no row in common");
+  const std::vector<double> marks = marks_that_occur(pairs);
+  const Distance distance = [&](std::size_t i, std::size_t j) {
+    const double apart = std::abs(marks[i] - marks[j]);
+    if (weights == KappaWeights::equal) return apart > 0 ? 1.0 : 0.0;
+    return weights == KappaWeights::linear ? apart : apart * apart;
+  };
+  return kappa_of(crossed(pairs, marks), distance, static_cast<double>(pairs.size()), confidence);
+}
+
+Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
+                         double confidence) {
+  const auto categories =
+      static_cast<std::size_t>(std::llround(std::sqrt(static_cast<double>(counts.size()))));
+  assert(categories * categories == counts.size() && weights.size() == counts.size() && sample > 0);
+  double sum = 0;
+  for (double count : counts) sum += count;
+  if (!(sum > 0)) return no_number("there are no marks");
+  CrossTable table{{}, std::vector<double>(categories), std::vector<double>(categories)};
+  for (std::size_t i = 0; i < counts.size(); ++i) {
+    const CrossTable::Cell cell{i / categories, i % categories, counts[i] / sum};
+    table.cells.push_back(cell);
+    table.first[cell.first] += cell.share;
+    table.second[cell.second] += cell.share;
+  }
+  const Distance distance = [&](std::size_t i, std::size_t j) { return weights[i * categories + j]; };
+  return kappa_of(table, distance, sample, confidence);
+}
+
+}  // namespace landdrill
