@@ -3,10 +3,12 @@
 //
 //   Comparison two = compare(routine, 1, wish, {});
 //   two.options[0].expected          // 33.9300, exact: as declared and on the base mark, by their chances
-//   two.against[0].lowest_mark       // 6.75: below it the safer option gives more
+//   two.duels[0].lowest_mark         // 6.75: below it the safer option gives more
 //
-// All numbers but the spread are exact, at the marks the coach expects. What an option is worth is always
-// what the whole routine's expected total moves by, so it holds for every scheme.
+// All numbers but the spread are exact, at the marks the coach expects, and rounded once, half up to four
+// places (or to the event's, when it has more); a change is the difference of two rounded totals, so changes
+// add up. What an option is worth is always what the whole routine's expected total moves by, so it holds for
+// every scheme.
 #pragma once
 
 #include <optional>
@@ -17,7 +19,8 @@
 
 namespace landdrill {
 
-// One part of an option: what it adds, and what taking it out or exchanging it does to the expected total.
+// One part of an option: what it adds, and what taking one of it out or exchanging one of it does to the
+// expected total, at the same mark and chance.
 struct PartWorth {
   std::string code;
   int times = 1;
@@ -25,7 +28,7 @@ struct PartWorth {
       adds;  // declared difficulty with it less without one of it; empty: cannot be worked out
   std::optional<Points> dropping;  // change of the expected total, 0 or less as a rule
   struct Exchange {
-    std::string code;     // the next easier or harder part of the family
+    std::string code;     // the next part of the family with a lower or higher value that may stand there
     Difficulty declared;  // of the element then
     Points change;        // of the expected total
   };
@@ -55,30 +58,31 @@ struct WorthStep {
   Points change;
 };
 struct Duel {
-  std::size_t harder = 0, easier = 0;  // indices of options: harder has the higher declared difficulty
-  Points gain;                         // expected total with the harder less with the easier
-  std::vector<WorthStep> steps;        // from easier to harder, summing exactly to `gain`
-  // The harder one is at least as good down to this mark, and up to this base chance (per cent, rounded down
-  // to a hundredth), all else as expected. Empty: at no mark (at no chance) of the scale.
-  std::optional<Mark> lowest_mark;  // in the panel's step
-  std::optional<Exact> even_mark;   // where both are equal, between two steps; empty: nowhere on the scale
+  // Indices of options: harder has the higher declared difficulty; of equal ones the higher base chance, else
+  // it is the first.
+  std::size_t harder = 0, easier = 0;
+  Points gain;                   // expected total with the harder less with the easier
+  std::vector<WorthStep> steps;  // from easier to harder, summing exactly to `gain`
+  // The harder one is at least as good at this mark and all above, all else as expected; in the panel's step.
+  // Empty: not even at the top of the scale.
+  std::optional<Mark> lowest_mark;
+  // Where both are equal, on or between two steps, to a millionth; empty: nowhere on the scale, or
+  // everywhere.
+  std::optional<Exact> even_mark;
+  // The harder one is at least as good at this base chance and all below, in per cent, rounded down to a
+  // hundredth. 100: whatever the chance, as where the kind has no base mark; empty: not even at 0.
   std::optional<Decimal> highest_chance;
-  struct Cell {
-    Mark mark;
-    Decimal chance;  // per cent
-    Points gain;
-  };
   std::vector<Mark> marks;       // of the harder one; rows of the table, falling
   std::vector<Decimal> chances;  // columns, rising
   std::vector<Points> table;     // expected gain, row by row
 };
 
 struct Comparison {
-  Obstacles obstacles;
+  Obstacles obstacles;  // when there are any, only `element` and `label` are set beside
   std::size_t element = 0;
   std::string label;                 // "2 Undertow"
   std::vector<OptionWorth> options;  // as in the sheet
-  std::vector<Duel> duels;           // the first option against each other one, the harder named first
+  std::vector<Duel> duels;  // the first option against each other one; none for an element with one option
 };
 
 Comparison compare(const Routine& routine, std::size_t element, const Wish& wish, const ForecastWish& how);

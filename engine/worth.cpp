@@ -1,0 +1,91 @@
+#include "engine/worth.h"
+
+#include <algorithm>
+#include <cassert>
+
+#include "engine/account_notes.h"
+
+namespace landdrill {
+
+Worth::Worth(const Routine& routine, std::size_t element, const Wish& wish)
+    : routine_(routine), element_(element), risked_(risked(routine, wish)) {
+  assert(routine.elements[element].panel != nullptr);
+  const std::optional<Exact> all = expected_total(routine, risked_), here = own(risked_);
+  if (all && here) rest_ = *all - *here;
+}
+
+Risked Worth::with(const Way& way) const {
+  Risked shown = risked_;
+  ShownElement& here = shown.showing.elements[element_];
+  here.declared = here.credited = way.declared;
+  here.marks = all_giving(rule(), way.mark);
+  if (kind().base) shown.chances[element_].percent = way.chance;
+  return shown;
+}
+
+std::optional<RiskedPoints> Worth::alone(const Way& way) const {
+  return risked_points(routine_, with(way), element_);
+}
+
+std::optional<Exact> Worth::own(const Risked& shown) const {
+  if (rule().use == Use::weighted) return risked_together(routine_, shown, rule());
+  const std::optional<RiskedPoints> points = risked_points(routine_, shown, element_);
+  if (!points) return std::nullopt;
+  return points->expected;
+}
+
+std::optional<Exact> Worth::own(const Way& way) const {
+  return own(with(way));
+}
+
+std::optional<Exact> Worth::total(const Way& way) const {
+  const std::optional<Exact> here = own(way);
+  if (!rest_ || !here) return std::nullopt;
+  return *rest_ + *here;
+}
+
+std::optional<Points> Worth::points(const Way& way) const {
+  const std::optional<Exact> exact = total(way);
+  if (!exact) return std::nullopt;
+  return rounded(routine_, *exact);
+}
+
+Points rounded(const Routine& routine, Exact points) {
+  return Points(round(points, std::max(4, places_of(routine)), Rounding::half_up));
+}
+
+std::string name_of(const Element& element) {
+  return std::to_string(element.number) + " " +
+         std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
+}
+
+Obstacles missing_marks(const Routine& routine, const Wish& wish, std::optional<std::size_t> asked_apart) {
+  Showing showing = expected(routine, wish);
+  if (asked_apart) showing.elements[*asked_apart].marks = KeptMarks{};
+  const Unmarked missing = unmarked(routine, showing);
+  Obstacles obstacles;
+  if (!missing.elements.empty())
+    obstacles.push_back(missing.elements + " no expected mark: add `expect`, or a run");
+  for (const std::string& aspect : missing.aspects) {
+    obstacles.push_back(aspect + " has no expected mark: add it to a line `impression`");
+  }
+  return obstacles;
+}
+
+std::string no_total(const Routine& routine, const Risked& risked) {
+  for (const PanelRule* rule : weighting_rules(routine)) {
+    int risky = 0;
+    for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+      const Decimal percent = risked.chances[i].percent;
+      if (routine.elements[i].panel == rule && percent > Decimal() && percent < Decimal::whole(100)) ++risky;
+    }
+    if (risky > most_risky)
+      return std::to_string(risky) +
+             " elements that are weighted together can get their base mark, more than " +
+             std::to_string(most_risky) + ": leave `slip` out where it hardly matters";
+  }
+  return "every difficulty that is credited can be 0 at once, and then marks cannot be weighted by it: look "
+         "at the difficulties and the base marks";
+}
+
+}  // namespace landdrill
