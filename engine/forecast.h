@@ -3,11 +3,12 @@
 //   Forecast told = forecast(routine, wish, {});
 //   told.total->odds.quantile(0.05)      // 171.40: one time in twenty it is no more than that
 //
-// The model. A day shifts every mark of the performance by the same amount. Given the day, each judge gives
-// her own mark around the expected one, and each element gets its base mark with its own chance,
-// independently. Sync errors come one by one at an average rate (Poisson); a penalty comes with its chance.
-// High and low are dropped, points rounded and added as the set says. Where elements are weighted by
-// difficulty together, the whole quotient is taken.
+// The model. A day shifts every mark of the performance by the same amount: a bell curve in steps (day_odds),
+// the finest step of the event's panels, halved or doubled until it is at most the day's spread and more than
+// half of it. Given the day, each judge of a full panel gives her own mark around the expected one, and each
+// element gets its base mark with its own chance, independently. Sync errors come one by one at an average
+// rate (Poisson); a penalty comes with its chance. High and low are dropped, points rounded and added as the
+// set says. Where elements are weighted by difficulty together, the whole quotient is taken.
 #pragma once
 
 #include <functional>

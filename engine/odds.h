@@ -56,5 +56,7 @@ Odds sum(const Odds& a, const Odds& b);
 // The chance that `a` is above `b`, and that both are equal, when they are independent.
 Chance beats(const Odds& a, const Odds& b);
 Chance equals(const Odds& a, const Odds& b);
+// The chance that `a` is above `b` + `lead`.
+Chance beats_by_more_than(const Odds& a, const Odds& b, Decimal lead);
 
 }  // namespace landdrill

@@ -1,6 +1,6 @@
 // The odds of a sum of many independent numbers, on a grid whose error is bounded.
 //
-//   TotalOdds total = total_odds({lantern, undertow, choreography}, {});
+//   TotalOdds total = total_odds({{1.0, {&lantern, &undertow, &choreography}}}, {});
 //   total.odds.quantile(0.5)      // 186.42
 //   total.bound                   // 0.0009: no case lies further than that from where it truly is
 //
@@ -10,6 +10,7 @@
 // and the bound is 0.
 #pragma once
 
+#include <functional>
 #include <span>
 
 #include "engine/odds.h"
@@ -17,9 +18,12 @@
 namespace landdrill {
 
 struct GridWish {
-  std::optional<Decimal> grid;     // this grid, whatever the work
+  // This grid, whatever the work, as long as a total has no more than `most_points` points.
+  std::optional<Decimal> grid;
   std::int64_t work = 60'000'000;  // multiplications at most, else a coarser grid
 };
+constexpr std::int64_t most_points = 50'000'000;
+
 // Of several worlds (the days), each with its chance, and in each the sum of all its pieces.
 struct World {
   Chance chance = 0;
@@ -31,6 +35,12 @@ struct TotalOdds {
   Decimal bound;    // in the values' unit
   Chance lost = 0;  // tails that were cut off: at most this chance in all
 };
-TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish);
+// Every piece has a case. `done`, when given, is called after each world with how many are done.
+TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
+                     const std::function<void(std::size_t)>& done = {});
+
+// `odds` without the outermost cases that together have a chance of less than `cut` on either side; what was
+// cut is added to `lost`.
+Odds without_tails(const Odds& odds, Chance cut, Chance& lost);
 
 }  // namespace landdrill
