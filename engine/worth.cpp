@@ -39,9 +39,13 @@ std::optional<Exact> Worth::own(const Way& way) const {
 }
 
 std::optional<Exact> Worth::total(const Way& way) const {
-  const std::optional<Exact> here = own(way);
-  if (!rest_ || !here) return std::nullopt;
-  return *rest_ + *here;
+  try {
+    const std::optional<Exact> here = own(way);
+    if (!rest_ || !here) return std::nullopt;
+    return *rest_ + *here;
+  } catch (const Overflow&) {
+    return std::nullopt;  // a part that nobody swims can be next in its family
+  }
 }
 
 std::optional<Points> Worth::points(const Way& way) const {

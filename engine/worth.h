@@ -32,7 +32,7 @@ class Worth {
   std::optional<RiskedPoints> alone(const Way& way) const;
   // The expected points of the element, or of its rule where the event weights together; not rounded.
   std::optional<Exact> own(const Way& way) const;
-  // The routine's expected total; empty when `expected_total` is.
+  // The routine's expected total; empty when `expected_total` is, or when it is too large to stay exact.
   std::optional<Exact> total(const Way& way) const;
   std::optional<Points> points(const Way& way) const;  // the total, rounded
 
