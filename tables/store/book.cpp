@@ -6,6 +6,7 @@
 #include <map>
 
 #include "grammar/words.h"
+#include "tables/store/season_file.h"
 #include "tables/store/season_inside.h"
 
 namespace landdrill {
@@ -153,7 +154,7 @@ const std::string select_blocks =
     "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, "
     "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = "
     "b.date "
-    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.name "
+    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.id, e.name "
     "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id ";
 
 KeptBlock block_from(const Statement& row) {
@@ -168,7 +169,8 @@ KeptBlock block_from(const Statement& row) {
   block.version = static_cast<int>(row.number(7));
   block.versions = static_cast<int>(row.number(8));
   block.of_routine = row.number(9);
-  block.edition = row.text(10);
+  block.edition = row.number(10);
+  block.set = row.text(11);
   return block;
 }
 
@@ -258,15 +260,32 @@ Result<std::string> Book::sheet(std::int64_t routine) const {
   });
 }
 
-Result<TableFiles> Book::edition(std::int64_t block) const {
+Result<TableFiles> Book::edition(std::int64_t edition) const {
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::read);
-    Statement row(db, "SELECT e.id, e.name FROM edition e JOIN block b ON b.edition_id = e.id WHERE b.id = ?",
-                  block);
+    Statement row(db, "SELECT name FROM edition WHERE id = ?", edition);
     if (!row.next())
-      throw Refused({db.file(), fmt::format("it has no entry {}", block), "look it up in the list"});
-    return TableFiles{row.text(1), db.file() + "/" + row.text(1) + "/", files_of_edition(db, row.number(0))};
+      throw Refused({db.file(), fmt::format("it has no edition {}", edition), "look it up in the list"});
+    return TableFiles{row.text(0), db.file() + "/" + row.text(0) + "/", files_of_edition(db, edition)};
+  });
+}
+
+Result<void> Book::back_up(const std::filesystem::path& to) const {
+  return attempt([&] {
+    if (std::filesystem::exists(to))
+      throw Refused({to.string(), "there is a file of this name already", "name a new file for the backup"});
+    Database copy(to, Database::Access::create);
+    copy.copy_from(season_.inside_->db);
+    refuse_damaged(copy);
+  });
+}
+
+Result<void> Book::restore(const std::filesystem::path& backup) {
+  return attempt([&] {
+    Database kept = open_season_file(backup, Season::Mode::read);
+    refuse_damaged(kept);
+    season_.inside_->db.copy_from(kept);
   });
 }
 

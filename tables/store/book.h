@@ -36,7 +36,8 @@ struct KeptBlock {
   std::string routine, event, date, title, kept_at;
   int version = 1, versions = 1;  // this one, and how many there are
   std::int64_t of_routine = 0;    // for a run or a panel: the routine's version it belongs to
-  std::string edition;            // name of the value set
+  std::int64_t edition = 0;       // which edition of the value set
+  std::string set;                // its name
 };
 struct AddedBlock {
   enum class Did { added, new_version, already_there } did = Did::added;
@@ -65,8 +66,13 @@ class Book {
   Result<std::string> text(std::int64_t block) const;
   // A version of a routine with the latest versions of its runs and panels: a whole sheet.
   Result<std::string> sheet(std::int64_t routine) const;
-  // The set that a block was added with, byte for byte.
-  Result<TableFiles> edition(std::int64_t block) const;
+  // The set with which blocks were added, byte for byte.
+  Result<TableFiles> edition(std::int64_t edition) const;
+  // A copy of the whole season file as it is now, also while others work with it. Refused when `to` is there.
+  Result<void> back_up(const std::filesystem::path& to) const;
+
+  // The season file is from now on what the backup was. Refused when the backup is damaged or no season file.
+  Result<void> restore(const std::filesystem::path& backup);
 
  private:
   Season& season_;

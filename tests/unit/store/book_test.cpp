@@ -108,13 +108,31 @@ TEST_F(BookTest, KeepsTheEditionByteForByteAndASecondOneWhenAByteDiffers) {
   BookWish all;
   all.all_versions = true;
   const std::vector<KeptBlock> routines = *book.find(all);
-  EXPECT_EQ(bytes_of(*book.edition(routines[0].id)), bytes_of(odd_set()));
-  EXPECT_EQ(bytes_of(*book.edition(routines[1].id)), bytes_of(changed));
+  EXPECT_EQ(bytes_of(*book.edition(routines[0].edition)), bytes_of(odd_set()));
+  EXPECT_EQ(bytes_of(*book.edition(routines[1].edition)), bytes_of(changed));
 }
 
 TEST_F(BookTest, SaysThatAnEntryIsNotThere) {
   EXPECT_EQ(trouble_in(book.text(7)), file.string() + ": it has no entry 7 (look it up in the list)");
-  EXPECT_EQ(trouble_in(book.edition(7)), file.string() + ": it has no entry 7 (look it up in the list)");
+  EXPECT_EQ(trouble_in(book.edition(7)), file.string() + ": it has no edition 7 (look it up in the list)");
+}
+
+TEST_F(BookTest, BacksUpWhileAnotherHasItOpenAndRestoresWhatItWas) {
+  add({routine(low_water)});
+  Season another = open(Mode::write);
+  ASSERT_EQ(trouble_in(book.back_up(folder / "copy.season")), "");
+  add({routine(low_water + "tempo 120\n")});
+  ASSERT_EQ(trouble_in(Book(another).restore(folder / "copy.season")), "");
+  EXPECT_EQ(found({}), "routine Low Water 1/1\n");
+  EXPECT_EQ(trouble_in(book.back_up(folder / "copy.season")),
+            (folder / "copy.season").string() +
+                ": there is a file of this name already (name a new file for the backup)");
+}
+
+TEST_F(BookTest, DoesNotRestoreFromAFileThatIsNoSeason) {
+  add({routine(low_water)});
+  EXPECT_NE(trouble_in(book.restore(folder / "none.season")), "");
+  EXPECT_EQ(found({}), "routine Low Water 1/1\n");
 }
 
 }  // namespace
