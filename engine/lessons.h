@@ -5,10 +5,9 @@
 //   Learned season = learn(kept);
 //   calibrated(season, kept[0])       // 7.31 instead of the expected 7.50: panels give hybrids 0.19 less
 //
-// Bias is the panel's mark (mean of the kept marks) less the coach's expected one, in marks. With few lessons
-// a group's bias is drawn towards the mean of all groups: empirical Bayes for normal means, the spread
-// between groups by the method of moments (DerSimonian & Laird 1986; the idea of Efron & Morris 1975).
-// Statistics are binary floating point and never go into a score.
+// Bias is the panel's mark (mean of the kept marks) less the coach's expected one, in marks. Statistics are
+// binary floating point and never go into a score. Lessons of one panel count as independent; a day's mood
+// that all its marks share shows only in the back-test, which counts days.
 #pragma once
 
 #include <optional>
@@ -26,40 +25,56 @@ struct Lesson {
   std::string kind;
   std::vector<std::string> families, faults;  // of its parts; that the run the expectation rests on had
   double expected = 0, given = 0;             // marks
+  bool base = false;            // the panel gave the base mark; the marks are learned from all the same
+  double least = 0, most = 10;  // the scale of its marks
 };
 // Of one panel: the elements that have marks and an expected mark that was there before the panel's day: the
-// latest run before it (or on its day), else `expect` of the sheet. `options`: as Wish::options.
+// latest run before it (or on its day), else `expect` of the sheet. `options`: as Wish::options. A sheet has
+// one `expect`, whenever it was written: give the version of the sheet that was there that day.
 std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
                             const std::vector<std::size_t>& options = {});
+// The mean of the kept marks, in marks.
+double mean_mark(const KeptMarks& kept);
 
+// A group's bias and the same drawn towards the mean of its sort (draw_together.h says how). With fewer than
+// two lessons there is no spread and no interval of the plain mean; the drawn one has its interval from the
+// spread that all groups share.
 struct LearnedBias {
   enum class Of { all, kind, family, fault } of = Of::all;
   std::string code;  // empty for all
   std::size_t lessons = 0;
   double bias = 0;                  // the plain mean
   std::optional<double> spread;     // standard deviation around it; from two lessons on
-  std::optional<double> low, high;  // 95 % interval of the plain mean (t); from two lessons on
-  double shrunk = 0, shrunk_low = 0,
-         shrunk_high = 0;  // drawn towards the mean of its sort, with its 95 % interval
-  double weight = 1;       // of its own mean in `shrunk`, 0 to 1
+  std::optional<double> low, high;  // 95 % interval of the plain mean (Student's t); from two lessons on
+  double towards = 0;               // the mean of its sort
+  double shrunk = 0;
+  std::optional<double> shrunk_low, shrunk_high;  // its 95 % interval; when the sort has two lessons
+  double weight = 1;                              // of its own mean in `shrunk`, 0 to 1
 };
 struct Learned {
-  std::vector<LearnedBias> biases;    // all; then kinds, families, faults, each with most lessons first
-  double within = 0;                  // pooled standard deviation of lessons within kinds
-  double between = 0;                 // estimated standard deviation between kinds
-  std::vector<std::string> warnings;  // "3 lessons in all: too few to learn from"
+  std::vector<LearnedBias> biases;  // all (always there); then kinds, families, faults, most lessons first
+  std::size_t days = 0;             // that the lessons are of
+  std::optional<double> within, between;  // standard deviation of lessons within a kind, of biases between
+                                          // kinds; empty where lessons are too few to tell
+  std::vector<std::string> warnings;  // "3 lessons in all, fewer than 8: ..."
 };
 Learned learn(std::span<const Lesson> lessons);
-// The expected mark with the shrunk bias of its kind (without one: of all) added, held within 0 and 10.
+// With fewer lessons in all, expected marks are left as they are.
+constexpr std::size_t least_lessons = 8;
+// The expected mark with the shrunk bias of its kind (without one: of all) added, held within the scale.
 double calibrated(const Learned& learned, const Lesson& lesson);
 
 // Would calibration have helped? Every day is judged by what was learned from earlier days alone.
 struct BackTest {
-  std::size_t tested = 0, days = 0;               // lessons with at least `least_lessons` before them
-  double error_before = 0, error_after = 0;       // mean absolute error in marks, as expected and calibrated
-  std::optional<double> better_low, better_high;  // 95 % interval of the mean gain, over days
+  std::size_t tested = 0, days = 0;          // lessons with at least `least_lessons` before their day
+  double error_before = 0, error_after = 0;  // mean absolute error in marks, as expected and calibrated
+  double better = 0;                         // error_before - error_after
+  // 95 % interval of `better`: days are the sample (Cochran, Sampling Techniques, 1977, 6: a ratio of day
+  // sums; Student's t); from two days on.
+  std::optional<double> better_low, better_high;
+  enum class Verdict { untested, open, helped, harmed } verdict = Verdict::untested;  // by the interval
+  std::vector<std::string> warnings;
 };
-constexpr std::size_t least_lessons = 8;
 BackTest back_test(std::vector<Lesson> lessons);
 
 // How a routine went over time: one point a panel (or a run, where `panel` is false).
@@ -67,12 +82,15 @@ struct ProgressPoint {
   std::string date, title;
   bool panel = true;
   Difficulty declared, credited;
-  std::optional<double> mark;  // mean of the elements' marks
-  std::optional<Points> elements, impression, total;
-  Points sync, penalties;  // taken off
+  std::optional<double> mark;      // mean of the marks of the elements that were marked
+  std::size_t marked = 0, of = 0;  // elements that were marked, that are marked one by one at all
+  std::optional<Points> elements, impression, total;  // empty while a mark is missing
+  std::optional<Points> sync, penalties;              // taken off; empty where a run says nothing of them
+  std::optional<Points> announced;                    // of a panel
   std::size_t base_marks = 0;
 };
-// By date, runs before panels of the same day.
+// By date, runs before panels of the same day. A run is of the elements as written and has nothing but what
+// was seen in it; `options` are of the panels, as Wish::options.
 std::vector<ProgressPoint> progress(const Routine& routine, const std::vector<std::size_t>& options = {});
 
 }  // namespace landdrill

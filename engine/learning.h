@@ -1,0 +1,51 @@
+// Lessons added up one by one, so that what was known on each day of a season is worked out in one go.
+//
+//   Learning learning;
+//   learning.add(lesson);
+//   learning.of_kinds().biases       // all, and every kind
+//
+// Only learning.cpp and back_test.cpp include this.
+#pragma once
+
+#include <map>
+#include <set>
+#include <string>
+
+#include "engine/lessons.h"
+
+namespace landdrill {
+
+// Mean and squares of a group as numbers come in (Welford, Technometrics 4, 1962, 419-420).
+class Gathered {
+ public:
+  void add(double number) {
+    const double off = number - mean_;
+    mean_ += off / static_cast<double>(++count_);
+    squares_ += off * (number - mean_);
+  }
+  std::size_t count() const { return count_; }
+  double mean() const { return mean_; }
+  double squares() const { return squares_; }  // sum of squared distances from the mean
+
+ private:
+  std::size_t count_ = 0;
+  double mean_ = 0, squares_ = 0;
+};
+
+class Learning {
+ public:
+  void add(const Lesson& lesson);
+  std::size_t lessons() const { return all_.count(); }
+  Learned of_kinds() const;  // without families, faults and warnings
+  Learned of_everything() const;
+
+ private:
+  using Groups = std::map<std::string, Gathered>;
+  void add_biases(LearnedBias::Of of, const Groups& groups, Learned& learned) const;
+
+  Gathered all_;
+  Groups kinds_, families_, faults_;
+  std::set<std::string> days_;
+};
+
+}  // namespace landdrill
