@@ -120,6 +120,14 @@ std::optional<Mark> Reading::mark(const Source& source, const ast::Number& typed
   return mark;
 }
 
+std::optional<Decimal> Reading::chance(const Source& source, const ast::Number& typed) {
+  const std::optional<Decimal> chance = number(source, typed, "the chance");
+  if (!chance || (*chance >= Decimal() && *chance <= Decimal::whole(100))) return chance;
+  complain(source, typed.text,
+           {Problem::out_of_range, "a chance of " + chance->text() + " %", "a chance from 0 % to 100 %"});
+  return std::nullopt;
+}
+
 std::optional<int> Reading::times(const Source& source, const std::optional<ast::Number>& typed) {
   if (!typed) return 1;
   if (const std::optional<int> number = whole_number(*typed, 1, 1000)) return number;

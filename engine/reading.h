@@ -31,6 +31,8 @@ class Reading {
   // In the rule's range; on its step when `on_step`.
   std::optional<Mark> mark(const Source& source, const ast::Number& typed, const PanelRule& rule,
                            bool on_step);
+  // Per cent, from 0 to 100.
+  std::optional<Decimal> chance(const Source& source, const ast::Number& typed);
   // `x2` after a code; 1 without it.
   std::optional<int> times(const Source& source, const std::optional<ast::Number>& typed);
 
@@ -57,6 +59,11 @@ std::string quoted(std::string_view what, std::string_view text);
 // "a hybrid", "an acrobatic-a"
 std::string with_article(std::string_view word);
 
+// resolve_wishes.cpp: what a sheet says for choosing, of the routine, of an element and of an option.
+void resolve_wishes(Reading& reading, const ast::Sheet& sheet, Routine& routine);
+void read_wishes(Reading& reading, const Source& source, const ast::Element& typed, Element& element);
+void read_wishes(Reading& reading, const Source& source, const ast::Variant& typed, const Event* event,
+                 Option& option);
 // resolve_panels.cpp: the runs and panels of a sheet whose routine is understood as far as it goes.
 void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine);
 void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine);

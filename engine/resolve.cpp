@@ -28,6 +28,7 @@ class RoutineReading {
       if (const auto* passage = std::get_if<ast::Passage>(&item)) read_passage(*passage);
     }
     for (const ast::ExpectedAspect& expected : sheet_.routine.impressions) read_impression(expected);
+    resolve_wishes(reading_, sheet_, routine_);
     return std::move(routine_);
   }
 
@@ -100,6 +101,7 @@ void RoutineReading::read_element(const ast::Element& typed) {
   if (element.kind == nullptr) return leave_out(typed, element.number);
   if (routine_.event != nullptr)
     element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
+  read_wishes(reading_, source_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
     element.options.push_back(read_option(variant, element, typed.head));
@@ -137,6 +139,7 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
   option.counts = read_counts(variant.counts);
   if (variant.expect) read_expect(*variant.expect, element, option);
   if (variant.slip) read_slip(*variant.slip, option);
+  read_wishes(reading_, source_, variant, routine_.event, option);
   if (!variant.parts && !variant.difficulty) {
     reading_.complain(source_, piece,
                       {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
@@ -212,14 +215,7 @@ void RoutineReading::read_expect(const ast::ExpectLine& line, const Element& ele
 }
 
 void RoutineReading::read_slip(const ast::SlipLine& line, Option& option) {
-  const std::optional<Decimal> slip = reading_.number(source_, line.percent, "the chance");
-  if (slip && (*slip < Decimal() || *slip > Decimal::whole(100))) {
-    reading_.complain(
-        source_, line.percent.text,
-        {Problem::out_of_range, "a chance of " + slip->text() + " %", "a chance from 0 % to 100 %"});
-    return;
-  }
-  option.slip = slip;
+  option.slip = reading_.chance(source_, line.percent);
 }
 
 void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option) {

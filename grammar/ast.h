@@ -54,6 +54,20 @@ struct ExpectedAspect {
   bool operator==(const ExpectedAspect&) const = default;
 };
 
+// `small 2.5`: of a class of sync errors so many are expected.
+struct ExpectedErrors {
+  Name sync;
+  Number number;
+  bool operator==(const ExpectedErrors&) const = default;
+};
+
+// `overtime 10%`
+struct ExpectedPenalty {
+  Name penalty;
+  Number percent;
+  bool operator==(const ExpectedPenalty&) const = default;
+};
+
 // `bent-knee small x2`, or `lost spin-720` (then only `lost_part` is set).
 struct Fault {
   std::optional<Name> lost_part;
@@ -168,6 +182,36 @@ struct ResultLine {
   Number result;
   bool operator==(const ResultLine&) const = default;
 };
+struct SpreadLine {
+  Number spread;
+  bool operator==(const SpreadLine&) const = default;
+};
+struct DayLine {
+  Number day;
+  bool operator==(const DayLine&) const = default;
+};
+struct ErrorsLine {
+  std::vector<ExpectedErrors> errors;
+  bool operator==(const ErrorsLine&) const = default;
+};
+struct RiskLine {
+  std::vector<ExpectedPenalty> penalties;
+  bool operator==(const RiskLine&) const = default;
+};
+struct OptionalLine {
+  bool operator==(const OptionalLine&) const = default;
+};
+struct StaysLine {
+  bool operator==(const StaysLine&) const = default;
+};
+// `limit hybrid least 2 most 5`; the name is one of words::limited, or a code, then also in quotation marks.
+struct LimitLine {
+  Name name;
+  std::optional<Number> least, most;  // never both empty
+  // The word of words::limited that is meant; empty for a code.
+  std::string_view word() const;
+  bool operator==(const LimitLine& other) const;
+};
 // An empty line, or one that holds only a comment.
 struct EmptyLine {
   bool operator==(const EmptyLine&) const = default;
@@ -183,10 +227,12 @@ struct BadLine {
   bool operator==(const BadLine& other) const { return text == other.text; }
 };
 
-using Statement = std::variant<EmptyLine, RoutineLine, EventLine, ValuesLine, TempoLine, SwimmersLine,
-                               ElementLine, OptionLine, PartsLine, CountsLine, DifficultyLine, ExpectLine,
-                               SlipLine, PassageLine, ImpressionLine, RunLine, PanelLine, FaultsLine,
-                               ElementMarksLine, AspectMarksLine, SyncLine, PenaltyLine, ResultLine, BadLine>;
+using Statement =
+    std::variant<EmptyLine, RoutineLine, EventLine, ValuesLine, TempoLine, SwimmersLine, ElementLine,
+                 OptionLine, PartsLine, CountsLine, DifficultyLine, ExpectLine, SlipLine, PassageLine,
+                 ImpressionLine, RunLine, PanelLine, FaultsLine, ElementMarksLine, AspectMarksLine, SyncLine,
+                 PenaltyLine, ResultLine, SpreadLine, DayLine, ErrorsLine, RiskLine, OptionalLine, StaysLine,
+                 LimitLine, BadLine>;
 
 // A statement, its comment (from `#` on, without the line ending; empty when there is none), and the line as
 // typed.

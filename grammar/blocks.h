@@ -23,12 +23,14 @@ struct Variant {
   std::optional<DifficultyLine> difficulty;
   std::optional<ExpectLine> expect;
   std::optional<SlipLine> slip;
+  std::optional<SpreadLine> spread;
   bool incomplete = false;  // a line of it was in error: do not complain of what is missing
 };
 
 struct Element {
   ElementLine head;
-  std::vector<Variant> variants;  // never empty
+  std::vector<Variant> variants;     // never empty
+  std::string_view optional, stays;  // the word as typed; empty when it is not said
 };
 
 struct Passage {
@@ -44,8 +46,13 @@ struct Routine {
   std::optional<ValuesLine> values;
   std::optional<TempoLine> tempo;
   std::optional<SwimmersLine> swimmers;
+  std::optional<SpreadLine> spread;
+  std::optional<DayLine> day;
+  std::vector<LimitLine> limits;
   std::vector<Item> items;
   std::vector<ExpectedAspect> impressions;
+  std::vector<ExpectedErrors> errors;
+  std::vector<ExpectedPenalty> risks;
   bool incomplete = false;  // a line of it was in error, perhaps a whole element
 };
 

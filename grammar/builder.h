@@ -52,6 +52,20 @@ class Builder {
   void put_in_variant(Said what, Statement& line, std::optional<Statement> Variant::*member);
   std::string variant_hint() const;
   void put(ImpressionLine& line);
+  // False when the line stands in a run or a panel; it ends the element above it.
+  bool may_speak_of_the_whole();
+
+  // ---- what is said for choosing ----
+  void put(SpreadLine& line);
+  void put(DayLine& line);
+  void put(LimitLine& line);
+  void put(ErrorsLine& line);
+  void put(RiskLine& line);
+  void put(OptionalLine& line);
+  void put(StaysLine& line);
+  void complain_of_option();
+  void put_in_element(Said what, std::string_view Element::*member);
+  bool put_stated(const AspectMarksLine& line);
 
   // ---- runs and panels ----
   void put(RunLine& line);
@@ -77,6 +91,7 @@ class Builder {
   void mark_incomplete();
 
   // ---- where we are ----
+  bool in_option() const { return place_ == Place::element && variant_ != &element_->variants.front(); }
   bool in_block() const { return place_ == Place::run || place_ == Place::panel; }
   void start(Place place);
   void start_element(Element& element);
@@ -89,6 +104,7 @@ class Builder {
 
   // ---- complaints ----
   std::string_view first_word() const;
+  std::string_view name_of_place() const;
   // Says it once: the lines below a misplaced one are mostly misplaced with it.
   void misplaced(std::string_view expected, std::string hint, std::string_view what = {});
   static bool is_header(std::string_view word);

@@ -29,6 +29,12 @@ std::string_view name_of(Place place) {
 
 }  // namespace
 
+std::string_view Builder::name_of_place() const {
+  if (place_ == Place::after_elements && sheet_->routine.impressions.empty())
+    return "after the sync errors or penalties that are expected";
+  return name_of(place_);
+}
+
 std::string_view Builder::first_word() const {
   const char* last = line_.data() + line_.size();
   const char* start = characters::skip_blanks(line_.data(), last);
@@ -41,7 +47,7 @@ void Builder::misplaced(std::string_view expected, std::string hint, std::string
   const std::string_view word = first_word();
   const std::string thing = what.empty() ? fmt::format("\"{}\"", word) : std::string(what);
   if (!forgiving_)
-    complain(word, {Problem::misplaced, fmt::format("{} {}", thing, name_of(place_)), std::string(expected),
+    complain(word, {Problem::misplaced, fmt::format("{} {}", thing, name_of_place()), std::string(expected),
                     std::move(hint)});
   forgiving_ = forgiving_ || !is_header(word);
 }
@@ -49,7 +55,8 @@ void Builder::misplaced(std::string_view expected, std::string hint, std::string
 bool Builder::is_header(std::string_view word) {
   using words::Word;
   const auto found = words::find(word);
-  return found == Word::event || found == Word::values || found == Word::tempo || found == Word::swimmers;
+  return found == Word::event || found == Word::values || found == Word::tempo || found == Word::swimmers ||
+         found == Word::spread || found == Word::day || found == Word::limit;
 }
 
 bool Builder::once(Once& seen, Once::Key key) {
@@ -77,6 +84,19 @@ Complaint Builder::repeated(Once::Key key, std::string_view piece, std::string_v
               "a title of its own for every option of an element", hint};
     case Said::aspect:
       return {Problem::repeated, fmt::format("the aspect {} a second time", word), "every aspect once", hint};
+    case Said::errors:
+      return {Problem::repeated, fmt::format("the sync errors {} a second time", word), "every class once",
+              hint};
+    case Said::risk:
+      return {Problem::repeated, fmt::format("the penalty {} a second time", word), "every penalty once",
+              hint};
+    case Said::limit:
+    case Said::limit_of_code:
+      return {Problem::repeated, fmt::format("the limit of {} a second time", word),
+              "every limit once, with its least and its most on one line", hint};
+    case Said::optional:
+    case Said::stays:
+      return {Problem::repeated, word + " a second time", "it once in an element", hint};
     default:
       return {Problem::repeated, word + " a second time", "it once " + std::string(once_in()), hint};
   }

@@ -24,6 +24,10 @@ void Builder::put(SwimmersLine& line) {
   put_in_header(Said::swimmers, line, &Routine::swimmers);
 }
 
+void Builder::put(DayLine& line) {
+  put_in_header(Said::day, line, &Routine::day);
+}
+
 void Builder::start_routine(const RoutineLine& line) {
   sheet_->source = &source_;
   sheet_->routine.head = line;
@@ -117,14 +121,20 @@ std::string Builder::variant_hint() const {
 }
 
 void Builder::put(ImpressionLine& line) {
-  need_routine();
-  if (in_block())
-    return misplaced("it in a routine, above its runs and panels",
-                     "move it up, above the first run or panel");
-  if (place_ != Place::header) start(Place::after_elements);
+  if (!may_speak_of_the_whole()) return;
   for (ExpectedAspect& each : line.marks)
     if (once(in_routine_, {Said::aspect, each.aspect.text}, each.aspect.text))
       sheet_->routine.impressions.push_back(std::move(each));
+}
+
+bool Builder::may_speak_of_the_whole() {
+  need_routine();
+  if (in_block()) {
+    misplaced("it in a routine, above its runs and panels", "move it up, above the first run or panel");
+    return false;
+  }
+  if (place_ != Place::header) start(Place::after_elements);
+  return true;
 }
 
 }  // namespace landdrill::ast

@@ -54,11 +54,7 @@ std::string Builder::marks_hint() const {
 }
 
 void Builder::put(AspectMarksLine& line) {
-  const bool is_difficulty = words::same(line.aspect.text, words::keyword(words::Word::difficulty).word);
-  if (place_ == Place::element && is_difficulty && line.marks.size() == 1 && line.marks[0]) {
-    DifficultyLine stated{*line.marks[0]};
-    return put(stated);
-  }
+  if (!in_block() && put_stated(line)) return;
   if (!in_block()) return misplaced("them in a run or a panel", aspect_hint(line), "marks");
   if (place_ == Place::run && (line.marks.size() != 1 || !line.marks[0])) return complain_of_run_marks(line);
   if (once(in_block_, {Said::aspect, line.aspect.text}, line.aspect.text))
@@ -74,8 +70,10 @@ void Builder::complain_of_run_marks(const AspectMarksLine& line) {
 }
 
 std::string Builder::aspect_hint(const AspectMarksLine& line) {
-  if (const auto near = words::nearest_keyword(line.aspect.text))
-    return fmt::format("the nearest keyword is {}", words::keyword(*near).word);
+  const auto near = words::nearest_keyword(line.aspect.text);
+  if (near && words::may_be_an_aspect(*near) && words::find(line.aspect.text))
+    return fmt::format("in a routine it is written like this: {}", words::keyword(*near).example);
+  if (near) return fmt::format("the nearest keyword is {}", words::keyword(*near).word);
   return "the marks you expect go into the routine as: impression choreography 7.50";
 }
 

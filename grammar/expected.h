@@ -16,6 +16,9 @@ inline constexpr const char* mark = "a mark";
 inline constexpr const char* clean = "clean";
 inline constexpr const char* lost_code = "the part that was lost";
 inline constexpr const char* date = "a date (like 2026-04-14)";
+inline constexpr const char* bound = "a number (like 2)";
+inline constexpr const char* least = "least";
+inline constexpr const char* most = "most";
 inline constexpr const char* counts = "a number of counts";
 
 }  // namespace landdrill::expected

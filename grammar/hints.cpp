@@ -36,6 +36,10 @@ std::string_view example_list(Word word) {
       return "sync: small x3, clear x1";
     case Word::penalty:
       return "penalty: overtime, bottom";
+    case Word::errors:
+      return "errors small 2.5, clear 0.4";
+    case Word::risk:
+      return "risk overtime 10%, bottom 2%";
     default:
       return "element 2: bent-knee small, travel small x2";
   }
@@ -101,7 +105,8 @@ std::string element_hint(const FailedLine& line, const Failure& failure, std::st
 // ---- a line that goes on too long ----
 
 std::string one_number_hint(const FailedLine& line, const char* at) {
-  return fmt::format("write the number alone: {}", understood(line, at));
+  const bool has_number = line.keyword != Word::optional && line.keyword != Word::stays;
+  return fmt::format("write {} alone: {}", has_number ? "the number" : "the word", understood(line, at));
 }
 
 std::string end_hint(const FailedLine& line, const Failure& failure, std::string_view word) {
@@ -130,7 +135,22 @@ std::string percent_hint(const FailedLine& line, const char* at) {
   std::string_view number = before.substr(before.find_last_of(" \t:") + 1);
   if (number.size() == 4 && (number.starts_with("0.") || number.starts_with("0,")))
     number.remove_prefix(number[2] == '0' ? 3 : 2);
+  if (line.keyword == Word::risk) {
+    const std::string_view penalty = view(line.text.data(), number.data());
+    return fmt::format("write the chance in percent: {}{}%", penalty.substr(penalty.find_first_not_of(" \t")),
+                       number);
+  }
   return fmt::format("write the chance in percent: slip {}%", number);
+}
+
+std::string limit_hint(const FailedLine& line, const Failure& failure, std::string_view word) {
+  const bool ends = failure.count == 1 && expects(failure, expected::end);
+  if (ends && words::same(word, words::at_least))
+    return "least stands before most: limit hybrid least 2 most 5";
+  if (expects(failure, expected::least) && characters::looks_like_number(word))
+    return fmt::format("say whether it is the least or the most: {} most {}", understood(line, failure.where),
+                       word);
+  return example_hint(line);
 }
 
 // ---- lists ----
@@ -183,7 +203,8 @@ std::string list_hint(const FailedLine& line, const Failure& failure, std::strin
 
 bool is_list(const FailedLine& line, const Failure& failure) {
   return expects(failure, expected::comma) || line.keyword == Word::parts || line.keyword == Word::counts ||
-         line.keyword == Word::impression || line.keyword == Word::sync || line.keyword == Word::penalty;
+         line.keyword == Word::impression || line.keyword == Word::errors || line.keyword == Word::risk ||
+         line.keyword == Word::sync || line.keyword == Word::penalty;
 }
 
 bool is_control(std::string_view word) {
@@ -238,8 +259,9 @@ std::string hint_of(const FailedLine& line, const Failure& failure, std::string_
   if (is_control(word)) return "delete this control character; it came with copying";
   if (word.size() > 1 && (word[0] == '.' || word[0] == ',') && characters::is_digit(word[1]))
     return fmt::format("write a zero before the point: 0.{}", word.substr(1));
-  if (line.keyword == Word::slip && expects(failure, expected::percent))
-    return percent_hint(line, failure.where);
+  if (line.keyword == Word::limit) return limit_hint(line, failure, word);
+  const bool is_chance = line.keyword == Word::slip || line.keyword == Word::risk;
+  if (is_chance && expects(failure, expected::percent)) return percent_hint(line, failure.where);
   if (expects(failure, expected::date) && !quoted_date(word).empty())
     return fmt::format("write the date without quotation marks: {}", quoted_date(word));
   if (has_title(line) && expects(failure, expected::title) && characters::is_bare_code(word))

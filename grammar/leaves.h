@@ -11,6 +11,7 @@
 
 #include "grammar/ast.h"
 #include "grammar/characters.h"
+#include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/words.h"
 
@@ -94,6 +95,15 @@ inline bool starts_marks(Iterator at, Iterator last) {
   return characters::number_end(at, last) != at || characters::missing_end(at, last) != at;
 }
 
+// ---- words of the language ----
+
+inline bool take_word(std::string_view word, Iterator& first, Iterator last) {
+  const Iterator end = characters::code_end(first, last);
+  if (!words::same(view(first, end), word)) return false;
+  first = end;
+  return true;
+}
+
 // ---- codes and titles ----
 
 inline Mistake mistake_in_quotes(std::string_view text) {
@@ -167,6 +177,26 @@ inline bool take_date(Iterator& first, Iterator last, Failure& failure, ast::Dat
   return true;
 }
 
+// ---- limits ----
+
+inline bool is_bound(std::string_view text) {
+  return words::same(text, words::at_least) || words::same(text, words::at_most);
+}
+
+// `least 2`; `word` is words::at_least or words::at_most.
+template <const std::string_view& word>
+bool take_bound(Iterator& first, Iterator last, Failure& failure, ast::Number& number) {
+  Iterator at = first;
+  if (!take_word(word, at, last)) return false;
+  at = characters::skip_blanks(at, last);
+  if (!take_number(at, last, failure, number)) {
+    failure.expect(at, expected::bound);
+    return false;
+  }
+  first = at;
+  return true;
+}
+
 // ---- what has no value ----
 
 inline bool take_end(Iterator& first, Iterator last, Failure&) {
@@ -176,13 +206,6 @@ inline bool take_end(Iterator& first, Iterator last, Failure&) {
 inline bool take_optional_colon(Iterator& first, Iterator last, Failure&) {
   const Iterator at = characters::skip_blanks(first, last);
   if (at != last && *at == ':') first = at + 1;
-  return true;
-}
-
-inline bool take_word(std::string_view word, Iterator& first, Iterator last) {
-  const Iterator end = characters::code_end(first, last);
-  if (!words::same(view(first, end), word)) return false;
-  first = end;
   return true;
 }
 

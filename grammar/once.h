@@ -28,7 +28,15 @@ enum class Said {
   slip,
   sync,
   penalty,
-  result
+  result,
+  spread,
+  day,
+  errors,
+  risk,
+  optional,
+  stays,
+  limit,
+  limit_of_code
 };
 
 class Once {

@@ -10,6 +10,8 @@
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Counted, code, times)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Count, counts, where)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedAspect, aspect, mark)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedErrors, sync, number)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedPenalty, penalty, percent)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Fault, lost_part, fault, size, times)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ElementLine, number, kind, title)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::RunLine, date, title)
@@ -185,6 +187,23 @@ constexpr auto sync_line =
 constexpr auto penalty_line = is >>
                               ((named{code_unless<leaves::is_none>{}, "a penalty"} >> times) % comma) >> end;
 
+constexpr auto spread_line = is >> named{number{}, "a number of marks (like 0.35)"} >> end;
+constexpr auto day_line = is >> named{number{}, "a number of marks (like 0.2)"} >> end;
+constexpr auto errors_line = is >> ((named{no_number{}, "a class of sync error (like small)"} >> is >>
+                                     named{number{}, "how many you expect (like 2.5)"}) %
+                                    comma) >>
+                             end;
+constexpr auto risk_line = is >> ((named{no_number{}, "a penalty"} >> is >>
+                                   named{number{}, "its chance (like 10%)"} >>
+                                   named{x3::lit('%'), expected::percent}) %
+                                  comma) >>
+                           end;
+constexpr auto word_alone = is >> end;
+constexpr auto limit_name =
+    is >> named{code_unless<leaves::is_bound>{}, "what is limited (like elements, seconds or hybrid)"};
+constexpr auto limit_least = named{leaf<ast::Number, leaves::take_bound<words::at_least>>{}, expected::least};
+constexpr auto limit_most = named{leaf<ast::Number, leaves::take_bound<words::at_most>>{}, expected::most};
+
 // ---- one line ----
 
 template <class Parser, class Value>
@@ -232,6 +251,18 @@ bool read_counted(Reading& line, const Parser& parser, std::vector<ast::Counted>
   return read(line, no_sync_line, x3::unused) || read_list(line, parser, items);
 }
 
+bool read_bound(Reading& line, const auto& parser, std::optional<ast::Number>& bound) {
+  if (!read(line, parser, bound.emplace())) bound.reset();
+  return bound.has_value();
+}
+
+bool read_limit(Reading& line, ast::LimitLine& limit) {
+  if (!read(line, limit_name, limit.name)) return false;
+  const bool has_least = read_bound(line, limit_least, limit.least);
+  const bool has_most = read_bound(line, limit_most, limit.most);
+  return (has_least || has_most) && read(line, end, x3::unused);
+}
+
 }  // namespace
 
 bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
@@ -274,6 +305,22 @@ bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
       return read(line, tempo_line, statement.emplace<ast::TempoLine>().beats_a_minute);
     case Word::swimmers:
       return read(line, swimmers_line, statement.emplace<ast::SwimmersLine>().swimmers);
+    case Word::spread:
+      return read(line, spread_line, statement.emplace<ast::SpreadLine>().spread);
+    case Word::day:
+      return read(line, day_line, statement.emplace<ast::DayLine>().day);
+    case Word::errors:
+      return read_list(line, errors_line, statement.emplace<ast::ErrorsLine>().errors);
+    case Word::risk:
+      return read_list(line, risk_line, statement.emplace<ast::RiskLine>().penalties);
+    case Word::optional:
+      statement.emplace<ast::OptionalLine>();
+      return read(line, word_alone, x3::unused);
+    case Word::stays:
+      statement.emplace<ast::StaysLine>();
+      return read(line, word_alone, x3::unused);
+    case Word::limit:
+      return read_limit(line, statement.emplace<ast::LimitLine>());
   }
   return false;
 }

@@ -40,9 +40,9 @@ std::string code(const ast::Name& name) {
   return code(name, [](std::string_view) { return false; });
 }
 
-bool is_keyword(std::string_view text) {
+bool begins_no_aspect(std::string_view text) {
   const auto word = words::find(text);
-  return word && word != Word::difficulty;
+  return word && !words::may_be_an_aspect(*word);
 }
 
 template <class List, class Each>
@@ -78,6 +78,14 @@ std::string text_of(const ast::Fault& fault) {
 
 std::string with_title(std::string text, const std::optional<ast::Name>& title) {
   return title ? text + " " + in_quotes(title->text) : text;
+}
+
+// A code that is spelled like something else that can be limited keeps its quotation marks.
+std::string limited(const ast::LimitLine& line) {
+  if (!line.word().empty()) return std::string(line.word());
+  return code(line.name, [](std::string_view text) {
+    return leaves::is_bound(text) || !ast::LimitLine{{text}, {}, {}}.word().empty();
+  });
 }
 
 std::string marked(const ast::Number& element, bool base) {
@@ -152,13 +160,35 @@ struct ToPieces {
     return {marked(line.element, line.base), text_of(line.marks)};
   }
   Pieces operator()(const ast::AspectMarksLine& line) const {
-    return {code(line.aspect, is_keyword) + ":", text_of(line.marks)};
+    return {code(line.aspect, begins_no_aspect) + ":", text_of(line.marks)};
   }
   Pieces operator()(const ast::SyncLine& line) const { return {"sync:", counted_or_none(line.errors)}; }
   Pieces operator()(const ast::PenaltyLine& line) const {
     return {"penalty:", counted_or_none(line.penalties)};
   }
   Pieces operator()(const ast::ResultLine& line) const { return {"result:", text_of(line.result)}; }
+  Pieces operator()(const ast::SpreadLine& line) const {
+    return {"spread", text_of(line.spread), child_width};
+  }
+  Pieces operator()(const ast::DayLine& line) const { return {"day", text_of(line.day), header_width}; }
+  Pieces operator()(const ast::ErrorsLine& line) const {
+    return {"errors", joined(line.errors, ", ", [](const ast::ExpectedErrors& each) {
+              return code(each.sync, characters::looks_like_number) + " " + text_of(each.number);
+            })};
+  }
+  Pieces operator()(const ast::RiskLine& line) const {
+    return {"risk", joined(line.penalties, ", ", [](const ast::ExpectedPenalty& each) {
+              return code(each.penalty, characters::looks_like_number) + " " + text_of(each.percent) + "%";
+            })};
+  }
+  Pieces operator()(const ast::OptionalLine&) const { return {"optional", {}}; }
+  Pieces operator()(const ast::StaysLine&) const { return {"stays", {}}; }
+  Pieces operator()(const ast::LimitLine& line) const {
+    std::string rest = limited(line);
+    if (line.least) rest += " least " + text_of(*line.least);
+    if (line.most) rest += " most " + text_of(*line.most);
+    return {"limit", rest, header_width};
+  }
 };
 
 // ---- indentation ----
@@ -172,14 +202,14 @@ bool is_one_of(const ast::Statement& statement) {
 std::size_t indentation_below(const ast::Statement& statement, std::size_t before) {
   if (is_one_of<ast::ElementLine, ast::PassageLine, ast::RunLine, ast::PanelLine>(statement)) return 2;
   if (is_one_of<ast::OptionLine>(statement)) return 4;
-  if (is_one_of<ast::RoutineLine, ast::ImpressionLine>(statement)) return 0;
+  if (is_one_of<ast::RoutineLine, ast::ImpressionLine, ast::ErrorsLine, ast::RiskLine>(statement)) return 0;
   return before;
 }
 
 bool starts_at_the_margin(const ast::Statement& statement) {
   return is_one_of<ast::RoutineLine, ast::EventLine, ast::ValuesLine, ast::TempoLine, ast::SwimmersLine,
-                   ast::ElementLine, ast::PassageLine, ast::ImpressionLine, ast::RunLine, ast::PanelLine,
-                   ast::BadLine>(statement);
+                   ast::DayLine, ast::LimitLine, ast::ElementLine, ast::PassageLine, ast::ImpressionLine,
+                   ast::ErrorsLine, ast::RiskLine, ast::RunLine, ast::PanelLine, ast::BadLine>(statement);
 }
 
 std::size_t indentation_of(const ast::Statement& statement, std::size_t current) {
@@ -216,7 +246,11 @@ std::string aligned(const Pieces& pieces) {
 
 std::string print(const ast::Line& line, std::size_t indentation) {
   if (const auto* bad = std::get_if<ast::BadLine>(&line.statement)) return std::string(bad->text);
-  std::string text = aligned(std::visit(ToPieces{}, line.statement));
+  Pieces pieces = std::visit(ToPieces{}, line.statement);
+  // `spread` alone stands in the header as well as in elements.
+  if (indentation == 0 && std::holds_alternative<ast::SpreadLine>(line.statement))
+    pieces.width = header_width;
+  std::string text = aligned(pieces);
   if (text.empty() && line.comment.empty()) return {};
   if (!text.empty() && !line.comment.empty()) text += "  ";
   return std::string(indentation, ' ').append(text).append(line.comment);

@@ -4,6 +4,7 @@
 
 #include "grammar/characters.h"
 #include "grammar/explain.h"
+#include "grammar/leaves.h"
 #include "grammar/parse.h"
 #include "grammar/statement.h"
 #include "grammar/words.h"
@@ -24,6 +25,15 @@ std::string_view view(Iterator first, Iterator last) {
 bool colon_follows(Iterator at, Iterator last) {
   at = characters::skip_blanks(at, last);
   return at != last && *at == ':';
+}
+
+// After the new keywords a colon is forgiven where no marks follow; `difficulty:` is decided in the blocks.
+bool is_aspect_line(std::optional<Word> word, Iterator at, Iterator last) {
+  if (word && !words::may_be_an_aspect(*word)) return false;
+  if (!colon_follows(at, last)) return false;
+  if (!word || word == Word::difficulty) return true;
+  const Iterator colon = characters::skip_blanks(at, last);
+  return leaves::starts_marks(characters::skip_blanks(colon + 1, last), last);
 }
 
 std::string_view without_trailing_blanks(std::string_view text) {
@@ -127,7 +137,7 @@ class Reader {
     const Iterator last = text.data() + text.size();
     const Iterator word_end = characters::code_end(start, last);
     const std::optional<Word> word = words::find(view(start, word_end));
-    const bool is_aspect = !word || word == Word::difficulty ? colon_follows(word_end, last) : false;
+    const bool is_aspect = is_aspect_line(word, word_end, last);
     ast::Line& line = parsed_.lines.emplace_back();
     line.text = text;
     Reading reading{word && !is_aspect ? word_end : start, last};

@@ -77,6 +77,22 @@ std::optional<Word> find(std::string_view text) {
   return std::nullopt;
 }
 
+bool may_be_an_aspect(Word word) {
+  switch (word) {
+    case Word::difficulty:
+    case Word::spread:
+    case Word::day:
+    case Word::limit:
+    case Word::optional:
+    case Word::stays:
+    case Word::errors:
+    case Word::risk:
+      return true;
+    default:
+      return false;
+  }
+}
+
 bool same(std::string_view one, std::string_view other) {
   return std::equal(one.begin(), one.end(), other.begin(), other.end(),
                     [](char a, char b) { return lower(a) == lower(b); });

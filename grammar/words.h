@@ -3,6 +3,7 @@
 //   nearest("spin-730", {"spin-720", "spin-360", "join-foot"})   // {"spin-720", "spin-360"}
 #pragma once
 
+#include <array>
 #include <optional>
 #include <span>
 #include <string>
@@ -37,8 +38,17 @@ inline constexpr std::string_view clean = "clean";
 inline constexpr std::string_view lost = "lost";
 inline constexpr std::string_view none = "none";
 
+// The bounds of a `limit`, and what it may limit besides the codes of a set.
+inline constexpr std::string_view at_least = "least";
+inline constexpr std::string_view at_most = "most";
+inline constexpr std::array<std::string_view, 4> limited = {"elements", "seconds", "under", "breath"};
+
 // Equal, but for upper and lower case of ASCII letters.
 bool same(std::string_view one, std::string_view other);
+
+// Keywords that begin the line of an aspect where a colon and marks follow: `day: 7.5 7.25`. A set may call
+// an aspect so; sheets are older than these keywords.
+bool may_be_an_aspect(Word word);
 
 // The known words nearest to `word` (edit distance, swapped neighbours count once, case ignored), best first,
 // at most `most`, none further than a third of the longer word. Bounded: words over 64 bytes find nothing.

@@ -4,6 +4,7 @@
 #include <unordered_map>
 
 #include "grammar/words.h"
+#include "tables/cells.h"
 #include "tables/complaints.h"
 
 namespace landdrill {
@@ -29,7 +30,9 @@ Codes codes_of(const ReadTable& read) {
 std::string exact_key(const ReadTable& read, const CsvRow& row) {
   std::string key;
   for (std::size_t i = 0; i < read.table->key_columns; ++i) {
-    key += read.text(row, read.table->columns[i].name);
+    const Column& column = read.table->columns[i];
+    const std::string_view text = read.text(row, column.name);
+    key += column.holds == Cell::choice ? normal_choice(text) : std::string(text);
     key += '\n';
   }
   return key;
@@ -166,6 +169,7 @@ void check(const ValueSet& set, const std::vector<ReadTable>& tables, Diagnostic
   check_formulas(set, complaints);
   check_panels(set, complaints);
   check_quotas(set, complaints);
+  check_spreads(set, complaints);
 }
 
 }  // namespace landdrill

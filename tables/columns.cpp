@@ -143,6 +143,15 @@ constexpr Column penalty_columns[] = {code("what the sheet writes for the penalt
                                       source,
                                       status};
 
+constexpr Column spread_columns[] = {
+    choice("what", required,
+           "the marks of the judges of one panel, or the good or bad day that all marks share", "judges day"),
+    {"aspect", Cell::code, optional, "for this aspect only; empty: every aspect"},
+    row_of("kinds", "kind", optional, "for this kind of element only; empty: every kind"),
+    needed(number("spread", "how far they scatter, as a standard deviation in marks")),
+    source,
+    status};
+
 constexpr Table tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
@@ -154,6 +163,7 @@ constexpr Table tables[] = {
     {"faults", "what the coach takes from the mark for a fault", fault_columns, 1, optional},
     {"sync", "the classes of sync error", sync_columns, 1, optional},
     {"penalties", "points off for breaking a rule", penalty_columns, 1, optional},
+    {"spreads", "how far the marks of judges and the days of swimmers scatter", spread_columns, 3, optional},
 };
 
 }  // namespace

@@ -44,6 +44,7 @@ void check_rows(const ValueSet& set, Complaints& complaints);
 void check_formulas(const ValueSet& set, Complaints& complaints);
 void check_panels(const ValueSet& set, Complaints& complaints);
 void check_quotas(const ValueSet& set, Complaints& complaints);
+void check_spreads(const ValueSet& set, Complaints& complaints);
 
 // `"spins"`: for found and expected.
 std::string in_quotes(std::string_view text);

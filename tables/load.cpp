@@ -155,11 +155,20 @@ void add_penalty(const RowReader& row, ValueSet& set) {
       {row.text("code"), row.text("title"), row.quantity<Points>("points"), row.whole("most"), row.from()});
 }
 
+void add_spread(const RowReader& row, ValueSet& set) {
+  set.spreads.push_back(
+      {.what = row.choice("what") == "day" ? SpreadRule::What::day : SpreadRule::What::judges,
+       .aspect = row.text("aspect"),
+       .kind = row.text("kind"),
+       .spread = row.number("spread").value_or(Decimal()),
+       .from = row.from()});
+}
+
 struct RowAdder {
   std::string_view table;
   void (*add)(const RowReader&, ValueSet&);
 };
-constexpr std::array<RowAdder, 10> row_adders = {{{"set", add_info},
+constexpr std::array<RowAdder, 11> row_adders = {{{"set", add_info},
                                                   {"families", add_family},
                                                   {"parts", add_part},
                                                   {"kinds", add_kind},
@@ -168,7 +177,8 @@ constexpr std::array<RowAdder, 10> row_adders = {{{"set", add_info},
                                                   {"panels", add_panel},
                                                   {"faults", add_fault},
                                                   {"sync", add_sync_class},
-                                                  {"penalties", add_penalty}}};
+                                                  {"penalties", add_penalty},
+                                                  {"spreads", add_spread}}};
 
 void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
   const auto adder = std::find_if(row_adders.begin(), row_adders.end(), [&](const RowAdder& candidate) {

@@ -38,7 +38,7 @@ landdrill: s: it is read-only, so nothing can be changed in it
 === run $ORDINARY landdrill values list --season s
 === output
 name             title                   edition  rows  edits
-kingfisher-2026  Kingfisher club league  2026      222      0
+kingfisher-2026  Kingfisher club league  2026      229      0
 
 kept in s
 === exit 0
@@ -59,6 +59,6 @@ landdrill: the value set "nowhere": no folder of that name with a set.csv in ...
 === exit 0
 === run python3 -c 'import sqlite3; sqlite3.connect("s").execute("pragma user_version=99")'; landdrill values list --season s
 === errors
-landdrill: s: it was written by a newer landdrill (season file version 99, this program reads up to 2)
+landdrill: s: it was written by a newer landdrill (season file version 99, this program reads up to 3)
   hint: use the newer program; nothing was changed
 === exit 3

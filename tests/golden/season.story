@@ -4,7 +4,7 @@ what is said of its source are one change.
 === copy examples/harbour-lights.sheet
 === run landdrill values import kingfisher-2026 --season club.season --why 'start of the season'
 === output
-kingfisher-2026: 222 rows are in club.season
+kingfisher-2026: 229 rows are in club.season
 === exit 0
 === run landdrill values import kingfisher-2026 --season club.season
 === output
@@ -47,7 +47,7 @@ landdrill: kingfisher-2026: there is no undone edit to bring back
 === run landdrill values list --season club.season
 === output
 name             title                   edition  rows  edits
-kingfisher-2026  Kingfisher club league  2026      222      1
+kingfisher-2026  Kingfisher club league  2026      229      1
 
 kept in club.season
 === exit 0
@@ -83,7 +83,7 @@ landdrill: club.season: it holds another value set "kingfisher-2026" already
 === exit 3
 === run landdrill values import kingfisher-2026 --values sets --season club.season --replace
 === output
-kingfisher-2026: 222 rows are in club.season
+kingfisher-2026: 229 rows are in club.season
 === exit 0
 === run landdrill values history kingfisher-2026 --season club.season
 === output

@@ -79,15 +79,15 @@ parts,spin-720,changed,value,1.4,1.6
 === exit 0
 === run sed -i '/^spin-720,/d' next/parts.csv; landdrill values compare kingfisher-2026 next harbour-lights.sheet
 === errors
-harbour-lights.sheet:19:23: error: found the part "spin-720"; expected a part of next [unknown-part]
+harbour-lights.sheet:22:23: error: found the part "spin-720"; expected a part of next [unknown-part]
     parts  thrust-high, spin-720, split-hold x2, join-foot
                         ^~~~~~~~
   hint: the nearest are spin-180, spin-360, spin-1080
-harbour-lights.sheet:69:37: error: found the part "spin-720"; expected a part of next [unknown-part]
+harbour-lights.sheet:74:37: error: found the part "spin-720"; expected a part of next [unknown-part]
       parts  thrust-high, twist-half, spin-720
                                       ^~~~~~~~
   hint: the nearest are spin-180, spin-360, spin-1080
-harbour-lights.sheet:90:72: error: found a lost part "spin-720"; expected a part of element 2 [not-lost]
+harbour-lights.sheet:98:72: error: found a lost part "spin-720"; expected a part of element 2 [not-lost]
     element 2: travel medium, off-vertical large, low-height large, lost spin-720  # a lost part: base mark
                                                                          ^~~~~~~~
   hint: element 2 has thrust-high, split-hold, join-foot

@@ -17,7 +17,7 @@ my-2026 is written into again. In a sheet beside it, the line is
 === exit 0
 === run landdrill values import my-2026 --season s; landdrill values copy my-2026 out --season s && diff -r out my-2026
 === output
-my-2026: 222 rows are in s
+my-2026: 229 rows are in s
 my-2026 is written into out. In a sheet beside it, the line is
   values out
 === exit 0

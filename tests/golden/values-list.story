@@ -4,7 +4,7 @@ Which sets are there? In a folder of one's own, in a season file, for programs.
 === output
 name,title,edition,rows,edits,place
 dive,has errors: see values check,,7,,sets
-ours-2026,Kingfisher club league,2026,222,,sets
+ours-2026,Kingfisher club league,2026,229,,sets
 === exit 0
 === run landdrill values copy springboard-later dive-2 >/dev/null; landdrill values list | grep -E 'dive-2|kept'
 === output
@@ -15,7 +15,7 @@ kept in <repository>/tables/data
 === run landdrill values import kingfisher-2026 --season club.season >/dev/null; landdrill values list --season club.season
 === output
 name             title                   edition  rows  edits
-kingfisher-2026  Kingfisher club league  2026      222      0
+kingfisher-2026  Kingfisher club league  2026      229      0
 
 kept in club.season
 === exit 0
@@ -27,7 +27,7 @@ kept in club.season
       "name": "kingfisher-2026",
       "title": "Kingfisher club league",
       "edition": "2026",
-      "rows": "222",
+      "rows": "229",
       "edits": "0",
       "place": "club.season"
     }

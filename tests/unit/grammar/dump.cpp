@@ -24,6 +24,12 @@ std::string show(const ast::Count& count) {
 std::string show(const ast::ExpectedAspect& each) {
   return show(each.aspect) + "=" + show(each.mark);
 }
+std::string show(const ast::ExpectedErrors& each) {
+  return show(each.sync) + "=" + show(each.number);
+}
+std::string show(const ast::ExpectedPenalty& each) {
+  return show(each.penalty) + "=" + show(each.percent);
+}
 std::string show(const ast::Fault& fault) {
   if (fault.lost_part) return "lost:" + show(*fault.lost_part);
   return show(fault.fault) + "/" + show(fault.size) + (fault.times ? "*" + show(*fault.times) : "");
@@ -82,6 +88,16 @@ struct Show {
   std::string operator()(const ast::SyncLine& l) const { return "sync(" + list(l.errors) + ")"; }
   std::string operator()(const ast::PenaltyLine& l) const { return "penalty(" + list(l.penalties) + ")"; }
   std::string operator()(const ast::ResultLine& l) const { return "result(" + show(l.result) + ")"; }
+  std::string operator()(const ast::SpreadLine& l) const { return "spread(" + show(l.spread) + ")"; }
+  std::string operator()(const ast::DayLine& l) const { return "day(" + show(l.day) + ")"; }
+  std::string operator()(const ast::ErrorsLine& l) const { return "errors(" + list(l.errors) + ")"; }
+  std::string operator()(const ast::RiskLine& l) const { return "risk(" + list(l.penalties) + ")"; }
+  std::string operator()(const ast::OptionalLine&) const { return "optional"; }
+  std::string operator()(const ast::StaysLine&) const { return "stays"; }
+  std::string operator()(const ast::LimitLine& l) const {
+    return "limit(" + show(l.name) + (l.word().empty() ? " code" : "") +
+           (l.least ? " least " + show(*l.least) : "") + (l.most ? " most " + show(*l.most) : "") + ")";
+  }
 };
 
 }  // namespace

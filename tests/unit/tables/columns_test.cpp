@@ -37,7 +37,7 @@ TEST(Columns, ReferToTablesThatExist) {
       EXPECT_TRUE(find_column(*target, "code")) << column.refers_to;
     }
   }
-  EXPECT_EQ(references, 7);
+  EXPECT_EQ(references, 8);
 }
 
 TEST(Columns, AreFoundByName) {

@@ -79,6 +79,25 @@ TEST(Load, ReadsARowOfEveryTable) {
   EXPECT_EQ(set.faults.find("travel")->medium, std::nullopt);
   EXPECT_EQ(set.sync.find("small")->points, Points(d("0.1")));
   EXPECT_EQ(set.penalties.find("overtime")->most, 1);
+
+  ASSERT_EQ(set.spreads.size(), 2u);
+  EXPECT_EQ(set.judges_spread("execution", "hybrid")->spread, d("0.3"));
+  EXPECT_EQ(set.day_spread()->spread, d("0.2"));
+  EXPECT_EQ(set.day_spread()->from.key, "day");
+}
+
+TEST(Load, TakesTheSpreadOfTheRowThatSaysMost) {
+  const std::string end = ",made up for the tests,invented\n";
+  const Loaded loaded =
+      load(test::with(base_set(), "spreads.csv",
+                      "what,aspect,kind,spread,source,status\nJudges,,,0.1" + end + "judges,,lift,0.2" + end +
+                          "judges,execution,,0.3" + end + "judges,execution,lift,0.4" + end));
+  EXPECT_EQ(to_string(loaded.diagnostics), "");
+  EXPECT_EQ(loaded.set->judges_spread("execution", "lift")->spread, d("0.4"));
+  EXPECT_EQ(loaded.set->judges_spread("execution", "hybrid")->spread, d("0.3"));
+  EXPECT_EQ(loaded.set->judges_spread("choreography", "lift")->spread, d("0.2"));
+  EXPECT_EQ(loaded.set->judges_spread("choreography", "")->spread, d("0.1"));
+  EXPECT_EQ(loaded.set->day_spread(), nullptr);
 }
 
 TEST(Load, LeavesGapsOpenAndGivesEmptyCellsTheirMeaning) {
@@ -152,8 +171,8 @@ TEST(Load, KeepsExtraColumnsWithoutComplaint) {
 
 TEST(Load, DoesWithoutTheFilesThatASetNeedNotHave) {
   TableFiles files = base_set();
-  for (const char* file :
-       {"families.csv", "parts.csv", "kinds.csv", "quotas.csv", "faults.csv", "sync.csv", "penalties.csv"}) {
+  for (const char* file : {"families.csv", "parts.csv", "kinds.csv", "quotas.csv", "faults.csv", "sync.csv",
+                           "penalties.csv", "spreads.csv"}) {
     files = test::without(files, file);
   }
   files = edited(files, "panels.csv", "execution,lift,Execution of lifts,element",
