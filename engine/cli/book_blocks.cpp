@@ -1,0 +1,79 @@
+#include "engine/cli/book_blocks.h"
+
+#include "grammar/parse.h"
+#include "grammar/print.h"
+
+namespace landdrill::cli {
+namespace {
+
+using Lines = ast::Lines;
+
+bool starts_block(const ast::Statement& statement) {
+  return std::holds_alternative<ast::RunLine>(statement) ||
+         std::holds_alternative<ast::PanelLine>(statement) ||
+         std::holds_alternative<ast::RoutineLine>(statement);
+}
+
+// Where the block ends that starts at `from`: before the next one and the comments above it.
+std::size_t end_of_block(const Lines& lines, std::size_t from) {
+  std::size_t next = from + 1;
+  while (next < lines.size() && !starts_block(lines[next].statement)) ++next;
+  if (next == lines.size()) return next;
+  while (next > from + 1 && std::holds_alternative<ast::EmptyLine>(lines[next - 1].statement)) --next;
+  return next;
+}
+
+std::string_view title_of(const std::optional<ast::Name>& title) {
+  return title ? title->text : std::string_view();
+}
+
+void name_block(const ast::Statement& statement, Block& block) {
+  if (const auto* run = std::get_if<ast::RunLine>(&statement)) {
+    block.what = Block::What::run;
+    block.date = run->date.text;
+    block.title = title_of(run->title);
+  }
+  if (const auto* panel = std::get_if<ast::PanelLine>(&statement)) {
+    block.what = Block::What::panel;
+    block.date = panel->date.text;
+    block.title = title_of(panel->title);
+  }
+}
+
+// What stands above the first block of a piece belongs to that block.
+std::size_t first_block(const Lines& lines) {
+  std::size_t at = 0;
+  while (at < lines.size() && !starts_block(lines[at].statement)) ++at;
+  return at;
+}
+
+void add_blocks(const Source& piece, const Block& named, std::vector<Block>& blocks) {
+  const Lines lines = parse(piece).lines;
+  std::size_t start = 0, head = first_block(lines);
+  while (head < lines.size()) {
+    const std::size_t end = end_of_block(lines, head);
+    Block block = named;
+    name_block(lines[head].statement, block);
+    block.text = print(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
+                             lines.begin() + static_cast<std::ptrdiff_t>(end)));
+    blocks.push_back(std::move(block));
+    start = end;
+    head = end;
+    while (head < lines.size() && !starts_block(lines[head].statement)) ++head;
+  }
+}
+
+}  // namespace
+
+std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition) {
+  const Routine& routine = *sheet.routine();
+  Block named;
+  named.routine = routine.title;
+  named.event = routine.event->code;
+  named.edition = edition;
+  std::vector<Block> blocks;
+  for (const Source& piece : sheet.pieces) add_blocks(piece, named, blocks);
+  return blocks;
+}
+
+}  // namespace landdrill::cli

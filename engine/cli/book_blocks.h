@@ -1,0 +1,15 @@
+// What the season book keeps of a sheet: the tidied text of the routine, of each run and of each panel.
+//
+//   blocks_of(sheet, 0)     // {routine "Harbour Lights"}, {run 2026-04-14}, {panel 2026-05-09 "Tarn Open"}
+#pragma once
+
+#include "engine/cli/read_sheet.h"
+#include "tables/store/book.h"
+
+namespace landdrill::cli {
+
+// Given a sheet with a routine (sheet.ok()). Comments just above a run or a panel go with it. `edition`: as
+// in Block.
+std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition);
+
+}  // namespace landdrill::cli

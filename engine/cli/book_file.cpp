@@ -1,0 +1,53 @@
+#include "engine/cli/book_file.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "grammar/calendar.h"
+
+namespace landdrill::cli {
+namespace {
+
+bool has_option(const Call& call, std::string_view name) {
+  return std::any_of(call.command.options.begin(), call.command.options.end(),
+                     [&](const OptionRow* one) { return one->name == name; });
+}
+
+std::string option(const Call& call, std::string_view name) {
+  return has_option(call, name) ? std::string(call.given.value(name)) : std::string();
+}
+
+bool is_date(const std::string& text) {
+  constexpr std::string_view shape = "0000-00-00";
+  if (text.size() != shape.size()) return false;
+  for (std::size_t i = 0; i < shape.size(); ++i) {
+    const bool digit = text[i] >= '0' && text[i] <= '9';
+    if (digit != (shape[i] == '0')) return false;
+  }
+  return is_day_of_the_calendar(text);
+}
+
+}  // namespace
+
+Result<Season> open_book(const Call& call, Season::Mode mode) {
+  return Season::open(call.given.operands.front(), mode);
+}
+
+WishRead book_wish(const Call& call) {
+  WishRead read;
+  for (std::size_t i = 1; i < call.given.operands.size(); ++i)
+    read.wish.words += (i == 1 ? "" : " ") + call.given.operands[i];
+  read.wish.event = option(call, "--event");
+  read.wish.from = option(call, "--from");
+  read.wish.until = option(call, "--until");
+  read.wish.all_versions = has_option(call, "--all") && call.given.has("--all");
+  for (const std::string* date : {&read.wish.from, &read.wish.until}) {
+    if (!date->empty() && !is_date(*date))
+      read.mistake = fmt::format(
+          "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", *date);
+  }
+  return read;
+}
+
+}  // namespace landdrill::cli

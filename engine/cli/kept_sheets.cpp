@@ -1,0 +1,70 @@
+#include "engine/cli/kept_sheets.h"
+
+#include <algorithm>
+#include <set>
+
+namespace landdrill::cli {
+namespace {
+
+bool is_routine(const KeptBlock& block) {
+  return block.what == Block::What::routine;
+}
+
+// The versions of routines to which anything that was found belongs.
+std::set<std::int64_t> versions_of(const std::vector<KeptBlock>& found) {
+  std::set<std::int64_t> versions;
+  for (const KeptBlock& block : found) versions.insert(is_routine(block) ? block.id : block.of_routine);
+  return versions;
+}
+
+}  // namespace
+
+Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
+  auto& known = sets_[edition];
+  if (known) return known.get();
+  auto files = book_.edition(edition);
+  if (!files) return tl::unexpected(files.error());
+  known = std::make_unique<ReadSet>();
+  known->files = std::move(*files);
+  known->loaded = load(known->files);
+  return known.get();
+}
+
+Result<std::unique_ptr<KeptSheet>> KeptSheets::read_one(const KeptBlock& routine) {
+  auto set = set_of(routine.edition);
+  if (!set) return tl::unexpected(set.error());
+  auto text = book_.sheet(routine.id);
+  if (!text) return tl::unexpected(text.error());
+  auto kept = std::make_unique<KeptSheet>();
+  kept->routine = routine;
+  kept->text = std::move(*text);
+  kept->sheet.pieces = {{routine.routine, kept->text}};
+  put_together(kept->sheet);
+  if ((*set)->loaded.set && !kept->sheet.assembled.sheets.empty()) {
+    resolve_from(**set, kept->sheet);
+  } else {
+    kept->sheet.diagnostics.append((*set)->loaded.diagnostics);
+  }
+  return kept;
+}
+
+Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
+  const auto found = book_.find(wish);
+  if (!found) return tl::unexpected(found.error());
+  const std::set<std::int64_t> wanted = versions_of(*found);
+  BookWish every;
+  every.what = Block::What::routine;
+  every.all_versions = true;
+  const auto routines = book_.find(every);
+  if (!routines) return tl::unexpected(routines.error());
+  std::vector<const KeptSheet*> sheets;
+  for (const KeptBlock& routine : *routines) {
+    if (wanted.count(routine.id) == 0) continue;
+    auto kept = read_one(routine);
+    if (!kept) return tl::unexpected(kept.error());
+    sheets.push_back(sheets_.emplace_back(std::move(*kept)).get());
+  }
+  return sheets;
+}
+
+}  // namespace landdrill::cli

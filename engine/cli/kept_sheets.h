@@ -1,0 +1,38 @@
+// Sheets read back from the season book, each with the edition of the value set it was swum under.
+//
+//   KeptSheets kept(book);
+//   auto sheets = kept.read({"harbour"});     // (*sheets)[0]->sheet.routine()->panels
+#pragma once
+
+#include <map>
+#include <memory>
+
+#include "engine/cli/read_sheet.h"
+#include "tables/store/book.h"
+
+namespace landdrill::cli {
+
+// A version of a routine with its runs and panels.
+struct KeptSheet {
+  KeptBlock routine;
+  std::string text;
+  ReadSheet sheet;  // of the text; without a routine when the edition no longer loads: see sheet.diagnostics
+};
+
+class KeptSheets {
+ public:
+  explicit KeptSheets(const Book& book) : book_(book) {}
+  // The routines that the wish finds, or whose runs and panels it finds, in the order of the book. They live
+  // as long as this.
+  Result<std::vector<const KeptSheet*>> read(const BookWish& wish);
+
+ private:
+  Result<const ReadSet*> set_of(std::int64_t edition);
+  Result<std::unique_ptr<KeptSheet>> read_one(const KeptBlock& routine);
+
+  const Book& book_;
+  std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
+  std::vector<std::unique_ptr<KeptSheet>> sheets_;
+};
+
+}  // namespace landdrill::cli

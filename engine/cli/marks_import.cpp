@@ -1,0 +1,180 @@
+#include "engine/cli/marks_import.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <deque>
+
+#include "grammar/print.h"
+#include "grammar/words.h"
+
+namespace landdrill::cli {
+namespace {
+
+bool is_element(std::string_view name) {
+  return !name.empty() && name.find_first_not_of("0123456789") == name.npos;
+}
+
+// The text of panels in the sheet language, and for each of its lines where that stands in the list.
+class Written {
+ public:
+  struct Origin {
+    const ListedPanel* panel = nullptr;
+    const ListedPanel::Line* line = nullptr;  // nullptr for the panel's first line
+    std::vector<std::size_t> columns;         // where the mark of each seat starts
+  };
+
+  void write(const ListedPanel& panel) {
+    ast::PanelLine head{{panel.date}, std::nullopt};
+    if (!panel.meet.empty()) head.title = ast::Name{panel.meet, true};
+    add(print(ast::Statement(head)), {&panel, nullptr, {}});
+    for (const ListedPanel::Line& line : panel.lines) write_line(panel, line);
+  }
+
+  std::string text;
+  std::vector<Origin> origins;  // of each line
+
+ private:
+  void add(const std::string& line, Origin origin) {
+    text += line + "\n";
+    origins.push_back(std::move(origin));
+  }
+
+  void write_line(const ListedPanel& panel, const ListedPanel::Line& line) {
+    std::string written = is_element(line.name)
+                              ? fmt::format("  element {}{}:", line.name, line.base ? " base" : "")
+                              : "  " + print(ast::Statement(ast::AspectMarksLine{{line.name, false}, {}}));
+    while (written.ends_with(' ')) written.pop_back();
+    Origin origin{&panel, &line, {}};
+    for (const auto& given : line.judges) {
+      origin.columns.push_back(written.size() + 2);
+      written += " " + (given && given->mark ? given->mark->text(2) : "-");
+    }
+    add(written, std::move(origin));
+  }
+};
+
+std::string_view place_of(const Diagnostic& one, const Written& written, std::size_t lines_above) {
+  if (one.at.line <= lines_above || one.at.line - lines_above > written.origins.size()) return {};
+  const Written::Origin& origin = written.origins[one.at.line - lines_above - 1];
+  if (origin.line == nullptr) return origin.panel->date_piece;
+  const auto column = std::find(origin.columns.begin(), origin.columns.end(), one.at.column);
+  if (column == origin.columns.end()) return origin.line->piece;
+  const auto& given = origin.line->judges[static_cast<std::size_t>(column - origin.columns.begin())];
+  return given ? given->piece : origin.line->piece;
+}
+
+class Importing {
+ public:
+  Importing(const Source& list, const std::vector<const KeptSheet*>& routines, Imported& out)
+      : list_(list), routines_(routines), out_(out) {}
+
+  void import(const std::vector<ListedPanel>& panels) {
+    std::vector<std::vector<const ListedPanel*>> of_routine(routines_.size());
+    for (const ListedPanel& panel : panels) {
+      if (const auto routine = routine_of(panel)) of_routine[*routine].push_back(&panel);
+    }
+    for (std::size_t i = 0; i < routines_.size(); ++i) {
+      if (!of_routine[i].empty()) import_of(*routines_[i], of_routine[i]);
+    }
+  }
+
+ private:
+  void complain(std::string_view piece, Complaint complaint) {
+    if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
+    out_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
+  }
+
+  std::optional<std::size_t> routine_of(const ListedPanel& panel) {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < routines_.size(); ++i) {
+      const KeptBlock& kept = routines_[i]->routine;
+      if (kept.routine == panel.routine && (panel.event.empty() || kept.event == panel.event))
+        found.push_back(i);
+    }
+    if (found.size() == 1) return found.front();
+    if (found.empty()) no_such_routine(panel);
+    if (found.size() > 1) several_events(panel, found);
+    return std::nullopt;
+  }
+
+  void no_such_routine(const ListedPanel& panel) {
+    std::vector<std::string_view> titles;
+    for (const KeptSheet* kept : routines_) titles.push_back(kept->routine.routine);
+    const bool event = std::find(titles.begin(), titles.end(), panel.routine) != titles.end();
+    complain(event ? panel.event_piece : panel.routine_piece,
+             {Problem::unknown_name,
+              event ? fmt::format("the event \"{}\" for {}", panel.event, panel.routine)
+                    : fmt::format("the routine \"{}\"", panel.routine),
+              "a routine of the book", event ? "" : words::nearest_hint(panel.routine, titles)});
+  }
+
+  void several_events(const ListedPanel& panel, const std::vector<std::size_t>& found) {
+    std::string events;
+    for (std::size_t i : found) events += (events.empty() ? "" : ", ") + routines_[i]->routine.event;
+    complain(panel.routine_piece, {Problem::unknown_name, fmt::format("the routine \"{}\"", panel.routine),
+                                   "one routine", "add a column event: the book has it in " + events});
+  }
+
+  void import_of(const KeptSheet& routine, const std::vector<const ListedPanel*>& panels) {
+    Written written;
+    for (const ListedPanel* panel : panels) written.write(*panel);
+    if (!check(routine, written)) return;
+    out_.editions.push_back(routine.sheet.set->files);
+    std::size_t line = 0;
+    std::string_view rest = written.text;
+    for (const ListedPanel* panel : panels) {
+      std::size_t length = 0;
+      for (const std::size_t end = line + 1 + panel->lines.size(); line < end; ++line)
+        length = rest.find('\n', length) + 1;
+      out_.blocks.push_back({Block::What::panel, routine.routine.routine, routine.routine.event, panel->date,
+                             panel->meet, std::string(rest.substr(0, length)), out_.editions.size() - 1});
+      rest.remove_prefix(length);
+      for (const auto& one : panel->lines) out_.marks += one.judges.size();
+    }
+  }
+
+  // The routine alone with the new panels; what is found in them is said where it stands in the list.
+  bool check(const KeptSheet& routine, const Written& written) {
+    const std::string_view whole = routine.text;
+    const std::string text = std::string(routine_alone(whole)) + written.text;
+    const auto above =
+        static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) - written.origins.size();
+    ReadSheet sheet;
+    sheet.pieces = {{list_.name, text}};
+    put_together(sheet);
+    if (!sheet.assembled.sheets.empty()) resolve_from(*routine.sheet.set, sheet);
+    for (const Diagnostic& one : sheet.diagnostics.list()) {
+      if (severity_of(one.problem) != Severity::error) continue;
+      const std::string_view piece = place_of(one, written, above);
+      if (piece.data() == nullptr) continue;
+      complain(piece, {one.problem, one.found, one.expected, one.hint});
+    }
+    return sheet.diagnostics.ok();
+  }
+
+  // Without the runs and panels that are kept already: they were checked when they came.
+  static std::string_view routine_alone(std::string_view text) {
+    std::size_t end = text.size();
+    for (std::string_view start : {"\nrun ", "\npanel "}) {
+      if (const std::size_t found = text.find(start); found != text.npos) end = std::min(end, found + 1);
+    }
+    return text.substr(0, end);
+  }
+
+  const Source& list_;
+  const std::vector<const KeptSheet*>& routines_;
+  Imported& out_;
+};
+
+}  // namespace
+
+Imported panels_from(const std::vector<ListedPanel>& panels, const Source& list,
+                     const std::vector<const KeptSheet*>& routines) {
+  Imported made;
+  Importing(list, routines, made).import(panels);
+  made.diagnostics.sort();
+  return made;
+}
+
+}  // namespace landdrill::cli

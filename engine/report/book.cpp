@@ -1,0 +1,109 @@
+#include "engine/report/book.h"
+
+#include "engine/report/csv.h"
+#include "engine/report/grid.h"
+#include "engine/report/json_text.h"
+
+namespace landdrill::report {
+namespace {
+
+namespace json = boost::json;
+using Align = GridColumn::Align;
+
+// A column of a list: its name in CSV and JSON, its heading, and its text in a row.
+template <class Row>
+struct Field {
+  std::string_view name, heading;
+  std::string Row::*text;
+  Align align = Align::words;
+};
+
+constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::routine},
+                                           {"event", "event", &BookLine::event},
+                                           {"what", "what", &BookLine::what},
+                                           {"date", "date", &BookLine::date},
+                                           {"title", "title", &BookLine::title},
+                                           {"version", "version", &BookLine::version},
+                                           {"set", "value set", &BookLine::set},
+                                           {"kept_at", "kept", &BookLine::kept_at},
+                                           {"did", "", &BookLine::did}};
+
+constexpr Field<BookScore> score_fields[] = {
+    {"routine", "routine", &BookScore::routine},
+    {"event", "event", &BookScore::event},
+    {"what", "what", &BookScore::what},
+    {"date", "date", &BookScore::date},
+    {"title", "title", &BookScore::title},
+    {"set", "value set", &BookScore::set},
+    {"estimate", "estimate", &BookScore::estimate, Align::amount},
+    {"recorded", "recorded", &BookScore::recorded, Align::amount},
+    {"difference", "difference", &BookScore::difference, Align::amount},
+    {"announced", "announced", &BookScore::announced, Align::amount},
+    {"note", "", &BookScore::note}};
+
+template <class Row, std::size_t count>
+std::string as_csv(const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
+  std::vector<std::string_view> cells;
+  for (const Field<Row>& field : fields) cells.push_back(field.name);
+  std::string text = csv_row(cells);
+  for (const Row& row : rows) {
+    cells.clear();
+    for (const Field<Row>& field : fields) cells.push_back(row.*field.text);
+    text += csv_row(cells);
+  }
+  return text;
+}
+
+template <class Row, std::size_t count>
+std::string as_json(std::string_view name, const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
+  json::array list;
+  for (const Row& row : rows) {
+    json::object one;
+    for (const Field<Row>& field : fields) one[field.name] = text_or_null(row.*field.text);
+    list.push_back(std::move(one));
+  }
+  json::object all;
+  all[name] = std::move(list);
+  return json_text(all, JsonLayout::indented);
+}
+
+// Columns in which nothing stands are left out.
+template <class Row, std::size_t count>
+std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[count], const TextWish& wish) {
+  std::vector<const Field<Row>*> shown;
+  std::vector<GridColumn> columns;
+  for (const Field<Row>& field : fields) {
+    bool empty = true;
+    for (const Row& row : rows) empty = empty && (row.*field.text).empty();
+    if (empty) continue;
+    shown.push_back(&field);
+    columns.push_back({std::string(field.heading), field.align, field.align == Align::words});
+  }
+  Grid grid(std::move(columns));
+  for (const Row& row : rows) {
+    std::vector<std::string> cells;
+    for (const Field<Row>* field : shown) cells.push_back(row.*field->text);
+    grid.add(std::move(cells));
+  }
+  return grid.text(wish.width, wish.colour);
+}
+
+template <class Row, std::size_t count>
+std::string in_format(std::string_view name, const std::vector<Row>& rows, const Field<Row> (&fields)[count],
+                      Format format, const TextWish& wish) {
+  if (format == Format::csv) return as_csv(rows, fields);
+  if (format == Format::json) return as_json(name, rows, fields);
+  return as_text(rows, fields, wish);
+}
+
+}  // namespace
+
+std::string book_list(const std::vector<BookLine>& lines, Format format, const TextWish& wish) {
+  return in_format("entries", lines, line_fields, format, wish);
+}
+
+std::string book_scores(const std::vector<BookScore>& scores, Format format, const TextWish& wish) {
+  return in_format("scores", scores, score_fields, format, wish);
+}
+
+}  // namespace landdrill::report

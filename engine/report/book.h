@@ -1,0 +1,30 @@
+// The season book as a list: what is kept, and what an import did.
+//
+//   book_list(lines, Format::text, {})
+//   //   Harbour Lights, duet-free     routine               version 2 of 2
+//   //                                 panel  2026-05-09     Tarn Open
+//
+// Computes nothing.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/report/values.h"
+
+namespace landdrill::report {
+
+// Texts, empty for what is not there.
+struct BookLine {
+  std::string routine, event, what, date, title, version, set, kept_at;
+  std::string did;  // of an import: "added", "new version", "already there"
+};
+std::string book_list(const std::vector<BookLine>& lines, Format format, const TextWish& wish);
+
+// A run or a panel scored again: exact texts, empty for what is not there.
+struct BookScore {
+  std::string routine, event, what, date, title, set, estimate, recorded, difference, announced, note;
+};
+std::string book_scores(const std::vector<BookScore>& scores, Format format, const TextWish& wish);
+
+}  // namespace landdrill::report
