@@ -31,7 +31,8 @@ FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
 DEALS_IN_CHANCES = {"odds", "mark_odds", "spreads", "total_odds", "forecast", "compare", "plan", "agreement",
                     "panel_view",
                     "agreement_limits", "intraclass", "krippendorff", "concordance", "kappa", "rank_correlation",
-                    "sample", "quantile", "lessons", "draw_together", "learning", "back_test", "progress", "practice",
+                    "sample", "quantile", "panel_words", "panel_words_agreement",
+                    "lessons", "draw_together", "learning", "back_test", "progress", "practice",
                     "practice_report"}
 ONLY_IN = {"sqlite3.h": "tables/store", "CLI/CLI.hpp": "engine/cli"}
 
