@@ -47,16 +47,17 @@ DrawnMean drawn(const GroupMean& group, double within, const DrawnTogether& all)
 
 }  // namespace
 
-DrawnTogether draw_together(std::span<const GroupMean> groups, double within) {
+DrawnTogether draw_together(std::span<const GroupMean> groups, const Scatter& scatter) {
   DrawnTogether result;
   if (groups.empty()) return result;
-  result.between = between_variance(groups, within);
+  const double within = scatter.within;
+  result.between = scatter.between ? *scatter.between : between_variance(groups, within);
   const bool same = result.between == 0 && within == 0;
   const Weighed common = weighed(groups, [&](const GroupMean& group) {
     return same ? group.lessons : group.lessons / (group.lessons * result.between + within);
   });
   result.towards = common.mean;
-  result.towards_error = same ? 0 : std::sqrt(1 / common.weight);
+  result.towards_error = same ? 0 : std::sqrt(scatter.shared / common.weight);
   for (const GroupMean& group : groups) result.groups.push_back(drawn(group, within, result));
   if (groups.size() == 1) result.groups.front().weight = 1;
   return result;

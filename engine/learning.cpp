@@ -4,39 +4,12 @@
 #include <cmath>
 #include <string_view>
 
-#include "engine/draw_together.h"
 #include "engine/quantile.h"
 
 namespace landdrill {
 namespace {
 
 constexpr double upper = 0.975;
-
-// What a sort of groups shares: the spread of one lesson around the mean of its group.
-struct Pool {
-  double variance = 0;
-  std::size_t freedom = 0;  // 0: there is no spread
-  bool within = true;       // false: no group has two lessons, the spread is around the mean of all
-};
-
-template <class Groups>
-Pool pooled(const Groups& groups) {
-  Pool pool;
-  Gathered means;
-  double squares = 0;
-  for (const auto& [code, group] : groups) {
-    pool.freedom += group.count() - 1;
-    squares += group.squares();
-    means.add(group.mean());
-  }
-  pool.within = pool.freedom > 0;
-  if (!pool.within && means.count() > 0) {
-    pool.freedom = means.count() - 1;
-    squares = means.squares();
-  }
-  if (pool.freedom > 0) pool.variance = squares / static_cast<double>(pool.freedom);
-  return pool;
-}
 
 void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
                   std::optional<double>& high) {
@@ -120,41 +93,76 @@ std::vector<std::string> warnings_of(const Learned& learned, std::size_t kinds) 
 
 }  // namespace
 
+void Learning::Sort::add(double bias, const std::set<std::string>& codes) {
+  for (const std::string& code : codes) groups[code].add(bias);
+  if (!codes.empty()) lessons.add(bias);
+}
+
+std::size_t Learning::Sort::memberships() const {
+  std::size_t sum = 0;
+  for (const auto& [code, group] : groups) sum += group.count();
+  return sum;
+}
+
 void Learning::add(const Lesson& lesson) {
   const double bias = lesson.given - lesson.expected;
   all_.add(bias);
-  kinds_[lesson.kind].add(bias);
-  for (const std::string& family : std::set(lesson.families.begin(), lesson.families.end())) {
-    families_[family].add(bias);
-  }
-  for (const std::string& fault : std::set(lesson.faults.begin(), lesson.faults.end())) {
-    faults_[fault].add(bias);
-  }
+  kinds_.add(bias, {lesson.kind});
+  families_.add(bias, {lesson.families.begin(), lesson.families.end()});
+  faults_.add(bias, {lesson.faults.begin(), lesson.faults.end()});
   days_.insert(lesson.date);
 }
 
-void Learning::add_biases(LearnedBias::Of of, const Groups& groups, Learned& learned) const {
-  const Pool pool = pooled(groups);
+// A lesson in several groups must not make the spread look surer than the lessons are: it counts once in the
+// degrees of freedom.
+Learning::Spread Learning::Sort::spread() const {
+  Spread spread;
+  const std::size_t count = lessons.count();
+  spread.within = count > groups.size();
+  if (spread.within) {
+    double squares = 0;
+    for (const auto& [code, group] : groups) squares += group.squares();
+    spread.variance = squares / static_cast<double>(memberships() - groups.size());
+    spread.freedom = count - groups.size();
+  } else if (count > 1) {
+    spread.variance = lessons.squares() / static_cast<double>(count - 1);
+    spread.freedom = count - 1;
+  }
+  return spread;
+}
+
+DrawnTogether Learning::Sort::drawn(const Spread& spread) const {
   std::vector<GroupMean> means;
-  std::vector<LearnedBias> biases;
   for (const auto& [code, group] : groups) {
     means.push_back({group.mean(), static_cast<double>(group.count())});
-    biases.push_back(plain(of, code, group));
   }
-  const DrawnTogether drawn = draw_together(means, pool.variance);
-  for (std::size_t i = 0; i < biases.size(); ++i) {
-    biases[i].towards = drawn.towards;
-    biases[i].shrunk = drawn.groups[i].mean;
-    biases[i].weight = drawn.groups[i].weight;
-    put_interval(drawn.groups[i].mean, drawn.groups[i].error, pool.freedom, biases[i].shrunk_low,
-                 biases[i].shrunk_high);
+  Scatter scatter{spread.variance, {}, 1};
+  if (!spread.within) scatter.between = 0;
+  if (lessons.count() > 0) {
+    scatter.shared = static_cast<double>(memberships()) / static_cast<double>(lessons.count());
+  }
+  return draw_together(means, scatter);
+}
+
+void Learning::add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned) {
+  const Spread spread = sort.spread();
+  const DrawnTogether drawn = sort.drawn(spread);
+  std::vector<LearnedBias> biases;
+  for (const auto& [code, group] : sort.groups) {
+    const DrawnMean& mean = drawn.groups[biases.size()];
+    LearnedBias bias = plain(of, code, group);
+    bias.towards = drawn.towards;
+    bias.shrunk = mean.mean;
+    bias.weight = mean.weight;
+    put_interval(mean.mean, mean.error, spread.freedom, bias.shrunk_low, bias.shrunk_high);
+    biases.push_back(std::move(bias));
   }
   std::stable_sort(biases.begin(), biases.end(),
                    [](const LearnedBias& a, const LearnedBias& b) { return a.lessons > b.lessons; });
   learned.biases.insert(learned.biases.end(), biases.begin(), biases.end());
-  if (of != LearnedBias::Of::kind || !pool.within) return;
-  learned.within = std::sqrt(pool.variance);
-  if (groups.size() > 1) learned.between = std::sqrt(drawn.between);
+  if (of != LearnedBias::Of::kind || !spread.within) return;
+  learned.within = std::sqrt(spread.variance);
+  if (sort.groups.size() > 1) learned.between = std::sqrt(drawn.between);
 }
 
 Learned Learning::of_kinds() const {
@@ -169,7 +177,7 @@ Learned Learning::of_everything() const {
   Learned learned = of_kinds();
   add_biases(LearnedBias::Of::family, families_, learned);
   add_biases(LearnedBias::Of::fault, faults_, learned);
-  learned.warnings = warnings_of(learned, kinds_.size());
+  learned.warnings = warnings_of(learned, kinds_.groups.size());
   return learned;
 }
 

@@ -11,6 +11,7 @@
 #include <set>
 #include <string>
 
+#include "engine/draw_together.h"
 #include "engine/lessons.h"
 
 namespace landdrill {
@@ -40,11 +41,25 @@ class Learning {
   Learned of_everything() const;
 
  private:
-  using Groups = std::map<std::string, Gathered>;
-  void add_biases(LearnedBias::Of of, const Groups& groups, Learned& learned) const;
+  // Of one lesson around the mean of its group.
+  struct Spread {
+    double variance = 0;
+    std::size_t freedom = 0;  // 0: there is none
+    bool within = false;      // false: too few lessons for that, it is around the mean of all
+  };
+  // The groups of one sort; a lesson may be in several of them, or in none.
+  struct Sort {
+    std::map<std::string, Gathered> groups;
+    Gathered lessons;  // each once
+    void add(double bias, const std::set<std::string>& codes);
+    std::size_t memberships() const;
+    Spread spread() const;
+    DrawnTogether drawn(const Spread& spread) const;
+  };
+  static void add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned);
 
   Gathered all_;
-  Groups kinds_, families_, faults_;
+  Sort kinds_, families_, faults_;
   std::set<std::string> days_;
 };
 

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <random>
 
 #include "engine/draw_together.h"
 #include "engine/lessons.h"
@@ -117,6 +118,15 @@ TEST(Learning, OfEqualLessonsFindsNoSpread) {
   expect_all_finite(learned);
 }
 
+TEST(Learning, TakesTheRestOfABinaryFractionForNoDifferenceOfKinds) {
+  Lesson hybrid = lesson("hybrid", 0), lift = lesson("lift", 0);
+  hybrid.given = 7.3;
+  lift.expected = 0;
+  lift.given = 0.3;
+  ASSERT_NE(hybrid.given - hybrid.expected, lift.given - lift.expected);
+  EXPECT_EQ(*learn(std::vector<Lesson>{hybrid, hybrid, lift, lift}).between, 0);
+}
+
 TEST(Learning, PoolsAllWhenKindsDifferNoMoreThanLessonsDo) {
   const Learned learned =
       learn(several("hybrid", {-0.5, 0.5, -0.5, 0.5}) + several("lift", {-0.5, 0.5, -0.25, 0.5}));
@@ -179,6 +189,53 @@ TEST(Learning, CountsALessonUnderEachOfItsFamiliesAndFaultsOnce) {
   expect_all_finite(learned);
 }
 
+// Three lessons cannot tell three families apart, though each family has its own mean.
+TEST(Learning, DrawsAllToOneMeanWithNoMoreLessonsThanGroups) {
+  Lesson low = lesson("hybrid", -1), high = lesson("hybrid", 1);
+  low.families = {"spins", "holds"};
+  high.families = {"thrusts"};
+  const Learned learned = learn(std::vector<Lesson>{low, low, high});
+  for (const std::string family : {"spins", "holds", "thrusts"}) {
+    EXPECT_EQ(of(learned, Of::family, family).weight, 0) << family;
+    EXPECT_DOUBLE_EQ(of(learned, Of::family, family).shrunk, -0.6) << family;
+  }
+}
+
+// One lesson in two families is still one lesson.
+TEST(Learning, FindsNoSpreadInOneLessonHoweverManyFamiliesItHas) {
+  Lesson one = lesson("hybrid", -0.5);
+  one.families = {"spins", "holds"};
+  const Learned learned = learn(std::vector<Lesson>{one});
+  EXPECT_FALSE(of(learned, Of::family, "spins").shrunk_low);
+  EXPECT_FALSE(of(learned, Of::family, "holds").shrunk_high);
+}
+
+TEST(Learning, NeverSaysWhatIsNoNumberAndNeverDrawsPastTheMean) {
+  std::mt19937 random(20261125);
+  const auto up_to = [&](int most) { return static_cast<int>(random() % static_cast<unsigned>(most + 1)); };
+  for (int season = 0; season < 3000; ++season) {
+    std::vector<Lesson> found;
+    for (int i = up_to(12); i > 0; --i) {
+      found.push_back(lesson(std::string(1, static_cast<char>('a' + up_to(3))), 0.25 * (up_to(4) - 2),
+                             "2026-05-0" + std::to_string(1 + up_to(3))));
+      for (int family = up_to(2); family > 0; --family) {
+        found.back().families.push_back(std::string(1, static_cast<char>('r' + up_to(2))));
+      }
+    }
+    const Learned learned = learn(found);
+    expect_all_finite(learned);
+    for (const LearnedBias& one : learned.biases) {
+      const auto [least, most] = std::minmax(one.bias, one.towards);
+      EXPECT_GE(one.shrunk, least - 1e-12);
+      EXPECT_LE(one.shrunk, most + 1e-12);
+      EXPECT_EQ(one.shrunk_low.has_value(), one.shrunk_high.has_value());
+      EXPECT_LE(one.shrunk_low.value_or(one.shrunk), one.shrunk_high.value_or(one.shrunk));
+    }
+    const BackTest test = back_test(found);
+    EXPECT_TRUE(std::isfinite(test.better) && std::isfinite(test.better_low.value_or(0)));
+  }
+}
+
 TEST(Learning, ListsAllThenKindsFamiliesFaultsWithMostLessonsFirst) {
   Lesson lift = lesson("lift", -0.5);
   lift.families = {"jumps"};
@@ -219,7 +276,7 @@ TEST(Learning, HoldsACalibratedMarkWithinItsScale) {
 }
 
 TEST(DrawTogether, OfNoGroupIsNothing) {
-  const DrawnTogether drawn = draw_together({}, 1);
+  const DrawnTogether drawn = draw_together({}, {1});
   EXPECT_TRUE(drawn.groups.empty());
   EXPECT_EQ(drawn.between, 0);
 }
