@@ -10,7 +10,8 @@ import shutil
 import subprocess
 import sys
 
-from agreement_reference import NOT_RUN, same
+sys.dont_write_bytecode = True  # the source tree stays as it is
+from agreement_reference import NOT_RUN, same  # noqa: E402
 
 SCRIPT = pathlib.Path(__file__).with_suffix(".R")
 
