@@ -1,4 +1,4 @@
--- Version 2 kept value sets only. Version 3 has the book beside them.
+-- Version 2 kept value sets only. Version 3 has the book and the practice beside them.
 -- ---- the book: what the club swam, and how it was marked ----
 
 -- Value sets as they were when something was swum.
@@ -40,5 +40,27 @@ CREATE TABLE block (
   CHECK ((what = 'routine') = (date = ''))
 ) STRICT;
 CREATE INDEX block_of_routine ON block (of_routine) WHERE of_routine IS NOT NULL;
+
+-- ---- practice: what officials in training marked ----
+
+CREATE TABLE practice (
+  id INTEGER PRIMARY KEY,
+  trainee TEXT NOT NULL CHECK (trainee <> ''),
+  started_at TEXT NOT NULL,  -- UTC
+  finished_at TEXT,          -- UTC; none: to be resumed
+  seconds_each INTEGER CHECK (seconds_each > 0)
+) STRICT;
+CREATE INDEX practice_by_trainee ON practice (trainee, id);
+CREATE TABLE practice_line (
+  practice_id INTEGER NOT NULL REFERENCES practice (id) ON DELETE CASCADE,
+  position INTEGER NOT NULL,
+  block_id INTEGER NOT NULL REFERENCES block (id),  -- the panel
+  line TEXT NOT NULL,                               -- the element's number, or the aspect
+  did TEXT NOT NULL DEFAULT 'open' CHECK (did IN ('open', 'marked', 'skipped')),
+  mark TEXT,                                        -- exact decimal
+  late INTEGER NOT NULL DEFAULT 0,
+  PRIMARY KEY (practice_id, position),
+  CHECK ((did = 'marked') = (mark IS NOT NULL))
+) STRICT, WITHOUT ROWID;
 
 PRAGMA user_version = 3;

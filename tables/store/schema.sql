@@ -114,3 +114,25 @@ CREATE TABLE block (
   CHECK ((what = 'routine') = (date = ''))
 ) STRICT;
 CREATE INDEX block_of_routine ON block (of_routine) WHERE of_routine IS NOT NULL;
+
+-- ---- practice: what officials in training marked ----
+
+CREATE TABLE practice (
+  id INTEGER PRIMARY KEY,
+  trainee TEXT NOT NULL CHECK (trainee <> ''),
+  started_at TEXT NOT NULL,  -- UTC
+  finished_at TEXT,          -- UTC; none: to be resumed
+  seconds_each INTEGER CHECK (seconds_each > 0)
+) STRICT;
+CREATE INDEX practice_by_trainee ON practice (trainee, id);
+CREATE TABLE practice_line (
+  practice_id INTEGER NOT NULL REFERENCES practice (id) ON DELETE CASCADE,
+  position INTEGER NOT NULL,
+  block_id INTEGER NOT NULL REFERENCES block (id),  -- the panel
+  line TEXT NOT NULL,                               -- the element's number, or the aspect
+  did TEXT NOT NULL DEFAULT 'open' CHECK (did IN ('open', 'marked', 'skipped')),
+  mark TEXT,                                        -- exact decimal
+  late INTEGER NOT NULL DEFAULT 0,
+  PRIMARY KEY (practice_id, position),
+  CHECK ((did = 'marked') = (mark IS NOT NULL))
+) STRICT, WITHOUT ROWID;

@@ -82,7 +82,8 @@ class Season {
   Result<void> check() const;
 
  private:
-  friend class Book;  // book.h keeps its blocks in the same file
+  friend class Book;          // book.h and
+  friend class PracticeBook;  // practice_book.h keep what is theirs in the same file
   struct Inside;
   explicit Season(std::unique_ptr<Inside> inside);
   std::unique_ptr<Inside> inside_;

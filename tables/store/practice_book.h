@@ -1,0 +1,62 @@
+// The marks of officials in training, kept in the season file: every mark is on disk as soon as it is given.
+//
+//   PracticeBook practice(*season);
+//   auto session = practice.start({"Robin", 30}, {{panel_id, "2"}, {panel_id, "choreography"}});
+//   practice.mark(*session, 0, {KeptMark::Did::marked, *Decimal::parse("7.25")});
+//   practice.unfinished("Robin")     // resumed there
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "tables/decimal.h"
+#include "tables/store/season.h"
+
+namespace landdrill {
+
+// What is to be marked: a line of a panel of the book.
+struct PracticeLine {
+  std::int64_t block = 0;  // the panel, KeptBlock::id
+  std::string line;        // "2", "choreography"
+};
+struct KeptMark {
+  enum class Did { open, marked, skipped } did = Did::open;
+  std::optional<Decimal> mark;  // for marked
+  bool late = false;            // the time was up before
+};
+struct PracticeWish {
+  std::string trainee;
+  std::optional<int> seconds_each;
+};
+struct PracticeSession {
+  std::int64_t id = 0;
+  PracticeWish wish;
+  std::string started_at;
+  bool finished = false;
+  std::vector<PracticeLine> lines;
+  std::vector<KeptMark> marks;  // one for each line
+};
+
+class PracticeBook {
+ public:
+  // The season outlives this; opened to write for everything that changes something.
+  explicit PracticeBook(Season& season) : season_(season) {}
+
+  Result<std::int64_t> start(const PracticeWish& wish, const std::vector<PracticeLine>& lines);
+  // Also instead of what was given before: a trainee may go back until she is done.
+  Result<void> mark(std::int64_t session, std::size_t line, const KeptMark& mark);
+  Result<void> finish(std::int64_t session);
+  // The latest one that was not finished; empty when there is none.
+  Result<std::optional<PracticeSession>> unfinished(std::string_view trainee) const;
+  // Oldest first, finished ones only.
+  Result<std::vector<PracticeSession>> sessions(std::string_view trainee) const;
+  // Everyone who has a session, by name.
+  Result<std::vector<std::string>> trainees() const;
+
+ private:
+  Season& season_;
+};
+
+}  // namespace landdrill

@@ -1,0 +1,81 @@
+// Practice sessions: each mark on disk at once, resumed where they were left.
+#include "tables/store/practice_book.h"
+
+#include "scene.h"
+#include "tables/store/book.h"
+
+namespace landdrill {
+namespace {
+
+using Mode = Season::Mode;
+using Did = KeptMark::Did;
+
+class PracticeBookTest : public SeasonTest {
+ protected:
+  PracticeBookTest() : season(std::move(*Season::open(file, Mode::create))), practice(season) {
+    Book book(season);
+    const auto added =
+        book.add({{Block::What::routine, "Low Water", "solo-free", "", "", "routine \"Low Water\"\n", 0},
+                  {Block::What::panel, "Low Water", "solo-free", "2026-05-09", "", "panel 2026-05-09\n", 0}},
+                 {odd_set()});
+    panel = (*added)[1].id;
+  }
+  Season season;
+  PracticeBook practice;
+  std::int64_t panel = 0;
+};
+
+TEST_F(PracticeBookTest, KeepsEveryMarkAtOnceSoThatAnotherProgramSeesIt) {
+  const auto session = practice.start({"Robin", 30}, {{panel, "1"}, {panel, "choreography"}});
+  ASSERT_EQ(trouble_in(session), "");
+  ASSERT_EQ(trouble_in(practice.mark(*session, 0, {Did::marked, Decimal::parse("7.25"), true})), "");
+  Season another = open(Mode::read);
+  const auto resumed = PracticeBook(another).unfinished("Robin");
+  ASSERT_EQ(trouble_in(resumed), "");
+  ASSERT_TRUE(resumed->has_value());
+  const PracticeSession& found = **resumed;
+  EXPECT_EQ(found.id, *session);
+  EXPECT_EQ(*found.wish.seconds_each, 30);
+  ASSERT_EQ(found.lines.size(), 2u);
+  EXPECT_EQ(found.lines[1].line, "choreography");
+  EXPECT_EQ(found.marks[0].mark->text(), "7.25");
+  EXPECT_TRUE(found.marks[0].late);
+  EXPECT_EQ(found.marks[1].did, Did::open);
+}
+
+TEST_F(PracticeBookTest, LetsAMarkBeGivenAgainOrTakenBackBySkipping) {
+  const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
+  practice.mark(*session, 0, {Did::marked, Decimal::parse("7"), false});
+  practice.mark(*session, 0, {Did::skipped, {}, false});
+  const auto open_session = practice.unfinished("Robin");
+  EXPECT_EQ((*open_session)->marks[0].did, Did::skipped);
+  EXPECT_FALSE((*open_session)->marks[0].mark);
+  EXPECT_FALSE((*open_session)->wish.seconds_each);
+}
+
+TEST_F(PracticeBookTest, ListsFinishedSessionsOfATraineeOldestFirst) {
+  const auto first = practice.start({"Robin", {}}, {{panel, "1"}});
+  const auto second = practice.start({"Robin", {}}, {{panel, "1"}});
+  practice.start({"Sam", {}}, {{panel, "1"}});
+  practice.finish(*first);
+  practice.finish(*second);
+  const auto sessions = practice.sessions("Robin");
+  ASSERT_EQ(sessions->size(), 2u);
+  EXPECT_EQ((*sessions)[0].id, *first);
+  EXPECT_EQ((*sessions)[1].id, *second);
+  const auto left = practice.unfinished("Robin");
+  EXPECT_FALSE(left->has_value());
+  EXPECT_EQ(*practice.trainees(), (std::vector<std::string>{"Robin", "Sam"}));
+}
+
+TEST_F(PracticeBookTest, RefusesALineThatIsNotThereAndAPanelThatIsNot) {
+  const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
+  EXPECT_EQ(trouble_in(practice.mark(*session, 4, {})),
+            file.string() + ": the session " + std::to_string(*session) + " has no line 5 ()");
+  EXPECT_NE(trouble_in(practice.start({"Robin", {}}, {{999, "1"}})), "");
+  const auto sessions = practice.unfinished("Robin");
+  EXPECT_EQ((*sessions)->id, *session);  // the refused one left nothing behind
+}
+
+}  // namespace
+}  // namespace landdrill
