@@ -6,7 +6,8 @@
 //
 // Highest expected total (exact, risk.h), or the highest value that is reached with a wished chance, or the
 // highest chance to reach a target (by the odds of forecast.h). Limits: the event's quotas, the limits of
-// families over the routine, the time with its tolerance, and the coach's own.
+// families over the routine, the time with its tolerance, and the coach's own. Without a tempo there are no
+// limits in seconds; the notes say so.
 #pragma once
 
 #include <optional>
@@ -28,32 +29,45 @@ struct PlanWish {
   bool event_limits = true;  // quotas, families, time
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
+  // For quantile and target: after so many partial programmes it stops by itself, in each search; a thousand
+  // take some seconds at the most.
+  std::uint64_t most_steps = 20'000;
 };
+// Where the event weights elements by difficulty together, every programme is worked out: up to so many, and
+// fewer when each needs its odds. Beyond it, an obstacle says so.
+constexpr std::size_t most_weighted_programmes = 20'000;
+constexpr std::size_t most_weighted_forecasts = 300;
 
 struct PlanChoice {
   std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
-  Points total;                         // expected
+  Points total;                         // expected, to the sixth place
   std::optional<Decimal> quantile;      // for quantile
   std::optional<ChanceBounds> reaches;  // for target
   std::optional<Decimal> seconds;
 };
 struct PlanLimit {
   std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
-  std::string from;   // "quotas.csv line 9", "the sheet", "told"
+  std::string from;   // "quotas.csv line 9", "the sheet"
   std::optional<Decimal> least, most;
-  Decimal used;  // by the best programme
+  Decimal used;  // by the best programme; seconds to the tenth
   // What one unit more room at its top (and at its bottom) adds to the aim; empty without a top (a bottom),
-  // or when even then nothing is feasible. For the expected total: points.
+  // or when even then nothing is feasible, or when it could not be proved in the steps allowed. In points;
+  // for a target: chance in per cent.
   std::optional<Points> one_more, one_less;
 };
 struct Plan {
   Obstacles obstacles;
-  std::vector<PlanChoice> choices;       // best first
-  std::optional<PlanChoice> as_written;  // what the sheet says now, for comparison
+  std::vector<std::string> notes;        // options that are left out, and limits: whole sentences
+  std::vector<PlanChoice> choices;       // best first; equal ones: earlier options first
+  std::optional<PlanChoice> as_written;  // what the sheet says now; empty while a mark is missing
   bool as_written_allowed = true;
   bool proved = true;
-  std::optional<Decimal>
-      gap;  // when not proved: nothing is better by more than this (points; for target: chance in per cent)
+  // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
+  // cent). 0: choices[0] is the best, only the next ones are not proved.
+  std::optional<Decimal> gap;
+  // For quantile and target: how many other programmes are as good as the first as far as the grid of the
+  // odds can tell.
+  std::size_t not_told_apart = 0;
   std::vector<PlanLimit> limits;
   std::vector<std::string>
       conflict;  // limits that cannot be met together, in words; empty when something is feasible
