@@ -30,22 +30,28 @@ Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
   return known.get();
 }
 
-Result<std::unique_ptr<KeptSheet>> KeptSheets::read_one(const KeptBlock& routine) {
+Result<const KeptSheet*> KeptSheets::understood(const KeptBlock& routine, std::string text) {
   auto set = set_of(routine.edition);
   if (!set) return tl::unexpected(set.error());
-  auto text = book_.sheet(routine.id);
-  if (!text) return tl::unexpected(text.error());
-  auto kept = std::make_unique<KeptSheet>();
-  kept->routine = routine;
-  kept->text = std::move(*text);
-  kept->sheet.pieces = {{routine.routine, kept->text}};
-  put_together(kept->sheet);
-  if ((*set)->loaded.set && !kept->sheet.assembled.sheets.empty()) {
-    resolve_from(**set, kept->sheet);
+  KeptSheet& kept = *sheets_.emplace_back(std::make_unique<KeptSheet>());
+  kept.routine = routine;
+  kept.text = std::move(text);
+  kept.sheet.pieces = {{routine.routine, kept.text}};
+  put_together(kept.sheet);
+  if ((*set)->loaded.set && !kept.sheet.assembled.sheets.empty()) {
+    resolve_from(**set, kept.sheet);
   } else {
-    kept->sheet.diagnostics.append((*set)->loaded.diagnostics);
+    kept.sheet.diagnostics.append((*set)->loaded.diagnostics);
   }
-  return kept;
+  return &kept;
+}
+
+Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const KeptBlock& routine) {
+  auto text = book_.text(routine.id);
+  if (!text) return tl::unexpected(text.error());
+  const auto alone = book_.text(block.id);
+  if (!alone) return tl::unexpected(alone.error());
+  return understood(routine, *text + *alone);
 }
 
 Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
@@ -60,9 +66,11 @@ Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
   std::vector<const KeptSheet*> sheets;
   for (const KeptBlock& routine : *routines) {
     if (wanted.count(routine.id) == 0) continue;
-    auto kept = read_one(routine);
+    auto text = book_.sheet(routine.id);
+    if (!text) return tl::unexpected(text.error());
+    const auto kept = understood(routine, std::move(*text));
     if (!kept) return tl::unexpected(kept.error());
-    sheets.push_back(sheets_.emplace_back(std::move(*kept)).get());
+    sheets.push_back(*kept);
   }
   return sheets;
 }

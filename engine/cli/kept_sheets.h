@@ -25,10 +25,12 @@ class KeptSheets {
   // The routines that the wish finds, or whose runs and panels it finds, in the order of the book. They live
   // as long as this.
   Result<std::vector<const KeptSheet*>> read(const BookWish& wish);
+  // The routine that was swum, with this version of a panel (or a run) of it alone.
+  Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
 
  private:
   Result<const ReadSet*> set_of(std::int64_t edition);
-  Result<std::unique_ptr<KeptSheet>> read_one(const KeptBlock& routine);
+  Result<const KeptSheet*> understood(const KeptBlock& routine, std::string text);
 
   const Book& book_;
   std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
