@@ -68,12 +68,13 @@ Statistic kappa_of(const CrossTable& table, const Distance& distance, double sam
   const Distance agreement = [&](std::size_t i, std::size_t j) { return 1 - distance(i, j) / most; };
   const ByChance chance = by_chance(table, agreement);
   if (1 - chance.both < 1e-12) return no_number("both judges gave one and the same mark to all rows");
-  double observed = 0;
-  for (const CrossTable::Cell& cell : table.cells)
-    observed += cell.share * agreement(cell.first, cell.second);
-  Statistic kappa =
-      number((observed - chance.both) / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
-  const double variance = variance_of(table, agreement, observed, chance, sample);
+  // From the disagreement, which is exactly 0 where the judges agree.
+  double apart = 0;
+  for (const CrossTable::Cell& cell : table.cells) {
+    apart += cell.share * distance(cell.first, cell.second) / most;
+  }
+  Statistic kappa = number(1 - apart / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
+  const double variance = variance_of(table, agreement, 1 - apart, chance, sample);
   const std::optional<double> z = normal_quantile((1 + confidence) / 2);
   // Full agreement has no variance but what rounding leaves.
   if (!kappa.value || !z || !(variance > 1e-14)) return kappa;

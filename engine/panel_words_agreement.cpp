@@ -100,7 +100,7 @@ void say_limits(const PanelView& view, std::vector<std::string>& sentences) {
     if (!one.limits.lower.value || one.limits.lower.rows < least_marks) continue;
     if (pair == nullptr || widest(one.limits) > widest(pair->limits)) pair = &one;
   }
-  if (pair == nullptr) return;
+  if (pair == nullptr || widest(pair->limits) == 0) return;
   sentences.push_back("On one of the " + things(view) + " judges " + seats(*pair) + " can be " +
                       two_places(widest(pair->limits)) + " marks apart (limits of agreement " +
                       two_places(*pair->limits.lower.value) + " to " + two_places(*pair->limits.upper.value) +

@@ -30,7 +30,7 @@ double squares_around(std::span<const double> numbers, double mean) {
 double without_rounding(double squares, double size) {
   // A rounding error is 1e-16 of a number, its square 1e-32; a step of the marks is never below 1e-3 of one.
   constexpr double nothing = 1e-24;
-  return squares <= nothing * size ? 0 : squares;
+  return std::isfinite(size) && squares <= nothing * size ? 0 : squares;
 }
 
 double sum_of_squares(std::span<const double> numbers) {
