@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <cmath>
 
 #include "engine/duel.h"
 #include "engine/part_worth.h"
@@ -13,11 +14,13 @@ namespace {
 // One element, its options one after another in the routine.
 class Comparing {
  public:
-  Comparing(const Routine& routine, std::size_t element, const Wish& wish)
-      : routine_(routine), index_(element), element_(routine.elements[element]), wish_(wish) {
+  Comparing(const Routine& routine, std::size_t element, const Wish& wish, const ForecastWish& how)
+      : routine_(routine), index_(element), element_(routine.elements[element]), wish_(wish), how_(how) {
     wish_.options.resize(std::max(wish.options.size(), element + 1), 0);
     result_.element = element;
     result_.label = name_of(element_);
+    // Only the lines of the forecast are looked at, so its total may be as coarse as it likes.
+    how_.grid.grid = Decimal::whole(1);
   }
 
   Comparison all() &&;
@@ -30,11 +33,13 @@ class Comparing {
   Obstacles obstacles();
   bool has_totals(const Worth& worth) const;
   OptionWorth tell(const Rival& rival, const Worth& worth);
+  std::optional<Decimal> spread(std::size_t option);
 
   const Routine& routine_;
   const std::size_t index_;
   const Element& element_;
   Wish wish_;
+  ForecastWish how_;
   std::vector<Rival> rivals_;
   Comparison result_;
 };
@@ -103,15 +108,32 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
   }
   result.expected = rounded(routine_, *worth.own(rival.way));
   result.total = *worth.points(rival.way);
+  result.spread = spread(rival.option);
   result.parts = part_worths(routine_, *rival.is, worth, rival.way);
   return result;
 }
 
+// Of the line that the element's points are in: its own, or the one of its rule.
+std::optional<Decimal> Comparing::spread(std::size_t option) {
+  const std::vector<const PanelRule*> rules = weighting_rules(routine_);
+  const auto rule = std::find(rules.begin(), rules.end(), element_.panel);
+  const bool together = rule != rules.end();
+  const auto what = together ? ForecastLine::What::weighted : ForecastLine::What::element;
+  const std::size_t index = together ? static_cast<std::size_t>(rule - rules.begin()) : index_;
+  for (const ForecastLine& line : forecast(routine_, with(option), how_).lines) {
+    if (line.what != what || line.index != index) continue;
+    constexpr double ten_thousandths = 1e4;
+    const std::int64_t rounded = std::llround(line.points.deviation() * ten_thousandths);
+    return Decimal::from_units(rounded * (Decimal::one / 10'000));
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
-Comparison compare(const Routine& routine, std::size_t element, const Wish& wish, const ForecastWish&) {
+Comparison compare(const Routine& routine, std::size_t element, const Wish& wish, const ForecastWish& how) {
   assert(element < routine.elements.size());
-  return Comparing(routine, element, wish).all();
+  return Comparing(routine, element, wish, how).all();
 }
 
 }  // namespace landdrill

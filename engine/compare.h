@@ -46,8 +46,10 @@ struct OptionWorth {
       on_base;      // of the element, at the expected mark; empty where the event weights together
   Points expected;  // of the element; where the event weights together: of its rule
   Points total;     // the routine's expected total with this option
-  std::optional<Decimal> spread;  // standard deviation of the element's points, from the forecast; in points
-  std::vector<PartWorth> parts;   // empty where the difficulty is stated
+  // Standard deviation of `expected`, from the forecast, in points to a ten-thousandth; empty where there is
+  // no forecast.
+  std::optional<Decimal> spread;
+  std::vector<PartWorth> parts;  // empty where the difficulty is stated
 };
 
 // Why one option gives more than another, step by step, from the expected total with the one to that with the

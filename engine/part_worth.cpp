@@ -1,6 +1,7 @@
 #include "engine/part_worth.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "engine/difficulty.h"
 
@@ -99,14 +100,15 @@ Option with_more(Option option, const Part& part, int more) {
     option.parts.push_back({&part, more});
     return option;
   }
-  for (PartUse& use : option.parts) {
-    if (use.part != &part) continue;
-    const int taken = std::min(use.times, -more);
+  Option left = option;
+  left.parts = {};
+  for (PartUse use : option.parts) {
+    const int taken = use.part == &part ? std::min(use.times, -more) : 0;
     use.times -= taken;
     more += taken;
+    if (use.times > 0) left.parts.push_back(use);
   }
-  std::erase_if(option.parts, [](const PartUse& use) { return use.times == 0; });
-  return option;
+  return left;
 }
 
 std::optional<Difficulty> workable(const Option& option, const Kind& kind) {

@@ -272,6 +272,30 @@ TEST(Compare, SaysWhenMarksCannotBeWeightedByDifficulty) {
       "at the difficulties and the base marks\n");
 }
 
+TEST(Compare, TellsHowFarTheExpectedPointsScatterWhereThereIsAForecast) {
+  const ReadSheet sheet(shaky(), pond());
+  EXPECT_FALSE(compare(sheet.routine(), 0, {}, {}).options[0].spread.has_value());
+  // Judges who agree leave the base mark alone: sqrt(0.2 x 0.8) x (13.5 - 3.75), sqrt(0.02 x 0.98) x 6.4
+  ForecastWish agreed;
+  agreed.spreads.judges = agreed.spreads.day = Decimal();
+  const Comparison two = compare(sheet.routine(), 0, {}, agreed);
+  EXPECT_EQ(two.options[0].spread, number("3.9"));
+  EXPECT_EQ(two.options[1].spread, number("0.896"));
+}
+
+TEST(Compare, TellsTheScatterOfAllElementsThatAreWeightedTogether) {
+  ForecastWish agreed;
+  agreed.spreads.judges = agreed.spreads.day = Decimal();
+  const ReadSheet sheet(
+      "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 throw\ndifficulty 2\nexpect 7\nslip 20%\n"
+      "element 2 throw\ndifficulty 2\nexpect 6\n",
+      pond());
+  // 65 as declared, (7 x 0.8 + 6 x 2) / 2.8 x 10 = 62.8571 with one base mark; sqrt(0.2 x 0.8) of what lies
+  // between.
+  EXPECT_EQ(compare(sheet.routine(), 0, {}, agreed).options[0].spread, number("0.8572"));
+  EXPECT_EQ(compare(sheet.routine(), 1, {}, agreed).options[0].spread, number("0.8572"));
+}
+
 TEST(Compare, LeavesTheOtherElementsAsTheWishSays) {
   const std::string text =
       replaced(shaky(), "expect 7\n", "expect 7\noption \"short\"\nparts hold\nexpect 9\n");
