@@ -1,0 +1,35 @@
+// What can be marked for practice: the lines of the panels in a season book.
+//
+//   BookTasks tasks(book);
+//   auto all = tasks.find({"tarn open"});        // every line of those panels, their marks hidden in them
+//   auto same = tasks.of(session);               // the lines of a session, with its marks in the same order
+#pragma once
+
+#include "engine/cli/kept_sheets.h"
+#include "engine/practice.h"
+#include "tables/store/practice_book.h"
+
+namespace landdrill::cli {
+
+class BookTasks {
+ public:
+  explicit BookTasks(const Book& book) : book_(book), kept_(book) {}
+
+  // Panels of the wish that can be scored with their edition; others are passed over.
+  Result<std::vector<PracticeTask>> find(BookWish wish);
+  // Empty where a panel can no longer be read: its task has no rule.
+  Result<std::vector<PracticeTask>> of(const PracticeSession& session);
+
+ private:
+  Result<const std::vector<PracticeTask>*> of_panel(std::int64_t panel);
+  Result<void> know_blocks();
+
+  const Book& book_;
+  KeptSheets kept_;
+  std::map<std::int64_t, KeptBlock> blocks_;  // every version
+  std::map<std::int64_t, std::vector<PracticeTask>> panels_;
+};
+
+std::vector<Practised> practised(const PracticeSession& session);
+
+}  // namespace landdrill::cli
