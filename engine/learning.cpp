@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <string_view>
 
 #include "engine/quantile.h"
 
@@ -39,58 +38,6 @@ LearnedBias of_all(const Gathered& all) {
   return bias;
 }
 
-std::string_view word_of(LearnedBias::Of of) {
-  switch (of) {
-    case LearnedBias::Of::all:
-      return "all";
-    case LearnedBias::Of::kind:
-      return "kind";
-    case LearnedBias::Of::family:
-      return "family";
-    case LearnedBias::Of::fault:
-      return "fault";
-  }
-  return "";
-}
-
-// "kind lift, fault splash"; empty for none.
-std::string seen_once(const std::vector<LearnedBias>& biases) {
-  std::string list;
-  for (const LearnedBias& bias : biases) {
-    if (bias.of == LearnedBias::Of::all || bias.lessons != 1) continue;
-    list += (list.empty() ? "" : ", ") + std::string(word_of(bias.of)) + " " + bias.code;
-  }
-  return list;
-}
-
-// Of lessons that are enough in number, what they still cannot tell.
-void add_warnings_of_groups(const Learned& learned, std::size_t kinds, std::vector<std::string>& warnings) {
-  if (learned.days == 1) {
-    warnings.push_back("all lessons are of one day: a strict or a kind panel that day would look the same");
-  }
-  if (kinds == 1) {
-    warnings.push_back("all lessons are of one kind: of other kinds nothing is known but this");
-  }
-  if (kinds > 1 && !learned.within) {
-    warnings.push_back("no kind has two lessons: every kind is drawn to the mean of all");
-  }
-  const std::string once = seen_once(learned.biases);
-  if (!once.empty()) warnings.push_back("one lesson only of " + once + ": too few to tell from chance");
-}
-
-std::vector<std::string> warnings_of(const Learned& learned, std::size_t kinds) {
-  const std::size_t lessons = learned.biases.front().lessons;
-  if (lessons == 0) return {"no lessons: no panel marked an element that had an expected mark by then"};
-  std::vector<std::string> warnings;
-  if (lessons < least_lessons) {
-    warnings.push_back(std::to_string(lessons) + (lessons == 1 ? " lesson" : " lessons") +
-                       " in all, fewer than " + std::to_string(least_lessons) +
-                       ": too few to learn from, expected marks are left as they are");
-  }
-  add_warnings_of_groups(learned, kinds, warnings);
-  return warnings;
-}
-
 }  // namespace
 
 void Learning::Sort::add(double bias, const std::set<std::string>& codes) {
@@ -110,7 +57,7 @@ void Learning::add(const Lesson& lesson) {
   kinds_.add(bias, {lesson.kind});
   families_.add(bias, {lesson.families.begin(), lesson.families.end()});
   faults_.add(bias, {lesson.faults.begin(), lesson.faults.end()});
-  days_.insert(lesson.date);
+  days_.add(bias, {lesson.date});
 }
 
 // A lesson in several groups must not make the spread look surer than the lessons are: it counts once in the
@@ -167,17 +114,31 @@ void Learning::add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned
 
 Learned Learning::of_kinds() const {
   Learned learned;
-  learned.days = days_.size();
+  learned.days = days_.groups.size();
   learned.biases.push_back(of_all(all_));
   add_biases(LearnedBias::Of::kind, kinds_, learned);
   return learned;
+}
+
+// How far marks of one day hang together, and what that does to a mean (Kish, Survey Sampling, 1965, 5.4).
+void Learning::add_days(Learned& learned) const {
+  const Spread spread = days_.spread();
+  if (!spread.within || days_.groups.size() < 2) return;
+  const double between = days_.drawn(spread).between;
+  learned.between_days = std::sqrt(between);
+  if (between == 0) return;
+  double squares = 0;
+  for (const auto& [date, day] : days_.groups) squares += static_cast<double>(day.count() * day.count());
+  const double in_a_day = squares / static_cast<double>(lessons());
+  learned.wider = std::sqrt(1 + (in_a_day - 1) * between / (between + spread.variance));
 }
 
 Learned Learning::of_everything() const {
   Learned learned = of_kinds();
   add_biases(LearnedBias::Of::family, families_, learned);
   add_biases(LearnedBias::Of::fault, faults_, learned);
-  learned.warnings = warnings_of(learned, kinds_.groups.size());
+  add_days(learned);
+  learned.warnings = warnings_of(learned);
   return learned;
 }
 

@@ -4,7 +4,7 @@
 //   learning.add(lesson);
 //   learning.of_kinds().biases       // all, and every kind
 //
-// Only learning.cpp and back_test.cpp include this.
+// Only learning*.cpp and back_test.cpp include this.
 #pragma once
 
 #include <map>
@@ -57,10 +57,13 @@ class Learning {
     DrawnTogether drawn(const Spread& spread) const;
   };
   static void add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned);
+  void add_days(Learned& learned) const;
 
   Gathered all_;
-  Sort kinds_, families_, faults_;
-  std::set<std::string> days_;
+  Sort kinds_, families_, faults_, days_;
 };
+
+// What the lessons are too few, or of too few days and kinds, to tell: whole sentences.
+std::vector<std::string> warnings_of(const Learned& learned);
 
 }  // namespace landdrill

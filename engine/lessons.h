@@ -6,8 +6,8 @@
 //   calibrated(season, kept[0])       // 7.31 instead of the expected 7.50: panels give hybrids 0.19 less
 //
 // Bias is the panel's mark (mean of the kept marks) less the coach's expected one, in marks. Statistics are
-// binary floating point and never go into a score. Lessons of one panel count as independent; a day's mood
-// that all its marks share shows only in the back-test, which counts days.
+// binary floating point and never go into a score. Intervals count lessons as independent; how far a day's
+// mood that all its marks share makes them too narrow is in `Learned::wider`, and the back-test counts days.
 #pragma once
 
 #include <optional>
@@ -56,7 +56,9 @@ struct Learned {
   std::size_t days = 0;             // that the lessons are of
   std::optional<double> within, between;  // standard deviation of lessons within a kind, of biases between
                                           // kinds; empty where lessons are too few to tell
-  std::vector<std::string> warnings;  // "3 lessons in all, fewer than 8: ..."
+  std::optional<double> between_days;     // standard deviation of what all marks of a day share; likewise
+  double wider = 1;                       // by how much that widens the intervals of plain means
+  std::vector<std::string> warnings;      // "3 lessons in all, fewer than 8: ..."
 };
 Learned learn(std::span<const Lesson> lessons);
 // With fewer lessons in all, expected marks are left as they are.

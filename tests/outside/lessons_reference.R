@@ -6,6 +6,7 @@
 # One line a fact, fields parted by commas, the last of numbers parted by blanks; `-` is a number that there is none of.
 #   case,lesson,date,kind,families,faults,expected given          families and faults parted by semicolons
 #   case,kinds,within between
+#   case,days,between wider
 #   case,<sort>,<code>,lessons bias spread low high towards shrunk low high
 #   case,back-test,tested days before after low high
 #
@@ -24,13 +25,14 @@ say <- function(...) cat(paste(..., sep = ","), "\n", sep = "")
 
 some_of <- function(codes, most) paste(sort(sample(codes, sample(0:most, 1))), collapse = ";")
 
-season <- function(seed, kinds, panels, elements, bias, spread, middle = 7.5) {
+season <- function(seed, kinds, panels, elements, bias, spread, middle = 7.5, mood = 0) {
   set.seed(seed)
   days <- sort(sample(seq(as.Date("2026-01-10"), by = 7, length.out = 3 * panels), panels, replace = TRUE))
   date <- rep(as.character(days), each = elements)
   kind <- sample(kinds, length(date), replace = TRUE, prob = rev(seq_along(kinds))^2)
   expected <- pmin(10, round((middle + rnorm(length(date))) * 4) / 4)
   given <- expected + bias[match(kind, kinds)] + rnorm(length(date), sd = spread)
+  if (mood > 0) given <- given + rnorm(panels, sd = mood)[match(date, unique(date))]
   data.frame(date, kind, families = replicate(length(date), some_of(c("spins", "holds", "thrusts"), 2)),
              faults = replicate(length(date), some_of(c("bent-knee", "splash", "travel", "low-height"), 2)),
              expected, given = pmax(0, pmin(10, round(given * 12) / 12)))[sample(length(date)), ]
@@ -100,6 +102,17 @@ say_sort <- function(case, sort, off, code, lesson = seq_along(off)) {
   }
 }
 
+# The mean squares of an analysis of variance by days, and Kish's design effect.
+say_days <- function(case, off, date) {
+  count <- table(date)
+  if (length(count) < 2 || length(off) == length(count)) return(say(case, "days", text_of(c(NA, 1))))
+  squares <- anova(lm(off ~ factor(date)))[["Mean Sq"]]
+  each <- (length(off) - sum(count^2) / length(off)) / (length(count) - 1)
+  tau2 <- max(0, (squares[1] - squares[2]) / each)
+  together <- tau2 / (tau2 + squares[2])
+  say(case, "days", text_of(c(sqrt(tau2), sqrt(1 + (sum(count^2) / length(off) - 1) * together))))
+}
+
 # ---- the back-test ----
 
 calibrated <- function(known, lessons) {
@@ -141,6 +154,7 @@ tell <- function(case, lessons) {
   say_sort(case, "family", families$off, families$code, families$lesson)
   faults <- by_code(lessons, "faults")
   say_sort(case, "fault", faults$off, faults$code, faults$lesson)
+  say_days(case, off, lessons$date)
   say_back_test(case, lessons)
 }
 
@@ -155,3 +169,4 @@ each_once <- season(7, kinds, 5, 1, rep(-0.2, 5), 0.4)
 each_once$kind <- kinds
 tell("each kind once", each_once)
 tell("one lesson", season(8, kinds[1], 1, 1, -0.3, 0.3))
+tell("moody days", season(9, kinds[1:3], 10, 8, c(-0.3, 0, 0.2), 0.3, mood = 0.4))

@@ -150,7 +150,9 @@ TEST(LessonsReference, BiasesAreWhatRSays) {
       ++compared;
     }
     expect_same({learned.within, learned.between}, season.told.at("kinds"), title + " kinds");
-    EXPECT_EQ(learned.biases.size() + 2, season.told.size()) << title;  // R's `kinds` and `back-test`
+    expect_same({learned.between_days, learned.wider}, season.told.at("days"), title + " days");
+    // R's `kinds`, `days` and `back-test` besides.
+    EXPECT_EQ(learned.biases.size() + 3, season.told.size()) << title;
   }
   EXPECT_GE(compared, 50u);
 }
@@ -165,7 +167,7 @@ TEST(LessonsReference, TheBackTestIsWhatRSays) {
     ++compared;
     tested += test.tested;
   }
-  EXPECT_EQ(compared, 8u);
+  EXPECT_EQ(compared, 9u);
   EXPECT_GE(tested, 400u);
 }
 

@@ -249,10 +249,27 @@ TEST(Learning, ListsAllThenKindsFamiliesFaultsWithMostLessonsFirst) {
 TEST(Learning, SaysWhenAllIsOfOneDay) {
   std::vector<Lesson> found;
   for (int i = 0; i < 9; ++i) found.push_back(lesson("hybrid", -0.5 + 0.1 * i));
-  EXPECT_TRUE(warns(learn(found), "of one day"));
+  EXPECT_TRUE(warns(learn(found), "are of one day"));
   EXPECT_EQ(learn(found).days, 1u);
   found.back().date = "2026-06-01";
-  EXPECT_FALSE(warns(learn(found), "of one day"));
+  EXPECT_FALSE(warns(learn(found), "are of one day"));
+}
+
+TEST(Learning, SaysHowMuchWiderIntervalsAreWhenMarksOfADayHangTogether) {
+  std::vector<Lesson> moody, steady;
+  for (int day = 1; day <= 4; ++day) {
+    for (int i = 0; i < 4; ++i) {
+      const std::string date = "2026-05-0" + std::to_string(day);
+      moody.push_back(lesson("hybrid", day % 2 == 0 ? 0.5 : -0.5, date));
+      steady.push_back(lesson("hybrid", i % 2 == 0 ? 0.5 : -0.5, date));
+    }
+  }
+  // All of a day the same: 16 lessons are worth no more than 4 days, half the root.
+  EXPECT_DOUBLE_EQ(learn(moody).wider, 2);
+  EXPECT_TRUE(warns(learn(moody), "hang together: read the intervals as 2.0 times as wide"));
+  EXPECT_DOUBLE_EQ(learn(steady).wider, 1);
+  EXPECT_EQ(*learn(steady).between_days, 0);
+  EXPECT_FALSE(warns(learn(steady), "hang together"));
 }
 
 TEST(Learning, CalibratesAKindThatWasNeverSeenByTheBiasOfAll) {
