@@ -7,14 +7,22 @@
 namespace landdrill {
 namespace {
 
-std::int64_t nearest_point(std::int64_t value, std::int64_t step) {
-  std::int64_t point = value / step, rest = value % step;
-  if (rest < 0) {
-    --point;
-    rest += step;
-  }
-  const bool up = rest > step - rest || (rest == step - rest && point % 2 != 0);
-  return up ? point + 1 : point;
+Int128 divided_down(Int128 a, Int128 b) {
+  return a / b - (a % b < 0 ? 1 : 0);
+}
+
+// Half-way to the even one.
+std::int64_t nearest_point(std::int64_t value, GridStep step) {
+  const Int128 twice = Int128{2} * value * step.parts + step.millionths,
+               two_steps = Int128{2} * step.millionths;
+  const Int128 point = divided_down(twice, two_steps);
+  const bool tie = point * two_steps == twice;
+  return static_cast<std::int64_t>(tie && point % 2 != 0 ? point - 1 : point);
+}
+
+std::int64_t move_of(std::int64_t value, std::int64_t point, GridStep step) {
+  const Int128 off = Int128{value} * step.parts - Int128{point} * step.millionths;
+  return static_cast<std::int64_t>(-divided_down(off < 0 ? off : -off, step.parts));
 }
 
 // Eight cases at a time: the sums then wait for arithmetic and not for memory.
@@ -48,12 +56,16 @@ std::vector<Eight> in_eights(const Gridded& number, const Chance* padded) {
 
 }  // namespace
 
-Gridded gridded(const Odds& odds, std::int64_t step) {
+Decimal value_at(std::int64_t point, GridStep step) {
+  const Int128 twice = Int128{2} * point * step.millionths + step.parts;
+  return Decimal::from_units(static_cast<std::int64_t>(divided_down(twice, Int128{2} * step.parts)));
+}
+
+Gridded gridded(const Odds& odds, GridStep step) {
   Gridded result;
   for (const Odds::Case& one : odds.cases()) {
     const std::int64_t point = nearest_point(one.value.units(), step);
-    const std::int64_t move = one.value.units() - point * step;
-    result.largest_move = std::max(result.largest_move, move < 0 ? -move : move);
+    result.largest_move = std::max(result.largest_move, move_of(one.value.units(), point, step));
     if (!result.cases.empty() && result.cases.back().point == point) {
       result.cases.back().chance += one.chance;
     } else {

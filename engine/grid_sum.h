@@ -1,9 +1,9 @@
 // Adding independent numbers on a grid of whole steps: dense chances, one number of few cases at a time.
 //
-//   GridSum sum = placed(gridded(lantern, 100));           // one chance for each 0.0001
-//   sum = plus(sum, gridded(undertow, 100));
+//   GridSum sum = placed(gridded(lantern, {100}));           // one chance for each 0.0001
+//   sum = plus(sum, gridded(undertow, {100}));
 //
-// Steps and moves are in millionths, as Decimal::units. For total_odds.h and weighted_odds.h.
+// Moves are in millionths, as Decimal::units. For total_odds.h and weighted_odds.h.
 #pragma once
 
 #include <cstdint>
@@ -13,6 +13,14 @@
 
 namespace landdrill {
 
+// From one point of the grid to the next: `millionths` / `parts`. {1'000'000, 240} is a 240th.
+struct GridStep {
+  std::int64_t millionths = 1;
+  std::int64_t parts = 1;
+};
+// The point's value, to a millionth.
+Decimal value_at(std::int64_t point, GridStep step);
+
 // A number of few cases, each moved to the nearest point of the grid (half-way to the even one, so that
 // moves up and down even out).
 struct Gridded {
@@ -20,12 +28,12 @@ struct Gridded {
     std::int64_t point = 0;
     Chance chance = 0;
   };
-  std::vector<Case> cases;  // rising, each point once
-  std::int64_t largest_move = 0;
+  std::vector<Case> cases;        // rising, each point once
+  std::int64_t largest_move = 0;  // rounded up
 
   std::int64_t span() const { return cases.back().point - cases.front().point; }
 };
-Gridded gridded(const Odds& odds, std::int64_t step);
+Gridded gridded(const Odds& odds, GridStep step);
 
 // The chance of every point from `first` on.
 struct GridSum {

@@ -6,8 +6,8 @@
 //
 // Every value is moved to the nearest point of the grid before numbers are added; the bound is the sum of the
 // largest moves. So the true chance of at least t lies between those of the grid for t + bound and t - bound.
-// The grid is the finest for which the work stays within the wish; often that is the decimals of the points,
-// and the bound is 0.
+// Within the work that is wished, the grid is the decimals of the points, and the bound is 0; or else the one
+// that moves them least: points that are multiples of 1/240 but for their rounding lie near such a grid.
 #pragma once
 
 #include <functional>
@@ -20,7 +20,7 @@ namespace landdrill {
 struct GridWish {
   // This grid, whatever the work, as long as a total has no more than `most_points` points.
   std::optional<Decimal> grid;
-  std::int64_t work = 60'000'000;  // multiplications at most, else a coarser grid
+  std::int64_t work = 250'000'000;  // multiplications, about; else a coarser grid
 };
 constexpr std::int64_t most_points = 50'000'000;
 
@@ -31,7 +31,7 @@ struct World {
 };
 struct TotalOdds {
   Odds odds;
-  Decimal grid;
+  Decimal grid;     // from point to point, to a millionth
   Decimal bound;    // in the values' unit
   Chance lost = 0;  // tails that were cut off: at most this chance in all
 };

@@ -107,6 +107,26 @@ TEST(TotalOdds, TakeACoarserGridWhenThereIsLessWork) {
     before = total.grid;
   }
 }
+// Multiples of a 240th, told to four places: as points of difficulties in twentieths and means of three are.
+TEST(TotalOdds, FindTheGridOnWhichThePointsLieButForTheirRounding) {
+  std::mt19937 random(7);
+  std::vector<Odds> some;
+  for (int i = 0; i < 6; ++i) {
+    std::vector<Odds::Case> cases;
+    for (int k = 0; k < 60; ++k) {
+      const Exact value = Exact(Decimal::whole(random() % 4800)) / Exact(number("240"));
+      cases.push_back({round(value, 4, Rounding::half_up), 1.0 / 60});
+    }
+    some.emplace_back(cases);
+  }
+  const World all = world(some);
+  const TotalOdds total = total_odds({&all, 1}, {std::nullopt, 6'000'000});
+  EXPECT_EQ(total.grid.text(), "0.004167");
+  EXPECT_LE(total.bound, number("0.00031"));  // six times half of the fourth place, and a millionth each
+  const TotalOdds finest = total_odds({&all, 1}, {number("0.0001"), 0});
+  const Decimal target = number("60.0021");  // between two points
+  EXPECT_NEAR(total.odds.at_least(target), finest.odds.at_least(target), 1e-13);
+}
 TEST(TotalOdds, CountWhatTheyCutOff) {
   const Odds rare({{number("0"), 1 - 1e-19}, {number("1"), 1e-19}});
   const World two{1, {&rare, &rare}};
