@@ -28,9 +28,9 @@ TEST(PublishedShrinkage, AgreesWithDerSimonianAndLairdOnNineLaboratories) {
   EXPECT_NEAR(std::sqrt(drawn.between), 0.5359, 1e-3);
 }
 
-// A second example, laboratories of the key comparison CCQM-K25 (PCB 28), printed to four places by R's
-// metafor and to seven by metRology, dsl, in the code of a consensus builder for measurements: tau^2 2.9289,
-// estimate 33.60043, standard error 0.7449979.
+// A second example, six laboratories of the key comparison CCQM-K25 (PCB 28): the comments of a public R
+// function DerSimonianLaird print what metafor says to four places and metRology's dsl to seven. Secondary:
+// the stored copy does not name its repository.
 TEST(PublishedShrinkage, AgreesWithTwoProgramsOnSixLaboratories) {
   const double means[] = {34.3, 32.9, 34.53, 32.42, 31.9, 35.8};
   const double errors[] = {1.03, 0.69, 0.83, 0.29, 0.4, 0.38};
