@@ -27,6 +27,7 @@ struct PlanWish {
   Decimal target;            // for target, in points
   std::size_t how_many = 6;  // the best, and the next five
   bool event_limits = true;  // quotas, families, time
+  bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
   // For quantile and target: after so many partial programmes it stops by itself, in each search; a thousand

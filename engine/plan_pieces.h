@@ -1,0 +1,28 @@
+// The odds that a plan adds up: of every choice on every day, and of what all programmes share.
+//
+//   Pieces pieces = pieces_of(inputs, obstacles);
+//   pieces.total({0, 1, 0}, {}).odds.quantile(0.25)    // of the programme of these choices
+//
+// The same model as forecast.h; spreads are those of the whole sheet, whatever is left out. Only plan*.cpp
+// include this.
+#pragma once
+
+#include "engine/plan_aims.h"
+
+namespace landdrill {
+
+struct Pieces {
+  Odds days;
+  std::vector<std::vector<std::vector<Odds>>> choices;  // [element][choice][day]
+  std::vector<std::vector<Odds>> shared;                // [piece][day, or only one]
+
+  const Odds& shared_on(std::size_t piece, std::size_t day) const {
+    return shared[piece][shared[piece].size() == 1 ? 0 : day];
+  }
+  // Of one choice for each element.
+  TotalOdds total(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
+};
+// Fills `obstacles` instead when there can be no forecast.
+Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles);
+
+}  // namespace landdrill
