@@ -15,8 +15,10 @@ namespace landdrill {
 
 // From one point of the grid to the next: `millionths` / `parts`. {1'000'000, 240} is a 240th.
 struct GridStep {
-  std::int64_t millionths = 1;
-  std::int64_t parts = 1;
+  GridStep(std::int64_t of_millionths, std::int64_t in_parts = 1)
+      : millionths(of_millionths), parts(in_parts) {}
+  std::int64_t millionths;
+  std::int64_t parts;
 };
 // The point's value, to a millionth.
 Decimal value_at(std::int64_t point, GridStep step);
