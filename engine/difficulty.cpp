@@ -14,7 +14,6 @@ FormulaInput::FamilySum& family_sum(FormulaInput& input, std::string_view family
 
 FormulaInput formula_input(const Option& option, const Kind& kind) {
   FormulaInput input;
-  input.families.reserve(option.parts.size());
   if (kind.base) input.base = kind.base->value();
   for (const PartUse& use : option.parts) {
     if (!use.part->value) continue;

@@ -19,7 +19,7 @@ std::optional<Mark> of_size(const FaultRule& fault, Size size) {
 }
 
 // The cap is for the fault on this element, in whatever sizes it was seen.
-Deduction deduct(const FaultUse& use, const std::vector<Deduction>& before) {
+Deduction deduct(const FaultUse& use, const ShortList<Deduction, 3>& before) {
   Mark taken = *of_size(*use.fault, use.size) * use.times;
   if (!use.fault->cap) return {use, taken, false};
   Mark left = *use.fault->cap;
@@ -101,11 +101,13 @@ ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Op
   if (marks.size() > 1 && wish.which == RunWish::Which::mean) return mean_of(std::move(marks), *rule);
   ExpectedMark expected;
   if (!marks.empty()) {
-    const RunMark& latest = latest_of(marks);
+    RunMark latest = latest_of(marks);
     expected.from = ExpectedMark::From::run;
     expected.mark = latest.mark;
     expected.base = latest.seen->base;
-    expected.runs = {latest};
+    marks.clear();
+    marks.push_back(std::move(latest));
+    expected.runs = std::move(marks);
   } else if (option.expect) {
     expected.from = ExpectedMark::From::sheet;
     expected.mark = option.expect;

@@ -28,7 +28,7 @@ struct Deduction {
 struct RunMark {
   const Run* run = nullptr;
   const RunElement* seen = nullptr;
-  std::vector<Deduction> deductions;
+  ShortList<Deduction, 3> deductions;
   Mark mark;  // the scale's top less the deductions, not below its bottom, in the panel's step
 };
 

@@ -23,15 +23,12 @@ bool outside(std::int64_t number, std::optional<int> least, std::optional<int> m
   return (least && number < *least) || (most && number > *most);
 }
 
-std::int64_t parts_of_family(const Option& option, std::string_view family) {
-  std::int64_t count = 0;
-  for (const PartUse& use : option.parts) {
-    if (use.part->family == family) count += use.times;
-  }
-  return count;
+bool holds_family(const Option& option, std::size_t family_row) {
+  return std::any_of(option.parts.begin(), option.parts.end(),
+                     [&](const PartUse& use) { return use.part->family_row == family_row; });
 }
 
-int sum_of(const std::vector<CountUse>& counts) {
+int sum_of(const CountUses& counts) {
   int sum = 0;
   for (const CountUse& use : counts) sum += use.counts;
   return sum;
@@ -49,13 +46,14 @@ int counts_of(const Routine& routine) {
 class Limits {
  public:
   Limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine)
-      : reading_(reading), sheet_(sheet), routine_(routine) {}
+      : reading_(reading), sheet_(sheet), routine_(routine), of_family_(reading.set.families.size()) {}
 
   void check() {
     check_elements();
     check_families_in_routine();
+    const std::size_t event = reading_.set.events.place(*routine_.event);
     for (const Quota& quota : reading_.set.quotas) {
-      if (quota.event == routine_.event->code) check_quota(quota);
+      if (quota.event_row == event) check_quota(quota);
     }
     check_time();
     check_swimmers();
@@ -89,52 +87,68 @@ class Limits {
       complain(piece, {Problem::part_count, plural(parts, "part") + " in " + with_article(kind.code),
                        range_of(kind.least_parts, kind.most_parts)});
     }
-    for (const Family& family : reading_.set.families) {
-      // With no more parts than the limit allows there is nothing to count.
-      if (!outside(parts, {}, family.most_in_element)) continue;
-      const std::int64_t count = parts_of_family(option, family.code);
-      if (!outside(count, {}, family.most_in_element)) continue;
-      complain(piece,
-               {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in one element",
-                range_of({}, family.most_in_element)});
-    }
+    check_families(option, piece);
     check_codes(option, kind, piece);
+  }
+
+  void count_families(const Option& option) {
+    for (const PartUse& use : option.parts) {
+      if (use.part->family_row != no_row) of_family_[use.part->family_row] += use.times;
+    }
+  }
+
+  // Most elements break no limit, and then their own parts are all that is looked at.
+  void check_families(const Option& option, std::string_view piece) {
+    const std::vector<Family>& families = reading_.set.families.all();
+    std::fill(of_family_.begin(), of_family_.end(), 0);
+    count_families(option);
+    const auto is_over = [&](std::size_t row) {
+      return outside(of_family_[row], {}, families[row].most_in_element);
+    };
+    const bool any_over = std::any_of(option.parts.begin(), option.parts.end(), [&](const PartUse& use) {
+      return use.part->family_row != no_row && is_over(use.part->family_row);
+    });
+    for (std::size_t row = 0; any_over && row < families.size(); ++row) {
+      if (!is_over(row)) continue;
+      complain(piece, {Problem::over_family_limit,
+                       plural(of_family_[row], "part") + " of " + families[row].code + " in one element",
+                       range_of({}, families[row].most_in_element)});
+    }
   }
 
   void check_codes(const Option& option, const Kind& kind, std::string_view piece) {
     if (!kind.most_same) return;
-    std::vector<const Part*> seen;
-    seen.reserve(option.parts.size());
-    for (const PartUse& use : option.parts) {
-      if (std::find(seen.begin(), seen.end(), use.part) != seen.end()) continue;
-      seen.push_back(use.part);
+    const PartUses& parts = option.parts;
+    for (auto use = parts.begin(); use != parts.end(); ++use) {
+      const auto is_it = [&](const PartUse& other) { return other.part == use->part; };
+      if (std::any_of(parts.begin(), use, is_it)) continue;
       int count = 0;
-      for (const PartUse& other : option.parts) count += other.part == use.part ? other.times : 0;
+      for (const PartUse& other : parts) count += is_it(other) ? other.times : 0;
       if (count <= *kind.most_same) continue;
       complain(piece,
-               {Problem::over_code_limit, use.part->code + " " + plural(count, "time") + " in one element",
+               {Problem::over_code_limit, use->part->code + " " + plural(count, "time") + " in one element",
                 range_of({}, kind.most_same)});
     }
   }
 
   void check_families_in_routine() {
-    for (const Family& family : reading_.set.families) {
-      if (!family.most_in_routine) continue;
-      std::int64_t count = 0;
-      for (const Element& element : routine_.elements)
-        count += parts_of_family(element.options.front(), family.code);
-      if (!outside(count, {}, family.most_in_routine)) continue;
+    const std::vector<Family>& families = reading_.set.families.all();
+    std::fill(of_family_.begin(), of_family_.end(), 0);
+    for (const Element& element : routine_.elements) count_families(element.options.front());
+    for (std::size_t row = 0; row < families.size(); ++row) {
+      if (!outside(of_family_[row], {}, families[row].most_in_routine)) continue;
       complain(sheet_.routine.head.title.text,
-               {Problem::over_family_limit, plural(count, "part") + " of " + family.code + " in the routine",
-                range_of({}, family.most_in_routine)});
+               {Problem::over_family_limit,
+                plural(of_family_[row], "part") + " of " + families[row].code + " in the routine",
+                range_of({}, families[row].most_in_routine)});
     }
   }
 
   void check_quota(const Quota& quota) {
     int count = 0;
     for (const Element& element : routine_.elements) {
-      const bool kind = quota.kind.empty() || element.kind->code == quota.kind;
-      const bool family = quota.family.empty() || parts_of_family(element.options.front(), quota.family) > 0;
+      const bool kind = quota.kind.empty() || reading_.set.kinds.place(*element.kind) == quota.kind_row;
+      const bool family = quota.family.empty() || holds_family(element.options.front(), quota.family_row);
       if (kind && family) ++count;
     }
     if (!outside(count, quota.least, quota.most)) return;
@@ -172,6 +186,7 @@ class Limits {
   Reading& reading_;
   const ast::Sheet& sheet_;
   const Routine& routine_;
+  std::vector<std::int64_t> of_family_;  // parts of each family of the set, in one element or in all
 };
 
 }  // namespace

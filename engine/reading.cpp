@@ -28,13 +28,6 @@ std::string all_of(const std::vector<std::string_view>& known, std::string_view 
   return list;
 }
 
-std::optional<int> whole_number(const ast::Number& typed, int least, int most) {
-  const std::optional<Decimal> value = Decimal::parse(typed.text);
-  if (!value || value->places_used() != 0) return std::nullopt;
-  if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
-  return static_cast<int>(value->units() / Decimal::one);
-}
-
 // A number that is none is too long on one side of its point.
 std::string bound_of(std::string_view typed) {
   const std::size_t point = std::min(typed.find_first_of(".,"), typed.size());
@@ -89,6 +82,24 @@ std::optional<Decimal> Reading::number(const Source& source, const ast::Number& 
     complain(source, typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
   }
   return value;
+}
+
+// "128", and "128.0" as well.
+std::optional<int> Reading::whole_number(const ast::Number& typed, int least, int most) {
+  int number = 0;
+  bool digits = !typed.text.empty() && typed.text.size() < 10;
+  for (std::size_t i = 0; digits && i < typed.text.size(); ++i) {
+    digits = '0' <= typed.text[i] && typed.text[i] <= '9';
+    number = 10 * number + (typed.text[i] - '0');
+  }
+  if (!digits) {
+    const std::optional<Decimal> value = Decimal::parse(typed.text);
+    if (!value || value->places_used() != 0) return std::nullopt;
+    if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
+    number = static_cast<int>(value->units() / Decimal::one);
+  }
+  if (number < least || number > most) return std::nullopt;
+  return number;
 }
 
 std::optional<int> Reading::whole(const Source& source, const ast::Number& typed, std::string_view what,

@@ -28,6 +28,8 @@ class Reading {
   std::optional<Decimal> number(const Source& source, const ast::Number& typed, std::string_view what);
   std::optional<int> whole(const Source& source, const ast::Number& typed, std::string_view what, int least,
                            int most);
+  // The same without a complaint.
+  static std::optional<int> whole_number(const ast::Number& typed, int least, int most);
   // In the rule's range; on its step when `on_step`.
   std::optional<Mark> mark(const Source& source, const ast::Number& typed, const PanelRule& rule,
                            bool on_step);

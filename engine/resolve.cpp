@@ -35,6 +35,7 @@ class RoutineReading {
  private:
   void read_header();
   void read_event(const ast::EventLine& line);
+  const PanelRule* panel_of(const Kind& kind) const;
   void read_element(const ast::Element& element);
   void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
@@ -42,7 +43,7 @@ class RoutineReading {
   Option read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head);
   bool read_parts(const ast::PartsLine& line, const Element& element, Option& option);
   bool can_be_swum(int counts, std::string_view piece);
-  std::vector<CountUse> read_counts(const std::optional<ast::CountsLine>& line);
+  CountUses read_counts(const std::optional<ast::CountsLine>& line);
   void read_expect(const ast::ExpectLine& line, const Element& element, Option& option);
   void read_slip(const ast::SlipLine& line, Option& option);
   void read_stated(const ast::DifficultyLine& line, Option& option);
@@ -53,7 +54,8 @@ class RoutineReading {
   const ast::Sheet& sheet_;
   const Source& source_;
   Routine routine_;
-  int counts_ = 0;  // so far, in all elements, options and passages
+  std::vector<const PanelRule*> element_rules_;  // of the event, for single elements
+  int counts_ = 0;                               // so far, in all elements, options and passages
 };
 
 void RoutineReading::read_header() {
@@ -84,10 +86,23 @@ void RoutineReading::read_header() {
 void RoutineReading::read_event(const ast::EventLine& line) {
   routine_.event = reading_.row(source_, line.event, reading_.set.events, Problem::unknown_event, "event");
   if (routine_.event == nullptr) return;
+  const std::size_t event = reading_.set.events.place(*routine_.event);
   for (const PanelRule& rule : reading_.set.panels) {
-    if (rule.event != routine_.event->code || rule.weight) continue;
-    reading_.gap(source_, line.event.text, {"panels", rule.from.key, "weight"});
+    if (rule.event_row != event) continue;
+    (rule.per_element ? element_rules_ : routine_.aspects).push_back(&rule);
+    if (!rule.weight) reading_.gap(source_, line.event.text, {"panels", rule.from.key, "weight"});
   }
+}
+
+// The rule for this kind, else the one for every kind.
+const PanelRule* RoutineReading::panel_of(const Kind& kind) const {
+  const std::size_t kind_row = reading_.set.kinds.place(kind);
+  const PanelRule* for_every_kind = nullptr;
+  for (const PanelRule* rule : element_rules_) {
+    if (rule->kind_row == kind_row) return rule;
+    if (rule->kind.empty() && for_every_kind == nullptr) for_every_kind = rule;
+  }
+  return for_every_kind;
 }
 
 void RoutineReading::read_element(const ast::Element& typed) {
@@ -99,8 +114,7 @@ void RoutineReading::read_element(const ast::Element& typed) {
   element.kind =
       reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
   if (element.kind == nullptr) return leave_out(typed, element.number);
-  if (routine_.event != nullptr)
-    element.panel = reading_.set.element_panel(routine_.event->code, element.kind->code);
+  element.panel = panel_of(*element.kind);
   read_wishes(reading_, source_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
@@ -169,8 +183,9 @@ bool RoutineReading::read_parts(const ast::PartsLine& line, const Element& eleme
 
 void RoutineReading::check_family(const Source& source, const ast::Name& code, const Part& part,
                                   const Kind& kind) {
-  const Family* family = reading_.set.families.find(part.family);
-  if (family == nullptr || family->kinds.empty()) return;
+  if (part.family_row == no_row) return;
+  const Family* family = &reading_.set.families.all()[part.family_row];
+  if (family->kinds.empty()) return;
   if (std::find(family->kinds.begin(), family->kinds.end(), kind.code) != family->kinds.end()) return;
   reading_.complain(
       source, code.text,
@@ -179,8 +194,8 @@ void RoutineReading::check_family(const Source& source, const ast::Name& code, c
        "a part that may stand in " + with_article(kind.code)});
 }
 
-std::vector<CountUse> RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
-  std::vector<CountUse> uses;
+CountUses RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
+  CountUses uses;
   if (!line) return uses;
   uses.reserve(line->counts.size());
   for (const ast::Count& typed : line->counts) {
@@ -256,15 +271,14 @@ void RoutineReading::work_out_difficulty(Option& option, const Element& element,
 
 void RoutineReading::read_impression(const ast::ExpectedAspect& typed) {
   if (routine_.event == nullptr) return;
-  const std::vector<const PanelRule*> rules = reading_.set.routine_panels(routine_.event->code);
-  for (const PanelRule* rule : rules) {
+  for (const PanelRule* rule : routine_.aspects) {
     if (rule->aspect != typed.aspect.text) continue;
     const std::optional<Mark> mark = reading_.mark(source_, typed.mark, *rule, false);
     if (mark) routine_.impressions.push_back({rule, *mark});
     return;
   }
   std::vector<std::string_view> known;
-  for (const PanelRule* rule : rules) known.push_back(rule->aspect);
+  for (const PanelRule* rule : routine_.aspects) known.push_back(rule->aspect);
   reading_.unknown(source_, typed.aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
                    routine_.event->code);
 }

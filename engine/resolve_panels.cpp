@@ -33,11 +33,11 @@ std::string numbers_of(const Routine& routine) {
 // The index of the element that `typed` names, or a complaint.
 std::optional<std::size_t> element_at(Reading& reading, const Source& source, const ast::Number& typed,
                                       const Routine& routine) {
-  const std::optional<Decimal> number = Decimal::parse(typed.text);
+  const std::optional<int> number = Reading::whole_number(typed, 0, 1000);
   for (std::size_t i = 0; number && i < routine.elements.size(); ++i) {
-    if (Decimal::whole(routine.elements[i].number) == *number) return i;
+    if (routine.elements[i].number == *number) return i;
   }
-  const auto is_it = [&](int left_out) { return number && Decimal::whole(left_out) == *number; };
+  const auto is_it = [&](int left_out) { return left_out == number; };
   if (std::any_of(reading.left_out.begin(), reading.left_out.end(), is_it)) return std::nullopt;
   reading.complain(source, typed.text,
                    {Problem::unknown_element, "element " + std::string(typed.text),
@@ -84,7 +84,7 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 }
 
 template <class Use, class Row>
-std::vector<Use> counted(Reading& reading, const Source& source, const std::vector<ast::Counted>& typed,
+std::vector<Use> counted(Reading& reading, const Source& source, const ast::CountedList& typed,
                          const Rows<Row>& rows, Problem problem, std::string_view what,
                          std::string_view table) {
   std::vector<Use> uses;
@@ -140,7 +140,7 @@ constexpr std::array<std::string_view, 3> size_words = {"small", "medium", "larg
 
 void read_lost(Reading& reading, const Source& source, const ast::Name& lost, const Element& element,
                RunElement& seen) {
-  const std::vector<PartUse>& parts = element.options.front().parts;
+  const PartUses& parts = element.options.front().parts;
   std::vector<std::string_view> known;
   for (const PartUse& use : parts) known.push_back(use.part->code);
   if (std::find(known.begin(), known.end(), lost.text) == known.end()) {
@@ -173,11 +173,11 @@ void read_fault(Reading& reading, const Source& source, const ast::Fault& typed,
 
 const PanelRule* aspect_rule(Reading& reading, const Source& source, const ast::Name& aspect,
                              const Routine& routine) {
-  std::vector<std::string_view> known;
-  for (const PanelRule* rule : reading.set.routine_panels(routine.event->code)) {
+  for (const PanelRule* rule : routine.aspects) {
     if (rule->aspect == aspect.text) return rule;
-    known.push_back(rule->aspect);
   }
+  std::vector<std::string_view> known;
+  for (const PanelRule* rule : routine.aspects) known.push_back(rule->aspect);
   reading.unknown(source, aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
                   routine.event->code);
   return nullptr;
@@ -217,7 +217,7 @@ bool enough_judges(Reading& reading, const Source& source, std::string_view piec
 
 // The marks of one panel line, or nothing when any of them is in error.
 std::optional<JudgeMarks> judge_marks(Reading& reading, const Source& source, std::string_view piece,
-                                      const std::vector<ast::JudgeMark>& typed, const PanelRule& rule) {
+                                      const ast::JudgeMarks& typed, const PanelRule& rule) {
   JudgeMarks marks;
   marks.reserve(typed.size());
   bool good = right_number_of_judges(reading, source, piece, typed.size(), rule);

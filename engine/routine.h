@@ -9,6 +9,7 @@
 #include <string_view>
 #include <vector>
 
+#include "grammar/short_list.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -18,6 +19,7 @@ struct PartUse {
   const Part* part = nullptr;
   int times = 1;
 };
+using PartUses = ShortList<PartUse, 6>;
 
 // Counts of choreography in one place: one count is one beat of the music.
 struct CountUse {
@@ -25,13 +27,14 @@ struct CountUse {
   std::string_view where;
   bool under = false;  // time under water
 };
+using CountUses = ShortList<CountUse, 2>;
 
 // One way to swim an element: the first of an element is the one as written, with an empty title.
 struct Option {
   std::string_view title;
-  std::vector<PartUse> parts;
+  PartUses parts;
   std::optional<Difficulty> stated;  // `difficulty 2.35`: by hand, instead of the formula
-  std::vector<CountUse> counts;
+  CountUses counts;
   std::optional<Mark> expect;
   std::optional<Decimal> slip;         // per cent: the coach's chance of the base mark
   std::optional<Difficulty> declared;  // by hand or by the formula, as resolve.h worked it out
@@ -50,7 +53,7 @@ struct Element {
 
 struct Passage {
   std::string_view title;
-  std::vector<CountUse> counts;
+  CountUses counts;
 };
 
 // The order of the routine: an element by its index, or a passage by its index.
@@ -80,7 +83,7 @@ struct RunElement {
   std::size_t element = 0;  // index
   bool base = false;        // said so, or a part was lost
   std::vector<std::string_view> lost;
-  std::vector<FaultUse> faults;
+  ShortList<FaultUse, 3> faults;
 };
 struct AspectMark {
   const PanelRule* rule = nullptr;
@@ -117,7 +120,7 @@ struct Run {
 };
 
 // The marks of a panel, judge by judge; empty for a judge who is missing.
-using JudgeMarks = std::vector<std::optional<Mark>>;
+using JudgeMarks = ShortList<std::optional<Mark>, 7>;
 
 struct RecordedElement {
   std::size_t element = 0;  // index
@@ -141,7 +144,8 @@ struct Routine {
   std::string_view title;
   const ValueSet* set = nullptr;
   const Event* event = nullptr;
-  std::optional<Decimal> tempo;  // beats a minute
+  std::vector<const PanelRule*> aspects;  // the rules of the event that are marked once per routine
+  std::optional<Decimal> tempo;           // beats a minute
   std::optional<int> swimmers;
   std::vector<Element> elements;
   std::vector<Passage> passages;

@@ -55,6 +55,7 @@ void note_weighted(Score& score, const PanelRule* rule) {
 // The elements' part of the score. False when a mark is missing.
 bool add_elements(const Routine& routine, const Showing& showing, Score& score) {
   bool complete = true;
+  score.elements.reserve(showing.elements.size());
   for (std::size_t i = 0; i < showing.elements.size(); ++i) {
     const ShownElement& shown = showing.elements[i];
     const PanelRule* rule = routine.elements[i].panel;
@@ -80,6 +81,7 @@ bool add_elements(const Routine& routine, const Showing& showing, Score& score) 
 
 bool add_aspects(const Showing& showing, Score& score) {
   bool complete = true;
+  score.aspects.reserve(showing.aspects.size());
   for (const ShownAspect& aspect : showing.aspects) {
     std::optional<Points> points;
     if (aspect.marks) points = plain_points(*aspect.rule, *aspect.marks);
@@ -101,6 +103,8 @@ const Option& chosen(const Routine& routine, std::size_t element, const Wish& wi
 
 Showing expected(const Routine& routine, const Wish& wish) {
   Showing showing;
+  showing.elements.reserve(routine.elements.size());
+  showing.aspects.reserve(routine.aspects.size());
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const Element& element = routine.elements[i];
     const Option& option = chosen(routine, i, wish);
@@ -112,7 +116,7 @@ Showing expected(const Routine& routine, const Wish& wish) {
     }
     showing.elements.push_back(shown);
   }
-  for (const PanelRule* rule : routine.set->routine_panels(routine.event->code)) {
+  for (const PanelRule* rule : routine.aspects) {
     showing.aspects.push_back({rule, expected_aspect(routine, *rule, wish.runs)});
   }
   if (const Run* run = run_with_sync(routine, wish.runs)) showing.sync = run->sync;
@@ -122,6 +126,8 @@ Showing expected(const Routine& routine, const Wish& wish) {
 
 Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish& wish) {
   Showing showing;
+  showing.elements.reserve(routine.elements.size());
+  showing.aspects.reserve(routine.aspects.size());
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     showing.elements.push_back(shown_as_declared(chosen(routine, i, wish)));
   }
@@ -130,7 +136,7 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
     if (seen.base) credit_base(shown, *routine.elements[seen.element].kind);
     shown.marks = keep(*routine.elements[seen.element].panel, seen.marks);
   }
-  for (const PanelRule* rule : routine.set->routine_panels(routine.event->code)) {
+  for (const PanelRule* rule : routine.aspects) {
     ShownAspect aspect{rule, std::nullopt};
     for (const RecordedAspect& seen : panel.aspects) {
       if (seen.rule == rule) aspect.marks = keep(*rule, seen.marks);
@@ -144,8 +150,9 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
 
 int places_of(const Routine& routine) {
   int places = 0;
+  const std::size_t event = routine.set->events.place(*routine.event);
   for (const PanelRule& rule : routine.set->panels) {
-    if (rule.event == routine.event->code) places = std::max(places, rule.places);
+    if (rule.event_row == event) places = std::max(places, rule.places);
   }
   return places;
 }

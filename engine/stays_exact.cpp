@@ -38,8 +38,9 @@ bool has_large_numbers(const Routine& routine) {
       if (is_large(option)) return true;
     }
   }
+  const std::size_t event = routine.set->events.place(*routine.event);
   for (const PanelRule& rule : routine.set->panels) {
-    if (rule.event == routine.event->code && is_large(rule)) return true;
+    if (rule.event_row == event && is_large(rule)) return true;
   }
   return std::any_of(routine.runs.begin(), routine.runs.end(),
                      [](const Run& run) { return has_large_points(run); }) ||

@@ -43,7 +43,7 @@ Timing timing(const Routine& routine, const Wish& wish) {
   for (std::size_t i = 0; i < routine.order.size(); ++i) {
     const Item item = routine.order[i];
     ItemTime time{item, 0, 0, {}, {}};
-    const std::vector<CountUse>& counts =
+    const CountUses& counts =
         item.is_element ? chosen(routine, item.index, wish).counts : routine.passages[item.index].counts;
     for (const CountUse& use : counts) {
       time.counts += use.counts;

@@ -12,6 +12,8 @@
 #include <variant>
 #include <vector>
 
+#include "grammar/short_list.h"
+
 namespace landdrill::ast {
 
 // Digits as typed: "7.25", "7,25", "128". Two numbers are equal when they read the same with a point.
@@ -80,6 +82,10 @@ struct Fault {
 // One judge: a mark, or `-` for a judge who is missing.
 using JudgeMark = std::optional<Number>;
 
+// As long as they usually are.
+using CountedList = ShortList<Counted, 4>;
+using JudgeMarks = ShortList<JudgeMark, 7>;
+
 // ---- the statements, one a line ----
 struct RoutineLine {
   Name title;
@@ -112,11 +118,11 @@ struct OptionLine {
   bool operator==(const OptionLine&) const = default;
 };
 struct PartsLine {
-  std::vector<Counted> parts;
+  CountedList parts;
   bool operator==(const PartsLine&) const = default;
 };
 struct CountsLine {
-  std::vector<Count> counts;
+  ShortList<Count, 2> counts;
   bool operator==(const CountsLine&) const = default;
 };
 struct DifficultyLine {
@@ -136,7 +142,7 @@ struct PassageLine {
   bool operator==(const PassageLine&) const = default;
 };
 struct ImpressionLine {
-  std::vector<ExpectedAspect> marks;
+  ShortList<ExpectedAspect, 4> marks;
   bool operator==(const ImpressionLine&) const = default;
 };
 struct RunLine {
@@ -153,29 +159,29 @@ struct PanelLine {
 struct FaultsLine {
   Number element;
   bool base = false;
-  std::vector<Fault> faults;
+  ShortList<Fault, 2> faults;
   bool operator==(const FaultsLine&) const = default;
 };
 // `element 2 base: 6.75 7.00 - 7.00 6.75`
 struct ElementMarksLine {
   Number element;
   bool base = false;
-  std::vector<JudgeMark> marks;
+  JudgeMarks marks;
   bool operator==(const ElementMarksLine&) const = default;
 };
 // `choreography: 7.50 7.75 7.50 7.25 7.50`; in a run, one mark.
 struct AspectMarksLine {
   Name aspect;
-  std::vector<JudgeMark> marks;
+  JudgeMarks marks;
   bool operator==(const AspectMarksLine&) const = default;
 };
 // `sync: small x3, clear x1`; an empty list means `none`.
 struct SyncLine {
-  std::vector<Counted> errors;
+  CountedList errors;
   bool operator==(const SyncLine&) const = default;
 };
 struct PenaltyLine {
-  std::vector<Counted> penalties;
+  CountedList penalties;
   bool operator==(const PenaltyLine&) const = default;
 };
 struct ResultLine {

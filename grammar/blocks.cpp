@@ -1,6 +1,7 @@
 #include "grammar/blocks.h"
 
 #include "grammar/builder.h"
+#include "grammar/parse.h"
 
 namespace landdrill {
 namespace ast {
@@ -86,6 +87,17 @@ void Builder::start_passage() {
 void assemble(const Source& source, ast::Lines&& lines, Assembled& so_far) {
   ast::Builder builder(source, so_far);
   for (ast::Line& line : lines) builder.add(line);
+}
+
+void parse_and_assemble(const Source& source, Diagnostics& of_lines, Assembled& so_far) {
+  struct ToBlocks : LineTaker {
+    explicit ToBlocks(ast::Builder& to) : builder(to) {}
+    void take(ast::Line& line) override { builder.add(line); }
+    ast::Builder& builder;
+  };
+  ast::Builder builder(source, so_far);
+  ToBlocks lines(builder);
+  parse(source, lines, of_lines);
 }
 
 void assemble(const Source& source, const ast::Lines& lines, Assembled& so_far) {

@@ -101,5 +101,7 @@ struct Assembled {
 void assemble(const Source& source, const ast::Lines& lines, Assembled& so_far);
 // The same, and takes the statements out of `lines`.
 void assemble(const Source& source, ast::Lines&& lines, Assembled& so_far);
+// The same from the text, line by line, for who wants no lines: parse.h says what `of_lines` is told.
+void parse_and_assemble(const Source& source, Diagnostics& of_lines, Assembled& so_far);
 
 }  // namespace landdrill

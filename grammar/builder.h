@@ -97,9 +97,16 @@ class Builder {
   void start_element(Element& element);
   void start_variant(Variant& variant);
   void start_passage();
+  // The first of a list makes room for as many as there usually are.
+  template <class List, class Line>
+  static void add(List& list, Line& line) {
+    if (list.empty()) list.reserve(8);
+    list.push_back(std::move(line));
+  }
   template <class Kind>
   Kind& new_item() {
-    return std::get<Kind>(sheet_->routine.items.emplace_back(Kind{}));
+    if (sheet_->routine.items.empty()) sheet_->routine.items.reserve(8);
+    return std::get<Kind>(sheet_->routine.items.emplace_back(std::in_place_type<Kind>));
   }
 
   // ---- complaints ----
@@ -108,8 +115,9 @@ class Builder {
   // Says it once: the lines below a misplaced one are mostly misplaced with it.
   void misplaced(std::string_view expected, std::string hint, std::string_view what = {});
   static bool is_header(std::string_view word);
-  bool once(Once& seen, Once::Key key);
-  bool once(Once& seen, Once::Key key, std::string_view piece);
+  // `piece`: what is complained of the second time; without one, the word that begins the line.
+  bool once(Once& seen, Once::Key key, std::string_view piece = {});
+  void complain_of_repeat(Once::Key key, std::string_view piece, std::string_view first);
   Complaint repeated(Once::Key key, std::string_view piece, std::string_view first) const;
   std::string_view once_in() const;
   bool wants_more();

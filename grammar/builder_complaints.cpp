@@ -59,16 +59,15 @@ bool Builder::is_header(std::string_view word) {
          found == Word::spread || found == Word::day || found == Word::limit;
 }
 
-bool Builder::once(Once& seen, Once::Key key) {
-  return once(seen, key, first_word());
+bool Builder::once(Once& seen, Once::Key key, std::string_view piece) {
+  const std::string_view* first = seen.first(key, piece.empty() ? line_ : piece);
+  if (first != nullptr) complain_of_repeat(key, piece.empty() ? first_word() : piece, *first);
+  return first == nullptr;
 }
 
-bool Builder::once(Once& seen, Once::Key key, std::string_view piece) {
-  const std::string_view* first = seen.first(key, piece);
-  if (first == nullptr) return true;
+void Builder::complain_of_repeat(Once::Key key, std::string_view piece, std::string_view first) {
   mark_incomplete();
-  if (!forgiving_ && wants_more()) complain(piece, repeated(key, piece, *first));
-  return false;
+  if (!forgiving_ && wants_more()) complain(piece, repeated(key, piece, first));
 }
 
 Complaint Builder::repeated(Once::Key key, std::string_view piece, std::string_view first) const {

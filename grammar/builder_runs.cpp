@@ -34,13 +34,13 @@ bool Builder::may_start(const Date& date) {
 void Builder::put(FaultsLine& line) {
   if (place_ != Place::run) return misplaced("them in a run", faults_hint(), "faults");
   if (once(in_block_, {Said::element, without_zeros(line.element.text)}, line.element.text))
-    run_->elements.push_back(std::move(line));
+    add(run_->elements, line);
 }
 
 void Builder::put(ElementMarksLine& line) {
   if (place_ != Place::panel) return misplaced("them in a panel", marks_hint(), "marks");
   if (once(in_block_, {Said::element, without_zeros(line.element.text)}, line.element.text))
-    panel_->elements.push_back(std::move(line));
+    add(panel_->elements, line);
 }
 
 std::string Builder::faults_hint() const {

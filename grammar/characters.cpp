@@ -133,7 +133,7 @@ const char* times_sign_end(const char* first, const char* last) {
 }
 
 const char* missing_end(const char* first, const char* last) {
-  if (first == last) return first;
+  if (first == last || (*first != '-' && kind(*first) != beyond_ascii)) return first;
   const char* end = *first == '-' ? first + 1 : first + one_of(dashes, first, last);
   if (end == first || end == last) return end;
   const bool stands_alone = kind(*end) == blank || *end == ',' || *end == ';' || *end == '#' ||

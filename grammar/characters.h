@@ -62,6 +62,7 @@ inline const char* code_end(const char* first, const char* last) {
   unsigned char seen = 0;
   while (at != last && (kind(*at) & (letter | digit | sign)) != 0) seen |= kind(*at++);
   const bool ascii_only = at == last || kind(*at) != beyond_ascii;
+  if (ascii_only && seen == 0) return first;
   if (!ascii_only || (seen & (letter | digit)) == 0) return wide_code_end(first, at, last);
   return at != last && *at == '+' ? at + 1 : at;
 }

@@ -37,11 +37,18 @@ struct Failure {
   // Of the places where something was expected, the farthest counts; a mistake there outweighs the rest.
   void expect(const char* at, const char* what) {
     if (where != nullptr && at < where) return;
-    if (at != where) *this = Failure{at};
+    if (at != where) start_again(at);
     if (mistake != Mistake::none || count == expected.size()) return;
     for (std::size_t i = 0; i < count; ++i)
       if (expected[i] == what) return;
     expected[count++] = what;
+  }
+  // What was expected elsewhere is only no longer counted: this happens several times in every line.
+  void start_again(const char* at) {
+    where = at;
+    to = nullptr;
+    mistake = Mistake::none;
+    count = 0;
   }
   void mistaken(const char* at, const char* end, Mistake what) {
     if (where == nullptr || at >= where) *this = Failure{at, end, what};

@@ -8,8 +8,8 @@
 #include <functional>
 #include <string_view>
 #include <unordered_map>
-#include <utility>
-#include <vector>
+
+#include "grammar/short_list.h"
 
 namespace landdrill {
 
@@ -44,24 +44,29 @@ class Once {
   struct Key {
     Said what;
     std::string_view which = {};
-    bool operator==(const Key&) const = default;
+    // Most are told apart by their first letter.
+    bool operator==(const Key& other) const {
+      if (what != other.what || which.size() != other.which.size()) return false;
+      return which.empty() || (which.front() == other.which.front() && which == other.which);
+    }
   };
 
   // The piece that said it first, or nullptr, and then `piece` is the first.
   const std::string_view* first(Key key, std::string_view piece) {
     if (many_.empty() && few_.size() < 32) {
-      for (const auto& [said, where] : few_)
-        if (said == key) return &where;
+      for (const Saying& one : few_)
+        if (one.key == key) return &one.where;
       few_.emplace_back(key, piece);
       return nullptr;
     }
-    if (many_.empty()) many_.insert(few_.begin(), few_.end());
+    if (many_.empty())
+      for (const Saying& one : few_) many_.try_emplace(one.key, one.where);
     const auto [at, is_new] = many_.try_emplace(key, piece);
     return is_new ? nullptr : &at->second;
   }
   void clear() {
     few_.clear();
-    many_.clear();
+    if (!many_.empty()) many_.clear();
   }
 
  private:
@@ -71,7 +76,11 @@ class Once {
     }
   };
   // A usual block says few things, and looking through them is faster than hashing.
-  std::vector<std::pair<Key, std::string_view>> few_;
+  struct Saying {
+    Key key;
+    std::string_view where;
+  };
+  ShortList<Saying, 12> few_;
   std::unordered_map<Key, std::string_view, Hash> many_;
 };
 

@@ -215,10 +215,9 @@ bool read(Reading& line, const Parser& parser, Value& value) {
   return true;
 }
 
-template <class Parser, class Item>
-bool read_list(Reading& line, const Parser& parser, std::vector<Item>& items) {
+template <class Parser, class Items>
+bool read_list(Reading& line, const Parser& parser, Items& items) {
   const Iterator start = line.at;
-  items.reserve(sizeof(Item) > 64 ? 2 : 6);
   if (!read(line, parser, items)) return false;
   if (items.size() <= most_items) return true;
   line.failure = Failure{start, line.at, Mistake::long_list};
@@ -247,7 +246,7 @@ bool read_element(Reading& line, ast::Statement& statement) {
 
 // `sync` and `penalty`: none, or a list.
 template <class Parser>
-bool read_counted(Reading& line, const Parser& parser, std::vector<ast::Counted>& items) {
+bool read_counted(Reading& line, const Parser& parser, ast::CountedList& items) {
   return read(line, no_sync_line, x3::unused) || read_list(line, parser, items);
 }
 
@@ -327,7 +326,6 @@ bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
 
 bool read_aspect(Reading& line, ast::Statement& statement) {
   auto& aspect = statement.emplace<ast::AspectMarksLine>();
-  aspect.marks.reserve(8);
   return read(line, aspect_line, aspect);
 }
 

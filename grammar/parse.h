@@ -23,4 +23,17 @@ struct Parsed {
 // The lines point into `source.text`.
 Parsed parse(const Source& source);
 
+// Takes the lines of a text one by one, every empty one too.
+class LineTaker {
+ public:
+  // The line may be changed: it is gone when the next one is read.
+  virtual void take(ast::Line& line) = 0;
+
+ protected:
+  ~LineTaker() = default;
+};
+
+// The same without keeping the lines: each is handed over as soon as it is read.
+void parse(const Source& source, LineTaker& lines, Diagnostics& diagnostics);
+
 }  // namespace landdrill

@@ -56,17 +56,17 @@ std::string joined(const List& list, std::string_view between, Each each) {
 }
 
 template <class MeansElse>
-std::string counted(const std::vector<ast::Counted>& list, MeansElse means_else) {
+std::string counted(const ast::CountedList& list, MeansElse means_else) {
   return joined(list, ", ", [&](const ast::Counted& item) {
     return code(item.code, means_else) + (item.times ? " x" + text_of(*item.times) : "");
   });
 }
 
-std::string counted_or_none(const std::vector<ast::Counted>& list) {
+std::string counted_or_none(const ast::CountedList& list) {
   return list.empty() ? std::string(words::none) : counted(list, leaves::is_none);
 }
 
-std::string text_of(const std::vector<ast::JudgeMark>& marks) {
+std::string text_of(const ast::JudgeMarks& marks) {
   return joined(marks, " ", [](const ast::JudgeMark& mark) { return mark ? text_of(*mark) : "-"; });
 }
 

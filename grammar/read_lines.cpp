@@ -63,7 +63,8 @@ ast::Opens opens(std::optional<Word> word) {
 
 class Reader {
  public:
-  Reader(const Source& source, Parsed& parsed) : source_(source), parsed_(parsed) {}
+  Reader(const Source& source, LineTaker& lines, Diagnostics& diagnostics)
+      : source_(source), lines_(lines), diagnostics_(diagnostics) {}
 
   void read_all() {
     std::string_view text = source_.text;
@@ -71,39 +72,25 @@ class Reader {
     if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
     at_ = text.data();
     last_ = at_ + text.size();
-    parsed_.lines.reserve(std::min(most_lines, line_estimate(text)));
-    for (lines_ = 0; at_ != last_; ++lines_) {
-      if (lines_ == most_lines)
+    for (std::size_t count = 0; at_ != last_; ++count) {
+      if (count == most_lines)
         return complain_of_length(view(at_, at_), "a file of more than 2,000,000 lines");
       read_line(next_line());
     }
-    if (!parsed_.lines.empty() && is_empty(parsed_.lines.back())) parsed_.lines.pop_back();
   }
 
  private:
-  // Blocks of fixed length, so that the compiler counts many bytes at a time.
-  static std::size_t line_estimate(std::string_view text) {
-    constexpr std::size_t block = 128;
-    std::size_t count = 1;
-    for (; text.size() >= block; text.remove_prefix(block)) {
-      unsigned char in_block = 0;
-      for (std::size_t i = 0; i < block; ++i) in_block += static_cast<unsigned char>(text[i] == '\n');
-      count += in_block;
-    }
-    return count + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
-  }
-  static bool is_empty(const ast::Line& line) {
-    return line.comment.empty() && std::holds_alternative<ast::EmptyLine>(line.statement);
+  // The first `wanted` from `at` on, or the end. Both line endings are looked for through the whole text, not
+  // line by line.
+  Iterator find(char wanted, Iterator at) const {
+    const void* found = std::memchr(at, wanted, static_cast<std::size_t>(last_ - at));
+    return found != nullptr ? static_cast<Iterator>(found) : last_;
   }
 
-  // The next "\n" is looked for once, not once for every "\r" before it.
   std::string_view next_line() {
-    if (newline_ == nullptr || newline_ < at_) {
-      const void* found = std::memchr(at_, '\n', static_cast<std::size_t>(last_ - at_));
-      newline_ = found != nullptr ? static_cast<Iterator>(found) : last_;
-    }
-    const void* found = std::memchr(at_, '\r', static_cast<std::size_t>(newline_ - at_));
-    const Iterator end = found != nullptr ? static_cast<Iterator>(found) : newline_;
+    if (newline_ == nullptr || newline_ < at_) newline_ = find('\n', at_);
+    if (return_ == nullptr || return_ < at_) return_ = find('\r', at_);
+    const Iterator end = std::min(newline_, return_);
     const std::string_view line = view(at_, end);
     at_ = end;
     if (at_ != last_ && *at_ == '\r') ++at_;
@@ -111,26 +98,40 @@ class Reader {
     return line;
   }
 
+  // The first bad byte of the line, or its end.
+  Iterator bad_byte_in(std::string_view line) {
+    if (bad_byte_ == nullptr || bad_byte_ < line.data())
+      bad_byte_ = characters::first_bad_byte(line.data(), last_);
+    return std::min(bad_byte_, line.data() + line.size());
+  }
+
   void read_line(std::string_view text) {
     const Iterator last = text.data() + text.size();
     const Iterator start = characters::skip_blanks(text.data(), last);
     if (text.size() > longest_line) return bad_line_too_long(text);
     if (start == last) return add_empty_line(text);
-    if (const Iterator bad = characters::first_bad_byte(text.data(), last); bad != last)
+    if (const Iterator bad = bad_byte_in(text); bad != last)
       return bad_line(text, start, [&](const FailedLine&) { return explain_bad_byte(bad); });
     if (*start == '#') return add_comment(text, start);
     read_statement(text, start);
   }
 
+  void hand_over(std::string_view text, std::string_view comment = {}) {
+    line_.text = text;
+    line_.comment = comment;
+    const auto* bad = std::get_if<ast::BadLine>(&line_.statement);
+    list_goes_on_ = bad != nullptr && without_trailing_blanks(text).ends_with(',');
+    lines_.take(line_);
+  }
+
   void add_empty_line(std::string_view text) {
-    if (parsed_.lines.empty() || is_empty(parsed_.lines.back())) return;
-    parsed_.lines.emplace_back().text = text;
+    line_.statement.emplace<ast::EmptyLine>();
+    hand_over(text);
   }
 
   void add_comment(std::string_view text, Iterator start) {
-    ast::Line& line = parsed_.lines.emplace_back();
-    line.text = text;
-    line.comment = without_trailing_blanks(view(start, text.data() + text.size()));
+    line_.statement.emplace<ast::EmptyLine>();
+    hand_over(text, without_trailing_blanks(view(start, text.data() + text.size())));
   }
 
   void read_statement(std::string_view text, Iterator start) {
@@ -138,87 +139,116 @@ class Reader {
     const Iterator word_end = characters::code_end(start, last);
     const std::optional<Word> word = words::find(view(start, word_end));
     const bool is_aspect = is_aspect_line(word, word_end, last);
-    ast::Line& line = parsed_.lines.emplace_back();
-    line.text = text;
     Reading reading{word && !is_aspect ? word_end : start, last};
     const bool quoted = characters::quotes_at(start, last) != nullptr;
     if (!word && !is_aspect && !quoted) return unknown_line(text, start);
-    if (word && !is_aspect ? read_keyword(*word, reading, line.statement)
-                           : read_aspect(reading, line.statement)) {
+    if (word && !is_aspect ? read_keyword(*word, reading, line_.statement)
+                           : read_aspect(reading, line_.statement)) {
       const Iterator comment = characters::skip_blanks(reading.at, last);
-      line.comment = without_trailing_blanks(view(comment, last));
-      return;
+      return hand_over(text, without_trailing_blanks(view(comment, last)));
     }
-    parsed_.lines.pop_back();
     bad_line(text, start, [&](const FailedLine& failed) { return explain(failed, reading.failure); });
   }
 
   void unknown_line(std::string_view text, Iterator start) {
-    parsed_.lines.pop_back();
-    if (goes_on_from_above()) return static_cast<void>(keep_bad_line(text));
+    // The line above was in error for the comma at its end: this one is the rest of its list, and no second
+    // mistake.
+    if (list_goes_on_) return add_bad_line(text, ast::Opens::nothing);
     bad_line(text, start, [](const FailedLine& failed) { return explain_unknown(failed); });
   }
 
-  // The line above was in error for the comma at its end: this one is the rest of its list, and no second
-  // mistake.
-  bool goes_on_from_above() const {
-    if (parsed_.lines.empty() || !std::holds_alternative<ast::BadLine>(parsed_.lines.back().statement))
-      return false;
-    return without_trailing_blanks(parsed_.lines.back().text).ends_with(',');
-  }
-
-  ast::BadLine& keep_bad_line(std::string_view text) {
-    ast::Line& line = parsed_.lines.emplace_back();
-    line.text = text;
-    return line.statement.emplace<ast::BadLine>(ast::BadLine{text, ast::Opens::nothing});
+  void add_bad_line(std::string_view text, ast::Opens opens) {
+    line_.statement.emplace<ast::BadLine>(ast::BadLine{text, opens});
+    hand_over(text);
   }
 
   // Keeps the line as typed and complains of it; once the list is full, only counts.
   template <class Explain>
   void bad_line(std::string_view text, Iterator start, Explain explain_it) {
-    ast::BadLine& bad = keep_bad_line(text);
-    bad.opens = ast::Opens::unknown;
-    if (!parsed_.diagnostics.wants_more()) return parsed_.diagnostics.count_only(Severity::error);
+    if (!diagnostics_.wants_more()) {
+      diagnostics_.count_only(Severity::error);
+      return add_bad_line(text, ast::Opens::unknown);
+    }
     const Iterator last = text.data() + text.size();
     const std::string_view word = view(start, characters::code_end(start, last));
     const FailedLine failed{text, word, words::find(word)};
-    bad.opens = opens(failed.keyword ? failed.keyword : words::nearest_keyword(word));
     const Explained explained = explain_it(failed);
-    parsed_.diagnostics.add(diagnostic_at(source_, explained.piece, explained.complaint));
+    diagnostics_.add(diagnostic_at(source_, explained.piece, explained.complaint));
+    add_bad_line(text, opens(failed.keyword ? failed.keyword : words::nearest_keyword(word)));
   }
 
   void bad_line_too_long(std::string_view text) {
-    keep_bad_line(text).opens = ast::Opens::unknown;
+    add_bad_line(text, ast::Opens::unknown);
     complain_of_length(text.substr(0, 1), "a line of more than 65,536 bytes");
   }
 
   void complain_of_length(std::string_view piece, const char* found) {
-    if (!parsed_.diagnostics.wants_more()) return parsed_.diagnostics.count_only(Severity::error);
-    parsed_.diagnostics.add(diagnostic_at(
+    if (!diagnostics_.wants_more()) return diagnostics_.count_only(Severity::error);
+    diagnostics_.add(diagnostic_at(
         source_, piece,
         {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"}));
   }
 
   void complain_of_utf16() {
-    parsed_.diagnostics.add(
-        diagnostic_about(source_.name, {Problem::not_utf8, "text in UTF-16", "text in UTF-8",
-                                        "save the file again as plain text in UTF-8"}));
+    diagnostics_.add(diagnostic_about(source_.name, {Problem::not_utf8, "text in UTF-16", "text in UTF-8",
+                                                     "save the file again as plain text in UTF-8"}));
   }
 
   const Source& source_;
-  Parsed& parsed_;
+  LineTaker& lines_;
+  Diagnostics& diagnostics_;
   Iterator at_ = nullptr;
   Iterator last_ = nullptr;
-  Iterator newline_ = nullptr;
-  std::size_t lines_ = 0;
+  Iterator newline_ = nullptr, return_ = nullptr, bad_byte_ = nullptr;  // the next ones, once looked for
+  ast::Line line_;
+  bool list_goes_on_ = false;  // the line before was in error, and ends in a comma
 };
+
+// The lines as Parsed has them.
+class LineKeeper : public LineTaker {
+ public:
+  explicit LineKeeper(ast::Lines& lines) : lines_(lines) {}
+
+  void take(ast::Line& line) override {
+    if (!is_empty(line) || (!lines_.empty() && !is_empty(lines_.back()))) lines_.push_back(std::move(line));
+  }
+  void end() {
+    if (!lines_.empty() && is_empty(lines_.back())) lines_.pop_back();
+  }
+
+ private:
+  static bool is_empty(const ast::Line& line) {
+    return line.comment.empty() && std::holds_alternative<ast::EmptyLine>(line.statement);
+  }
+
+  ast::Lines& lines_;
+};
+
+// Blocks of fixed length, so that the compiler counts many bytes at a time.
+std::size_t line_estimate(std::string_view text) {
+  constexpr std::size_t block = 128;
+  std::size_t count = 1;
+  for (; text.size() >= block; text.remove_prefix(block)) {
+    unsigned char in_block = 0;
+    for (std::size_t i = 0; i < block; ++i) in_block += static_cast<unsigned char>(text[i] == '\n');
+    count += in_block;
+  }
+  return count + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+}
 
 }  // namespace
 
 Parsed parse(const Source& source) {
   Parsed parsed;
-  Reader(source, parsed).read_all();
+  parsed.lines.reserve(std::min(most_lines, line_estimate(source.text)));
+  LineKeeper lines(parsed.lines);
+  parse(source, lines, parsed.diagnostics);
+  lines.end();
   return parsed;
+}
+
+void parse(const Source& source, LineTaker& lines, Diagnostics& diagnostics) {
+  Reader(source, lines, diagnostics).read_all();
 }
 
 }  // namespace landdrill

@@ -17,10 +17,6 @@ constexpr Keyword keyword_list[] = {
 
 constexpr std::size_t longest = 64;
 
-constexpr char lower(char c) {
-  return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c;
-}
-
 // First letter, last letter and length tell all keywords apart, so that one switch finds a keyword; the
 // compiler would complain of two equal cases.
 constexpr std::uint32_t fold(std::string_view text) {
@@ -64,7 +60,8 @@ const Keyword& keyword(Word word) {
 
 std::optional<Word> find(std::string_view text) {
   const auto if_same = [&](Word word) -> std::optional<Word> {
-    if (same(text, keyword(word).word)) return word;
+    const std::string_view known = keyword(word).word;
+    if (text == known || same(text, known)) return word;  // nearly always typed as it is listed
     return std::nullopt;
   };
   switch (fold(text)) {
@@ -91,11 +88,6 @@ bool may_be_an_aspect(Word word) {
     default:
       return false;
   }
-}
-
-bool same(std::string_view one, std::string_view other) {
-  return std::equal(one.begin(), one.end(), other.begin(), other.end(),
-                    [](char a, char b) { return lower(a) == lower(b); });
 }
 
 std::vector<std::string_view> nearest(std::string_view word, std::span<const std::string_view> known,

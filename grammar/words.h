@@ -43,8 +43,17 @@ inline constexpr std::string_view at_least = "least";
 inline constexpr std::string_view at_most = "most";
 inline constexpr std::array<std::string_view, 4> limited = {"elements", "seconds", "under", "breath"};
 
+constexpr char lower(char c) {
+  return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c;
+}
+
 // Equal, but for upper and lower case of ASCII letters.
-bool same(std::string_view one, std::string_view other);
+inline bool same(std::string_view one, std::string_view other) {
+  if (one.size() != other.size()) return false;
+  for (std::size_t i = 0; i < one.size(); ++i)
+    if (lower(one[i]) != lower(other[i])) return false;
+  return true;
+}
 
 // Keywords that begin the line of an aspect where a colon and marks follow: `day: 7.5 7.25`. A set may call
 // an aspect so; sheets are older than these keywords.

@@ -10,7 +10,7 @@
 namespace landdrill {
 namespace {
 
-constexpr std::int64_t most_units = 9'000'000'000'000 * Decimal::one;
+constexpr std::int64_t most_units = Decimal::most_units;
 
 struct RoundingWord {
   std::string_view word;
@@ -145,29 +145,30 @@ std::string_view word_of(Rounding rounding) {
   std::abort();
 }
 
-Decimal Decimal::whole(std::int64_t number) {
-  return Decimal(units_in_range(Int128{number} * one));
-}
-
-// At most twelve digits in all, so that nothing can leave the range.
-std::optional<Decimal> Decimal::parse_short(std::string_view before, std::string_view after, bool negative) {
-  std::int64_t units = 0;
-  bool digits = true;
-  for (const std::string_view part : {before, after}) {
-    for (const char c : part) {
-      digits = digits && is_digit(c);
-      units = units * 10 + (c - '0');
-    }
-  }
-  if (!digits) return std::nullopt;
+// Few digits with a point among them, read in one go; empty for everything else, right or wrong.
+std::optional<Decimal> Decimal::parse_short(std::string_view text, bool negative) {
   constexpr std::int64_t tens[] = {1'000'000, 100'000, 10'000, 1'000, 100, 10, 1};
-  units *= tens[after.size()];
+  std::int64_t units = 0;
+  std::size_t point = text.size();
+  if (text.size() > 12) return std::nullopt;
+  for (std::size_t i = 0; i < text.size(); ++i) {
+    if (is_digit(text[i]))
+      units = units * 10 + (text[i] - '0');
+    else if ((text[i] == '.' || text[i] == ',') && point == text.size())
+      point = i;
+    else
+      return std::nullopt;
+  }
+  const std::size_t after = point == text.size() ? 0 : text.size() - point - 1;
+  if (point == 0 || point + 1 == text.size() || after > places) return std::nullopt;
+  units *= tens[after];
   return Decimal(negative ? -units : units);
 }
 
 std::optional<Decimal> Decimal::parse(std::string_view text) {
   const bool negative = !text.empty() && text.front() == '-';
   if (!text.empty() && (negative || text.front() == '+')) text.remove_prefix(1);
+  if (const std::optional<Decimal> number = parse_short(text, negative)) return number;
   const std::size_t sign_of_decimals = text.find_first_of(".,");
   const std::string_view before = text.substr(0, sign_of_decimals);
   std::string_view after;
@@ -177,8 +178,6 @@ std::optional<Decimal> Decimal::parse(std::string_view text) {
   }
   if (before.empty()) return std::nullopt;
   after = without_trailing_zeros(after);
-  if (before.size() + after.size() <= 12 && after.size() <= places)
-    return parse_short(before, after, negative);
   Int128 units = 0;
   if (after.size() > places || !append_digits(before, units) || !append_digits(after, units))
     return std::nullopt;
@@ -208,19 +207,21 @@ bool Decimal::is_multiple_of(Decimal step) const {
   return units_ % step.units_ == 0;
 }
 
-Decimal operator+(Decimal a, Decimal b) {
-  return Decimal(units_in_range(Int128{a.units_} + b.units_));
-}
-Decimal operator-(Decimal a, Decimal b) {
-  return Decimal(units_in_range(Int128{a.units_} - b.units_));
-}
-Decimal operator*(Decimal a, std::int64_t times) {
-  return Decimal(units_in_range(Int128{a.units_} * times));
-}
-
 Exact Exact::in_lowest_terms() const {
   const Int128 divisor = greatest_divisor(numerator_, denominator_);
   return Exact(numerator_ / divisor, denominator_ / divisor);
+}
+
+// Where one denominator is a multiple of the other, as powers of ten are.
+std::optional<Exact> Exact::sum_of_short(Exact a, Exact b) {
+  if (a.denominator_ < b.denominator_) std::swap(a, b);
+  if (!is_short(a.denominator_) || !is_short(b.numerator_)) return std::nullopt;
+  const auto larger = static_cast<std::int64_t>(a.denominator_),
+             smaller = static_cast<std::int64_t>(b.denominator_);
+  if (larger % smaller != 0) return std::nullopt;
+  Int128 numerator;
+  if (!add(a.numerator_, b.numerator_ * (larger / smaller), numerator)) return std::nullopt;
+  return Exact(numerator, larger);
 }
 
 Exact operator+(Exact a, Exact b) {
@@ -230,6 +231,7 @@ Exact operator+(Exact a, Exact b) {
   if (a.denominator_ == b.denominator_ && add(a.numerator_, b.numerator_, numerator)) {
     return Exact(numerator, a.denominator_);
   }
+  if (const std::optional<Exact> exact = Exact::sum_of_short(a, b)) return *exact;
   a = a.in_lowest_terms();
   b = b.in_lowest_terms();
   return Exact(sum(product(a.numerator_, b.denominator_), product(b.numerator_, a.denominator_)),
@@ -240,7 +242,7 @@ Exact operator-(Exact a, Exact b) {
   return a + Exact(-b.numerator_, b.denominator_);
 }
 
-Exact operator*(Exact a, Exact b) {
+Exact Exact::product_of_long(Exact a, Exact b) {
   Int128 numerator, denominator;
   if (multiply(a.numerator_, b.numerator_, numerator) &&
       multiply(a.denominator_, b.denominator_, denominator)) {
@@ -261,6 +263,9 @@ Exact operator/(Exact a, Exact b) {
 }
 
 std::strong_ordering operator<=>(Exact a, Exact b) {
+  Int128 left, right;
+  if (multiply(a.numerator_, b.denominator_, left) && multiply(b.numerator_, a.denominator_, right))
+    return left <=> right;
   const Int128 difference = (a - b).numerator_;
   if (difference == 0) return std::strong_ordering::equal;
   return difference < 0 ? std::strong_ordering::less : std::strong_ordering::greater;
@@ -283,7 +288,11 @@ Decimal round(Exact value, int places, Rounding rounding) {
   assert(places >= 0 && places <= Decimal::places);
   std::int64_t step = 1;
   for (int place = places; place < Decimal::places; ++place) step *= 10;
-  return round_to_step(value, Decimal::from_units(step), rounding);
+  Int128 numerator;
+  if (!multiply(value.numerator_, Decimal::one / step, numerator))
+    return round_to_step(value, Decimal::from_units(step), rounding);
+  const Int128 whole = rounded_quotient(numerator, value.denominator_, rounding);
+  return Decimal::from_units(units_in_range(product(whole, step)));
 }
 
 Decimal round_to_step(Exact value, Decimal step, Rounding rounding) {

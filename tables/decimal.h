@@ -32,10 +32,12 @@ class Decimal {
  public:
   static constexpr int places = 6;
   static constexpr std::int64_t one = 1'000'000;
+  static constexpr std::int64_t most_units = 9'000'000'000'000 * one;
 
   constexpr Decimal() = default;
   static constexpr Decimal from_units(std::int64_t millionths) { return Decimal(millionths); }
-  static Decimal whole(std::int64_t number);  // Overflow when out of range
+  // Overflow when out of range, as all that follows.
+  static Decimal whole(std::int64_t number) { return in_range(Int128{number} * one); }
 
   // "7.25", "-3", "7,25", "+0.1"; nothing else: no blanks, no exponent, no thousands separator. Empty when it
   // is none, has more than six places that are not zero, or is out of range.
@@ -49,16 +51,20 @@ class Decimal {
   bool is_multiple_of(Decimal step) const;  // step > 0
 
   friend constexpr auto operator<=>(Decimal, Decimal) = default;
-  friend Decimal operator+(Decimal a, Decimal b);
-  friend Decimal operator-(Decimal a, Decimal b);
+  friend Decimal operator+(Decimal a, Decimal b) { return in_range(Int128{a.units_} + b.units_); }
+  friend Decimal operator-(Decimal a, Decimal b) { return in_range(Int128{a.units_} - b.units_); }
   friend Decimal operator-(Decimal a) { return Decimal() - a; }
-  friend Decimal operator*(Decimal a, std::int64_t times);
+  friend Decimal operator*(Decimal a, std::int64_t times) { return in_range(Int128{a.units_} * times); }
   Decimal& operator+=(Decimal other) { return *this = *this + other; }
   Decimal& operator-=(Decimal other) { return *this = *this - other; }
 
  private:
   explicit constexpr Decimal(std::int64_t units) : units_(units) {}
-  static std::optional<Decimal> parse_short(std::string_view before, std::string_view after, bool negative);
+  static Decimal in_range(Int128 units) {
+    if (units > most_units || units < -most_units) throw Overflow();
+    return Decimal(static_cast<std::int64_t>(units));
+  }
+  static std::optional<Decimal> parse_short(std::string_view text, bool negative);
   std::int64_t units_ = 0;
 };
 
@@ -77,7 +83,13 @@ class Exact {
 
   friend Exact operator+(Exact a, Exact b);
   friend Exact operator-(Exact a, Exact b);
-  friend Exact operator*(Exact a, Exact b);
+  friend Exact operator*(Exact a, Exact b) {
+    // Most numbers of a score are short, and the product of two short ones always fits.
+    if (is_short(a.numerator_) && is_short(b.numerator_) && is_short(a.denominator_) &&
+        is_short(b.denominator_))
+      return Exact(a.numerator_ * b.numerator_, a.denominator_ * b.denominator_);
+    return product_of_long(a, b);
+  }
   friend Exact operator/(Exact a, Exact b);  // division by zero: asserts; ask is_zero first
   friend bool operator==(Exact a, Exact b) { return (a <=> b) == 0; }
   friend std::strong_ordering operator<=>(Exact a, Exact b);
@@ -93,7 +105,10 @@ class Exact {
 
  private:
   Exact(Int128 numerator, Int128 denominator) : numerator_(numerator), denominator_(denominator) {}
+  static constexpr bool is_short(Int128 a) { return a == static_cast<std::int64_t>(a); }
+  static Exact product_of_long(Exact a, Exact b);
   Exact in_lowest_terms() const;
+  static std::optional<Exact> sum_of_short(Exact a, Exact b);
   Int128 numerator_ = 0;
   Int128 denominator_ = 1;  // always positive
 };

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "grammar/short_list.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
@@ -72,7 +73,7 @@ struct FormulaInput {
   Decimal base;
   Decimal sum;  // of all parts, times counted
   int count = 0;
-  std::vector<FamilySum> families;  // of the families that occur
+  ShortList<FamilySum, 6> families;  // of the families that occur
 };
 
 struct FormulaResult {

@@ -22,7 +22,6 @@ const FormulaInput::FamilySum* find_family(const FormulaInput& input, std::strin
 // The numbers that wait to be used, last on top.
 class Stack {
  public:
-  explicit Stack(std::size_t most) { numbers_.reserve(most); }
   void put(Exact number) { numbers_.push_back(number); }
   Exact take() {
     assert(!numbers_.empty());
@@ -40,7 +39,7 @@ class Stack {
   }
 
  private:
-  std::vector<Exact> numbers_;
+  ShortList<Exact, 8> numbers_;
 };
 
 Exact combined(Does does, Exact left, Exact right) {
@@ -106,7 +105,7 @@ Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
 }
 
 FormulaResult evaluate(const Formula& formula, const FormulaInput& input) {
-  Stack stack(formula.steps.size());
+  Stack stack;
   for (std::size_t i = 0; i < formula.steps.size(); ++i) {
     try {
       carry_out(formula.steps[i], input, stack);

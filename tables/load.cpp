@@ -201,6 +201,20 @@ void index(ValueSet& set) {
   set.penalties.index();
 }
 
+// What rows say of other rows; a code that is none is reported by check.
+void tie_rows(ValueSet& set) {
+  for (Part& part : set.parts.rows()) part.family_row = set.families.place_of(part.family);
+  for (Quota& quota : set.quotas) {
+    quota.event_row = set.events.place_of(quota.event);
+    quota.kind_row = set.kinds.place_of(quota.kind);
+    quota.family_row = set.families.place_of(quota.family);
+  }
+  for (PanelRule& rule : set.panels) {
+    rule.event_row = set.events.place_of(rule.event);
+    rule.kind_row = set.kinds.place_of(rule.kind);
+  }
+}
+
 std::string file_of(const Table& table) {
   return std::string(table.name) + ".csv";
 }
@@ -271,6 +285,7 @@ Loaded load(const TableFiles& files) {
     add_rows(table, set, loaded.diagnostics);
   }
   index(set);
+  tie_rows(set);
   check(set, tables, loaded.diagnostics);
   loaded.diagnostics.sort();
   if (loaded.diagnostics.ok()) loaded.set = std::move(set);

@@ -8,6 +8,8 @@
 #pragma once
 
 #include <algorithm>
+#include <cstdint>
+#include <cstring>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -32,6 +34,10 @@ struct Provenance {
   Status status = Status::invented;
 };
 
+// Where a row stands in its table. What a row says of another is looked for once, when the set is loaded, so
+// that nobody compares codes again for every sheet.
+inline constexpr std::size_t no_row = static_cast<std::size_t>(-1);
+
 struct SetInfo {
   std::string title, edition, note;
   Provenance from;
@@ -48,6 +54,7 @@ struct Part {
   std::string code, family, title;
   std::optional<Difficulty> value;  // empty: a gap
   Provenance from;
+  std::size_t family_row = no_row;
 };
 enum class Caution { none, lift, thrown };
 struct Kind {
@@ -71,6 +78,7 @@ struct Quota {
   std::string event, kind, family;
   std::optional<int> least, most;
   Provenance from;
+  std::size_t event_row = no_row, kind_row = no_row, family_row = no_row;
 };
 enum class Combine { mean, sum };
 // times_difficulty: marks x credited difficulty x weight, per element.
@@ -96,6 +104,7 @@ struct PanelRule {
   Missing missing = Missing::refuse;
   std::optional<Decimal> missing_step;
   Provenance from;
+  std::size_t event_row = no_row, kind_row = no_row;
 };
 // A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one
 // element.
@@ -124,25 +133,50 @@ struct SpreadRule {
   Provenance from;
 };
 
+// Few steps, for codes are short: both ends of the code, eight bytes each, and its length.
+inline std::uint64_t hash_of_code(std::string_view code) {
+  std::uint64_t front = 0, back = 0;
+  const std::size_t size = code.size();
+  if (size >= 8) {
+    std::memcpy(&front, code.data(), 8);
+    std::memcpy(&back, code.data() + size - 8, 8);
+  } else {
+    for (const char c : code) front = front << 8 | static_cast<unsigned char>(c);
+  }
+  const std::uint64_t mixed = (front ^ (back + size) * 0x9E3779B97F4A7C15) * 0xD6E8FEB86659FD93;
+  return mixed ^ mixed >> 32;
+}
+
 // Rows in file order, found by code.
 template <class Row>
 class Rows {
  public:
   void add(Row row) {
-    order_.clear();
+    slots_.clear();
     rows_.push_back(std::move(row));
   }
   void index();  // after the last add
   const std::vector<Row>& all() const { return rows_; }
+  std::vector<Row>& rows() { return rows_; }  // their codes stay as they are
   auto begin() const { return rows_.begin(); }
   auto end() const { return rows_.end(); }
   std::size_t size() const { return rows_.size(); }
   const Row* find(std::string_view code) const;
+  std::size_t place(const Row& row) const { return static_cast<std::size_t>(&row - rows_.data()); }
+  // The place of the row with this code, or no_row.
+  std::size_t place_of(std::string_view code) const {
+    const Row* row = find(code);
+    return row != nullptr ? place(*row) : no_row;
+  }
   std::vector<std::string_view> codes() const;
 
  private:
+  // A code is looked for from the slot of its hash on, up to the first empty one; at least half are empty.
+  std::size_t slot_of(std::string_view code) const { return hash_of_code(code) & (slots_.size() - 1); }
+  std::size_t next(std::size_t slot) const { return (slot + 1) & (slots_.size() - 1); }
+
   std::vector<Row> rows_;
-  std::vector<std::size_t> order_;  // of rows_, sorted by before_in_index
+  std::vector<std::size_t> slots_;  // rows of rows_, or no_row; a power of two of them
 };
 
 struct ValueSet {
@@ -171,26 +205,27 @@ struct ValueSet {
   std::vector<const PanelRule*> routine_panels(std::string_view event) const;
 };
 
-// Shorter codes first: most comparisons are settled by the length.
-inline bool before_in_index(std::string_view a, std::string_view b) {
-  return a.size() != b.size() ? a.size() < b.size() : a < b;
-}
-
+// Of two rows with one code, the first is found.
 template <class Row>
 void Rows<Row>::index() {
-  order_.resize(rows_.size());
-  for (std::size_t i = 0; i < order_.size(); ++i) order_[i] = i;
-  std::stable_sort(order_.begin(), order_.end(), [this](std::size_t a, std::size_t b) {
-    return before_in_index(rows_[a].code, rows_[b].code);
-  });
+  std::size_t slots = 4;
+  while (slots < 2 * rows_.size()) slots *= 2;
+  slots_.assign(slots, no_row);
+  for (std::size_t row = 0; row < rows_.size(); ++row) {
+    std::size_t slot = slot_of(rows_[row].code);
+    while (slots_[slot] != no_row) slot = next(slot);
+    slots_[slot] = row;
+  }
 }
 
 template <class Row>
 const Row* Rows<Row>::find(std::string_view code) const {
-  auto at = std::lower_bound(
-      order_.begin(), order_.end(), code,
-      [this](std::size_t row, std::string_view wanted) { return before_in_index(rows_[row].code, wanted); });
-  return at != order_.end() && rows_[*at].code == code ? &rows_[*at] : nullptr;
+  if (slots_.empty()) return nullptr;
+  for (std::size_t slot = slot_of(code); slots_[slot] != no_row; slot = next(slot)) {
+    const Row& row = rows_[slots_[slot]];
+    if (row.code == code) return &row;
+  }
+  return nullptr;
 }
 
 template <class Row>

@@ -22,14 +22,13 @@ void optional_colon(Scan& scan) { scan.sign(':'); }
 // One item after the other, with a comma between; then the end of the line.
 template <class List, class Read>
 bool list(Scan& scan, List& items, Read read) {
-  items.reserve(4);
   do {
     if (!read(items.emplace_back())) return false;
   } while (scan.sign(','));
   return scan.end() && items.size() <= most_items;
 }
 
-bool marks(Scan& scan, std::vector<JudgeMark>& marks) {
+bool marks(Scan& scan, JudgeMarks& marks) {
   do {
     if (!scan.mark(marks.emplace_back())) return false;
   } while (scan.between_marks());
@@ -50,7 +49,8 @@ bool one_fault(Scan& scan, Fault& fault) {
   return scan.fault_code(fault.fault) && scan.size_code(fault.size) && scan.times(fault.times);
 }
 
-bool faults(Scan& scan, std::vector<Fault>& faults) {
+template <class Faults>
+bool faults(Scan& scan, Faults& faults) {
   const Scan start = scan;
   if (scan.word("clean")) return scan.end();
   scan = start;
@@ -67,7 +67,6 @@ bool element_of_run_or_panel(Scan& scan, Number number, bool base, Statement& st
   auto& line = statement.emplace<ElementMarksLine>();
   line.element = number;
   line.base = base;
-  line.marks.reserve(4);
   return marks(scan, line.marks) && line.marks.size() <= most_items;
 }
 
@@ -83,23 +82,25 @@ bool element(Scan& scan, Statement& statement) {
   return scan.code_but_number(line.kind) && optional_title(scan, line.title);
 }
 
-bool counted(Scan& scan, std::vector<Counted>& items) {
+bool counted(Scan& scan, CountedList& items) {
   const Scan start = scan;
   if (scan.word("none")) return scan.end();
   scan = start;
   return list(scan, items, [&](Counted& item) { return scan.code_but_none(item.code) && scan.times(item.times); });
 }
 
-bool parts(Scan& scan, std::vector<Counted>& items) {
+bool parts(Scan& scan, CountedList& items) {
   return list(scan, items, [&](Counted& item) { return scan.code(item.code) && scan.times(item.times); });
 }
 
-bool counts(Scan& scan, std::vector<Count>& items) {
+template <class Items>
+bool counts(Scan& scan, Items& items) {
   return list(scan, items,
               [&](Count& item) { return scan.number(item.counts) && scan.code_but_number(item.where); });
 }
 
-bool impression(Scan& scan, std::vector<ExpectedAspect>& items) {
+template <class Items>
+bool impression(Scan& scan, Items& items) {
   return list(scan, items, [&](ExpectedAspect& item) {
     if (!scan.code_but_number(item.aspect)) return false;
     optional_colon(scan);
@@ -109,7 +110,6 @@ bool impression(Scan& scan, std::vector<ExpectedAspect>& items) {
 
 bool aspect(Scan& scan, Statement& statement) {
   auto& line = statement.emplace<AspectMarksLine>();
-  line.marks.reserve(8);
   return scan.code(line.aspect) && scan.sign(':') && marks(scan, line.marks);
 }
 

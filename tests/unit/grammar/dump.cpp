@@ -35,10 +35,10 @@ std::string show(const ast::Fault& fault) {
   return show(fault.fault) + "/" + show(fault.size) + (fault.times ? "*" + show(*fault.times) : "");
 }
 
-template <class Item>
-std::string list(const std::vector<Item>& items) {
+template <class Items>
+std::string list(const Items& items) {
   std::string text;
-  for (const Item& item : items) text += (text.empty() ? "" : ", ") + show(item);
+  for (const auto& item : items) text += (text.empty() ? "" : ", ") + show(item);
   return text;
 }
 
