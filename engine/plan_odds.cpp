@@ -2,55 +2,14 @@
 // any option that is still open, day by day.
 #include <algorithm>
 #include <cmath>
-#include <map>
 
-#include "engine/grid_sum.h"
-#include "engine/plan_pieces.h"
+#include "engine/plan_bounds.h"
 
 namespace landdrill {
 namespace {
 
 // Chances are not told apart more finely: they come from sums of many small ones.
 constexpr Chance last_bits = 1e-12;
-
-// Odds with the lowest distribution function of all: at least as good as each of them.
-Gridded at_least_as_good(const std::vector<Gridded>& several) {
-  std::map<std::int64_t, std::vector<Chance>> at;
-  for (std::size_t i = 0; i < several.size(); ++i) {
-    for (const Gridded::Case& one : several[i].cases) {
-      auto& here = at[one.point];
-      here.resize(several.size());
-      here[i] += one.chance;
-    }
-  }
-  Gridded result;
-  std::vector<Chance> below(several.size());
-  Chance reached = 0;
-  for (const auto& [point, chances] : at) {
-    for (std::size_t i = 0; i < below.size(); ++i) below[i] += chances[i];
-    const Chance lowest = std::min(*std::min_element(below.begin(), below.end()), 1.0);
-    if (lowest > reached) result.cases.push_back({point, lowest - reached});
-    reached = std::max(reached, lowest);
-  }
-  for (const Gridded& one : several) result.largest_move = std::max(result.largest_move, one.largest_move);
-  return result;
-}
-
-// What a day's odds add up to from each point on.
-struct Survival {
-  std::int64_t first = 0;
-  std::vector<Chance> at_least;  // [0]: of `first` or more
-  Chance of(std::int64_t point) const {
-    if (point <= first) return at_least.front();
-    const auto place = static_cast<std::size_t>(point - first);
-    return place < at_least.size() ? at_least[place] : 0;
-  }
-};
-Survival survival(const GridSum& sum) {
-  Survival result{sum.first, sum.chances};
-  for (std::size_t i = result.at_least.size() - 1; i-- > 0;) result.at_least[i] += result.at_least[i + 1];
-  return result;
-}
 
 // A programme with its odds worked out finely: its value lies between the two for certain, as far as the
 // model goes. In points, or a chance.
@@ -68,83 +27,25 @@ class OddsSearch {
         pieces_(pieces),
         choosing_(choosing),
         how_many_(how_many),
-        quantile_(inputs.how.aim == PlanWish::For::quantile) {
-    lay_grid();
+        quantile_(inputs.how.aim == PlanWish::For::quantile),
+        bounds_(pieces) {
     measure();
   }
 
   void weigh_first(const std::vector<std::size_t>& choices) { weigh(choices); }
 
   AimedBest run() {
-    std::vector<GridSum> nothing(pieces_.days.cases().size(), GridSum{0, {1.0}});
     const std::vector<std::int64_t> used(choosing_.limits.size());
     open_bound_ = 0;
-    descend(0, nothing, used, choosing_.chain ? choosing_.chain->start : 0);
+    descend(0, bounds_.nothing(), used, choosing_.chain ? choosing_.chain->start : 0);
     return gathered();
   }
 
  private:
   std::size_t lists() const { return choosing_.lists.size(); }
-  std::size_t days() const { return pieces_.days.cases().size(); }
 
-  // Fine enough to tell programmes apart, coarse enough for a sum of all elements to have few points.
-  void lay_grid() {
-    constexpr std::int64_t points = 1'500;
-    std::int64_t span = 0;
-    const auto widest = [](const Odds& odds) {
-      return (odds.cases().back().value - odds.cases().front().value).units();
-    };
-    for (const auto& list : pieces_.choices) {
-      Decimal low = list.front().front().cases().front().value, high = low;
-      for (const auto& choice : list) {
-        for (const Odds& odds : choice) {
-          low = std::min(low, odds.cases().front().value);
-          high = std::max(high, odds.cases().back().value);
-        }
-      }
-      span += (high - low).units();
-    }
-    for (const auto& piece : pieces_.shared) span += widest(piece.front());
-    step_ = std::max<std::int64_t>(span / points, 1);
-    for (const auto& list : pieces_.choices) {
-      auto& here = gridded_.emplace_back();
-      std::int64_t largest = 0;
-      for (const auto& choice : list) {
-        auto& by_day = here.emplace_back();
-        for (const Odds& odds : choice) {
-          Chance lost = 0;
-          by_day.push_back(gridded(without_tails(odds, last_bits / 1000, lost), {step_}));
-          largest = std::max(largest, by_day.back().largest_move);
-        }
-      }
-      bound_ += largest;
-    }
-  }
-
-  // From each list on: the odds that are as good as any that can follow, and what can be used.
+  // What the lists from one on can use in all.
   void measure() {
-    rest_.assign(lists() + 1, std::vector<Survival>(days()));
-    std::int64_t shared_move = 0;
-    for (std::size_t day = 0; day < days(); ++day) {
-      GridSum sum{0, {1.0}};
-      std::int64_t moved = 0;
-      for (const auto& piece : pieces_.shared) {
-        Chance lost = 0;
-        const Odds& odds = piece[piece.size() == 1 ? 0 : day];
-        const Gridded number = gridded(without_tails(odds, last_bits / 1000, lost), {step_});
-        moved += number.largest_move;
-        sum = plus(sum, number);
-      }
-      shared_move = std::max(shared_move, moved);
-      rest_[lists()][day] = survival(sum);
-      for (std::size_t i = lists(); i-- > 0;) {
-        std::vector<Gridded> several;
-        for (const auto& choice : gridded_[i]) several.push_back(choice[day]);
-        sum = plus(sum, at_least_as_good(several));
-        rest_[i][day] = survival(sum);
-      }
-    }
-    bound_ += shared_move;
     use_.assign(lists() + 1, std::vector<Range>(choosing_.limits.size()));
     for (std::size_t i = lists(); i-- > 0;) {
       for (std::size_t j = 0; j < choosing_.limits.size(); ++j) {
@@ -183,45 +84,22 @@ class OddsSearch {
 
   // The point of the grid that whatever beats it has to reach; moved down by all that the grid may move.
   std::int64_t point_to_reach(double beaten) const {
-    const double units = quantile_ ? beaten * Decimal::one : static_cast<double>(inputs_.how.target.units());
-    return static_cast<std::int64_t>(
-        std::floor((units - static_cast<double>(bound_)) / static_cast<double>(step_)));
+    return bounds_.point_of(quantile_ ? beaten * Decimal::one
+                                      : static_cast<double>(inputs_.how.target.units()));
   }
   Chance chance_to_reach(double beaten) const { return quantile_ ? 1 - inputs_.how.share : beaten; }
 
-  // An upper bound on the chance to reach the point with a choice after what was chosen, and any after it.
-  Chance bound(const std::vector<GridSum>& before, std::size_t list, std::size_t choice, std::int64_t point,
-               std::vector<std::map<std::int64_t, Chance>>& known) const {
-    Chance sum = 0;
-    for (std::size_t day = 0; day < days(); ++day) {
-      const Survival& rest = rest_[list + 1][day];
-      Chance on_day = 0;
-      for (const Gridded::Case& one : gridded_[list][choice][day].cases) {
-        const auto [place, made] = known[day].try_emplace(point - one.point, 0.0);
-        if (made) {
-          for (std::size_t i = 0; i < before[day].chances.size(); ++i) {
-            place->second += before[day].chances[i] *
-                             rest.of(place->first - before[day].first - static_cast<std::int64_t>(i));
-          }
-        }
-        on_day += one.chance * place->second;
-      }
-      sum += pieces_.days.cases()[day].chance * on_day;
-    }
-    return sum;
-  }
-
-  void descend(std::size_t list, const std::vector<GridSum>& before, const std::vector<std::int64_t>& used,
+  void descend(std::size_t list, const OddsBounds::Sums& before, const std::vector<std::int64_t>& used,
                std::uint32_t state) {
     if (list == lists()) {
       if (!choosing_.chain || choosing_.chain->may_end[state]) weigh(now_);
       return;
     }
-    std::vector<std::map<std::int64_t, Chance>> known(days());
+    OddsBounds::Known known = bounds_.nothing_known();
     std::vector<std::pair<Chance, std::size_t>> open;
     const std::optional<double> beaten = to_beat();
     for (std::size_t c = 0; c < choosing_.lists[list].size(); ++c) {
-      const Chance reached = beaten ? bound(before, list, c, point_to_reach(*beaten), known) : 1;
+      const Chance reached = beaten ? bounds_.reach(before, list, c, point_to_reach(*beaten), known) : 1;
       open.push_back({reached, c});
     }
     std::stable_sort(open.begin(), open.end(),
@@ -238,11 +116,8 @@ class OddsSearch {
         open_bound_ = std::max(open_bound_, reached);
         continue;
       }
-      std::vector<GridSum> sums;
-      for (std::size_t day = 0; day < days(); ++day)
-        sums.push_back(plus(before[day], gridded_[list][c][day]));
       now_.push_back(c);
-      descend(list + 1, sums, after, next);
+      descend(list + 1, bounds_.with(before, list, c), after, next);
       now_.pop_back();
     }
   }
@@ -294,20 +169,7 @@ class OddsSearch {
       const Chance most = std::min(1.0, std::max(open_bound_, best));
       return Exact(Decimal::from_units(std::llround(most * 100 * Decimal::one)));
     }
-    std::int64_t low = rest_[0][0].first, high = low;
-    for (const Survival& day : rest_[0]) {
-      low = std::min(low, day.first);
-      high = std::max(high, day.first + static_cast<std::int64_t>(day.at_least.size()));
-    }
-    while (high - low > 1) {
-      const std::int64_t middle = low + (high - low) / 2;
-      Chance reached = 0;
-      for (std::size_t day = 0; day < days(); ++day) {
-        reached += pieces_.days.cases()[day].chance * rest_[0][day].of(middle);
-      }
-      (reached > 1 - inputs_.how.share - last_bits ? low : high) = middle;
-    }
-    return Exact(Decimal::from_units(low * step_ + bound_));
+    return Exact(bounds_.highest_quantile(inputs_.how.share));
   }
 
   const AimInputs& inputs_;
@@ -315,9 +177,7 @@ class OddsSearch {
   const Choosing& choosing_;
   std::size_t how_many_;
   bool quantile_;
-  std::int64_t step_ = 1, bound_ = 0;  // of the grid, and how far it moves a total at most; in millionths
-  std::vector<std::vector<std::vector<Gridded>>> gridded_;  // [list][choice][day]
-  std::vector<std::vector<Survival>> rest_;                 // [list][day]
+  const OddsBounds bounds_;
   std::vector<std::vector<Range>> use_;
   std::vector<std::size_t> now_;
   std::vector<Weighed> found_;
