@@ -1,0 +1,119 @@
+// How long a plan takes, beside glpsol on the same model, and how it grows.
+//
+//   bench_plan beside FOLDER     // models of 12 x 8 and 20 x 12; for each: medians and the slowest, in
+//   milliseconds bench_plan grows             // elements, options, limits, milliseconds
+//
+// Over many models: one says little, the next may be ten times as hard.
+#include <algorithm>
+#include <chrono>
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include "engine/plan.h"
+#include "engine/resolve.h"
+#include "grammar/parse.h"
+#include "tests/bench/demo_set.h"
+#include "tests/outside/plan_model.h"
+
+namespace {
+
+using namespace landdrill;
+using Clock = std::chrono::steady_clock;
+
+double passed(Clock::time_point start) {
+  return std::chrono::duration<double, std::milli>(Clock::now() - start).count();
+}
+
+double share_of(std::vector<double> times, double share) {
+  std::sort(times.begin(), times.end());
+  return times[static_cast<std::size_t>(share * static_cast<double>(times.size() - 1))];
+}
+
+struct Times {
+  std::vector<double> best, whole, process, solve;
+};
+
+// The best programme alone, and the whole plan: the next five, and each limit moved by one, solved again.
+void time_ours(const std::string& text, Times& times) {
+  const Source source("made up", text);
+  Parsed parsed = parse(source);
+  Assembled assembled;
+  assemble(source, parsed.lines, assembled);
+  const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+  PlanWish how;
+  how.event_limits = false;
+  auto start = Clock::now();
+  const Plan whole = plan(*resolved.routine, {}, how);
+  times.whole.push_back(passed(start));
+  if (!whole.proved) std::puts("  not proved");
+  how.how_many = 1;
+  how.limits_worth = false;
+  start = Clock::now();
+  (void)plan(*resolved.routine, {}, how);
+  times.best.push_back(passed(start));
+}
+
+std::string text_of(const std::string& file) {
+  std::ostringstream text;
+  text << std::ifstream(file).rdbuf();
+  return text.str();
+}
+
+// The process by the clock, and "Time used: 0.1 secs", which glpsol counts in tenths.
+void time_glpsol(const std::string& lp, const std::string& folder, Times& times) {
+  std::ofstream(folder + "/model.lp") << lp;
+  const std::string command = "glpsol --lp " + folder + "/model.lp --tmlim 300 > " + folder + "/told";
+  const auto start = Clock::now();
+  if (std::system(command.c_str()) != 0) std::exit(3);
+  times.process.push_back(passed(start));
+  const std::string told = text_of(folder + "/told");
+  const std::size_t at = told.find("Time used:");
+  times.solve.push_back(at == std::string::npos ? 0 : 1e3 * std::atof(told.c_str() + at + 10));
+}
+
+void beside(const std::string& folder) {
+  for (const PlanShape shape : {PlanShape{12, 8, 4, false}, PlanShape{20, 12, 4, false}}) {
+    Times times;
+    for (std::uint64_t seed = 0; seed < 60; ++seed) {
+      const PlanModel model(seed, shape);
+      time_ours(model.sheet, times);
+      time_glpsol(model.lp, folder, times);
+    }
+    std::printf("%d %d %.3f %.3f %.3f %.3f %.3f %.3f %.3f\n", shape.elements, shape.options,
+                share_of(times.best, 0.5), share_of(times.best, 1), share_of(times.whole, 0.5),
+                share_of(times.whole, 1), share_of(times.process, 0.5), share_of(times.process, 1),
+                share_of(times.solve, 0.5));
+  }
+}
+
+void grows() {
+  const PlanShape shapes[] = {{6, 8, 4, false},  {12, 8, 4, false},  {24, 8, 4, false},  {48, 8, 4, false},
+                              {12, 4, 4, false}, {12, 16, 4, false}, {12, 32, 4, false}, {12, 8, 1, false},
+                              {12, 8, 2, false}, {12, 8, 6, false},  {60, 20, 6, false}};
+  std::puts("  elements options limits   best, median  slowest   whole plan, median  slowest (ms)");
+  for (const PlanShape& shape : shapes) {
+    Times times;
+    for (std::uint64_t seed = 0; seed < 20; ++seed) time_ours(PlanModel(seed, shape).sheet, times);
+    std::printf("  %8d %7d %6d %14.2f %8.2f %20.2f %8.2f\n", shape.elements, shape.options, shape.limits,
+                share_of(times.best, 0.5), share_of(times.best, 1), share_of(times.whole, 0.5),
+                share_of(times.whole, 1));
+  }
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+  const std::string what = count > 1 ? words[1] : "";
+  if (what == "beside" && count == 3) {
+    beside(words[2]);
+  } else if (what == "grows") {
+    grows();
+  } else {
+    std::fputs("usage: bench_plan beside FOLDER | grows\n", stderr);
+    return 2;
+  }
+}
