@@ -42,7 +42,6 @@ AgreementLimits bland_altman(const Pairs& pairs, double confidence) {
   for (const auto& [first, second] : pairs) size += first * first + second * second;
   const double squares = without_rounding(squares_around(differences, *result.bias.value), size);
   const double deviation = std::sqrt(squares / (n - 1));
-  if (deviation == 0) result.bias.low = result.bias.high = std::nullopt;
   const double reach =
       student_quantile((1 + confidence) / 2, n - 1).value_or(0) * std::sqrt(3 / n) * deviation;
   result.lower = limit(*result.bias.value - deviations * deviation, pairs.size(), reach);

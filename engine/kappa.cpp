@@ -64,7 +64,6 @@ Statistic kappa_of(const CrossTable& table, const Distance& distance, double sam
   assert(confidence > 0 && confidence < 1);
   const double most = largest(distance, table.first.size());
   if (most == 0) return no_number("both judges gave one and the same mark to all rows");
-  if (!std::isfinite(most)) return no_number(too_large);
   const Distance agreement = [&](std::size_t i, std::size_t j) { return 1 - distance(i, j) / most; };
   const ByChance chance = by_chance(table, agreement);
   if (1 - chance.both < 1e-12) return no_number("both judges gave one and the same mark to all rows");

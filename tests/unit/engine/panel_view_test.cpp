@@ -101,6 +101,14 @@ TEST(PanelView, CountsAsDroppedOnlyWhatStandsAlone) {
   EXPECT_EQ(dropped, "0/1 0/1 0/0 0/0 2/0 ");
 }
 
+TEST(PanelView, NeverCountsAFilledMarkAsDropped) {
+  PanelRule rule = rule_of_five();
+  rule.missing_step = kit::number("0.5");
+  const PanelView view = panel_view(sheet_of(rule, {"7.25 7.25 7.25 7.25 -"}));
+  EXPECT_EQ(view.filled.at(0, 4), 7.5);  // above all others, and dropped
+  EXPECT_EQ(view.judges[4].dropped_high, 0u);
+}
+
 TEST(PanelView, PutsEveryPairSideBySide) {
   const PanelRule rule = rule_of_five();
   const PanelView view = panel_view(sheet_of(rule, low_third));
@@ -124,6 +132,33 @@ TEST(PanelView, SaysThatNobodyIsHighOrLow) {
   const PanelView view = panel_view(
       sheet_of(rule, {"7 7.25 7 7 7", "8 8 8.25 8 8", "6.25 6 6 6 6", "5 5 5 5 5.25", "9 9 9 9.25 9"}));
   EXPECT_EQ(view.sentences.at(0), "No judge marks clearly higher or lower than the others.");
+}
+
+TEST(PanelView, DoesNotTakeChanceForALeaning) {
+  const PanelRule rule = rule_of_five();
+  const PanelView view =
+      panel_view(sheet_of(rule, {"8 7 7 7 7", "7 8 8 8 8", "7 6 6 6 6", "4 5 5 5 5", "9 7 7 7 7"}));
+  EXPECT_DOUBLE_EQ(view.judges[0].bias.value.value(), 0.4);
+  EXPECT_EQ(view.sentences.at(0), "No judge marks clearly higher or lower than the others.");
+}
+
+TEST(PanelView, SaysNothingOfAJudgeWithFourMarks) {
+  const PanelRule rule = rule_of_five(Missing::fewer);
+  const PanelView view = panel_view(
+      sheet_of(rule, {"8 8 8 8 7", "7 7 7 7 6", "6 6 6 6 5.25", "5 5 5 5 4", "7 7 7 7 -", "9 9 9 9 -"}));
+  EXPECT_LT(view.judges[4].bias.high.value(), 0);
+  EXPECT_FALSE(says(view.sentences, "Judge 5 marks"));
+}
+
+TEST(PanelView, DoesNotRepeatForAKindWhatHoldsForAll) {
+  const PanelRule rule = rule_of_five();
+  MarkSheet sheet = sheet_of(rule, {"7 7 7 7 6", "8 8 8 8 7", "6 6 6 6 5.25", "5 5 5 5 4", "9 9 9 9 8"});
+  const MarkSheet rest =
+      sheet_of(rule, {"7 7 7 7 6", "8 8 8 8 7", "6 6 6 6 5.25", "5 5 5 5 4", "9 9 9 9 8"}, "Hybrid");
+  sheet.lines.insert(sheet.lines.end(), rest.lines.begin(), rest.lines.end());
+  const PanelView view = panel_view(sheet);
+  EXPECT_EQ(view.sentences.at(0), "Judge 5 marks 4 steps lower than the others.");
+  EXPECT_FALSE(says(view.sentences, "on lifts") || says(view.sentences, "on hybrids"));
 }
 
 TEST(PanelView, TellsLiftsFromTheRest) {
@@ -230,6 +265,15 @@ TEST(MarkSheets, PutTogetherWhatIsOnOneScale) {
   EXPECT_EQ(sheets[1].title, "The whole routine");
   EXPECT_EQ(sheets[1].lines[1].title, "Performance, 2026-05-09 Tarn Open");
   EXPECT_EQ(sheets[1].lines[1].marks, marks("8 8 8 8 -"));
+}
+
+TEST(MarkSheets, KeepElementsAndTheWholeRoutineApart) {
+  const kit::ReadSheet reeds(
+      kit::reeds + "panel 2026-05-01\nchoreography: 7 7 7 7 7\npanel 2026-05-09\nelement 1: 7 7 7 7 7\n",
+      kit::pond());
+  const std::vector<MarkSheet> sheets = mark_sheets(reeds.routine(), reeds.routine().panels);
+  ASSERT_EQ(sheets.size(), 2u);
+  EXPECT_EQ(sheets[0].title, "Choreography");
 }
 
 TEST(MarkSheets, LeaveTheDateOutOfASinglePanel) {
