@@ -34,21 +34,27 @@ class ReadAhead {
     ReadSheet sheet;
     std::vector<Source> pieces;           // as they were cut
     std::vector<std::vector<char>> kept;  // their texts, once the stream has gone on
+    void keep_texts();
   };
   // Lives until the next call.
   Place& next();
   void in_rounds() { in_rounds_ = true; }
 
  private:
+  struct Round {
+    std::deque<Place> places;  // what points into a place stays when another is added
+    std::size_t size = 0;      // of them in use
+    bool at_end() const { return size > 0 && places[size - 1].ended; }
+  };
   void read_round();
-  void cut_round();
+  void cut(Round& round);
   void work_on(Place& place);
 
   SheetStream stream_;
   Work work_;
-  std::deque<Place> places_;  // what points into a place stays when another is added
+  Round now_, next_;  // while a round is worked on, the next one is cut already
   bool in_rounds_ = false;
-  std::size_t in_round_ = 0, at_ = 0, most_ = 1;
+  std::size_t at_ = 0, most_ = 1;
 };
 
 }  // namespace landdrill::cli

@@ -1,7 +1,5 @@
 #include "engine/cli/read_sheet.h"
 
-#include "grammar/parse.h"
-
 namespace landdrill::cli {
 namespace {
 
@@ -19,9 +17,9 @@ std::string_view ReadSheet::title() const {
 
 void put_together(ReadSheet& sheet) {
   for (const Source& piece : sheet.pieces) {
-    Parsed parsed = parse(piece);
-    sheet.diagnostics.append(std::move(parsed.diagnostics));
-    assemble(piece, std::move(parsed.lines), sheet.assembled);
+    Diagnostics of_lines;
+    parse_and_assemble(piece, of_lines, sheet.assembled);
+    sheet.diagnostics.append(std::move(of_lines));
   }
   sheet.diagnostics.append(std::move(sheet.assembled.diagnostics));
   if (sheet.assembled.sheets.empty() && sheet.diagnostics.ok())

@@ -36,27 +36,29 @@ std::string cut_front(std::string_view text, int width) {
   return "…" + std::string(text);
 }
 
-std::string right(std::string_view words) {
-  const int before = std::max(0, amount_width - width_of(words));
-  return std::string(static_cast<std::size_t>(gap + before), ' ') + std::string(words);
+// In a column of its own, with so many blanks behind it.
+void add_right(std::string& line, std::string_view words, std::size_t behind = 0) {
+  const int before = std::max(0, amount_width - width_of(words) - static_cast<int>(behind));
+  line.append(static_cast<std::size_t>(gap + before), ' ').append(words).append(behind, ' ');
 }
 
 // With its point where the other lines have theirs, as no line knows how wide the others are.
-std::string amount(std::string_view text) {
+void add_amount(std::string& line, std::string_view text) {
   const std::size_t point = std::min(text.find('.'), text.size());
   const std::size_t behind = text.size() - point;
-  std::string padded(text);
-  if (!text.empty() && point + places <= amount_width && behind < places) padded.append(places - behind, ' ');
-  return right(padded);
+  const bool has_room = !text.empty() && point + places <= amount_width && behind < places;
+  add_right(line, text, has_room ? places - behind : 0);
 }
 
-std::string line_of(const std::string& file, const std::string& routine, std::string_view rest,
-                    const Widths& widths) {
+std::string names_of(const std::string& file, const std::string& routine, const Widths& widths) {
   std::string line = pad(file, widths.file);
-  if (widths.routine > 0) line += std::string(gap, ' ') + pad(cut(routine, widths.routine), widths.routine);
-  line += rest;
+  if (widths.routine > 0) line.append(gap, ' ').append(pad(cut(routine, widths.routine), widths.routine));
+  return line;
+}
+
+std::string ended(std::string line) {
   line.erase(line.find_last_not_of(' ') + 1);
-  return line + "\n";
+  return line += '\n';
 }
 
 }  // namespace
@@ -67,16 +69,17 @@ SheetRow sheet_row(std::string_view file, const Account& account) {
 }
 
 std::string batch_header(const TextWish& wish) {
-  return line_of("file", "routine",
-                 right("difficulty") + right("estimate") + right("panel") + right("change"),
-                 widths_for(wish));
+  std::string line = names_of("file", "routine", widths_for(wish));
+  for (const std::string_view column : {"difficulty", "estimate", "panel", "change"}) add_right(line, column);
+  return ended(std::move(line));
 }
 
 std::string batch_line(const SheetRow& row, const TextWish& wish) {
   const Widths widths = widths_for(wish);
-  return line_of(
-      cut_front(plain(row.file), widths.file), plain(row.routine),
-      amount(row.difficulty) + amount(row.estimate) + amount(row.recorded) + amount(row.difference), widths);
+  std::string line = names_of(cut_front(plain(row.file), widths.file), plain(row.routine), widths);
+  for (const std::string_view amount : {row.difficulty, row.estimate, row.recorded, row.difference})
+    add_amount(line, amount);
+  return ended(std::move(line));
 }
 
 std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {

@@ -73,6 +73,7 @@ Character first_of(std::string_view text) {
 }
 
 int width_of(char32_t c) {
+  if (c < no_room.front().first) return 1;  // Latin text, so nearly all
   return in(no_room, c) ? 0 : in(wide, c) ? 2 : 1;
 }
 
@@ -81,6 +82,10 @@ std::string spelled_out(char32_t code, int digits, std::string_view start) {
   for (int shift = 4 * (digits - 1); shift >= 0; shift -= 4)
     result += "0123456789abcdef"[(code >> shift) & 15];
   return result;
+}
+
+bool is_plain_ascii(char c) {
+  return ' ' <= c && c <= '~';
 }
 
 // How many bytes of `text` fit into `width` columns; what takes no room goes with the character before it.
@@ -111,6 +116,10 @@ std::string plain(std::string_view text) {
   std::string result;
   result.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
+    if (is_plain_ascii(text[at])) {
+      result += text[at++];
+      continue;
+    }
     const Character c = first_of(text.substr(at));
     if (!c.good || (c.code < 0x20 && c.code != '\t' && c.code != '\n' && c.code != '\r') || c.code == 0x7F) {
       result += spelled_out(static_cast<unsigned char>(text[at]), 2, "\\x");
