@@ -123,7 +123,7 @@ void find_conflict(Choosing choosing, const ChooseWish& wish, BestChoices& resul
   for (const LimitSide side : sides_of(choosing)) {
     Choosing without = choosing;
     take_out(without, side);
-    const BestChoices found = search(without, {1, wish.go_on, wish.most_nodes});
+    const BestChoices found = search(without, {1, wish.go_on, wish.most_nodes / 10});
     result.nodes += found.nodes;
     if (found.infeasible) {
       choosing = std::move(without);

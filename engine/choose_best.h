@@ -71,7 +71,7 @@ struct ChooseWish {
   std::size_t how_many = 1;
   // Asked now and then with the nodes so far; false stops the search. Empty: never.
   std::function<bool(std::uint64_t nodes)> go_on;
-  // After so many partial choices it hurries to an end; for the conflict as many again for each side of a
+  // After so many partial choices it hurries to an end; for the conflict, a tenth as many for each side of a
   // limit. Some ten million take a second.
   std::uint64_t most_nodes = 20'000'000;
 };

@@ -59,7 +59,6 @@ class Programmes {
   int longest_under(const std::vector<std::size_t>& chosen) const;
 
   const Routine& routine_;
-  bool has_counts_ = false;
   std::vector<Counter> counters_;
 };
 
