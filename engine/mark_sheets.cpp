@@ -62,4 +62,11 @@ std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const Recor
   return sheets;
 }
 
+void put_together(std::vector<MarkSheet> more, std::vector<MarkSheet>& sheets) {
+  for (MarkSheet& sheet : more) {
+    for (MarkedLine& line : sheet.lines) add(std::move(line), sheets);
+  }
+  for (MarkSheet& sheet : sheets) sheet.title = title_of(sheet);
+}
+
 }  // namespace landdrill

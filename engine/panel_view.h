@@ -76,5 +76,7 @@ PanelView panel_view(const MarkSheet& sheet);  // of at least one line
 // aspects of the whole routine.
 std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const RecordedPanel> panels);
 std::vector<PanelView> panel_views(const Routine& routine, std::span<const RecordedPanel> panels);
+// The lines of `more` behind those of the same aspect, number of judges and scale.
+void put_together(std::vector<MarkSheet> more, std::vector<MarkSheet>& sheets);
 
 }  // namespace landdrill

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/cli/price.h"
 #include "grammar/calendar.h"
 
 namespace landdrill::cli {
@@ -48,6 +49,23 @@ WishRead book_wish(const Call& call) {
           "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", *date);
   }
   return read;
+}
+
+Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work) {
+  const WishRead read = book_wish(call);
+  if (!read.mistake.empty()) return misused(call, read.mistake);
+  auto season = open_book(call, Season::Mode::read);
+  if (!season) return refuse(call, season.error());
+  const Book book(*season);
+  return work(book, read.wish);
+}
+
+Exit nothing_found(Call& call, const BookWish& wish) {
+  call.streams.say(
+      wish.words.empty()
+          ? "landdrill: the book has nothing of that\n"
+          : fmt::format("landdrill: the book has nothing with \"{}\" in its title\n", wish.words));
+  return Exit::ok;
 }
 
 }  // namespace landdrill::cli

@@ -4,6 +4,8 @@
 //   BookWish wish = book_wish(call);                     // WORDS..., --event, --from, --until, --all
 #pragma once
 
+#include <functional>
+
 #include "engine/cli/find_values.h"
 #include "tables/store/book.h"
 
@@ -17,5 +19,9 @@ struct WishRead {
 };
 // Heeds the operands behind BOOK and those of the options that the command has.
 WishRead book_wish(const Call& call);
+// Opens the book to read, reads the wish and does the work, or says why not.
+Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work);
+// Says that the book has nothing of that; Exit::ok.
+Exit nothing_found(Call& call, const BookWish& wish);
 
 }  // namespace landdrill::cli

@@ -27,10 +27,11 @@ class KeptSheets {
   Result<std::vector<const KeptSheet*>> read(const BookWish& wish);
   // The routine that was swum, with this version of a panel (or a run) of it alone.
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
+  // `text` as a sheet of this version of the routine, with its edition.
+  Result<const KeptSheet*> understood(const KeptBlock& routine, std::string text);
 
  private:
   Result<const ReadSet*> set_of(std::int64_t edition);
-  Result<const KeptSheet*> understood(const KeptBlock& routine, std::string text);
 
   const Book& book_;
   std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition

@@ -13,6 +13,75 @@ constexpr OperandRow words = {"WORDS", "words of the title of a routine or a mee
 constexpr OperandRow added = {"FILE", "a sheet, or a list of marks (.csv)", 1, any_number, Offers::files};
 constexpr OperandRow backup = {"BACKUP", "the file of the backup", 1, 1, Offers::files};
 
+constexpr OptionRow judges_full = {"--full", "", "every pair, the limits of agreement, and bias by kind"};
+constexpr OptionRow same_judges = {"--same-judges", "",
+                                   "the same judges sat in the same seats at all meets: take all together"};
+constexpr OptionRow sheet_option = {
+    "--sheet", "FILE", "a sheet whose expected marks to calibrate", {}, Offers::files};
+constexpr OptionRow progress_full = {"--full", "", "elements, impression and announced results as well"};
+
+Command judges_row() {
+  return {"judges",
+          "recorded panels judge by judge, and how far the judges agree",
+          "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
+          "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
+          "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
+          "alpha.\n\n"
+          "A judge is the number of her seat. Within one event of one meet the same judges are taken to sit "
+          "in the same seats; --same-judges takes them to do so at all.",
+          {sheets},
+          {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
+           &colour_option},
+          {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
+           {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
+           {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
+          judges};
+}
+
+Command book_judges_row() {
+  return {"book judges",
+          "the judges of the panels in the season book",
+          "As `landdrill judges`, for the panels that are kept in the season book.",
+          {book, words},
+          {&event_option, &from_option, &until_option, &same_judges, &judges_full, &format_option,
+           &colour_option},
+          {{"landdrill book judges club.season \"tarn open\"", "one meet"},
+           {"landdrill book judges club.season --event duet-free --same-judges",
+            "the same panel all season long"}},
+          book_judges};
+}
+
+Command book_lessons_row() {
+  return {"book lessons",
+          "how your expected marks compare with what panels gave, and what that makes of an estimate",
+          "For every element that a panel of the book marked and that had an expected mark by that day: how "
+          "far the panel's mean lay off, by kind, by family of parts and by fault. Few marks tell little, so "
+          "beside the raw mean stands one that is drawn towards the others. Then whether calibrating your "
+          "marks by it would have helped this season, each day judged by earlier days alone.\n\n"
+          "With --sheet: the expected marks of that sheet beside the calibrated ones, and both totals. Each "
+          "panel is compared with the version of the routine that it saw.",
+          {book, words},
+          {&event_option, &from_option, &until_option, &sheet_option, &format_option, &set_option,
+           &values_option, &season_option, &colour_option},
+          {{"landdrill book lessons club.season", "the whole season"},
+           {"landdrill book lessons club.season --sheet harbour-lights.sheet",
+            "and what it makes of the next meet"}},
+          book_lessons};
+}
+
+Command book_progress_row() {
+  return {"book progress",
+          "how a routine went over the season: difficulty, marks, what was taken off",
+          "A line for each run-through and each panel of the routines that are found: the difficulty that "
+          "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
+          "swum of different versions of a routine stands apart.",
+          {book, words},
+          {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
+          {{"landdrill book progress club.season harbour", "one routine"},
+           {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
+          book_progress};
+}
+
 }  // namespace
 
 std::vector<Command> book_commands() {
@@ -63,6 +132,10 @@ std::vector<Command> book_commands() {
        {{"landdrill book score club.season", "one line a panel"},
         {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
        book_score},
+      book_lessons_row(),
+      book_progress_row(),
+      book_judges_row(),
+      judges_row(),
       {"book backup",
        "a copy of the season file, also while it is in use",
        "Copies the whole season file as it is at one moment, also while another program writes to it, and "

@@ -5,20 +5,11 @@
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/cli/totals.h"
 #include "engine/report/book.h"
 
 namespace landdrill::cli {
 namespace {
-
-Exit nothing_found(Call& call, const BookWish& wish) {
-  call.streams.say(
-      wish.words.empty()
-          ? "landdrill: the book has nothing of that\n"
-          : fmt::format("landdrill: the book has nothing with \"{}\" in its title\n", wish.words));
-  return Exit::ok;
-}
 
 report::BookLine line_of(const KeptBlock& block) {
   return {block.routine,
@@ -30,17 +21,6 @@ report::BookLine line_of(const KeptBlock& block) {
           block.set,
           block.kept_at,
           {}};
-}
-
-// Opens the book, reads the wish, and does the work.
-template <class Work>
-Exit with_book(Call& call, Work work) {
-  const WishRead read = book_wish(call);
-  if (!read.mistake.empty()) return misused(call, read.mistake);
-  auto season = open_book(call, Season::Mode::read);
-  if (!season) return refuse(call, season.error());
-  const Book book(*season);
-  return work(book, read.wish);
 }
 
 // The routine as it was known on that day: without later runs.

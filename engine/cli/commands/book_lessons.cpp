@@ -1,0 +1,85 @@
+// What the season teaches about the coach's expected marks.
+#include "engine/cli/as_swum.h"
+#include "engine/cli/book_file.h"
+#include "engine/cli/messages.h"
+#include "engine/cli/page.h"
+#include "engine/cli/price.h"
+#include "engine/cli/sheet_reader.h"
+#include "engine/report/lessons.h"
+
+namespace landdrill::cli {
+namespace {
+
+void add_lessons(const Swum& swum, std::vector<Lesson>& all) {
+  const Routine& routine = *swum.kept->sheet.routine();
+  for (std::size_t panel = 0; panel < routine.panels.size(); ++panel) {
+    if (!swum.panels[panel]) continue;
+    for (Lesson& lesson : lessons(routine, routine.panels[panel])) all.push_back(std::move(lesson));
+  }
+}
+
+// The routine of --sheet beside what was learned.
+class Calibrating {
+ public:
+  explicit Calibrating(const Learned& learned) : learned_(learned) {}
+
+  Exit read(Call& call, const std::string& file) {
+    if (!all_readable(call, {file})) return Exit::environment;
+    SheetReader reader(call, {file});
+    if (!reader.next()) return worse(Exit::errors, reader.worst());
+    if (reader.more()) return misused(call, shown(file) + " holds several routines; expected one");
+    const ReadSheet& sheet = reader.sheet();
+    if (!sheet.ok()) {
+      Messages(call.streams).add(sheet.diagnostics);
+      return worse(Exit::errors, reader.worst());
+    }
+    title = sheet.routine()->title;
+    estimate = calibrated_estimate(*sheet.routine(), {}, learned_);
+    return Exit::ok;
+  }
+
+  std::string title;
+  std::optional<CalibratedEstimate> estimate;
+
+ private:
+  const Learned& learned_;
+};
+
+Exit print(Call& call, const std::vector<Lesson>& all, Exit worst) {
+  const Learned learned = learn(all);
+  const BackTest tested = back_test(all);
+  Calibrating sheet(learned);
+  if (call.given.has("--sheet")) {
+    const Exit read = sheet.read(call, std::string(call.given.value("--sheet")));
+    if (read != Exit::ok) return read;
+  }
+  const report::LessonsTold told{&learned, &tested, sheet.title, sheet.estimate ? &*sheet.estimate : nullptr};
+  call.streams.out.write(report::lessons(told, format_of(call), page_wish(call)));
+  return worst;
+}
+
+}  // namespace
+
+Exit book_lessons(Call& call) {
+  return with_book(call, [&](const Book& book, const BookWish& wish) {
+    AsSwum kept(book);
+    const auto swum = kept.read(wish);
+    if (!swum) return refuse(call, swum.error());
+    if (swum->empty()) return nothing_found(call, wish);
+    Messages messages(call.streams);
+    Exit worst = Exit::ok;
+    std::vector<Lesson> all;
+    for (const Swum& one : *swum) {
+      if (one.kept->sheet.routine()) {
+        add_lessons(one, all);
+      } else {
+        messages.add(one.kept->sheet.diagnostics);
+        worst = Exit::errors;
+      }
+    }
+    messages.finish();
+    return print(call, all, worst);
+  });
+}
+
+}  // namespace landdrill::cli

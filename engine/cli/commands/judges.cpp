@@ -1,0 +1,70 @@
+// Panels judge by judge: of sheets, or of the season book.
+#include "engine/report/judges.h"
+
+#include "engine/cli/as_swum.h"
+#include "engine/cli/book_file.h"
+#include "engine/cli/messages.h"
+#include "engine/cli/page.h"
+#include "engine/cli/sheet_reader.h"
+
+namespace landdrill::cli {
+namespace {
+
+Exit print(Call& call, const Meets& meets, Exit worst) {
+  const std::vector<MeetView> views = meets.views();
+  if (views.empty()) {
+    if (worst == Exit::ok) call.streams.say("landdrill: there is no recorded panel in it\n");
+    return worst;
+  }
+  report::TextWish wish = page_wish(call);
+  wish.full = call.given.has("--full");
+  call.streams.out.write(report::judges(views, format_of(call), wish));
+  return worst;
+}
+
+}  // namespace
+
+Exit judges(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  Meets meets(call.given.has("--same-judges"));
+  Messages messages(call.streams);
+  SheetReader reader(call);
+  Exit worst = Exit::ok;
+  while (reader.next()) {
+    const ReadSheet& sheet = reader.sheet();
+    if (!sheet.ok()) {
+      messages.add(sheet.diagnostics);
+      worst = worse(worst, Exit::errors);
+      continue;
+    }
+    for (const RecordedPanel& panel : sheet.routine()->panels) meets.add(*sheet.routine(), panel);
+  }
+  messages.finish();
+  return print(call, meets, worse(worst, reader.worst()));
+}
+
+Exit book_judges(Call& call) {
+  return with_book(call, [&](const Book& book, const BookWish& wish) {
+    AsSwum kept(book);
+    const auto swum = kept.read(wish);
+    if (!swum) return refuse(call, swum.error());
+    if (swum->empty()) return nothing_found(call, wish);
+    Meets meets(call.given.has("--same-judges"));
+    Messages messages(call.streams);
+    Exit worst = Exit::ok;
+    for (const Swum& one : *swum) {
+      const std::optional<Routine>& routine = one.kept->sheet.routine();
+      if (!routine) {
+        messages.add(one.kept->sheet.diagnostics);
+        worst = Exit::errors;
+        continue;
+      }
+      for (std::size_t panel = 0; panel < routine->panels.size(); ++panel)
+        if (one.panels[panel]) meets.add(*routine, routine->panels[panel]);
+    }
+    messages.finish();
+    return print(call, meets, worst);
+  });
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,62 @@
+#include "engine/report/figures.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "engine/report/json_text.h"
+
+namespace landdrill::report {
+namespace {
+
+// What other programs get: more would only be the noise of binary numbers.
+double in_nine_places(double value) {
+  const double rounded = std::round(value * 1e9) / 1e9;
+  return rounded == 0 ? 0 : rounded;
+}
+
+}  // namespace
+
+std::string figure(std::optional<double> value) {
+  if (!value) return {};
+  const std::string text = fmt::format("{:.2f}", *value);
+  return text == "-0.00" ? "0.00" : text;
+}
+
+std::string signed_figure(std::optional<double> value) {
+  const std::string text = figure(value);
+  const bool bare = !text.empty() && text != "0.00" && text.front() != '-';
+  return (bare ? "+" : "") + text;
+}
+
+std::string interval(std::optional<double> low, std::optional<double> high) {
+  return low && high ? figure(low) + " to " + figure(high) : std::string();
+}
+
+std::string signed_interval(std::optional<double> low, std::optional<double> high) {
+  return low && high ? signed_figure(low) + " to " + signed_figure(high) : std::string();
+}
+
+std::string exact_figure(std::optional<double> value) {
+  return value ? fmt::format("{}", in_nine_places(*value)) : std::string();
+}
+
+boost::json::value figure_or_null(std::optional<double> value) {
+  return value ? boost::json::value(in_nine_places(*value)) : boost::json::value(nullptr);
+}
+
+boost::json::object statistic_object(const Statistic& statistic) {
+  return {{"value", figure_or_null(statistic.value)},
+          {"low", figure_or_null(statistic.low)},
+          {"high", figure_or_null(statistic.high)},
+          {"rests_on", statistic.rows},
+          {"why_not", text_or_null(statistic.why_not)}};
+}
+
+boost::json::array list_of(const std::vector<std::string>& texts) {
+  boost::json::array list;
+  for (const std::string& one : texts) list.push_back(text_or_null(one));
+  return list;
+}
+
+}  // namespace landdrill::report

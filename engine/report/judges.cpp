@@ -1,0 +1,208 @@
+#include "engine/report/judges.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/report/figures.h"
+#include "engine/report/grid.h"
+#include "engine/report/judges_rows.h"
+#include "engine/report/sections.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+using Align = GridColumn::Align;
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
+std::string title_of(const MeetView& meet) {
+  if (meet.date.empty())
+    return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel", "panels"));
+  const std::string name = meet.meet.empty() ? meet.date : plain(meet.meet) + ", " + meet.date;
+  return name + ": " + plain(meet.event);
+}
+
+std::string routines_of(const MeetView& meet, const TextWish& wish) {
+  std::string names;
+  for (const std::string& one : meet.routines) names += (names.empty() ? "" : ", ") + plain(one);
+  return paragraph("  ", names, wish.width);
+}
+
+std::string judge_name(std::size_t judge) {
+  return std::to_string(judge + 1);
+}
+
+std::string judges_table(const PanelView& view, const TextWish& wish) {
+  Grid grid({{"judge", Align::words},
+             {"marks", Align::amount},
+             {"mean", Align::amount},
+             {"bias", Align::amount},
+             {"95 % interval", Align::words},
+             {"spread", Align::amount},
+             {"high", Align::amount, false, "dropped"},
+             {"low", Align::amount, false, "dropped"},
+             {"order", Align::amount}});
+  for (const JudgeView& one : view.judges) {
+    grid.add({judge_name(one.judge),
+              one.missing == 0 ? std::to_string(one.marks)
+                               : fmt::format("{} of {}", one.marks, one.marks + one.missing),
+              figure(one.mean), signed_figure(one.bias.value), signed_interval(one.bias.low, one.bias.high),
+              figure(one.spread), std::to_string(one.dropped_high), std::to_string(one.dropped_low),
+              figure(one.order.value)});
+  }
+  return heading("Judge by judge", wish) + grid.text(wish.width, wish.colour) +
+         paragraph("",
+                   "bias: above the mean of the other judges is +; spread: how much she scatters around "
+                   "them; dropped: how often her mark was the highest or lowest and did not count; "
+                   "order: 1 where she ranks as the others do.",
+                   wish.width);
+}
+
+// The pairs, furthest apart first.
+std::vector<const PairView*> furthest_apart(const PanelView& view) {
+  std::vector<const PairView*> pairs;
+  for (const PairView& one : view.pairs) pairs.push_back(&one);
+  const auto size = [](const PairView* pair) { return std::abs(pair->limits.bias.value.value_or(0)); };
+  std::stable_sort(pairs.begin(), pairs.end(),
+                   [&](const PairView* a, const PairView* b) { return size(a) > size(b); });
+  return pairs;
+}
+
+std::string pairs_table(const PanelView& view, const TextWish& wish) {
+  constexpr std::size_t few = 3;
+  std::vector<const PairView*> pairs = furthest_apart(view);
+  if (pairs.empty()) return "";
+  const bool all = wish.full || pairs.size() <= few;
+  if (!all) pairs.resize(few);
+  Grid grid({{"judges", Align::words},
+             {"apart", Align::amount},
+             {"95 % interval", Align::words},
+             {"Spearman", Align::amount},
+             {"Kendall", Align::amount},
+             {"kappa", Align::amount}});
+  for (const PairView* pair : pairs) {
+    grid.add({judge_name(pair->judge) + " and " + judge_name(pair->other),
+              signed_figure(pair->limits.bias.value),
+              signed_interval(pair->limits.bias.low, pair->limits.bias.high), figure(pair->spearman.value),
+              figure(pair->kendall.value), figure(pair->kappa.value)});
+  }
+  return heading(all ? "Pairs, furthest apart first" : "The pairs furthest apart", wish) +
+         grid.text(wish.width, wish.colour) +
+         paragraph("",
+                   "apart: + where the first of the two marks higher; Spearman, Kendall: 1 where both "
+                   "rank alike; kappa: 1 where both give the same marks, 0 what chance gives.",
+                   wish.width);
+}
+
+std::string limits_table(const PanelView& view, const TextWish& wish) {
+  if (!wish.full || view.pairs.empty()) return "";
+  Grid grid({{"judges", Align::words},
+             {"lower", Align::amount},
+             {"95 % interval", Align::words},
+             {"upper", Align::amount},
+             {"95 % interval", Align::words}});
+  for (const PairView* pair : furthest_apart(view)) {
+    const AgreementLimits& limits = pair->limits;
+    grid.add({judge_name(pair->judge) + " and " + judge_name(pair->other), signed_figure(limits.lower.value),
+              signed_interval(limits.lower.low, limits.lower.high), signed_figure(limits.upper.value),
+              signed_interval(limits.upper.low, limits.upper.high)});
+  }
+  return heading("How far apart two judges can be (limits of agreement, Bland-Altman)", wish) +
+         grid.text(wish.width, wish.colour) +
+         paragraph("", "Between the two limits lie about 95 of 100 differences, if they scatter evenly.",
+                   wish.width);
+}
+
+std::string kinds_table(const PanelView& view, const TextWish& wish) {
+  if (!wish.full || view.judges.empty() || view.judges.front().kinds.empty()) return "";
+  Grid grid({{"judge", Align::words},
+             {"kind", Align::words, true},
+             {"marks", Align::amount},
+             {"bias", Align::amount},
+             {"95 % interval", Align::words}});
+  for (const JudgeView& judge : view.judges) {
+    for (const KindBias& one : judge.kinds)
+      grid.add({judge_name(judge.judge), one.kind, std::to_string(one.bias.rows),
+                signed_figure(one.bias.value), signed_interval(one.bias.low, one.bias.high)});
+  }
+  return heading("Bias by kind of element", wish) + grid.text(wish.width, wish.colour);
+}
+
+std::string intraclass_table(const PanelView& view, const TextWish& wish) {
+  constexpr std::string_view judges[] = {"other judges for every row", "judges drawn from many",
+                                         "these judges and no others"};
+  const auto form = [&](std::size_t which) { return view.intraclass.forms[which]; };
+  if (!form(0).value && !form(1).value && !form(2).value) return "";
+  Grid grid({{"intraclass correlation", Align::words, true},
+             {"one judge", Align::amount},
+             {"95 % interval", Align::words},
+             {fmt::format("mean of {}", view.judges.size()), Align::amount},
+             {"95 % interval", Align::words}});
+  for (std::size_t i = 0; i < 3; ++i) {
+    const Statistic one = form(i), mean = form(i + 3);
+    grid.add({fmt::format("({}) {}", i + 1, judges[i]), figure(one.value), interval(one.low, one.high),
+              figure(mean.value), interval(mean.low, mean.high)});
+  }
+  return grid.text(wish.width, wish.colour) +
+         paragraph("",
+                   "How much of what the marks scatter is the swimming and not the judge: 1 all of it, 0 "
+                   "nothing. The forms are (1,1) to (3,k) of Shrout and Fleiss (1979); (2) is the one "
+                   "for a panel drawn from a list of judges.",
+                   wish.width);
+}
+
+void add_figure(const char* name, const Statistic& statistic, const char* meaning, Grid& grid) {
+  grid.add({name, statistic.value ? figure(statistic.value) : "none",
+            statistic.value ? meaning : statistic.why_not});
+}
+
+std::string agreement_table(const PanelView& view, const TextWish& wish) {
+  Grid grid({{"", Align::words}, {"", Align::amount}, {"", Align::words, true}});
+  add_figure("Kendall's W", view.concordance.w, "1: all rank alike; 0: no order in common", grid);
+  if (view.concordance.by_chance)
+    grid.add({"", figure(view.concordance.by_chance), "how often chance alone ranks that alike"});
+  add_figure("Krippendorff's alpha", view.interval, "marks, by their distance; 1 is full agreement", grid);
+  add_figure("", view.ordinal, "by their order only", grid);
+  add_figure("", view.nominal, "the very same mark only", grid);
+  return grid.text(wish.width, wish.colour);
+}
+
+std::string agreement_section(const PanelView& view, const TextWish& wish) {
+  const std::string correlation = intraclass_table(view, wish);
+  return heading("How far all of them agree", wish) + correlation + (correlation.empty() ? "" : "\n") +
+         agreement_table(view, wish);
+}
+
+std::string view_text(const PanelView& view, const TextWish& wish) {
+  const std::string what = view.of_elements ? counted(view.lines.size(), "element", "elements")
+                                            : counted(view.lines.size(), "aspect", "aspects");
+  std::string text = "\n" + coloured(fmt::format("{}: {}, {}\n", plain(view.title), what,
+                                                 counted(view.judges.size(), "judge", "judges")),
+                                     wish.colour ? Look::total : Look::usual);
+  text += bullets(view.sentences, wish);
+  if (!view.warnings.empty()) text += heading("With care", wish) + bullets(view.warnings, wish);
+  text += judges_table(view, wish) + kinds_table(view, wish);
+  return text + pairs_table(view, wish) + limits_table(view, wish) + agreement_section(view, wish);
+}
+
+}  // namespace
+
+std::string judges(const std::vector<MeetView>& meets, Format format, const TextWish& asked) {
+  if (format == Format::csv) return judges_csv(meets);
+  if (format == Format::json) return judges_json(meets);
+  TextWish wish = asked;
+  wish.width = std::max(60, wish.width);
+  std::string text;
+  for (const MeetView& meet : meets) {
+    text += (text.empty() ? "" : "\n") + paragraph("", title_of(meet), wish.width) + routines_of(meet, wish);
+    for (const PanelView& view : meet.views) text += view_text(view, wish);
+  }
+  return text;
+}
+
+}  // namespace landdrill::report

@@ -1,0 +1,187 @@
+#include "engine/report/progress.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/report/csv.h"
+#include "engine/report/figures.h"
+#include "engine/report/grid.h"
+#include "engine/report/json_text.h"
+#include "engine/report/sections.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+namespace json = boost::json;
+using Align = GridColumn::Align;
+
+std::string points_text(const std::optional<Points>& points, int places) {
+  return points ? points->text(places) : std::string();
+}
+
+// What was taken off has its sign; nothing taken off is 0.
+std::string taken_text(const std::optional<Points>& points) {
+  if (!points) return "";
+  return *points == Points() ? "0" : "-" + points->text();
+}
+
+std::string_view what_of(const ProgressPoint& point) {
+  return point.panel ? "panel" : "run";
+}
+
+std::string title_of(const ProgressVersion& version, std::size_t versions) {
+  const std::string size =
+      fmt::format("{} {}, difficulty {}", version.elements, version.elements == 1 ? "element" : "elements",
+                  version.declared.text(2));
+  return versions == 1 && version.number == 1 ? size : fmt::format("Version {}: {}", version.number, size);
+}
+
+std::string course_table(const ProgressVersion& version, const TextWish& wish) {
+  Grid grid({{"day", Align::words},
+             {"", Align::words},
+             {"", Align::words, true},
+             {"credited", Align::amount},
+             {"mark", Align::amount},
+             {"base", Align::amount},
+             {"sync", Align::amount},
+             {"penalties", Align::amount},
+             {"total", Align::amount}});
+  for (const ProgressPoint& point : version.points)
+    grid.add({point.date, std::string(what_of(point)), point.title, point.credited.text(2),
+              figure(point.mark), std::to_string(point.base_marks), taken_text(point.sync),
+              taken_text(point.penalties), points_text(point.total, version.places)},
+             point.panel ? Look::total : Look::usual);
+  return grid.text(wish.width, wish.colour);
+}
+
+std::string parts_table(const ProgressVersion& version, const TextWish& wish) {
+  if (!wish.full) return "";
+  Grid grid({{"day", Align::words},
+             {"", Align::words},
+             {"marked", Align::words},
+             {"elements", Align::amount},
+             {"impression", Align::amount},
+             {"declared", Align::amount},
+             {"announced", Align::amount}});
+  for (const ProgressPoint& point : version.points)
+    grid.add({point.date, std::string(what_of(point)), fmt::format("{} of {}", point.marked, point.of),
+              points_text(point.elements, version.places), points_text(point.impression, version.places),
+              point.declared.text(2), points_text(point.announced, version.places)});
+  return "\n" + grid.text(wish.width, wish.colour);
+}
+
+std::string season_text(const SeasonProgress& season, const TextWish& wish) {
+  std::string text = paragraph("", plain(season.routine) + ": " + plain(season.event), wish.width);
+  text += bullets(season.sentences, wish) + bullets(season.warnings, wish);
+  for (const ProgressVersion& version : season.versions)
+    text += heading(title_of(version, season.versions.size()), wish) + course_table(version, wish) +
+            parts_table(version, wish);
+  return text;
+}
+
+std::string how_to_read(const TextWish& wish) {
+  return "\n" + paragraph("",
+                          "mark: the mean of the elements' marks, of a run-through what your deductions "
+                          "leave; credited: the difficulty that counted; base: how many elements got "
+                          "their base mark; sync and penalties: points taken off.",
+                          wish.width);
+}
+
+constexpr std::string_view columns[] = {"routine", "event",     "version",    "set",      "date",
+                                        "what",    "title",     "declared",   "credited", "mark",
+                                        "marked",  "of",        "base_marks", "elements", "impression",
+                                        "sync",    "penalties", "total",      "announced"};
+
+std::vector<std::string> cells_of(const SeasonProgress& season, const ProgressVersion& version,
+                                  const ProgressPoint& point) {
+  const int places = version.places;
+  return {season.routine,
+          season.event,
+          std::to_string(version.number),
+          version.set,
+          point.date,
+          std::string(what_of(point)),
+          point.title,
+          point.declared.text(),
+          point.credited.text(),
+          exact_figure(point.mark),
+          std::to_string(point.marked),
+          std::to_string(point.of),
+          std::to_string(point.base_marks),
+          points_text(point.elements, places),
+          points_text(point.impression, places),
+          points_text(point.sync, 0),
+          points_text(point.penalties, 0),
+          points_text(point.total, places),
+          points_text(point.announced, places)};
+}
+
+std::string progress_csv(const std::vector<SeasonProgress>& seasons) {
+  std::string text = csv_row({std::begin(columns), std::end(columns)});
+  for (const SeasonProgress& season : seasons) {
+    for (const ProgressVersion& version : season.versions) {
+      for (const ProgressPoint& point : version.points) {
+        const std::vector<std::string> cells = cells_of(season, version, point);
+        text += csv_row({cells.begin(), cells.end()});
+      }
+    }
+  }
+  return text;
+}
+
+json::object point_object(const ProgressPoint& point, int places) {
+  return {{"date", text_or_null(point.date)},
+          {"what", what_of(point)},
+          {"title", text_or_null(point.title)},
+          {"declared", point.declared.text()},
+          {"credited", point.credited.text()},
+          {"mark", figure_or_null(point.mark)},
+          {"marked", point.marked},
+          {"of", point.of},
+          {"base_marks", point.base_marks},
+          {"elements", text_or_null(points_text(point.elements, places))},
+          {"impression", text_or_null(points_text(point.impression, places))},
+          {"sync", text_or_null(points_text(point.sync, 0))},
+          {"penalties", text_or_null(points_text(point.penalties, 0))},
+          {"total", text_or_null(points_text(point.total, places))},
+          {"announced", text_or_null(points_text(point.announced, places))}};
+}
+
+std::string progress_json(const std::vector<SeasonProgress>& seasons) {
+  json::array routines;
+  for (const SeasonProgress& season : seasons) {
+    json::array versions;
+    for (const ProgressVersion& version : season.versions) {
+      json::array points;
+      for (const ProgressPoint& point : version.points) points.push_back(point_object(point, version.places));
+      versions.push_back(json::object{{"version", version.number},
+                                      {"kept_at", text_or_null(version.kept_at)},
+                                      {"set", text_or_null(version.set)},
+                                      {"elements", version.elements},
+                                      {"declared", version.declared.text()},
+                                      {"points", std::move(points)}});
+    }
+    routines.push_back(json::object{{"routine", text_or_null(season.routine)},
+                                    {"event", text_or_null(season.event)},
+                                    {"sentences", list_of(season.sentences)},
+                                    {"warnings", list_of(season.warnings)},
+                                    {"versions", std::move(versions)}});
+  }
+  return json_text(json::object{{"routines", std::move(routines)}}, JsonLayout::indented);
+}
+
+}  // namespace
+
+std::string progress(const std::vector<SeasonProgress>& seasons, Format format, const TextWish& asked) {
+  if (format == Format::csv) return progress_csv(seasons);
+  if (format == Format::json) return progress_json(seasons);
+  TextWish wish = asked;
+  wish.width = std::max(60, wish.width);
+  std::string text;
+  for (const SeasonProgress& season : seasons) text += (text.empty() ? "" : "\n") + season_text(season, wish);
+  return text.empty() ? text : text + how_to_read(wish);
+}
+
+}  // namespace landdrill::report
