@@ -59,22 +59,14 @@ std::vector<Trouble> unreadable(const std::vector<std::string>& files) {
   return found;
 }
 
-// The first "\n" or "\r", or `last`.
-const char* first_ending(const char* first, const char* last) {
-  if (first == last) return last;
-  const void* newline = std::memchr(first, '\n', static_cast<std::size_t>(last - first));
-  if (newline != nullptr) last = static_cast<const char*>(newline);
-  const void* carriage_return = std::memchr(first, '\r', static_cast<std::size_t>(last - first));
-  return carriage_return != nullptr ? static_cast<const char*>(carriage_return) : last;
-}
-
 // A file that is read through a window: what is not yet handed out, as far as it has been read.
 struct SheetStream::File {
   std::string name;
   int descriptor = -1;
   std::vector<char> window;
-  std::size_t begin = 0, end = 0;  // of what is not handed out
-  std::size_t line = 1;            // the line that starts at `begin`
+  std::size_t begin = 0, end = 0;            // of what is not handed out
+  std::size_t line = 1;                      // the line that starts at `begin`
+  std::size_t clear_from = 0, clear_to = 0;  // no "\r" stands between these
   bool ended = false;
   int error = 0;
 
@@ -92,7 +84,10 @@ struct SheetStream::File {
   void read_more() {
     if (begin > 0) {
       std::memmove(window.data(), window.data() + begin, end - begin);
-      end -= std::exchange(begin, 0);
+      end -= begin;
+      clear_from -= std::min(clear_from, begin);
+      clear_to -= std::min(clear_to, begin);
+      begin = 0;
     }
     if (end == window.size()) window.resize(2 * window.size() + chunk);
     const ssize_t got = ::read(descriptor, window.data() + end, window.size() - end);
@@ -102,18 +97,32 @@ struct SheetStream::File {
     if (got > 0) end += static_cast<std::size_t>(got);
   }
 
+  // The first `wanted` in the window from `from` on, or `end`.
+  std::size_t find(char wanted, std::size_t from) const {
+    if (from == end) return end;
+    const void* found = std::memchr(window.data() + from, wanted, end - from);
+    return found == nullptr ? end : static_cast<std::size_t>(static_cast<const char*>(found) - window.data());
+  }
+
+  // The first "\n" or "\r" from `from` on, or `end`. Few texts have a "\r", so it is looked for through the
+  // whole window and not line by line.
+  std::size_t ending(std::size_t from) {
+    const std::size_t newline = find('\n', from);
+    if (from < clear_from || from > clear_to) clear_from = clear_to = from;
+    if (clear_to < newline && window[clear_to] != '\r') clear_to = find('\r', clear_to);
+    return std::min(newline, clear_to);
+  }
+
   // The end of the line, with its ending, that starts `from` bytes after `begin`; counted from `begin` as
   // well, for the window moves. At the end of the file the last line has no ending.
   std::size_t line_end(std::size_t from) {
     for (std::size_t seen = from;;) {
-      const char* first = window.data() + begin;
-      const char* last = window.data() + end;
-      const char* at = first_ending(first + seen, last);
-      const bool maybe_half = at != last && *at == '\r' && at + 1 == last && !ended;
-      if (at != last && !maybe_half)
-        return static_cast<std::size_t>(at - first) +
-               (*at == '\r' && at + 1 != last && at[1] == '\n' ? 2 : 1);
-      seen = static_cast<std::size_t>(at - first);
+      const std::size_t at = ending(begin + seen);
+      const bool is_return = at != end && window[at] == '\r';
+      const bool maybe_half = is_return && at + 1 == end && !ended;
+      if (at != end && !maybe_half)
+        return at - begin + (is_return && at + 1 != end && window[at + 1] == '\n' ? 2 : 1);
+      seen = at - begin;
       if (ended || seen > longest_sheet) return seen;
       read_more();
     }
