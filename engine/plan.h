@@ -64,8 +64,8 @@ struct Plan {
   bool as_written_allowed = true;
   bool proved = true;
   // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
-  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it: stopped
-  // among weighted programmes, or before any was found.
+  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it:
+  // stopped among weighted programmes, or before any was found.
   std::optional<Decimal> gap;
   // For quantile and target: how many other programmes are as good as the first as far as the grid of the
   // odds can tell.
