@@ -10,36 +10,38 @@ namespace {
 namespace json = boost::json;
 using Align = GridColumn::Align;
 
-// A column of a list: its name in CSV and JSON, its heading, and its text in a row.
+// A column of a list: its name in CSV and JSON, its heading, and its text in a row. Titles give way on a
+// narrow page; what few people ask for is not on the page at all.
+enum class Shown { whole, wrapped, amount, never };
 template <class Row>
 struct Field {
   std::string_view name, heading;
   std::string Row::*text;
-  Align align = Align::words;
+  Shown shown = Shown::whole;
 };
 
-constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::routine},
+constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::routine, Shown::wrapped},
                                            {"event", "event", &BookLine::event},
                                            {"what", "what", &BookLine::what},
                                            {"date", "date", &BookLine::date},
-                                           {"title", "title", &BookLine::title},
+                                           {"title", "title", &BookLine::title, Shown::wrapped},
                                            {"version", "version", &BookLine::version},
-                                           {"set", "value set", &BookLine::set},
-                                           {"kept_at", "kept", &BookLine::kept_at},
+                                           {"set", "value set", &BookLine::set, Shown::never},
+                                           {"kept_at", "kept", &BookLine::kept_at, Shown::never},
                                            {"did", "", &BookLine::did}};
 
 constexpr Field<BookScore> score_fields[] = {
-    {"routine", "routine", &BookScore::routine},
-    {"event", "event", &BookScore::event},
-    {"what", "what", &BookScore::what},
+    {"routine", "routine", &BookScore::routine, Shown::wrapped},
+    {"event", "event", &BookScore::event, Shown::never},
+    {"what", "what", &BookScore::what, Shown::never},
     {"date", "date", &BookScore::date},
-    {"title", "title", &BookScore::title},
-    {"set", "value set", &BookScore::set},
-    {"estimate", "estimate", &BookScore::estimate, Align::amount},
-    {"recorded", "recorded", &BookScore::recorded, Align::amount},
-    {"difference", "difference", &BookScore::difference, Align::amount},
-    {"announced", "announced", &BookScore::announced, Align::amount},
-    {"note", "", &BookScore::note}};
+    {"title", "panel", &BookScore::title, Shown::wrapped},
+    {"set", "value set", &BookScore::set, Shown::never},
+    {"estimate", "estimate", &BookScore::estimate, Shown::amount},
+    {"recorded", "recorded", &BookScore::recorded, Shown::amount},
+    {"difference", "difference", &BookScore::difference, Shown::amount},
+    {"announced", "announced", &BookScore::announced, Shown::amount},
+    {"note", "", &BookScore::note, Shown::wrapped}};
 
 template <class Row, std::size_t count>
 std::string as_csv(const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
@@ -75,9 +77,11 @@ std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[cou
   for (const Field<Row>& field : fields) {
     bool empty = true;
     for (const Row& row : rows) empty = empty && (row.*field.text).empty();
-    if (empty) continue;
+    if (empty || field.shown == Shown::never) continue;
     shown.push_back(&field);
-    columns.push_back({std::string(field.heading), field.align, field.align == Align::words});
+    columns.push_back({std::string(field.heading),
+                       field.shown == Shown::amount ? Align::amount : Align::words,
+                       field.shown == Shown::wrapped});
   }
   Grid grid(std::move(columns));
   for (const Row& row : rows) {
