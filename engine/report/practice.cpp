@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "engine/report/chance.h"
 #include "engine/report/csv.h"
 #include "engine/report/grid.h"
 #include "engine/report/json_text.h"
@@ -33,6 +34,11 @@ std::string marks_of(const JudgeMarks& judges) {
   for (const std::optional<Mark>& mark : judges)
     text += (text.empty() ? "" : " ") + (mark ? mark->text(2) : std::string("-"));
   return text;
+}
+
+// "2026-11-25T15:03:43Z" -> "2026-11-25 15:03 UTC"
+std::string moment(std::string_view utc) {
+  return utc.size() < 16 ? std::string(utc) : fmt::format("{} {} UTC", utc.substr(0, 10), utc.substr(11, 5));
 }
 
 struct Compared {
@@ -115,8 +121,9 @@ std::string as_text(const PracticeTold& told, const TextWish& wish) {
          judges_section(report, wish);
 }
 
+// As text, as all amounts are: short and without an exponent.
 json::value number_or_null(std::optional<double> value) {
-  return value ? json::value(std::round(*value * 1e6) / 1e6) : json::value(nullptr);
+  return value ? json::value(as_number(std::round(*value * 1e6) / 1e6)) : json::value(nullptr);
 }
 
 json::object summary_json(const PracticeReport& report) {
@@ -209,11 +216,11 @@ std::string practice_curve(std::string_view trainee, const std::vector<PracticeP
     const PracticeReport& told = *point.report;
     const std::string marks = std::to_string(told.marked), bias = signed_number(told.bias),
                       off = number(told.difference), within = share(told.within_one),
-                      order = number(told.order.value);
-    csv += csv_row({trainee, point.started, marks, bias, off, within, order});
+                      within_in_full = number(told.within_one), order = number(told.order.value);
+    csv += csv_row({trainee, point.started, marks, bias, off, within_in_full, order});
     // One sign for each tenth of a mark that she is off.
     const auto tenths = static_cast<std::size_t>(std::lround(told.difference.value_or(0) * 10));
-    grid.add({point.started, marks, bias, off, within, order,
+    grid.add({moment(point.started), marks, bias, off, within, order,
               std::string(std::min<std::size_t>(tenths, 20), '=')});
   }
   if (format == Format::csv) return csv;

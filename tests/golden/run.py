@@ -88,6 +88,7 @@ class Teller:
                            (self.program.parent.parent, "<beside-build>")):
             text = text.replace(str(path), name)
         text = re.sub(r"20\d\d-\d\d-\d\dT\d\d:\d\d:\d\dZ", "<time>", text)
+        text = re.sub(r"20\d\d-\d\d-\d\d \d\d:\d\d UTC", "<time>", text)
         text = re.sub(rf"(landdrill ){re.escape(self.version)}\b", r"\1<version>", text)
         return text if text.endswith("\n") or not text else text + "\n" + NO_NEWLINE
 

@@ -7,6 +7,7 @@
 #include <termios.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <chrono>
 #include <random>
 
@@ -87,7 +88,8 @@ class Marking {
       : call_(call), book_(book), session_(std::move(session)), tasks_(std::move(tasks)) {}
 
   Exit run() {
-    say(fmt::format("{} lines to mark. A mark, or b back, s skip, p pause, ? help.\n", tasks_.size()));
+    say(fmt::format("{} of {} lines to mark. A mark, or b back, s skip, p pause, ? help.\n", lines_left(),
+                    tasks_.size()));
     while (at_ < tasks_.size()) {
       if (tasks_[at_].rule == nullptr || (session_.marks[at_].did != KeptMark::Did::open && !again_)) {
         ++at_;
@@ -109,9 +111,15 @@ class Marking {
     call_.streams.out.flush();
   }
 
+  std::size_t lines_left() const {
+    return static_cast<std::size_t>(
+        std::count_if(session_.marks.begin(), session_.marks.end(),
+                      [](const KeptMark& one) { return one.did == KeptMark::Did::open; }));
+  }
+
   Exit paused() {
     if (failed_) return Exit::environment;
-    say(fmt::format("\npaused: the same command goes on from here\n"));
+    say("\npaused: the same command goes on from here\n");
     return Exit::ok;
   }
 

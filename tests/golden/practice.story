@@ -1,0 +1,170 @@
+An official in training marks what a recorded panel marked. She pauses, goes on another day, goes back once, and sees at the
+end how she compares; her sessions are kept.
+
+=== copy examples/harbour-lights.sheet
+=== run landdrill book add club.season harbour-lights.sheet > added.txt 2>&1; landdrill practice start club.season tarn --name Robin --lines 6 --seed 3 <<< $'7.25\n7.3\n?\nb\n7.5\np'
+=== output
+6 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
+
+1 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  2 Undertow, hybrid, difficulty 4.00
+  your mark: 
+2 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  3 Weathervane, hybrid, difficulty 3.30
+  your mark:   found "7.3"; expected a mark from 0 to 10 in steps of 0.25, or b, s, p or ?
+  your mark:   a mark from 0 to 10 in steps of 0.25, such as 7.25 or 7,25
+  b  back to the line before
+  s  leave this line out
+  p  pause: your marks are kept, and the same command goes on from here
+  your mark: 
+1 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  2 Undertow, hybrid, difficulty 4.00
+  your mark: 
+2 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  3 Weathervane, hybrid, difficulty 3.30
+  your mark: 
+paused: the same command goes on from here
+=== exit 0
+=== run printf '8\n7\n6,75\ns\n7.75\n' | landdrill practice start club.season tarn --name Robin
+=== output
+5 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
+
+2 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  3 Weathervane, hybrid, difficulty 3.30
+  your mark: 
+3 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  6 Beacon, hybrid, difficulty 4.10
+  your mark: 
+4 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  Choreography and music
+  your mark: 
+5 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  Performance
+  your mark: 
+6 of 6   Harbour Lights, 2026-05-09 Tarn Open
+  Transitions
+  your mark: 
+Practice of Robin, <time>: 5 marked, 1 not
+
+  - On average you mark 0.28 higher than the panel.
+  - You rank the elements otherwise than the panel: look at which you find
+    better.
+
+Your marks beside the panel's
+element            swum                    you  panel    off  judges
+2 Undertow         Harbour Lights,        7.50   6.83  +0.67  6.75 7.00 6.50
+                   2026-05-09 Tarn                            7.00 6.75
+                   Open
+3 Weathervane      Harbour Lights,        8.00   7.42  +0.58  7.25 7.50 7.50
+                   2026-05-09 Tarn                            7.25 7.75
+                   Open
+6 Beacon           Harbour Lights,        7.00   6.67  +0.33  6.50 6.75 7.00
+                   2026-05-09 Tarn                            6.25 6.75
+                   Open
+Choreography and   Harbour Lights,        6.75   7.50  -0.75  7.50 7.75 7.50
+music              2026-05-09 Tarn                            7.25 7.50
+                   Open
+Performance        Harbour Lights,     skipped   7.75         7.75 8.00 7.50
+                   2026-05-09 Tarn                            7.75 7.75
+                   Open
+Transitions        Harbour Lights,        7.75   7.17  +0.58  7.00 7.25 7.25
+                   2026-05-09 Tarn                            7.50 7.00
+                   Open
+
+How you mark
+bias              +0.28 marks (above the panel is +)
+how far off       0.58 marks on average, whichever way
+within one step   0 %, within two 20 %
+same order        0.00 (1 ranks as the panel does, 0 as chance would)
+use of the scale  you 6.75 to 8.00, the panel 6.67 to 7.50
+steadiness        off by 0.62 in the first half, 0.56 in the second
+
+Where you are off
+where         marks  you are   off
+choreography      1    -0.75  0.75
+transitions       1    +0.58  0.58
+hybrid            3    +0.53  0.53
+
+Against each judge
+judge    marks  you are  apart
+judge 1      5    +0.40   0.70
+judge 2      5    +0.15   0.55
+judge 3      5    +0.25   0.55
+judge 4      5    +0.35   0.55
+judge 5      5    +0.25   0.55
+=== exit 0
+=== run landdrill practice report club.season --name Robin --format csv
+=== output
+trainee,started,routine,panel,line,kind,mark,late,kept,off
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,2,hybrid,7.50,no,6.83,+0.67
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,3,hybrid,8.00,no,7.42,+0.58
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,6,hybrid,7.00,no,6.67,+0.33
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,6.75,no,7.50,-0.75
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,,no,7.75,
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no,7.17,+0.58
+=== exit 0
+=== run landdrill practice report club.season --name Robin --format json | tail -30
+=== output
+    "order": "0",
+    "spread": "0.518411",
+    "panel_spread": "0.361325",
+    "first_half": "0.625",
+    "second_half": "0.555556"
+  },
+  "where": [
+    {
+      "by": "kind",
+      "name": "choreography",
+      "marks": 1,
+      "bias": "-0.75",
+      "difference": "0.75"
+    },
+    {
+      "by": "kind",
+      "name": "transitions",
+      "marks": 1,
+      "bias": "0.583333",
+      "difference": "0.583333"
+    },
+    {
+      "by": "kind",
+      "name": "hybrid",
+      "marks": 3,
+      "bias": "0.527778",
+      "difference": "0.527778"
+    }
+  ]
+}
+=== exit 0
+=== run for mark in 1 2 3 4 5; do echo 7; done | landdrill practice start club.season --name Robin --lines 5 --seed 4 --weak --event duet-free --from 2026-01-01 --until 2026-12-31 --colour never --new > second.txt; landdrill practice report club.season --name Robin --curve --colour never
+=== output
+Practice of Robin over time: the shorter the bar, the closer to the panel
+
+session               marks   bias   off  within a step  order
+<time>      5  +0.28  0.58            0 %   0.00  ======
+<time>      5  -0.22  0.42           20 %         ====
+=== exit 0
+=== run landdrill practice report club.season --name Robin --curve --format csv
+=== output
+trainee,started,marked,bias,difference,within_one,order
+Robin,<time>,5,+0.28,0.58,0.00,0.00
+Robin,<time>,5,-0.22,0.42,0.20,
+=== exit 0
+=== run landdrill practice start club.season --name Sam --lines 1 --seconds 1 --seed 1 < <(sleep 3)
+=== output
+1 of 1 lines to mark. A mark, or b back, s skip, p pause, ? help.
+
+1 of 1   Harbour Lights, 2026-05-09 Tarn Open
+  3 Weathervane, hybrid, difficulty 3.30
+  your mark (1 s): 
+  the time is up
+
+Practice of Sam, <time>: 0 marked, 1 not
+
+  - 0 marks: too few to say much; mark at least 5
+
+Your marks beside the panel's
+element        swum                       you  panel  off  judges
+3 Weathervane  Harbour Lights,       too late   7.42       7.25 7.50 7.50 7.25
+               2026-05-09 Tarn Open                        7.75
+=== exit 0
