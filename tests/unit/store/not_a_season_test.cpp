@@ -23,7 +23,8 @@ class NotASeason : public SeasonTest {
 
 TEST_F(NotASeason, AMissingFileIsNotMadeByReadingOrWriting) {
   for (const Mode mode : {Mode::read, Mode::write}) {
-    EXPECT_EQ(trouble(mode), file.string() + ": there is no such file (import a value set to make one)");
+    EXPECT_EQ(trouble(mode),
+              file.string() + ": there is no such file (import a value set or add a sheet to make one)");
     EXPECT_FALSE(std::filesystem::exists(file));
   }
 }
@@ -77,7 +78,7 @@ TEST_F(NotASeason, ADatabaseThatSaysNotWhoseItIsIsLeftAlone) {
 TEST_F(NotASeason, ASeasonOfANewerProgramIsLeftAlone) {
   season_with_set();
   store::Database(file, store::Database::Access::write).run("PRAGMA user_version = 99");
-  expect_refused("it was written by a newer landdrill (season file version 99, this program reads up to 2)");
+  expect_refused("it was written by a newer landdrill (season file version 99, this program reads up to 3)");
 }
 
 TEST_F(NotASeason, ATruncatedSeasonIsDamaged) {
