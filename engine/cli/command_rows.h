@@ -36,8 +36,14 @@ inline constexpr OperandRow one_set = {"SET", "a value set: its name, or its fol
 
 // rows_of_sheets.cpp: one sheet or many, as they are.
 std::vector<Command> sheet_commands();
+// rows_of_choosing.cpp: what to swim, with which odds, and what to train.
+std::vector<Command> choosing_commands();
 // rows_of_sets.cpp: value sets in folders, and in a season file.
 std::vector<Command> set_commands();
 std::vector<Command> season_commands();
+// rows_of_book.cpp: what the club swam, kept in the season file.
+std::vector<Command> book_commands();
+// rows_of_practice.cpp: practice for officials.
+std::vector<Command> practice_commands();
 
 }  // namespace landdrill::cli

@@ -46,7 +46,8 @@ std::vector<Command> other_commands() {
 
 std::vector<Command> all_commands() {
   std::vector<Command> all;
-  for (auto* part : {sheet_commands, set_commands, season_commands, other_commands})
+  for (auto* part : {sheet_commands, choosing_commands, set_commands, season_commands, book_commands,
+                     practice_commands, other_commands})
     for (Command& command : part()) all.push_back(std::move(command));
   return all;
 }

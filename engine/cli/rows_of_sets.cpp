@@ -84,7 +84,8 @@ std::vector<Command> set_commands() {
        "Lists the rows that are new, gone or changed. With sheets: what each element and the total would "
        "move by. A set "
        "with a / in its name is a folder; with --season the other names are looked up in the season file "
-       "first.",
+       "first.\n\n"
+       "This compares value sets. The options of a sheet's elements are compared by `landdrill compare`.",
        {{"SET-A", "the set before", 1, 1, Offers::sets},
         {"SET-B", "the set after", 1, 1, Offers::sets},
         {"SHEET", "sheets to price from both", 0, any_number, Offers::files}},

@@ -2,7 +2,7 @@
 
 #include <array>
 
-#include "engine/report/json_text.h"
+#include "engine/report/face_json.h"
 
 namespace landdrill::report {
 namespace {
@@ -21,10 +21,6 @@ array list_of(const std::vector<Row>& rows, const Make& make) {
   array list;
   for (const Row& row : rows) list.push_back(make(row));
   return list;
-}
-
-array texts(const std::vector<std::string>& list) {
-  return list_of(list, [](const std::string& one) { return text_or_null(one); });
 }
 
 object element(const ElementLine& line) {
@@ -123,14 +119,6 @@ object timing_object(const Timing& timing, const std::vector<ElementLine>& eleme
           {"under_per_cent", decimal_or_null(timing.under_share)},
           {"longest_starts_at", timing.items.empty() ? value(nullptr) : value(timing.longest_starts)},
           {"items", list_of(timing.items, item)}};
-}
-
-object values_object(const Account& account) {
-  object by_status;
-  for (const StatusCount& count : account.statuses) by_status[word_of(count.status)] = texts(count.rows);
-  return {{"set", text_or_null(account.set)},
-          {"edition", text_or_null(account.edition)},
-          {"rows_used", by_status}};
 }
 
 object message(const Diagnostic& one) {

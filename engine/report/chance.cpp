@@ -1,0 +1,52 @@
+#include "engine/report/chance.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+namespace landdrill::report {
+namespace {
+
+constexpr Chance hair = 1e-9;  // a sum of many chances is that far from 0 or 1, not the odds themselves
+
+std::string times(double count) {
+  return fmt::format("{:.0f} {}", count, std::round(count) == 1 ? "time" : "times");
+}
+
+}  // namespace
+
+std::string per_cent(Chance chance) {
+  if (chance < hair) return "0 %";
+  if (chance > 1 - hair) return "100 %";
+  if (chance < 0.0005) return "under 0.1 %";
+  if (chance >= 0.9995) return "over 99.9 %";
+  return fmt::format("{:.1f} %", 100 * chance);
+}
+
+std::string times_in_words(Chance chance) {
+  if (chance < hair) return "never";
+  if (chance > 1 - hair) return "always";
+  if (chance < 0.075) return fmt::format("about 1 time in {:.0f}", 1 / chance);
+  if (chance > 0.925) return fmt::format("all but about 1 time in {:.0f}", 1 / (1 - chance));
+  return fmt::format("about {} in 10", times(10 * chance));
+}
+
+std::string to_places(double amount, int places) {
+  const std::string text = fmt::format("{:.{}f}", amount, places);
+  const bool nothing = text.find_first_not_of("-0.") == text.npos;
+  return nothing && text.starts_with('-') ? text.substr(1) : text;
+}
+
+std::string to_places(Decimal amount, int places) {
+  return round(Exact(amount), places, Rounding::half_up).text(places);
+}
+
+std::string given_per_cent(Decimal percent) {
+  return round(Exact(percent), 2, Rounding::half_up).text() + " %";
+}
+
+std::string as_number(double amount) {
+  return fmt::format("{}", amount);
+}
+
+}  // namespace landdrill::report

@@ -1,0 +1,15 @@
+// The head of every JSON report of choosing: which routine, by which values, how far they can be trusted.
+#pragma once
+
+#include "engine/report/json_text.h"
+
+namespace landdrill::report {
+
+boost::json::array texts(const std::vector<std::string>& list);
+// The set, and the rows used by their status.
+boost::json::object values_object(const Account& account);
+// {"routine": "Harbour Lights", "event": ..., "values": {"set": ..., "rows_used": {"invented": [...]}},
+// "cautions": [...]}
+boost::json::object face_object(const Account& face);
+
+}  // namespace landdrill::report

@@ -1,0 +1,139 @@
+#include <algorithm>
+
+#include "engine/report/chance.h"
+#include "engine/report/forecast.h"
+#include "engine/report/grid.h"
+#include "engine/report/sections.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+// What is said of several lines, each saying once, with the names of its lines.
+struct Sayings {
+  std::vector<std::pair<std::string, std::string>> lines;
+
+  void note(const std::string& saying, const std::string& line) {
+    const auto at =
+        std::find_if(lines.begin(), lines.end(), [&](const auto& one) { return one.first == saying; });
+    if (at == lines.end()) {
+      lines.emplace_back(saying, line);
+    } else {
+      at->second += ", " + line;
+    }
+  }
+
+  // "Chance of the base mark: from the run-throughs (1); from `slip` in the sheet (2, 3)."
+  void tell(std::string_view what, std::vector<std::string>& sentences) const {
+    std::string all;
+    for (const auto& [saying, names] : lines)
+      all += (all.empty() ? "" : "; ") + saying + (lines.size() == 1 ? "" : " (" + names + ")");
+    if (!all.empty()) sentences.push_back(std::string(what) + ": " + all + ".");
+  }
+};
+
+std::string spread_words(const Spread& spread) {
+  return spread.marks.text() + " marks, from " + spread.says;
+}
+
+bool is_marked(const ForecastLine& line) {
+  return line.what == ForecastLine::What::element || line.what == ForecastLine::What::aspect;
+}
+
+std::string_view base_words(const BaseChance& base) {
+  switch (base.from) {
+    case BaseChance::From::slip:
+      return "from `slip` in the sheet";
+    case BaseChance::From::runs:
+      return "from the run-throughs";
+    case BaseChance::From::nothing:
+      break;
+  }
+  return "none, as nothing speaks of it";
+}
+
+std::string day_sentence(const Spread& day) {
+  if (day.from == SpreadFrom::nothing)
+    return "Good and bad days: nothing says how far they lie apart, so every day is taken as the same; the "
+           "true odds are wider.";
+  return "Good and bad days: all marks shift together by " + spread_words(day) + ".";
+}
+
+std::string errors_sentence(const Forecast& forecast) {
+  std::string numbers;
+  for (const ExpectedErrors& error : forecast.errors)
+    numbers += (numbers.empty() ? "" : ", ") + error.sync->code + " " + error.number.text();
+  if (numbers.empty()) return "Sync errors: none are expected.";
+  return "Sync errors expected, on average: " + numbers +
+         (forecast.errors_from.empty() ? "." : ", from " + forecast.errors_from + ".");
+}
+
+std::string penalties_sentence(const std::vector<ExpectedPenalty>& penalties) {
+  std::string numbers;
+  for (const ExpectedPenalty& one : penalties)
+    numbers += (numbers.empty() ? "" : ", ") + one.penalty->code + " " + one.number.text();
+  return numbers.empty() ? "Penalties: none are expected."
+                         : "Penalties expected, on average: " + numbers + ".";
+}
+
+std::string grid_sentence(const TotalOdds& total) {
+  if (total.bound == Decimal())
+    return "Adding up: nothing was rounded, so these are the exact odds of the model.";
+  return "Adding up: on a grid of " + total.grid.text() + " points; no total lies further than " +
+         total.bound.text() + " points from where it truly is.";
+}
+
+}  // namespace
+
+std::string sources_section(const ToldForecast& told, const Account& face, const TextWish& wish) {
+  Sayings spreads, chances;
+  const auto note = [&](const Spread& spread, const std::string& line) {
+    if (spread.from != SpreadFrom::nothing) spreads.note(spread_words(spread), line);
+  };
+  for (std::size_t i = 0; i < told.spreads.elements.size(); ++i)
+    note(told.spreads.elements[i], std::to_string(face.elements.at(i).number));
+  for (std::size_t i = 0; i < told.spreads.aspects.size(); ++i)
+    note(told.spreads.aspects[i], face.aspects.at(i).title);
+  for (std::size_t i = 0; i < told.chances.size(); ++i)
+    chances.note(std::string(base_words(told.chances[i])), std::to_string(face.elements.at(i).number));
+  std::vector<std::string> sentences;
+  spreads.tell("How far judges' marks scatter", sentences);
+  sentences.push_back(day_sentence(told.forecast.day));
+  chances.tell("Chance of the base mark", sentences);
+  sentences.push_back(errors_sentence(told.forecast));
+  sentences.push_back(penalties_sentence(told.penalties));
+  sentences.push_back(grid_sentence(*told.forecast.total));
+  return heading("Where this comes from", wish) + bullets(sentences, wish);
+}
+
+std::string model_section(const Forecast& forecast, const TextWish& wish) {
+  if (!wish.full) return "";
+  using enum GridColumn::Align;
+  Grid grid({{"line", words, true},
+             {"mark", amount},
+             {"judges", amount},
+             {"mean", amount},
+             {"deviation", amount},
+             {"lowest", amount},
+             {"highest", amount}});
+  for (const ForecastLine& line : forecast.lines) {
+    const auto cases = line.points.cases();
+    grid.add({line.label, line.expected_mark ? line.expected_mark->text() : "",
+              is_marked(line) ? line.spread.marks.text() : "", to_places(line.points.mean(), 4),
+              to_places(line.points.deviation(), 4), cases.empty() ? "" : cases.front().value.text(),
+              cases.empty() ? "" : cases.back().value.text()});
+  }
+  const std::vector<std::string> model{
+      "Each judge's mark is the expected mark, shifted by the day, and a bell curve of the scatter around "
+      "it, on "
+      "the nearest step of the scale and never outside it. Judges are independent of each other.",
+      "High and low are dropped and the kept marks added exactly, in every way in which the marks can fall; "
+      "then points are worked out and rounded as the value set says.",
+      "Each element gets its base mark with its own chance, whatever the marks.",
+      "Sync errors come one by one, so many on average; each penalty comes with its chance.",
+      "The day shifts every mark of the performance by the same amount."};
+  return heading("How each line comes about", wish) + grid.text(wish.width, wish.colour) + "\n" +
+         bullets(model, wish);
+}
+
+}  // namespace landdrill::report

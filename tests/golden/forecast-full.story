@@ -1,0 +1,92 @@
+The model and each line, for whoever wants to know; from the sheet alone, and with spreads told by hand.
+
+=== copy examples/solo-ripple.sheet
+=== run landdrill forecast solo-ripple.sheet --full --spread 0.5 --day 0.25
+=== output
+Ripple
+======
+Solo, free routine - by the values of Kingfisher club league, edition 2026
+33 values behind it: all invented.
+
+                                               from bad to good
+line                  mark  base mark    mean    5 %   25 %   50 %   75 %   95 %
+1 First ripple        7.75        2 %   18.31   17.0   18.0   18.6   19.2   20.0
+2 Reed bed            7.50        4 %   18.87   17.3   18.9   19.5   20.2   21.0
+3 Whirl               7.25       10 %   22.55    3.6   23.5   24.4   25.2   26.6
+4 Long shadow         8.00        1 %   17.46   16.3   17.1   17.6   18.2   18.9
+5 Last ring           7.00        8 %   18.96    3.5   19.3   20.3   21.0   22.0
+Choreography and      7.75              31.00   28.7   30.0   31.0   32.0   33.3
+music
+Performance           7.50              22.50   20.8   21.8   22.5   23.3   24.3
+Transitions           7.25              21.75   20.0   21.0   21.8   22.5   23.5
+--------------------------------------------------------------------------------
+Total                                  171.39  151.3  165.9  173.8  178.6  185.1
+
+One time in twenty the total is below 151.3, one time in twenty above 185.1;
+half the time it lies between 165.9 and 178.6.
+On average it is 171.39, and usually about 10.63 off that (standard deviation).
+Only the means add up to the total: not everything goes badly on the same day.
+
+Where this comes from
+  - How far judges' marks scatter: 0.5 marks, from told: 0.5.
+  - Good and bad days: all marks shift together by 0.25 marks, from told: 0.25.
+  - Chance of the base mark: from `slip` in the sheet.
+  - Sync errors: none are expected.
+  - Penalties: none are expected.
+  - Adding up: on a grid of 0.008333 points; no total lies further than 0.000205
+    points from where it truly is.
+
+How each line comes about
+line                    mark  judges     mean  deviation   lowest  highest
+1 First ripple          7.75     0.5  18.3055     2.2211   2.1667       24
+2 Reed bed              7.5      0.5  18.8700     3.2112   2.0417       26
+3 Whirl                 7.25     0.5  22.5475     6.4068   1.9167       34
+4 Long shadow           8        0.5  17.4640     1.5528   2.2917       22
+5 Last ring             7        0.5  18.9560     4.6596   1.7917       29
+Choreography and music  7.75     0.5  31.0000     1.3914  17.3333       40
+Performance             7.5      0.5  22.5000     1.0436  12.25         30
+Transitions             7.25     0.5  21.7500     1.0436  11.5          30
+
+  - Each judge's mark is the expected mark, shifted by the day, and a bell curve
+    of the scatter around it, on the nearest step of the scale and never outside
+    it. Judges are independent of each other.
+  - High and low are dropped and the kept marks added exactly, in every way in
+    which the marks can fall; then points are worked out and rounded as the
+    value set says.
+  - Each element gets its base mark with its own chance, whatever the marks.
+  - Sync errors come one by one, so many on average; each penalty comes with its
+    chance.
+  - The day shifts every mark of the performance by the same amount.
+
+Take care
+  - Breath-hold: never hyperventilate, never drill it alone or unsupervised,
+    rest between tries, stop at the first sign of trouble.
+  - This prices a routine; it does not say that anyone can safely swim it.
+    Follow your federation's and the facility's rules, the law and medical
+    advice.
+
+Values that are from no rule book
+  - 33 invented: panels solo-free execution, solo-free choreography, solo-free
+    performance, solo-free transitions; kinds hybrid; parts thrust-mid,
+    twist-half, spin-360, leg-hold-8, leg-switch, split-open, split-walk,
+    thrust-high, spin-up-360, arch-hold, arch-knee, side-hold, twist-bent,
+    thrust-turn, legs-hold-4, spin-180; faults low-height, off-vertical,
+    bent-knee, shake, splash, flat-split, flexed-foot, short-turn, travel,
+    late-count, loose-body, drop-early
+=== exit 0
+=== run landdrill forecast solo-ripple.sheet --spreads set | grep -A 12 'Where this'
+=== output
+Where this comes from
+  - How far judges' marks scatter: 0.35 marks, from spreads.csv line 2 (1, 2, 3,
+    4, 5); 0.3 marks, from spreads.csv line 5 (Choreography and music); 0.3
+    marks, from spreads.csv line 6 (Performance); 0.25 marks, from spreads.csv
+    line 7 (Transitions).
+  - Good and bad days: all marks shift together by 0.2 marks, from spreads.csv
+    line 8.
+  - Chance of the base mark: from `slip` in the sheet.
+  - Sync errors: none are expected.
+  - Penalties: none are expected.
+  - Adding up: on a grid of 0.008333 points; no total lies further than 0.000205
+    points from where it truly is.
+
+=== exit 0

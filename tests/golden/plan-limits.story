@@ -1,0 +1,84 @@
+Limits told on the command line, elements that stay or may go, and limits that contradict each other.
+
+=== copy examples/harbour-lights.sheet
+=== run landdrill plan harbour-lights.sheet --limit "breath most 14.5" --optional 5 --seconds 60 | sed -n '/^For/,/^Take/p'
+=== output
+For the highest expected total
+no.  element               swim it                         difficulty  expected
+  1  Lantern, Lift         as written                            2.30   17.2500
+  2  Undertow, Hybrid      as written                            4.00   25.0600
+  3  Weathervane, Hybrid   as written                            3.30   23.7000
+> 4  Anchor chain, Hybrid  short chain (not as written)          2.30   16.9800
+  5  Slack Water, Hybrid   as written                            2.70   20.5840
+> 6  Beacon, Hybrid        long way down (not as written)        4.20   26.8100
+  7  Mooring, Lift         as written (stays)                    2.15   17.0760
+
+                                             expected total     time
+this programme                                     221.7850  150.0 s
+without these changes, which breaks a limit        225.5620  150.0 s
+
+> changed. Without the changes a limit is broken; they bring -3.7770 points.
+Proved: no other choice within the limits does better.
+
+What each limit costs
+limit                                 by   used  one more  one less
+at most 2 lift elements               you   2      0.0000         -
+at most 14.5 s under water in one go  you  14.1   +7.7720         -
+None of the other 13 limits costs anything; --full lists them.
+one more: what the best programme would gain if the most allowed were one more;
+one less: if the least asked for were one less.
+
+The next best
+   what is different      behind, points
+2  6 as written                   3.9950
+3  2 safer                        4.6465
+4  6 dimmed                       5.3718
+5  2 safer, 6 as written          8.6415
+6  2 safer, 6 dimmed             10.0183
+
+Take care
+=== exit 0
+=== run landdrill plan harbour-lights.sheet --limit "hybrid most 3" | tail -n +6
+=== output
+No programme keeps all limits
+This cannot be met by any choice:
+  - at most 3 hybrid elements (yours)
+Loosen one of them, give an element another option, let one be left out
+(--optional NUMBER), or plan without the event's limits (--ignore-limits).
+=== exit 0
+=== run landdrill plan harbour-lights.sheet --limit "elements most 5" --optional 3 --optional 4 --keep 1; echo "exit code $?"
+=== output
+Harbour Lights
+==============
+Duet, free routine - by the values of Kingfisher club league, edition 2026
+46 values behind it: all invented.
+
+No programme keeps all limits
+These cannot be met together:
+  - duet-free: at least 140 s (events.csv line 4)
+  - at most 5 elements (yours)
+Loosen one of them, give an element another option, let one be left out
+(--optional NUMBER), or plan without the event's limits (--ignore-limits).
+exit code 1
+=== exit 0
+=== run landdrill plan harbour-lights.sheet --limit "elements most 5" --optional 3 --optional 4 --ignore-limits | sed -n '/^For/,/^What/p'
+=== output
+For the highest expected total
+no.  element               swim it                         difficulty  expected
+  1  Lantern, Lift         as written                            2.30   17.2500
+  2  Undertow, Hybrid      as written                            4.00   25.0600
+> 3  Weathervane, Hybrid   leave out
+  4  Anchor chain, Hybrid  as written                            3.80   24.7520
+> 5  Slack Water, Hybrid   leave out
+> 6  Beacon, Hybrid        long way down (not as written)        4.20   26.8100
+  7  Mooring, Lift         as written (stays)                    2.15   17.0760
+
+                                             expected total     time
+this programme                                     185.2730  120.0 s
+without these changes, which breaks a limit        225.5620  150.0 s
+
+> changed. Without the changes a limit is broken; they bring -40.2890 points.
+Proved: no other choice within the limits does better.
+
+What each limit costs
+=== exit 0

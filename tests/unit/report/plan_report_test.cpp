@@ -1,0 +1,112 @@
+#include <gtest/gtest.h>
+
+#include "choosing_sample.h"
+
+namespace landdrill::report {
+namespace {
+
+using namespace report_test;
+
+std::string told(const ToldPlan& plan, Format format = Format::text) {
+  return plan_report(scene()->routine, plan, face(), format, {});
+}
+
+TEST(PlanReport, MarksWhatIsToBeSwumOtherwiseThanNow) {
+  const std::string text = told(told_plan());
+  EXPECT_TRUE(holds(text, "> 2  Undertow, Hybrid  safer (not as written)")) << text;
+  EXPECT_TRUE(holds(text, "Together the changes bring +5.5415 points.")) << text;
+}
+
+TEST(PlanReport, SaysThatNothingIsToBeChanged) {
+  ToldPlan plan = told_plan();
+  plan.as_written = {0, 1};
+  EXPECT_TRUE(holds(told(plan), "No change makes it better than it is.\n")) << told(plan);
+}
+
+TEST(PlanReport, SaysWhetherItIsProved) {
+  ToldPlan plan = told_plan();
+  EXPECT_TRUE(holds(told(plan), "Proved: no other choice within the limits does better.\n")) << told(plan);
+  plan.plan.proved = false;
+  plan.plan.gap = d("1.25");
+  EXPECT_TRUE(
+      holds(told(plan), "Not proved: time ran out. Another choice could be better, by 1.25 points at\nmost"))
+      << told(plan);
+  plan.plan.gap = Decimal();
+  EXPECT_TRUE(holds(told(plan), "Of the next best it")) << told(plan);
+}
+
+TEST(PlanReport, SaysWhatALimitCosts) {
+  EXPECT_TRUE(holds(told(told_plan()), "at most 160 s  events.csv line 4   148   +0.8400         -\n"))
+      << told(told_plan());
+}
+
+TEST(PlanReport, CountsTheLimitsThatCostNothing) {
+  ToldPlan plan = told_plan();
+  PlanLimit limit;
+  limit.words = "at most 5 hybrids";
+  limit.from = "quotas.csv line 9";
+  limit.one_more = Points();
+  plan.plan.limits.push_back(limit);
+  EXPECT_FALSE(holds(told(plan), "at most 5 hybrids")) << told(plan);
+  EXPECT_TRUE(holds(told(plan), "None of the other 1 limits costs anything; --full lists them.\n"))
+      << told(plan);
+  plan.plan.limits[1].from = "the sheet";
+  EXPECT_TRUE(holds(told(plan), "at most 5 hybrids")) << "her own limits are always told:\n" << told(plan);
+}
+
+TEST(PlanReport, TellsTheNextBestByWhatIsDifferent) {
+  EXPECT_TRUE(holds(told(told_plan()),
+                    "   what is different  behind, points\n2  1 leave out               17.2500\n"))
+      << told(told_plan());
+}
+
+TEST(PlanReport, NamesTheLimitsThatContradictEachOther) {
+  ToldPlan plan = told_plan();
+  plan.plan.choices.clear();
+  plan.plan.conflict = {"at least 2 elements of kind lift", "at most 1 element"};
+  const std::string text = told(plan);
+  EXPECT_TRUE(holds(text,
+                    "No programme keeps all limits\nThese cannot be met together:\n"
+                    "  - at least 2 elements of kind lift\n  - at most 1 element\n"))
+      << text;
+}
+
+TEST(PlanReport, DoesNotCallASearchThatRanOutOfTimeAContradiction) {
+  ToldPlan plan = told_plan();
+  plan.plan.choices.clear();
+  plan.plan.proved = false;
+  EXPECT_TRUE(holds(told(plan), "No programme was found in time")) << told(plan);
+  EXPECT_FALSE(holds(told(plan), "cannot be met together")) << told(plan);
+}
+
+TEST(PlanReport, NamesTheAim) {
+  ToldPlan plan = told_plan();
+  plan.aim = PlanWish::For::target;
+  plan.target = "190";
+  plan.plan.choices[0].reaches = ChanceBounds{0.4, 0.4, 0.4};
+  EXPECT_TRUE(holds(told(plan), "For the best chance to reach 190 points")) << told(plan);
+  EXPECT_TRUE(holds(told(plan), "40.0 %")) << told(plan);
+}
+
+TEST(PlanReport, StaysWithinThePage) {
+  for (const int width : {60, 80, 120}) {
+    TextWish wish;
+    wish.width = width;
+    wish.full = true;
+    const std::string text = plan_report(scene()->routine, told_plan(), face(), Format::text, wish);
+    EXPECT_EQ(layout_fault(text, width), "") << text;
+  }
+}
+
+TEST(PlanReport, GivesEveryNumberToOtherPrograms) {
+  const std::string csv = told(told_plan(), Format::csv);
+  EXPECT_TRUE(holds(csv, "programme,2,,,,100.955,,,140.5,17.2500,")) << csv;
+  EXPECT_TRUE(holds(csv, "element,2,1,Lantern,leave out,")) << csv;
+  const std::string json = told(told_plan(), Format::json);
+  for (const char* piece :
+       {"\"left_out\": true", "\"one_more\": \"0.84\"", "\"proved\": true", "\"seconds\": \"150.04\""})
+    EXPECT_TRUE(holds(json, piece)) << piece << " in\n" << json;
+}
+
+}  // namespace
+}  // namespace landdrill::report
