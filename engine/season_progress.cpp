@@ -29,6 +29,7 @@ std::vector<Swum> panels_of(const SeasonProgress& season) {
 
 std::string went(const std::string& what, const std::string& from, const std::string& to,
                  const std::string& change) {
+  if (from == to) return what + " stayed at " + to;
   return what + " went from " + from + " to " + to + " (" + with_sign(change) + ")";
 }
 

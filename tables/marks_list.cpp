@@ -54,6 +54,10 @@ bool is_missing(std::string_view text) {
   return text.empty() || text == "-" || text == "–" || text == "—";
 }
 
+bool is_number(std::string_view text) {
+  return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
+}
+
 // "3", "J3", "Judge 3"
 std::optional<std::size_t> seat_of(std::string_view text) {
   const std::size_t digits = text.find_last_not_of("0123456789") + 1;

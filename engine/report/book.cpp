@@ -1,8 +1,11 @@
 #include "engine/report/book.h"
 
+#include <span>
+
 #include "engine/report/csv.h"
 #include "engine/report/grid.h"
 #include "engine/report/json_text.h"
+#include "engine/report/width.h"
 
 namespace landdrill::report {
 namespace {
@@ -69,7 +72,7 @@ std::string as_json(std::string_view name, const std::vector<Row>& rows, const F
   return json_text(all, JsonLayout::indented);
 }
 
-// Columns in which nothing stands are left out.
+// Columns in which nothing stands are left out, and those that only other programs need.
 template <class Row, std::size_t count>
 std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[count], const TextWish& wish) {
   std::vector<const Field<Row>*> shown;
@@ -100,9 +103,31 @@ std::string in_format(std::string_view name, const std::vector<Row>& rows, const
   return as_text(rows, fields, wish);
 }
 
+// The rows of one routine under its name.
+std::string routine_text(std::span<const BookLine> lines, const TextWish& wish) {
+  Grid grid({{""}, {""}, {""}, {"", Align::words, true}, {"version"}, {"value set"}, {""}});
+  for (const BookLine& line : lines)
+    grid.add({"", line.what, line.date, line.title, line.version, line.set, line.did});
+  return paragraph("", plain(lines.front().routine) + ", " + plain(lines.front().event), wish.width) +
+         grid.text(wish.width, wish.colour);
+}
+
+std::string list_text(std::span<const BookLine> lines, const TextWish& wish) {
+  std::string text;
+  while (!lines.empty()) {
+    std::size_t end = 1;
+    while (end < lines.size() && lines[end].routine == lines[0].routine && lines[end].event == lines[0].event)
+      ++end;
+    text += (text.empty() ? "" : "\n") + routine_text(lines.first(end), wish);
+    lines = lines.subspan(end);
+  }
+  return text;
+}
+
 }  // namespace
 
 std::string book_list(const std::vector<BookLine>& lines, Format format, const TextWish& wish) {
+  if (format == Format::text) return list_text(lines, wish);
   return in_format("entries", lines, line_fields, format, wish);
 }
 

@@ -1,8 +1,10 @@
 // The season book as a list: what is kept, and what an import did.
 //
 //   book_list(lines, Format::text, {})
-//   //   Harbour Lights, duet-free     routine               version 2 of 2
-//   //                                 panel  2026-05-09     Tarn Open
+//   //   Harbour Lights, duet-free
+//   //                                     version  value set
+//   //     routine                          2 of 2   kingfisher-2026
+//   //     panel    2026-05-09  Tarn Open   1        kingfisher-2026
 //
 // Computes nothing.
 #pragma once

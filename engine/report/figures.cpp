@@ -2,17 +2,17 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "engine/report/json_text.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {
 
-// What other programs get: more would only be the noise of binary numbers.
-double in_nine_places(double value) {
-  const double rounded = std::round(value * 1e9) / 1e9;
-  return rounded == 0 ? 0 : rounded;
+// What other programs get, with as many places as an exact decimal has: more would only be the noise of
+// binary numbers.
+std::string in_six_places(double value) {
+  const std::optional<Decimal> exact = Decimal::parse(fmt::format("{:.6f}", value));
+  return exact ? exact->text() : fmt::format("{:.0f}", value);
 }
 
 }  // namespace
@@ -38,11 +38,11 @@ std::string signed_interval(std::optional<double> low, std::optional<double> hig
 }
 
 std::string exact_figure(std::optional<double> value) {
-  return value ? fmt::format("{}", in_nine_places(*value)) : std::string();
+  return value ? in_six_places(*value) : std::string();
 }
 
 boost::json::value figure_or_null(std::optional<double> value) {
-  return value ? boost::json::value(in_nine_places(*value)) : boost::json::value(nullptr);
+  return text_or_null(exact_figure(value));
 }
 
 boost::json::object statistic_object(const Statistic& statistic) {

@@ -19,9 +19,10 @@ std::string figure(std::optional<double> value);         // empty for none
 std::string signed_figure(std::optional<double> value);  // "+0.25", "-0.25", "0.00"
 std::string interval(std::optional<double> low, std::optional<double> high);
 std::string signed_interval(std::optional<double> low, std::optional<double> high);
-// "0.1234567": for other programs; empty for none.
+// "0.123457": for other programs, to six places; empty for none.
 std::string exact_figure(std::optional<double> value);
 
+// As text, as all amounts are.
 boost::json::value figure_or_null(std::optional<double> value);
 boost::json::object statistic_object(const Statistic& statistic);
 boost::json::array list_of(const std::vector<std::string>& texts);

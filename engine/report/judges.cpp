@@ -55,12 +55,7 @@ std::string judges_table(const PanelView& view, const TextWish& wish) {
               figure(one.spread), std::to_string(one.dropped_high), std::to_string(one.dropped_low),
               figure(one.order.value)});
   }
-  return heading("Judge by judge", wish) + grid.text(wish.width, wish.colour) +
-         paragraph("",
-                   "bias: above the mean of the other judges is +; spread: how much she scatters around "
-                   "them; dropped: how often her mark was the highest or lowest and did not count; "
-                   "order: 1 where she ranks as the others do.",
-                   wish.width);
+  return heading("Judge by judge", wish) + grid.text(wish.width, wish.colour);
 }
 
 // The pairs, furthest apart first.
@@ -92,11 +87,7 @@ std::string pairs_table(const PanelView& view, const TextWish& wish) {
               figure(pair->kendall.value), figure(pair->kappa.value)});
   }
   return heading(all ? "Pairs, furthest apart first" : "The pairs furthest apart", wish) +
-         grid.text(wish.width, wish.colour) +
-         paragraph("",
-                   "apart: + where the first of the two marks higher; Spearman, Kendall: 1 where both "
-                   "rank alike; kappa: 1 where both give the same marks, 0 what chance gives.",
-                   wish.width);
+         grid.text(wish.width, wish.colour);
 }
 
 std::string limits_table(const PanelView& view, const TextWish& wish) {
@@ -113,9 +104,7 @@ std::string limits_table(const PanelView& view, const TextWish& wish) {
               signed_interval(limits.upper.low, limits.upper.high)});
   }
   return heading("How far apart two judges can be (limits of agreement, Bland-Altman)", wish) +
-         grid.text(wish.width, wish.colour) +
-         paragraph("", "Between the two limits lie about 95 of 100 differences, if they scatter evenly.",
-                   wish.width);
+         grid.text(wish.width, wish.colour);
 }
 
 std::string kinds_table(const PanelView& view, const TextWish& wish) {
@@ -134,8 +123,8 @@ std::string kinds_table(const PanelView& view, const TextWish& wish) {
 }
 
 std::string intraclass_table(const PanelView& view, const TextWish& wish) {
-  constexpr std::string_view judges[] = {"other judges for every row", "judges drawn from many",
-                                         "these judges and no others"};
+  constexpr std::string_view judges[] = {"other judges each time", "judges drawn from many",
+                                         "just these judges"};
   const auto form = [&](std::size_t which) { return view.intraclass.forms[which]; };
   if (!form(0).value && !form(1).value && !form(2).value) return "";
   Grid grid({{"intraclass correlation", Align::words, true},
@@ -148,12 +137,11 @@ std::string intraclass_table(const PanelView& view, const TextWish& wish) {
     grid.add({fmt::format("({}) {}", i + 1, judges[i]), figure(one.value), interval(one.low, one.high),
               figure(mean.value), interval(mean.low, mean.high)});
   }
-  return grid.text(wish.width, wish.colour) +
-         paragraph("",
-                   "How much of what the marks scatter is the swimming and not the judge: 1 all of it, 0 "
-                   "nothing. The forms are (1,1) to (3,k) of Shrout and Fleiss (1979); (2) is the one "
-                   "for a panel drawn from a list of judges.",
-                   wish.width);
+  return grid.text(wish.width, wish.colour);
+}
+
+std::string chance_text(double chance) {
+  return chance < 0.01 ? "under 0.01" : figure(chance);
 }
 
 void add_figure(const char* name, const Statistic& statistic, const char* meaning, Grid& grid) {
@@ -165,7 +153,7 @@ std::string agreement_table(const PanelView& view, const TextWish& wish) {
   Grid grid({{"", Align::words}, {"", Align::amount}, {"", Align::words, true}});
   add_figure("Kendall's W", view.concordance.w, "1: all rank alike; 0: no order in common", grid);
   if (view.concordance.by_chance)
-    grid.add({"", figure(view.concordance.by_chance), "how often chance alone ranks that alike"});
+    grid.add({"", chance_text(*view.concordance.by_chance), "how often chance alone ranks that alike"});
   add_figure("Krippendorff's alpha", view.interval, "marks, by their distance; 1 is full agreement", grid);
   add_figure("", view.ordinal, "by their order only", grid);
   add_figure("", view.nominal, "the very same mark only", grid);
@@ -187,7 +175,26 @@ std::string view_text(const PanelView& view, const TextWish& wish) {
   text += bullets(view.sentences, wish);
   if (!view.warnings.empty()) text += heading("With care", wish) + bullets(view.warnings, wish);
   text += judges_table(view, wish) + kinds_table(view, wish);
+  // Where nothing can be said, more numbers would say too much.
+  if (view.sentences.empty() && !wish.full) return text;
   return text + pairs_table(view, wish) + limits_table(view, wish) + agreement_section(view, wish);
+}
+
+std::string how_to_read(const TextWish& wish) {
+  std::vector<std::string> notes = {
+      "bias: her marks above (+) or below (-) the mean of the other judges; spread: how much she scatters "
+      "around them; dropped: how often her mark lay above or below all that counted; order: 1 where she "
+      "ranks "
+      "as the others do, 0 where there is nothing in common.",
+      "apart: + where the first of the two judges marks higher. Spearman and Kendall: 1 where both rank "
+      "alike. kappa: 1 where both give the same marks, 0 what chance gives; the further apart two marks, the "
+      "more they count.",
+      "intraclass correlation: how much of what marks scatter is the swimming and not the judge; 1 all of "
+      "it, 0 nothing. These are the forms (1,1) to (3,k) of Shrout and Fleiss (1979); (2) is the one for a "
+      "panel drawn from a list of judges."};
+  if (wish.full)
+    notes.push_back("limits of agreement: about 95 of 100 differences of the two judges lie between them.");
+  return heading("How to read it", wish) + bullets(notes, wish);
 }
 
 }  // namespace
@@ -202,7 +209,7 @@ std::string judges(const std::vector<MeetView>& meets, Format format, const Text
     text += (text.empty() ? "" : "\n") + paragraph("", title_of(meet), wish.width) + routines_of(meet, wish);
     for (const PanelView& view : meet.views) text += view_text(view, wish);
   }
-  return text;
+  return text + how_to_read(wish);
 }
 
 }  // namespace landdrill::report

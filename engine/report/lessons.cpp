@@ -65,14 +65,18 @@ std::string verdict_sentence(const BackTest& tested) {
   return "";
 }
 
-std::string name_of(const LearnedBias& one) {
-  return one.of == LearnedBias::Of::all ? "all" : plain(one.code);
+std::string heading_of(LearnedBias::Of of) {
+  return "by " + std::string(word_of(of));
+}
+
+// A family or a fault that was seen once says nothing: the warnings name it.
+bool is_shown(const LearnedBias& one) {
+  return one.lessons > 1 || one.of == LearnedBias::Of::all || one.of == LearnedBias::Of::kind;
 }
 
 std::string bias_table(const Learned& learned, const TextWish& wish) {
   if (learned.biases.front().lessons == 0) return "";
-  Grid grid({{"", Align::words},
-             {"", Align::words, true},
+  Grid grid({{"", Align::words, true},
              {"lessons", Align::amount},
              {"raw", Align::amount},
              {"95 % interval", Align::words},
@@ -81,9 +85,10 @@ std::string bias_table(const Learned& learned, const TextWish& wish) {
              {"spread", Align::amount}});
   auto before = LearnedBias::Of::all;
   for (const LearnedBias& one : learned.biases) {
-    const bool first = one.of != before;
+    if (!is_shown(one)) continue;
+    if (one.of != before) grid.add({heading_of(one.of), "", "", "", "", "", ""}, Look::total);
     before = one.of;
-    grid.add({first ? std::string(word_of(one.of)) : std::string(), name_of(one), std::to_string(one.lessons),
+    grid.add({one.code.empty() ? "all" : "  " + plain(one.code), std::to_string(one.lessons),
               signed_figure(one.bias), signed_interval(one.low, one.high), signed_figure(one.shrunk),
               signed_interval(one.shrunk_low, one.shrunk_high), figure(one.spread)});
   }
@@ -94,7 +99,8 @@ std::string bias_table(const Learned& learned, const TextWish& wish) {
 std::string how_to_read(const Learned& learned, const TextWish& wish) {
   if (learned.biases.front().lessons == 0) return "";
   return heading("How to read it", wish) +
-         bullets({"raw: the plain mean; below 0 panels give less than you expect. An element counts once "
+         bullets({"A lesson is one element that one panel marked.",
+                  "raw: the plain mean; below 0 panels give less than you expect. An element counts once "
                   "for its kind, for each family of its parts and for each fault of the run it rests on.",
                   "shrunk: the same drawn towards the mean of its sort, the more so the fewer its lessons "
                   "are: a few marks tell little (empirical Bayes, Efron and Morris 1975).",
@@ -109,6 +115,15 @@ std::string mark_text(const std::optional<Mark>& mark, int places) {
 }
 std::string points_text(const std::optional<Points>& points, int places) {
   return points ? points->text(places) : std::string();
+}
+
+std::string total_sentence(const CalibratedEstimate& both) {
+  if (!both.change) return "There is no total: a mark is missing.";
+  const std::string before = both.raw_total->text(both.places),
+                    after = both.calibrated_total->text(both.places);
+  if (*both.change == Points()) return "Calibrated, the estimate stays " + before + ".";
+  return "Calibrated, the estimate is " + after + " instead of " + before + " (" +
+         with_sign(both.change->text(both.places)) + ").";
 }
 
 std::string estimate_section(const LessonsTold& told, const TextWish& wish) {
@@ -131,20 +146,18 @@ std::string estimate_section(const LessonsTold& told, const TextWish& wish) {
              Look::total);
   }
   text += grid.text(wish.width, wish.colour);
-  if (both.change)
-    text += paragraph("",
-                      fmt::format("Calibrated, the estimate is {} instead of {} ({}).",
-                                  both.calibrated_total->text(both.places), both.raw_total->text(both.places),
-                                  with_sign(both.change->text(both.places))),
-                      wish.width);
-  else
-    text += paragraph("", "There is no total: a mark is missing.", wish.width);
+  text += paragraph("", total_sentence(both), wish.width);
   return text + paragraph("",
                           fmt::format("Calibrated marks are rounded to {} decimal places, not to the "
                                       "panel's step: they stand for the mean of a panel. Marks of the "
                                       "whole routine stay as they are.",
                                       calibrated_places),
                           wish.width);
+}
+
+std::string as_sentence(std::string text) {
+  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
+  return text.ends_with('.') ? text : text + ".";
 }
 
 std::string lessons_text(const LessonsTold& told, const TextWish& wish) {
@@ -156,6 +169,7 @@ std::string lessons_text(const LessonsTold& told, const TextWish& wish) {
   std::vector<std::string> warnings = learned.warnings;
   if (told.tested->verdict != BackTest::Verdict::untested)
     warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
+  for (std::string& warning : warnings) warning = as_sentence(warning);
   if (!warnings.empty()) text += heading("With care", wish) + bullets(warnings, wish);
   return text + bias_table(learned, wish) + estimate_section(told, wish) + how_to_read(learned, wish);
 }

@@ -1,6 +1,9 @@
 // What is in the season book: listed, printed as sheets, scored again.
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <tuple>
+
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
@@ -91,6 +94,11 @@ Exit book_score(Call& call) {
         scores.push_back(score_of(one->routine, routine, panel));
     }
     messages.finish();
+    // Panels of different versions of one routine come by their day as well.
+    std::stable_sort(scores.begin(), scores.end(),
+                     [](const report::BookScore& a, const report::BookScore& b) {
+                       return std::tie(a.routine, a.event, a.date) < std::tie(b.routine, b.event, b.date);
+                     });
     call.streams.out.write(report::book_scores(scores, format_of(call), page_wish(call)));
     return worst;
   });

@@ -71,7 +71,7 @@ TEST(MarksList, SaysRowAndColumnOfWhatIsWrong) {
       "  2026-05-09,A,R,1,first,7\n                   ^~~~~\n"
       "marks.csv:4:20: error: found \"seven\"; expected a mark such as 7.25, or - [bad-number]\n"
       "  2026-05-09,A,R,1,1,seven\n                     ^~~~~\n"
-      "marks.csv:6:20: error: found a second mark of judge 1 for 1; expected one; the first is on line 5 "
+      "marks.csv:6:20: error: found a second mark of judge 1 for element 1; expected one; the first is on line 5 "
       "[repeated]\n  2026-05-09,A,R,1,1,8\n                     ^\n"
       "marks.csv:7:22: error: found 7 cells; expected 6, as the heading has [cell-count]\n"
       "  2026-05-09,A,R,2,1,7,25\n                       ^~\n"
