@@ -1,10 +1,11 @@
 // A list of plain values that keeps its first `inside` items within itself, so that a usual one asks no
 // memory.
 //
-//   ShortList<int, 4> few = {1, 2, 3};   few.push_back(4);   // in place; a fifth one moves them all to the
-//   heap
+//   ShortList<int, 4> few = {1, 2, 3};
+//   few.push_back(4);     // in place; a fifth one moves them all to the heap
 //
-// Used like std::vector. Its items are copied byte by byte. References end with the next push_back.
+// Used like std::vector. Its items are copied byte by byte. References end with the next push_back. Not Boost's
+// small_vector, because the tree knows no Boost.
 #pragma once
 
 #include <algorithm>
