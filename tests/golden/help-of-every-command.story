@@ -14,6 +14,24 @@ Examples
 landdrill explain FILE [LINE...] [OPTION...]
 Examples
   landdrill explain harbour-lights.sheet
+landdrill compare FILE [ELEMENT] [OPTION...]
+Examples
+  landdrill compare harbour-lights.sheet
+landdrill forecast FILE [OPTION...]
+Examples
+  landdrill forecast harbour-lights.sheet
+landdrill plan FILE [OPTION...]
+Examples
+  landdrill plan harbour-lights.sheet
+landdrill train FILE [OPTION...]
+Examples
+  landdrill train harbour-lights.sheet
+landdrill book ...
+landdrill judges FILE... [OPTION...]
+Examples
+  landdrill judges harbour-lights.sheet
+landdrill book ...
+landdrill practice ...
 landdrill help [COMMAND...] [OPTION...]
 Examples
   landdrill help

@@ -9,6 +9,27 @@ Sheets
   check             every mistake in a sheet, and every limit the routine breaks
   tidy              the sheet written out neatly, with its comments
   explain           one line of a score, down to the table rows it comes from
+  compare           the options of an element side by side: which gives more
+  forecast          how likely which score is, line by line and in all
+  plan              the best option for every element, within all limits
+  train             where training buys most, ranked
+  book add          keep sheets, or recorded marks from a spreadsheet, in the
+                    season book
+  book list         what is in the season book
+  book export       routines of the season book as sheets
+  book score        every panel of the season book, scored again as it was then
+  book lessons      how your expected marks compare with what panels gave, and
+                    what that makes of an estimate
+  book progress     how a routine went over the season: difficulty, marks, what
+                    was taken off
+  book judges       the judges of the panels in the season book
+  judges            recorded panels judge by judge, and how far the judges agree
+  book backup       a copy of the season file, also while it is in use
+  book restore      the season file as it was in a backup
+  book check        damage in a season file, and what to do about it
+  practice start    mark what a recorded panel marked, then see how you compare
+  practice report   how a trainee's marks compare, the last time or over the
+                    weeks
   help              this list, or everything about one command
 
 Value sets
@@ -181,6 +202,10 @@ Ends with
 | `landdrill check FILE...` | every mistake in a sheet, and every limit the routine breaks |
 | `landdrill tidy FILE...` | the sheet written out neatly, with its comments |
 | `landdrill explain FILE [LINE...]` | one line of a score, down to the table rows it comes from |
+| `landdrill compare FILE [ELEMENT]` | the options of an element side by side: which gives more |
+| `landdrill forecast FILE` | how likely which score is, line by line and in all |
+| `landdrill plan FILE` | the best option for every element, within all limits |
+| `landdrill train FILE` | where training buys most, ranked |
 | `landdrill values list` | the value sets that can be named, and where they are |
 | `landdrill values show SET [TABLE] [ROW...]` | what a value set says: all of it, one table, or one row |
 | `landdrill values check SET...` | every mistake in a value set |
@@ -195,5 +220,18 @@ Ends with
 | `landdrill values redo SET` | bring back the change that was undone last |
 | `landdrill values history SET` | every change of a set in a season file: when, what, why |
 | `landdrill values remove SET` | take a set out of a season file, with its history |
+| `landdrill book add BOOK FILE...` | keep sheets, or recorded marks from a spreadsheet, in the season book |
+| `landdrill book list BOOK [WORDS...]` | what is in the season book |
+| `landdrill book export BOOK [WORDS...]` | routines of the season book as sheets |
+| `landdrill book score BOOK [WORDS...]` | every panel of the season book, scored again as it was then |
+| `landdrill book lessons BOOK [WORDS...]` | how your expected marks compare with what panels gave, and what that makes of an estimate |
+| `landdrill book progress BOOK [WORDS...]` | how a routine went over the season: difficulty, marks, what was taken off |
+| `landdrill book judges BOOK [WORDS...]` | the judges of the panels in the season book |
+| `landdrill judges FILE...` | recorded panels judge by judge, and how far the judges agree |
+| `landdrill book backup BOOK BACKUP` | a copy of the season file, also while it is in use |
+| `landdrill book restore BOOK BACKUP` | the season file as it was in a backup |
+| `landdrill book check BOOK` | damage in a season file, and what to do about it |
+| `landdrill practice start BOOK [WORDS...]` | mark what a recorded panel marked, then see how you compare |
+| `landdrill practice report BOOK` | how a trainee's marks compare, the last time or over the weeks |
 | `landdrill help [COMMAND...]` | this list, or everything about one command |
 === exit 0

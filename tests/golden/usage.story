@@ -136,6 +136,27 @@ Sheets
   check             every mistake in a sheet, and every limit the routine breaks
   tidy              the sheet written out neatly, with its comments
   explain           one line of a score, down to the table rows it comes from
+  compare           the options of an element side by side: which gives more
+  forecast          how likely which score is, line by line and in all
+  plan              the best option for every element, within all limits
+  train             where training buys most, ranked
+  book add          keep sheets, or recorded marks from a spreadsheet, in the
+                    season book
+  book list         what is in the season book
+  book export       routines of the season book as sheets
+  book score        every panel of the season book, scored again as it was then
+  book lessons      how your expected marks compare with what panels gave, and
+                    what that makes of an estimate
+  book progress     how a routine went over the season: difficulty, marks, what
+                    was taken off
+  book judges       the judges of the panels in the season book
+  judges            recorded panels judge by judge, and how far the judges agree
+  book backup       a copy of the season file, also while it is in use
+  book restore      the season file as it was in a backup
+  book check        damage in a season file, and what to do about it
+  practice start    mark what a recorded panel marked, then see how you compare
+  practice report   how a trainee's marks compare, the last time or over the
+                    weeks
   help              this list, or everything about one command
 
 Value sets
