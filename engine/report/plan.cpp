@@ -49,6 +49,12 @@ std::string element_words(const ElementLine& line) {
   return line.title.empty() ? line.kind : line.title + ", " + line.kind;
 }
 
+// Not where the event weights elements together.
+bool told_by_element(const ToldPlan& told) {
+  return std::any_of(told.points.begin(), told.points.end(),
+                     [](const auto& points) { return !points.empty(); });
+}
+
 std::string programme_table(const Routine& routine, const ToldPlan& told, const Account& face,
                             const TextWish& wish) {
   using enum GridColumn::Align;
@@ -56,7 +62,7 @@ std::string programme_table(const Routine& routine, const ToldPlan& told, const 
              {"element", words, true},
              {"swim it", words, true},
              {"difficulty", amount},
-             {"expected", amount}});
+             {told_by_element(told) ? "expected" : "", amount}});
   const PlanChoice& best = told.plan.choices.front();
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const std::size_t option = best.options.at(i);

@@ -31,9 +31,10 @@ bool costs(const PlanLimit& limit) {
 
 std::string silent_note(std::size_t silent, bool all, const TextWish& wish) {
   if (silent == 0) return "";
-  const std::string which = all ? "None of the " + std::to_string(silent) + " limits"
-                                : "None of the other " + std::to_string(silent) + " limits";
-  return paragraph("", which + " costs anything; --full lists them.", wish.width);
+  const std::string other = all ? "" : "other ";
+  const std::string words = silent == 1 ? "The " + other + "limit of the event costs nothing"
+                                        : "The " + other + std::to_string(silent) + " limits cost nothing";
+  return paragraph("", words + "; --full lists " + (silent == 1 ? "it." : "them."), wish.width);
 }
 
 // "2 as written, 5 leave out": where a choice differs from the best.

@@ -29,7 +29,7 @@ What each limit costs
 limit                               by   used  one more  one less
 at most 2 lift elements             you     2    0.0000         -
 at most 16 s under water in one go  you    15    0.0000         -
-None of the other 13 limits costs anything; --full lists them.
+The other 13 limits cost nothing; --full lists them.
 one more: what the best programme would gain if the most allowed were one more;
 one less: if the least asked for were one less.
 

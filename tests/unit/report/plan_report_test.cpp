@@ -48,7 +48,7 @@ TEST(PlanReport, CountsTheLimitsThatCostNothing) {
   limit.one_more = Points();
   plan.plan.limits.push_back(limit);
   EXPECT_FALSE(holds(told(plan), "at most 5 hybrids")) << told(plan);
-  EXPECT_TRUE(holds(told(plan), "None of the other 1 limits costs anything; --full lists them.\n"))
+  EXPECT_TRUE(holds(told(plan), "The other limit of the event costs nothing; --full lists it.\n"))
       << told(plan);
   plan.plan.limits[1].from = "the sheet";
   EXPECT_TRUE(holds(told(plan), "at most 5 hybrids")) << "her own limits are always told:\n" << told(plan);
