@@ -185,9 +185,11 @@ std::vector<std::string> sentences_about_agreement(const PanelView& view) {
 std::vector<std::string> warnings_of(const PanelView& view) {
   std::vector<std::string> warnings;
   if (view.lines.size() < least_marks) {
-    warnings.push_back("Only " + std::to_string(view.lines.size()) + " " + things(view) +
-                       " were marked: nothing is said about the judges before " +
-                       std::to_string(least_marks) + ", since a single mark would decide it.");
+    const bool one = view.lines.size() == 1;
+    const std::string what = one ? (view.of_elements ? "element was" : "aspect was") : things(view) + " were";
+    warnings.push_back("Only " + std::to_string(view.lines.size()) + " " + what +
+                       " marked: nothing is said about the judges before " + std::to_string(least_marks) +
+                       ", since a single mark would decide it.");
   } else {
     warn_of_few_marks(view, warnings);
     warn_of_few_rows(view, warnings);

@@ -21,21 +21,22 @@ constexpr OptionRow sheet_option = {
 constexpr OptionRow progress_full = {"--full", "", "elements, impression and announced results as well"};
 
 Command judges_row() {
-  return {"judges",
-          "recorded panels judge by judge, and how far the judges agree",
-          "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
-          "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
-          "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
-          "alpha.\n\n"
-          "A judge is the number of her seat. Within one event of one meet the same judges are taken to sit "
-          "in the same seats; --same-judges takes them to do so at all.",
-          {sheets},
-          {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
-           &colour_option},
-          {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
-           {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
-           {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
-          judges};
+  return {
+      "judges",
+      "recorded panels judge by judge, and how far the judges agree",
+      "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
+      "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
+      "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
+      "alpha.\n\n"
+      "Judges go by the number of their seat. Within one event of one meet the same judges are taken to sit "
+      "in the same seats; --same-judges takes them to do so at all.",
+      {sheets},
+      {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
+       &colour_option},
+      {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
+       {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
+       {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
+      judges};
 }
 
 Command book_judges_row() {
@@ -53,7 +54,7 @@ Command book_judges_row() {
 
 Command book_lessons_row() {
   return {"book lessons",
-          "how your expected marks compare with what panels gave, and what that makes of an estimate",
+          "how your expected marks compare with what panels gave",
           "For every element that a panel of the book marked and that had an expected mark by that day: how "
           "far the panel's mean lay off, by kind, by family of parts and by fault. Few marks tell little, so "
           "beside the raw mean stands one that is drawn towards the others. Then whether calibrating your "
@@ -128,7 +129,7 @@ std::vector<Command> book_commands() {
        "estimate from "
        "the runs up to that day.",
        {book, words},
-       {&event_option, &from_option, &until_option, &all_option, &format_option},
+       {&event_option, &from_option, &until_option, &format_option},
        {{"landdrill book score club.season", "one line a panel"},
         {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
        book_score},

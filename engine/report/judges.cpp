@@ -58,11 +58,12 @@ std::string judges_table(const PanelView& view, const TextWish& wish) {
   return heading("Judge by judge", wish) + grid.text(wish.width, wish.colour);
 }
 
-// The pairs, furthest apart first.
+// The pairs that marked anything together, furthest apart first.
 std::vector<const PairView*> furthest_apart(const PanelView& view) {
   std::vector<const PairView*> pairs;
-  for (const PairView& one : view.pairs) pairs.push_back(&one);
-  const auto size = [](const PairView* pair) { return std::abs(pair->limits.bias.value.value_or(0)); };
+  for (const PairView& one : view.pairs)
+    if (one.limits.bias.value) pairs.push_back(&one);
+  const auto size = [](const PairView* pair) { return std::abs(*pair->limits.bias.value); };
   std::stable_sort(pairs.begin(), pairs.end(),
                    [&](const PairView* a, const PairView* b) { return size(a) > size(b); });
   return pairs;
@@ -91,7 +92,7 @@ std::string pairs_table(const PanelView& view, const TextWish& wish) {
 }
 
 std::string limits_table(const PanelView& view, const TextWish& wish) {
-  if (!wish.full || view.pairs.empty()) return "";
+  if (!wish.full) return "";
   Grid grid({{"judges", Align::words},
              {"lower", Align::amount},
              {"95 % interval", Align::words},
@@ -99,12 +100,14 @@ std::string limits_table(const PanelView& view, const TextWish& wish) {
              {"95 % interval", Align::words}});
   for (const PairView* pair : furthest_apart(view)) {
     const AgreementLimits& limits = pair->limits;
+    if (!limits.lower.value) continue;
     grid.add({judge_name(pair->judge) + " and " + judge_name(pair->other), signed_figure(limits.lower.value),
               signed_interval(limits.lower.low, limits.lower.high), signed_figure(limits.upper.value),
               signed_interval(limits.upper.low, limits.upper.high)});
   }
-  return heading("How far apart two judges can be (limits of agreement, Bland-Altman)", wish) +
-         grid.text(wish.width, wish.colour);
+  const std::string rows = grid.text(wish.width, wish.colour);
+  if (rows.empty()) return "";
+  return heading("How far apart two judges can be (limits of agreement, Bland-Altman)", wish) + rows;
 }
 
 std::string kinds_table(const PanelView& view, const TextWish& wish) {

@@ -171,7 +171,7 @@ std::string lessons_text(const LessonsTold& told, const TextWish& wish) {
     warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
   for (std::string& warning : warnings) warning = as_sentence(warning);
   if (!warnings.empty()) text += heading("With care", wish) + bullets(warnings, wish);
-  return text + bias_table(learned, wish) + estimate_section(told, wish) + how_to_read(learned, wish);
+  return text + estimate_section(told, wish) + bias_table(learned, wish) + how_to_read(learned, wish);
 }
 
 }  // namespace

@@ -15,7 +15,7 @@ namespace {
 namespace fs = std::filesystem;
 using Mode = Season::Mode;
 
-constexpr const char* make_one_hint = "import a value set to make one";
+constexpr const char* make_one_hint = "import a value set or add a sheet to make one";
 
 void refuse_unless_makeable(const fs::path& file) {
   std::error_code unreadable;
@@ -169,7 +169,8 @@ Database open_season_file(const fs::path& file, Mode mode) {
 
 void refuse_damaged(Database& db) {
   if (Statement check(db, "PRAGMA integrity_check(1)"); check.next() && check.text(0) != "ok") {
-    throw Refused(trouble_of(SQLITE_CORRUPT, db.file(), check.text(0)), SQLITE_CORRUPT);
+    const std::string found = check.text(0);  // may open with a line that only names the database
+    throw Refused(trouble_of(SQLITE_CORRUPT, db.file(), found.substr(found.rfind('\n') + 1)), SQLITE_CORRUPT);
   }
   refuse_rows_of_nothing(db);
 }

@@ -18,8 +18,7 @@ Sheets
   book list         what is in the season book
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
-  book lessons      how your expected marks compare with what panels gave, and
-                    what that makes of an estimate
+  book lessons      how your expected marks compare with what panels gave
   book progress     how a routine went over the season: difficulty, marks, what
                     was taken off
   book judges       the judges of the panels in the season book
@@ -224,7 +223,7 @@ Ends with
 | `landdrill book list BOOK [WORDS...]` | what is in the season book |
 | `landdrill book export BOOK [WORDS...]` | routines of the season book as sheets |
 | `landdrill book score BOOK [WORDS...]` | every panel of the season book, scored again as it was then |
-| `landdrill book lessons BOOK [WORDS...]` | how your expected marks compare with what panels gave, and what that makes of an estimate |
+| `landdrill book lessons BOOK [WORDS...]` | how your expected marks compare with what panels gave |
 | `landdrill book progress BOOK [WORDS...]` | how a routine went over the season: difficulty, marks, what was taken off |
 | `landdrill book judges BOOK [WORDS...]` | the judges of the panels in the season book |
 | `landdrill judges FILE...` | recorded panels judge by judge, and how far the judges agree |

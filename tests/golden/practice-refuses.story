@@ -24,5 +24,5 @@ landdrill practice report: Robin has no finished session in this book
 === run landdrill practice start none.season --name Robin
 === errors
 landdrill: none.season: there is no such file
-  hint: import a value set to make one
+  hint: import a value set or add a sheet to make one
 === exit 3

@@ -4,7 +4,7 @@ nothing lost.
 === run landdrill values list --season nowhere.season
 === errors
 landdrill: nowhere.season: there is no such file
-  hint: import a value set to make one
+  hint: import a value set or add a sheet to make one
 === exit 3
 === run echo 'Dear diary' > diary.txt; landdrill values list --season diary.txt
 === errors

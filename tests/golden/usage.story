@@ -145,8 +145,7 @@ Sheets
   book list         what is in the season book
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
-  book lessons      how your expected marks compare with what panels gave, and
-                    what that makes of an estimate
+  book lessons      how your expected marks compare with what panels gave
   book progress     how a routine went over the season: difficulty, marks, what
                     was taken off
   book judges       the judges of the panels in the season book

@@ -34,7 +34,7 @@ DEALS_IN_CHANCES = {"odds", "mark_odds", "spreads", "total_odds", "forecast", "c
                     "agreement_limits", "intraclass", "krippendorff", "concordance", "kappa", "rank_correlation",
                     "sample", "quantile", "panel_words", "panel_words_agreement",
                     "lessons", "draw_together", "learning", "back_test", "progress", "practice",
-                    "practice_report"}
+                    "practice_report", "calibrated_estimate", "season_progress"}
 ONLY_IN = {"sqlite3.h": "tables/store", "CLI/CLI.hpp": "engine/cli"}
 
 

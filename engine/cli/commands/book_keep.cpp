@@ -28,12 +28,8 @@ Exit book_check(Call& call) {
   if (!season) return refuse(call, season.error());
   if (const auto sound = season->check(); !sound) {
     refuse(call, sound.error());
-    call.streams.say(
-        "  what to do: copy the file away first; then `landdrill book restore` the latest backup; without "
-        "one,\n"
-        "  `sqlite3 FILE .recover | sqlite3 NEW` saves what can still be read, and `landdrill book check "
-        "NEW` looks "
-        "at it\n");
+    call.streams.say(fmt::format("  or go back to your latest backup: landdrill book restore {} BACKUP\n",
+                                 call.given.operands[0]));
     return Exit::environment;
   }
   call.streams.out.write(fmt::format("{}: ok\n", call.given.operands[0]));

@@ -1,0 +1,529 @@
+What a season teaches, for a spreadsheet and for another program; and what it makes of the next estimate.
+
+=== file spring.sheet
+routine  "Reed Song"
+event    duet-free
+values   kingfisher-2026
+
+element 1 lift "Heron"
+  parts  stand-feet, rise-high, half-turn
+  expect 7.50
+element 2 hybrid "Undertow"
+  parts  thrust-high, spin-720, split-hold x2, join-foot
+  expect 7.50
+element 3 hybrid "Weathervane"
+  parts  twist-full, leg-hold-8, spin-360, split-open
+  expect 7.75
+element 4 hybrid "Slack Water"
+  parts  arch-knee, side-hold, leg-switch, spin-180
+  expect 7.75
+
+impression choreography 7.50, performance 7.75, transitions 7.25
+
+run 2026-03-31 "In the long pool"
+  element 4: low-height medium, travel medium, off-vertical medium, late-count medium, flexed-foot small
+
+panel 2026-04-11 "Heron Cup"
+  element 1: 7.50 7.75 7.50 7.75 7.50
+  element 2: 7.00 7.25 7.25 7.50 7.25
+  element 3: 7.50 7.50 7.25 7.75 7.50
+  element 4: 7.50 7.25 7.50 7.75 7.50
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.00
+  sync: small x4
+  penalty: none
+
+panel 2026-05-09 "Tarn Open"
+  element 1: 7.75 7.75 7.50 7.75 7.50
+  element 2 base: 6.75 7.00 6.75 7.00 6.75
+  element 3: 7.25 7.50 7.50 7.50 7.75
+  element 4: 7.50 7.50 7.50 7.75 7.25
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.00
+  sync: small x2
+  penalty: deck-time
+=== file summer.sheet
+routine  "Reed Song"
+event    duet-free
+values   kingfisher-2026
+
+element 1 lift "Heron"
+  parts  stand-feet, rise-high, half-turn
+  expect 7.50
+element 2 hybrid "Undertow"
+  parts  thrust-high, spin-360, split-hold
+  expect 7.75
+element 3 hybrid "Weathervane"
+  parts  twist-full, leg-hold-8, spin-360, split-open
+  expect 7.75
+element 4 hybrid "Slack Water"
+  parts  arch-knee, side-hold, leg-switch, spin-180
+  expect 7.75
+
+impression choreography 7.50, performance 7.75, transitions 7.25
+
+run 2026-03-31 "In the long pool"
+  element 4: low-height medium, travel medium, off-vertical medium, late-count medium, flexed-foot small
+
+panel 2026-04-11 "Heron Cup"
+  element 1: 7.50 7.75 7.50 7.75 7.50
+  element 2: 7.00 7.25 7.25 7.50 7.25
+  element 3: 7.50 7.50 7.25 7.75 7.50
+  element 4: 7.50 7.25 7.50 7.75 7.50
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.00
+  sync: small x4
+  penalty: none
+
+panel 2026-05-09 "Tarn Open"
+  element 1: 7.75 7.75 7.50 7.75 7.50
+  element 2 base: 6.75 7.00 6.75 7.00 6.75
+  element 3: 7.25 7.50 7.50 7.50 7.75
+  element 4: 7.50 7.50 7.50 7.75 7.25
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.00
+  sync: small x2
+  penalty: deck-time
+
+panel 2026-06-13 "Osier Shield"
+  element 1: 7.50 7.75 7.50 7.75 7.75
+  element 2: 7.50 7.50 7.25 7.75 7.50
+  element 3: 7.50 7.50 7.25 7.75 7.50
+  element 4: 7.50 7.75 7.50 7.75 7.50
+  choreography: 7.50 7.75 7.50 7.50 7.50
+  performance: 7.75 8.00 7.75 7.75 7.75
+  transitions: 7.25 7.25 7.25 7.50 7.25
+  sync: none
+  penalty: none
+
+panel 2026-07-04 "Kingfisher Final"
+  element 1: 7.75 7.75 7.50 7.75 7.50
+  element 2: 7.50 7.50 7.50 7.75 7.50
+  element 3: 7.50 7.75 7.50 7.75 7.50
+  element 4: 7.50 7.50 7.25 7.75 7.50
+  choreography: 7.75 7.75 7.50 7.50 7.75
+  performance: 7.75 8.00 7.75 8.00 7.75
+  transitions: 7.25 7.50 7.25 7.50 7.25
+  sync: small x1
+  penalty: none
+=== run landdrill book add club.season spring.sheet 2>&1 >/dev/null && landdrill book add club.season summer.sheet 2>&1 >/dev/null
+=== output
+landdrill: 4 added, 0 new versions, 0 already there
+landdrill: 2 added, 4 new versions, 0 already there
+=== exit 0
+=== run landdrill book lessons club.season reed --event duet-free --format csv
+=== output
+of,code,lessons,raw,raw_low,raw_high,shrunk,shrunk_low,shrunk_high,weight,spread
+all,,16,-0.166667,-0.282461,-0.050872,-0.166667,-0.282461,-0.050872,1,0.217307
+kind,hybrid,12,-0.270833,-0.352626,-0.189041,-0.268155,-0.339576,-0.196733,0.986975,0.128732
+kind,lift,4,0.145833,0.079532,0.212134,0.137798,0.014895,0.2607,0.961918,0.041667
+family,flexibility,12,-0.270833,-0.352626,-0.189041,-0.267235,-0.34616,-0.18831,0.969701,0.128732
+family,spins,12,-0.270833,-0.352626,-0.189041,-0.267235,-0.34616,-0.18831,0.969701,0.128732
+family,airborne,8,-0.229167,-0.261417,-0.196916,-0.225715,-0.321933,-0.129498,0.95523,0.038576
+family,rises,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
+family,stands,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
+family,thrusts,4,-0.354167,-0.685671,-0.022662,-0.336847,-0.471054,-0.202639,0.914297,0.208333
+family,turns,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
+family,twists,4,-0.229167,-0.295468,-0.162866,-0.22256,-0.356767,-0.088352,0.914297,0.041667
+family,connections,2,-0.458333,-3.105459,2.188793,-0.409982,-0.594698,-0.225267,0.842124,0.294628
+fault,flexed-foot,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+fault,late-count,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+fault,low-height,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+fault,off-vertical,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+fault,travel,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+=== exit 0
+=== run landdrill book lessons club.season --sheet summer.sheet --colour never | sed -n '/as expected/,/How to/p'
+=== output
+Reed Song, as expected and calibrated
+                       expected        calibrated
+element        kind    mark    points    mark    points
+1 Heron        lift    7.50   17.2500  7.6378   17.5669
+2 Undertow     hybrid  7.75   20.9250  7.4818   20.2009
+3 Weathervane  hybrid  7.75   25.5750  7.4818   24.6899
+4 Slack Water  hybrid  7.75   20.9250  7.4818   20.2009
+-------------------------------------------------------
+Total                        159.6750          157.6586
+Calibrated, the estimate is 157.6586 instead of 159.6750 (-2.0164).
+Calibrated marks are rounded to 4 decimal places, not to the panel's step: they
+stand for the mean of a panel. Marks of the whole routine stay as they are.
+
+What panels gave, less what you expected (marks)
+                lessons    raw  95 % interval   shrunk  95 % interval   spread
+all                  16  -0.17  -0.28 to -0.05   -0.17  -0.28 to -0.05    0.22
+by kind
+  hybrid             12  -0.27  -0.35 to -0.19   -0.27  -0.34 to -0.20    0.13
+  lift                4  +0.15  +0.08 to +0.21   +0.14  +0.01 to +0.26    0.04
+by family
+  flexibility        12  -0.27  -0.35 to -0.19   -0.27  -0.35 to -0.19    0.13
+  spins              12  -0.27  -0.35 to -0.19   -0.27  -0.35 to -0.19    0.13
+  airborne            8  -0.23  -0.26 to -0.20   -0.23  -0.32 to -0.13    0.04
+  rises               4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
+  stands              4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
+  thrusts             4  -0.35  -0.69 to -0.02   -0.34  -0.47 to -0.20    0.21
+  turns               4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
+  twists              4  -0.23  -0.30 to -0.16   -0.22  -0.36 to -0.09    0.04
+  connections         2  -0.46  -3.11 to +2.19   -0.41  -0.59 to -0.23    0.29
+by fault
+  flexed-foot         4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+  late-count          4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+  low-height          4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+  off-vertical        4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+  travel              4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+
+How to read it
+=== exit 0
+=== run landdrill book lessons club.season --sheet summer.sheet --format csv
+=== output
+routine,line,element,kind,mark,points,calibrated_mark,calibrated_points
+Reed Song,element,1 Heron,lift,7.5,17.2500,7.6378,17.5669
+Reed Song,element,2 Undertow,hybrid,7.75,20.9250,7.4818,20.2009
+Reed Song,element,3 Weathervane,hybrid,7.75,25.5750,7.4818,24.6899
+Reed Song,element,4 Slack Water,hybrid,7.75,20.9250,7.4818,20.2009
+Reed Song,total,,,,159.6750,,157.6586
+=== exit 0
+=== run landdrill book lessons club.season --sheet summer.sheet --from 2026-06-01 --format json
+=== output
+{
+  "days": 2,
+  "biases": [
+    {
+      "of": "all",
+      "code": null,
+      "lessons": 8,
+      "raw": "-0.125",
+      "raw_low": "-0.278542",
+      "raw_high": "0.028542",
+      "shrunk": "-0.125",
+      "shrunk_low": "-0.278542",
+      "shrunk_high": "0.028542",
+      "weight": "1",
+      "spread": "0.183658"
+    },
+    {
+      "of": "kind",
+      "code": "hybrid",
+      "lessons": 6,
+      "raw": "-0.222222",
+      "raw_low": "-0.267383",
+      "raw_high": "-0.177062",
+      "shrunk": "-0.221561",
+      "shrunk_low": "-0.26077",
+      "shrunk_high": "-0.182352",
+      "weight": "0.996587",
+      "spread": "0.043033"
+    },
+    {
+      "of": "kind",
+      "code": "lift",
+      "lessons": 2,
+      "raw": "0.166667",
+      "raw_low": "0.166667",
+      "raw_high": "0.166667",
+      "shrunk": "0.164683",
+      "shrunk_low": "0.096886",
+      "shrunk_high": "0.232479",
+      "weight": "0.989831",
+      "spread": "0"
+    },
+    {
+      "of": "family",
+      "code": "flexibility",
+      "lessons": 6,
+      "raw": "-0.222222",
+      "raw_low": "-0.267383",
+      "raw_high": "-0.177062",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0.043033"
+    },
+    {
+      "of": "family",
+      "code": "spins",
+      "lessons": 6,
+      "raw": "-0.222222",
+      "raw_low": "-0.267383",
+      "raw_high": "-0.177062",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0.043033"
+    },
+    {
+      "of": "family",
+      "code": "airborne",
+      "lessons": 4,
+      "raw": "-0.208333",
+      "raw_low": "-0.284891",
+      "raw_high": "-0.131776",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0.048113"
+    },
+    {
+      "of": "family",
+      "code": "rises",
+      "lessons": 2,
+      "raw": "0.166667",
+      "raw_low": "0.166667",
+      "raw_high": "0.166667",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0"
+    },
+    {
+      "of": "family",
+      "code": "stands",
+      "lessons": 2,
+      "raw": "0.166667",
+      "raw_low": "0.166667",
+      "raw_high": "0.166667",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0"
+    },
+    {
+      "of": "family",
+      "code": "thrusts",
+      "lessons": 2,
+      "raw": "-0.25",
+      "raw_low": "-0.25",
+      "raw_high": "-0.25",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0"
+    },
+    {
+      "of": "family",
+      "code": "turns",
+      "lessons": 2,
+      "raw": "0.166667",
+      "raw_low": "0.166667",
+      "raw_high": "0.166667",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0"
+    },
+    {
+      "of": "family",
+      "code": "twists",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.13141",
+      "shrunk_low": "-0.284952",
+      "shrunk_high": "0.022131",
+      "weight": "0",
+      "spread": "0.058926"
+    },
+    {
+      "of": "fault",
+      "code": "flexed-foot",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.208333",
+      "shrunk_low": "-0.737759",
+      "shrunk_high": "0.321092",
+      "weight": "0",
+      "spread": "0.058926"
+    },
+    {
+      "of": "fault",
+      "code": "late-count",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.208333",
+      "shrunk_low": "-0.737759",
+      "shrunk_high": "0.321092",
+      "weight": "0",
+      "spread": "0.058926"
+    },
+    {
+      "of": "fault",
+      "code": "low-height",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.208333",
+      "shrunk_low": "-0.737759",
+      "shrunk_high": "0.321092",
+      "weight": "0",
+      "spread": "0.058926"
+    },
+    {
+      "of": "fault",
+      "code": "off-vertical",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.208333",
+      "shrunk_low": "-0.737759",
+      "shrunk_high": "0.321092",
+      "weight": "0",
+      "spread": "0.058926"
+    },
+    {
+      "of": "fault",
+      "code": "travel",
+      "lessons": 2,
+      "raw": "-0.208333",
+      "raw_low": "-0.737759",
+      "raw_high": "0.321092",
+      "shrunk": "-0.208333",
+      "shrunk_low": "-0.737759",
+      "shrunk_high": "0.321092",
+      "weight": "0",
+      "spread": "0.058926"
+    }
+  ],
+  "back_test": {
+    "verdict": "untested",
+    "tested": 0,
+    "days": 0,
+    "error_before": null,
+    "error_after": null,
+    "better": null,
+    "better_low": null,
+    "better_high": null
+  },
+  "warnings": [],
+  "estimate": {
+    "routine": "Reed Song",
+    "elements": [
+      {
+        "element": "1 Heron",
+        "kind": "lift",
+        "mark": "7.5",
+        "points": "17.2500",
+        "calibrated_mark": "7.6647",
+        "calibrated_points": "17.6288"
+      },
+      {
+        "element": "2 Undertow",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "20.9250",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "20.3267"
+      },
+      {
+        "element": "3 Weathervane",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "25.5750",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "24.8437"
+      },
+      {
+        "element": "4 Slack Water",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "20.9250",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "20.3267"
+      }
+    ],
+    "total": "159.6750",
+    "calibrated_total": "158.1259",
+    "change": "-1.5491"
+  }
+}
+=== exit 0
+=== run landdrill values copy kingfisher-2026 sets/other >/dev/null && landdrill book lessons club.season --sheet summer.sheet --values sets --set other | cmp <(landdrill book lessons club.season --sheet summer.sheet) -
+=== exit 0
+=== run landdrill values import kingfisher-2026 --season club.season && landdrill book lessons club.season --sheet summer.sheet --season club.season | cmp <(landdrill book lessons club.season --sheet summer.sheet) -
+=== output
+kingfisher-2026: 229 rows are in club.season
+=== exit 0
+=== run landdrill book progress club.season --format csv
+=== output
+routine,event,version,set,date,what,title,declared,credited,mark,marked,of,base_marks,elements,impression,sync,penalties,total,announced
+Reed Song,"Duet, free routine",1,kingfisher-2026,2026-03-31,run,In the long pool,12.3,12.3,7.75,1,4,0,,,,,,
+Reed Song,"Duet, free routine",1,kingfisher-2026,2026-04-11,panel,Heron Cup,12.3,12.3,7.458333,4,4,0,91.4417,74.7500,0.4,0,165.7917,
+Reed Song,"Duet, free routine",1,kingfisher-2026,2026-05-09,panel,Tarn Open,12.3,8.8,7.375,4,4,1,66.0500,74.7500,0.2,0.5,140.1000,
+Reed Song,"Duet, free routine",2,kingfisher-2026,2026-06-13,panel,Osier Shield,11,11,7.5625,4,4,0,83.1083,75.0000,0,0,158.1083,
+Reed Song,"Duet, free routine",2,kingfisher-2026,2026-07-04,panel,Kingfisher Final,11,11,7.5625,4,4,0,83.1583,76.1667,0.1,0,159.2250,
+=== exit 0
+=== run landdrill book progress club.season --event duet-free --until 2026-04-30 --format json --colour never
+=== output
+{
+  "routines": [
+    {
+      "routine": "Reed Song",
+      "event": "Duet, free routine",
+      "sentences": [],
+      "warnings": [
+        "One panel only: there is no course to see yet."
+      ],
+      "versions": [
+        {
+          "version": 1,
+          "kept_at": "<time>",
+          "set": "kingfisher-2026",
+          "elements": 4,
+          "declared": "12.3",
+          "points": [
+            {
+              "date": "2026-03-31",
+              "what": "run",
+              "title": "In the long pool",
+              "declared": "12.3",
+              "credited": "12.3",
+              "mark": "7.75",
+              "marked": 1,
+              "of": 4,
+              "base_marks": 0,
+              "elements": null,
+              "impression": null,
+              "sync": null,
+              "penalties": null,
+              "total": null,
+              "announced": null
+            },
+            {
+              "date": "2026-04-11",
+              "what": "panel",
+              "title": "Heron Cup",
+              "declared": "12.3",
+              "credited": "12.3",
+              "mark": "7.458333",
+              "marked": 4,
+              "of": 4,
+              "base_marks": 0,
+              "elements": "91.4417",
+              "impression": "74.7500",
+              "sync": "0.4",
+              "penalties": "0",
+              "total": "165.7917",
+              "announced": null
+            }
+          ]
+        }
+      ]
+    }
+  ]
+}
+=== exit 0
