@@ -1,27 +1,12 @@
 // What the rules of the event would object to. Warnings: the routine can be priced all the same.
 #include <algorithm>
 
+#include "engine/option_limits.h"
 #include "engine/reading.h"
 #include "engine/timing.h"
 
 namespace landdrill {
 namespace {
-
-std::string plural(std::int64_t number, std::string_view word) {
-  return std::to_string(number) + " " + std::string(word) + (number == 1 ? "" : "s");
-}
-
-// "at most 5", "at least 2", "from 2 to 5"
-std::string range_of(std::optional<int> least, std::optional<int> most) {
-  if (least && most)
-    return *least == *most ? "exactly " + std::to_string(*least)
-                           : "from " + std::to_string(*least) + " to " + std::to_string(*most);
-  return least ? "at least " + std::to_string(*least) : "at most " + std::to_string(*most);
-}
-
-bool outside(std::int64_t number, std::optional<int> least, std::optional<int> most) {
-  return (least && number < *least) || (most && number > *most);
-}
 
 bool holds_family(const Option& option, std::size_t family_row) {
   return std::any_of(option.parts.begin(), option.parts.end(),
@@ -46,7 +31,11 @@ int counts_of(const Routine& routine) {
 class Limits {
  public:
   Limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine)
-      : reading_(reading), sheet_(sheet), routine_(routine), of_family_(reading.set.families.size()) {}
+      : reading_(reading),
+        sheet_(sheet),
+        routine_(routine),
+        of_options_(reading.set),
+        of_family_(reading.set.families.size()) {}
 
   void check() {
     check_elements();
@@ -79,16 +68,8 @@ class Limits {
   }
 
   void check_option(const Option& option, const Element& element, std::string_view piece) {
-    if (option.parts.empty()) return;
-    const Kind& kind = *element.kind;
-    int parts = 0;
-    for (const PartUse& use : option.parts) parts += use.times;
-    if (outside(parts, kind.least_parts, kind.most_parts)) {
-      complain(piece, {Problem::part_count, plural(parts, "part") + " in " + with_article(kind.code),
-                       range_of(kind.least_parts, kind.most_parts)});
-    }
-    check_families(option, piece);
-    check_codes(option, kind, piece);
+    for (BrokenLimit& broken : of_options_.broken_by(option, *element.kind))
+      complain(piece, {broken.problem, std::move(broken.found), std::move(broken.expected)});
   }
 
   void count_families(const Option& option) {
@@ -97,46 +78,12 @@ class Limits {
     }
   }
 
-  // Most elements break no limit, and then their own parts are all that is looked at.
-  void check_families(const Option& option, std::string_view piece) {
-    const std::vector<Family>& families = reading_.set.families.all();
-    std::fill(of_family_.begin(), of_family_.end(), 0);
-    count_families(option);
-    const auto is_over = [&](std::size_t row) {
-      return outside(of_family_[row], {}, families[row].most_in_element);
-    };
-    const bool any_over = std::any_of(option.parts.begin(), option.parts.end(), [&](const PartUse& use) {
-      return use.part->family_row != no_row && is_over(use.part->family_row);
-    });
-    for (std::size_t row = 0; any_over && row < families.size(); ++row) {
-      if (!is_over(row)) continue;
-      complain(piece, {Problem::over_family_limit,
-                       plural(of_family_[row], "part") + " of " + families[row].code + " in one element",
-                       range_of({}, families[row].most_in_element)});
-    }
-  }
-
-  void check_codes(const Option& option, const Kind& kind, std::string_view piece) {
-    if (!kind.most_same) return;
-    const PartUses& parts = option.parts;
-    for (auto use = parts.begin(); use != parts.end(); ++use) {
-      const auto is_it = [&](const PartUse& other) { return other.part == use->part; };
-      if (std::any_of(parts.begin(), use, is_it)) continue;
-      int count = 0;
-      for (const PartUse& other : parts) count += is_it(other) ? other.times : 0;
-      if (count <= *kind.most_same) continue;
-      complain(piece,
-               {Problem::over_code_limit, use->part->code + " " + plural(count, "time") + " in one element",
-                range_of({}, kind.most_same)});
-    }
-  }
-
   void check_families_in_routine() {
     const std::vector<Family>& families = reading_.set.families.all();
     std::fill(of_family_.begin(), of_family_.end(), 0);
     for (const Element& element : routine_.elements) count_families(element.options.front());
     for (std::size_t row = 0; row < families.size(); ++row) {
-      if (!outside(of_family_[row], {}, families[row].most_in_routine)) continue;
+      if (!is_outside(of_family_[row], {}, families[row].most_in_routine)) continue;
       complain(sheet_.routine.head.title.text,
                {Problem::over_family_limit,
                 plural(of_family_[row], "part") + " of " + families[row].code + " in the routine",
@@ -151,7 +98,7 @@ class Limits {
       const bool family = quota.family.empty() || holds_family(element.options.front(), quota.family_row);
       if (kind && family) ++count;
     }
-    if (!outside(count, quota.least, quota.most)) return;
+    if (!is_outside(count, quota.least, quota.most)) return;
     std::string what = quota.kind.empty() ? "element" : quota.kind + " element";
     std::string found = plural(count, what);
     if (!quota.family.empty()) found += " with a part of " + quota.family;
@@ -177,7 +124,8 @@ class Limits {
 
   void check_swimmers() {
     const Event& event = *routine_.event;
-    if (!routine_.swimmers || !outside(*routine_.swimmers, event.least_swimmers, event.most_swimmers)) return;
+    if (!routine_.swimmers || !is_outside(*routine_.swimmers, event.least_swimmers, event.most_swimmers))
+      return;
     complain(sheet_.routine.swimmers->swimmers.text,
              {Problem::swimmers, plural(*routine_.swimmers, "swimmer"),
               range_of(event.least_swimmers, event.most_swimmers) + " in " + event.code});
@@ -186,7 +134,8 @@ class Limits {
   Reading& reading_;
   const ast::Sheet& sheet_;
   const Routine& routine_;
-  std::vector<std::int64_t> of_family_;  // parts of each family of the set, in one element or in all
+  OptionLimits of_options_;
+  std::vector<std::int64_t> of_family_;  // parts of each family of the set in the routine
 };
 
 }  // namespace

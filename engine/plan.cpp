@@ -31,8 +31,11 @@ class Planning {
     plan_.notes = programmes_.notes;
     look_at_wish();
     look_at_aspects();
-    if (plan_.obstacles.empty()) aim_ = aim();
+    plan_.conflict = programmes_.conflict;
+    if (plan_.obstacles.empty() && plan_.conflict.empty()) aim_ = aim();
     if (!plan_.obstacles.empty()) return only_obstacles();
+    plan_.as_written_allowed = programmes_.allowed(written());
+    if (!plan_.conflict.empty()) return std::move(plan_);
     for (const Room& room : programmes_.rooms) plan_.limits.push_back(room.told);
     tell_as_written();
     search();
@@ -81,11 +84,11 @@ class Planning {
     return choice;
   }
 
-  void tell_as_written() {
+  void tell_as_written() { plan_.as_written = told(written()); }
+  std::vector<std::size_t> written() const {
     std::vector<std::size_t> options = wish_.options;
     options.resize(routine_.elements.size());
-    plan_.as_written = told(options);
-    plan_.as_written_allowed = programmes_.allowed(options);
+    return options;
   }
 
   void search() {

@@ -7,7 +7,8 @@
 // Highest expected total (exact, risk.h), or the highest value that is reached with a wished chance, or the
 // highest chance to reach a target (by the odds of forecast.h). Limits: the event's quotas, the limits of
 // families over the routine, the time with its tolerance, and the coach's own. Without a tempo there are no
-// limits in seconds; the notes say so.
+// limits in seconds; the notes say so. An option that breaks a limit within its element (how many parts, of a
+// family, of one code) is no option, unless the event's limits are not heeded; the notes name it.
 #pragma once
 
 #include <optional>
@@ -26,7 +27,7 @@ struct PlanWish {
   Chance share = 0.25;       // for quantile: the total that is not reached with this chance at most
   Decimal target;            // for target, in points
   std::size_t how_many = 6;  // the best, and the next five
-  bool event_limits = true;  // quotas, families, time
+  bool event_limits = true;  // quotas, families, time, and those within one element
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
@@ -58,9 +59,10 @@ struct PlanLimit {
 };
 struct Plan {
   Obstacles obstacles;
-  std::vector<std::string> notes;        // options that are left out, and limits: whole sentences
-  std::vector<PlanChoice> choices;       // best first; equal ones: earlier options first
-  std::optional<PlanChoice> as_written;  // what the sheet says now; empty while a mark is missing
+  std::vector<std::string> notes;   // options that are left out, and limits: whole sentences
+  std::vector<PlanChoice> choices;  // best first; equal ones: earlier options first
+  // What the sheet says now; empty while a mark is missing, or when an element has no option to choose from.
+  std::optional<PlanChoice> as_written;
   bool as_written_allowed = true;
   bool proved = true;
   // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
@@ -71,8 +73,8 @@ struct Plan {
   // odds can tell.
   std::size_t not_told_apart = 0;
   std::vector<PlanLimit> limits;
-  std::vector<std::string>
-      conflict;  // limits that cannot be met together, in words; empty when something is feasible
+  std::vector<std::string> conflict;  // limits that cannot be met together, in words, or elements that their
+                                      // own limits leave no option; empty when something is feasible
 };
 
 Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how);

@@ -6,10 +6,6 @@
 namespace landdrill {
 namespace {
 
-std::string row_of(const Provenance& from) {
-  return std::string(from.table) + ".csv line " + std::to_string(from.line);
-}
-
 std::string amount(Decimal number, const Room& room) {
   return number.text() + " " + (number == Decimal::whole(1) ? room.what_if_one : room.what);
 }
@@ -60,6 +56,10 @@ Room room_of(Room::Of of, std::string event, std::string from, std::string what,
 }
 
 }  // namespace
+
+std::string row_of(const Provenance& from) {
+  return std::string(from.table) + ".csv line " + std::to_string(from.line);
+}
 
 std::string Room::side(bool most) const {
   return (event.empty() ? "" : event + ": ") + (most ? "at most " : "at least ") +

@@ -15,21 +15,10 @@ std::int64_t whole_number(Exact value, bool up) {
   return back > value ? down - 1 : down;
 }
 
-std::string place_of(const Element& element) {
-  return "element " + std::to_string(element.number) +
-         (element.title.empty() ? "" : " \"" + std::string(element.title) + "\"");
-}
-
-// An element that the event marks needs a mark.
-bool has_mark(const Routine& routine, std::size_t element, std::size_t option, const Wish& wish) {
-  const Element& of = routine.elements[element];
-  return of.panel == nullptr ||
-         expected_mark(routine, element, of.options[option], wish.runs).mark.has_value();
-}
-
 }  // namespace
 
 Programmes::Programmes(const Routine& routine, const Wish& wish, const PlanWish& how) : routine_(routine) {
+  look_into_elements(how.event_limits);
   list_options(wish);
   if (how.event_limits) {
     const std::size_t event = routine.set->events.place(*routine.event);
@@ -51,32 +40,6 @@ Programmes::Programmes(const Routine& routine, const Wish& wish, const PlanWish&
       choosing.chain = chain_of({room.told.least, room.told.most});
     } else {
       choosing.limits.push_back(limit_of(room, {room.told.least, room.told.most}));
-    }
-  }
-}
-
-void Programmes::list_options(const Wish& wish) {
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-    const Element& element = routine_.elements[i];
-    const std::size_t written = i < wish.options.size() ? wish.options[i] : 0;
-    auto& list = options.emplace_back();
-    for (std::size_t option = 0; option < element.options.size(); ++option) {
-      if (element.stays && option != written) continue;
-      if (has_mark(routine_, i, option, wish)) {
-        list.push_back(option);
-      } else if (element.options.size() > 1 && !element.stays) {
-        const std::string_view title = element.options[option].title;
-        notes.push_back((title.empty() ? "as written" : "\"" + std::string(title) + "\"") + " of " +
-                        place_of(element) +
-                        " has no expected mark and is left out of the plan: add `expect`");
-      }
-    }
-    if (element.optional) {
-      list.push_back(leave_out);
-    } else if (list.empty()) {
-      obstacles.push_back(place_of(element) + " has no expected mark" +
-                          (element.options.size() > 1 && !element.stays ? " in any option" : "") +
-                          ": add `expect`, or a run");
     }
   }
 }
@@ -110,6 +73,9 @@ Choosing Programmes::with(std::size_t room, std::optional<Decimal> least, std::o
 }
 
 bool Programmes::allowed(const std::vector<std::size_t>& chosen) const {
+  for (std::size_t i = 0; i < chosen.size(); ++i) {
+    if (chosen[i] != leave_out && !broken_[i][chosen[i]].empty()) return false;
+  }
   for (std::size_t index = 0; index < rooms.size(); ++index) {
     const Room& room = rooms[index];
     Room counted = room;

@@ -12,6 +12,8 @@
 
 namespace landdrill {
 
+std::string row_of(const Provenance& from);  // "quotas.csv line 9"
+
 // One limit. Those on sums come first, in the order of Choosing::limits; the breath, a chain, is last.
 struct Room {
   enum class Of { elements, seconds, breath } of = Of::elements;
@@ -38,7 +40,9 @@ class Programmes {
 
   Obstacles obstacles;
   std::vector<std::string> notes;
-  std::vector<std::vector<std::size_t>> options;  // [element][choice]: option, or leave_out
+  std::vector<std::string> conflict;  // an element that its own limits leave no option, in words
+  std::vector<std::vector<std::size_t>>
+      options;  // [element][choice]: option, or leave_out; empty: obstacles, or a conflict
   std::vector<Room> rooms;
   Choosing choosing;
 
@@ -47,7 +51,10 @@ class Programmes {
   struct Span {
     std::optional<Decimal> least, most;
   };
+  void look_into_elements(bool heed_limits);
   void list_options(const Wish& wish);
+  std::string why_not(std::size_t element, std::size_t option, const Wish& wish) const;
+  void tell_empty(std::size_t element, const std::vector<std::size_t>& asked);
   void add(Room room, Span span, Counter counter);
   void add_quota(const Quota& quota);
   void add_families();
@@ -60,6 +67,8 @@ class Programmes {
 
   const Routine& routine_;
   std::vector<Counter> counters_;
+  // [element][option]: what it breaks of the limits within one element, in words; empty: nothing.
+  std::vector<std::vector<std::string>> broken_;
 };
 
 // The routine with these options and no others, as if the sheet had only them: what is left out is gone from

@@ -2,7 +2,7 @@
 //
 //   reading.number(source, ast_number, "the tempo")     // a Decimal, or a diagnostic and nothing
 //
-// Only resolve*.cpp and limits.cpp include this.
+// Only resolve*.cpp and *limits.cpp include this.
 #pragma once
 
 #include <optional>

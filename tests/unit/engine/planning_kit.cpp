@@ -30,11 +30,13 @@ std::string counts(Dice& dice) {
 }
 
 MadeSheet::Way way(Dice& dice, const std::string& kind, const std::string& event) {
-  static const char* const hybrids[] = {"spin-a, hold", "spin-b, hold",    "hold x2",        "spin-a, spin-b",
-                                        "spin-b x2",    "spin-a x2, hold", "spin-b, hold x2"};
+  static const char* const hybrids[] = {"spin-a, hold", "spin-b, hold", "hold x2", "spin-a, spin-b",
+                                        "spin-b x2", "spin-a x2, hold", "spin-b, hold x2",
+                                        // These two break a limit within the element.
+                                        "spin-a x2, spin-b", "spin-a, hold x3"};
   MadeSheet::Way made;
   if (kind == "hybrid") {
-    made.lines = std::string("parts ") + hybrids[dice.from_to(0, 6)] + "\n";
+    made.lines = std::string("parts ") + hybrids[dice.from_to(0, 8)] + "\n";
   } else if (kind == "figure") {
     made.lines = dice.from_to(0, 1) == 0 ? "parts heron\n" : "parts otter\n";
   } else {
