@@ -16,6 +16,12 @@ constexpr Example exits[] = {
     {"3", "a file, a folder, a season file or the output refused"},
 };
 
+constexpr Example grouped[] = {
+    {"values", "value sets: list, show, check, change"},
+    {"book", "the season book: add, list, score, learn from it"},
+    {"practice", "practice for officials: mark what a panel marked"},
+};
+
 std::vector<Command> other_commands() {
   return {
       {"help",
@@ -57,6 +63,10 @@ std::vector<Command> all_commands() {
 const std::vector<Command>& commands() {
   static const std::vector<Command> all = all_commands();
   return all;
+}
+
+std::span<const Example> groups() {
+  return grouped;
 }
 
 std::span<const Example> exit_codes() {

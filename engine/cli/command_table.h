@@ -72,6 +72,8 @@ struct FoundCommand {
   std::size_t words = 0;
 };
 FoundCommand find_command(std::span<const std::string> line);
+// The first words that several commands share, with what they are about: "values", "value sets: ...".
+std::span<const Example> groups();
 // The commands that start with `word`, as `values` does.
 std::vector<const Command*> group(std::string_view word);
 

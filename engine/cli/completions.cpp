@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/cli/command_table.h"
 #include "tables/columns.h"
 
@@ -26,15 +28,20 @@ std::vector<const Command*> shown() {
   return found;
 }
 
+std::string summary_of(std::string_view word, const Command& command) {
+  for (const Example& one : groups())
+    if (one.command == word) return std::string(one.says);
+  return std::string(command.summary);
+}
+
 // What stands for itself after the program's name: commands of one word, and each group once.
 std::vector<std::pair<std::string, std::string>> first_words() {
   std::vector<std::pair<std::string, std::string>> found;
   for (const Command* command : shown()) {
     const std::string word = first_word(command->words);
-    const bool of_group = word != command->words;
-    if (found.empty() || found.back().first != word)
-      found.emplace_back(word,
-                         of_group ? "value sets: list, show, check, change" : std::string(command->summary));
+    const bool known =
+        std::any_of(found.begin(), found.end(), [&](const auto& one) { return one.first == word; });
+    if (!known) found.emplace_back(word, summary_of(word, *command));
   }
   return found;
 }
@@ -98,16 +105,20 @@ std::string bash_script() {
       "  local word=${COMP_WORDS[COMP_CWORD]} before=${COMP_WORDS[COMP_CWORD-1]} command=${COMP_WORDS[1]} "
       "from=2 place\n"
       "  COMPREPLY=()\n";
-  std::string firsts, seconds;
+  std::string firsts;
   for (const auto& [word, summary] : first_words()) firsts += word + " ";
-  for (const Command* command : group("values")) seconds += second_word(command->words) + " ";
   script += fmt::format(
       "  if ((COMP_CWORD == 1)); then COMPREPLY=($(compgen -W \"{}\" -- \"$word\")); return; fi\n", firsts);
-  script += fmt::format(
-      "  if [[ $command == values ]]; then\n    if ((COMP_CWORD == 2)); then COMPREPLY=($(compgen -W \"{}\" "
-      "-- "
-      "\"$word\")); return; fi\n    command=\"values ${{COMP_WORDS[2]}}\" from=3\n  fi\n  case $command in\n",
-      seconds);
+  for (const Example& of : groups()) {
+    std::string seconds;
+    for (const Command* command : group(of.command)) seconds += second_word(command->words) + " ";
+    script += fmt::format(
+        "  if [[ $command == {0} ]]; then\n    if ((COMP_CWORD == 2)); then COMPREPLY=($(compgen -W \"{1}\" "
+        "-- "
+        "\"$word\")); return; fi\n    command=\"{0} ${{COMP_WORDS[2]}}\" from=3\n  fi\n",
+        of.command, seconds);
+  }
+  script += "  case $command in\n";
   for (const Command* command : shown()) script += bash_command(*command);
   return script + "  esac\n}\ncomplete -o default -F _landdrill landdrill\n";
 }
@@ -157,12 +168,22 @@ std::string zsh_command(const Command& command) {
   return text + " ;;\n";
 }
 
+std::string zsh_group(const Example& of) {
+  std::string seconds;
+  for (const Command* command : group(of.command))
+    seconds += fmt::format(" '{}:{}'", second_word(command->words), zsh_quoted(command->summary, ":"));
+  return fmt::format(
+      "  if [[ $command == {0} ]]; then\n"
+      "    if (( CURRENT == 3 )); then choices=({1})\n      _describe command choices; return; fi\n"
+      "    command=\"{0} $words[3]\"; shift words; (( CURRENT-- ))\n  fi\n",
+      of.command, seconds);
+}
+
 std::string zsh_script() {
   std::string firsts, seconds, cases;
   for (const auto& [word, summary] : first_words())
     firsts += fmt::format(" '{}:{}'", word, zsh_quoted(summary, ":"));
-  for (const Command* command : group("values"))
-    seconds += fmt::format(" '{}:{}'", second_word(command->words), zsh_quoted(command->summary, ":"));
+  for (const Example& of : groups()) seconds += zsh_group(of);
   for (const Command* command : shown()) cases += zsh_command(*command);
   return fmt::format(
       "#compdef landdrill\n"
@@ -170,9 +191,7 @@ std::string zsh_script() {
       "-/\n}}\n"
       "_landdrill() {{\n  local -a choices\n  local command=$words[2]\n"
       "  if (( CURRENT == 2 )); then choices=({})\n    _describe command choices; return; fi\n"
-      "  if [[ $command == values ]]; then\n"
-      "    if (( CURRENT == 3 )); then choices=({})\n      _describe command choices; return; fi\n"
-      "    command=\"values $words[3]\"; shift words; (( CURRENT-- ))\n  fi\n"
+      "{}"
       "  shift words; (( CURRENT-- ))\n  case $command in\n{}  esac\n}}\n_landdrill \"$@\"\n",
       ask_for_sets, firsts, seconds, cases);
 }
@@ -186,11 +205,13 @@ std::string fish_quoted(std::string_view text) {
 }
 
 std::string fish_condition(const Command& command) {
-  const std::string second = second_word(command.words);
-  if (second.empty())
-    return fmt::format("'__fish_seen_subcommand_from {}; and not __fish_seen_subcommand_from values'",
-                       command.words);
-  return fmt::format("'__fish_seen_subcommand_from values; and __fish_seen_subcommand_from {}'", second);
+  const std::string first = first_word(command.words), second = second_word(command.words);
+  if (!second.empty())
+    return fmt::format("'__fish_seen_subcommand_from {}; and __fish_seen_subcommand_from {}'", first, second);
+  std::string of_groups;
+  for (const Example& of : groups()) of_groups += fmt::format(" {}", of.command);
+  return fmt::format("'__fish_seen_subcommand_from {}; and not __fish_seen_subcommand_from{}'", first,
+                     of_groups);
 }
 
 std::string fish_command(const Command& command) {
@@ -215,17 +236,23 @@ std::string fish_command(const Command& command) {
   return text;
 }
 
+std::string fish_group(const Example& of) {
+  std::string text, seconds;
+  for (const Command* command : group(of.command)) seconds += " " + second_word(command->words);
+  for (const Command* command : group(of.command))
+    text += fmt::format(
+        "complete -c landdrill -f -n '__fish_seen_subcommand_from {}; and not "
+        "__fish_seen_subcommand_from{}' -a {} -d {}\n",
+        of.command, seconds, second_word(command->words), fish_quoted(command->summary));
+  return text;
+}
+
 std::string fish_script() {
-  std::string text = "# fish completion for landdrill\n", seconds;
+  std::string text = "# fish completion for landdrill\n";
   for (const auto& [word, summary] : first_words())
     text += fmt::format("complete -c landdrill -f -n __fish_use_subcommand -a {} -d {}\n", word,
                         fish_quoted(summary));
-  for (const Command* command : group("values")) seconds += " " + second_word(command->words);
-  for (const Command* command : group("values"))
-    text += fmt::format(
-        "complete -c landdrill -f -n '__fish_seen_subcommand_from values; and not "
-        "__fish_seen_subcommand_from{}' -a {} -d {}\n",
-        seconds, second_word(command->words), fish_quoted(command->summary));
+  for (const Example& of : groups()) text += fish_group(of);
   for (const Command* command : shown()) text += fish_command(*command);
   return text;
 }

@@ -41,7 +41,7 @@ std::vector<Command> practice_commands() {
         {"landdrill practice start club.season --name Robin --weak", "more of what you find hard"}},
        practice_start},
       {"practice report",
-       "how a trainee's marks compare, the last time or over the weeks",
+       "how a trainee's marks compare, now and over the weeks",
        "Shows the last finished session again, or, with --curve, all of them: bias, how far off, the share "
        "within a "
        "step, and whether the order is the panel's.",
