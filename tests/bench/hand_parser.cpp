@@ -16,7 +16,6 @@ constexpr std::size_t longest_line = 64 * 1024;
 constexpr std::size_t most_lines = 2'000'000;
 constexpr std::size_t most_items = 10'000;
 
-bool colon_follows(Scan scan) { return scan.sign(':'); }
 void optional_colon(Scan& scan) { scan.sign(':'); }
 
 // One item after the other, with a comma between; then the end of the line.
@@ -108,6 +107,33 @@ bool impression(Scan& scan, Items& items) {
   });
 }
 
+bool errors(Scan& scan, std::vector<ExpectedErrors>& items) {
+  return list(scan, items, [&](ExpectedErrors& item) {
+    if (!scan.code_but_number(item.sync)) return false;
+    optional_colon(scan);
+    return scan.number(item.number);
+  });
+}
+
+bool risk(Scan& scan, std::vector<ExpectedPenalty>& items) {
+  return list(scan, items, [&](ExpectedPenalty& item) {
+    if (!scan.code_but_number(item.penalty)) return false;
+    optional_colon(scan);
+    return scan.number(item.percent) && scan.sign('%');
+  });
+}
+
+bool bound(Scan& scan, std::string_view word, std::optional<Number>& number) {
+  return !scan.word(word) || scan.number(number.emplace());
+}
+
+bool limit(Scan& scan, LimitLine& line) {
+  if (!scan.code(line.name)) return false;
+  if (!line.name.quoted && (spells(line.name.text, "least") || spells(line.name.text, "most"))) return false;
+  return bound(scan, "least", line.least) && bound(scan, "most", line.most) && (line.least || line.most) &&
+         scan.end();
+}
+
 bool aspect(Scan& scan, Statement& statement) {
   auto& line = statement.emplace<AspectMarksLine>();
   return scan.code(line.aspect) && scan.sign(':') && marks(scan, line.marks);
@@ -119,22 +145,29 @@ bool title_alone(Scan& scan, Name& name) { return scan.title(name) && scan.end()
 
 enum class Keyword {
   none, routine, event, values, tempo, swimmers, element, option, parts, counts, difficulty, expect, slip,
-  passage, impression, run, panel, sync, penalty, result
+  passage, impression, run, panel, sync, penalty, result,
+  before_aspects, spread, day, limit, errors, risk, optional, stays
 };
+// Before a colon these may name an aspect: `difficulty` whatever follows, the others where marks follow.
+bool may_be_an_aspect(Keyword key) {
+  return key == Keyword::none || key == Keyword::difficulty || key > Keyword::before_aspects;
+}
 
 Keyword keyword(std::string_view word) {
   const auto is = [&](std::string_view wanted, Keyword key) { return spells(word, wanted) ? key : Keyword::none; };
   switch (word.size() < 3 ? 0 : (word[0] | 0x20)) {
     case 'c': return is("counts", Keyword::counts);
-    case 'd': return is("difficulty", Keyword::difficulty);
+    case 'd': return word.size() == 3 ? is("day", Keyword::day) : is("difficulty", Keyword::difficulty);
     case 'e':
       switch (word[1] | 0x20) {
         case 'l': return is("element", Keyword::element);
         case 'x': return is("expect", Keyword::expect);
+        case 'r': return is("errors", Keyword::errors);
         default: return is("event", Keyword::event);
       }
     case 'i': return is("impression", Keyword::impression);
-    case 'o': return is("option", Keyword::option);
+    case 'l': return is("limit", Keyword::limit);
+    case 'o': return word.size() == 6 ? is("option", Keyword::option) : is("optional", Keyword::optional);
     case 'p':
       switch (word[2] | 0x20) {
         case 'r': return is("parts", Keyword::parts);
@@ -146,12 +179,15 @@ Keyword keyword(std::string_view word) {
       switch (word[1] | 0x20) {
         case 'o': return is("routine", Keyword::routine);
         case 'u': return is("run", Keyword::run);
+        case 'i': return is("risk", Keyword::risk);
         default: return is("result", Keyword::result);
       }
     case 's':
       switch (word[1] | 0x20) {
         case 'l': return is("slip", Keyword::slip);
         case 'w': return is("swimmers", Keyword::swimmers);
+        case 'p': return is("spread", Keyword::spread);
+        case 't': return is("stays", Keyword::stays);
         default: return is("sync", Keyword::sync);
       }
     case 't': return is("tempo", Keyword::tempo);
@@ -188,6 +224,14 @@ bool statement_of(Keyword key, Scan& scan, Statement& statement) {
     case Keyword::sync: return counted(scan, statement.emplace<SyncLine>().errors);
     case Keyword::penalty: return counted(scan, statement.emplace<PenaltyLine>().penalties);
     case Keyword::result: return number_alone(scan, statement.emplace<ResultLine>().result);
+    case Keyword::spread: return number_alone(scan, statement.emplace<SpreadLine>().spread);
+    case Keyword::day: return number_alone(scan, statement.emplace<DayLine>().day);
+    case Keyword::limit: return limit(scan, statement.emplace<LimitLine>());
+    case Keyword::errors: return errors(scan, statement.emplace<ErrorsLine>().errors);
+    case Keyword::risk: return risk(scan, statement.emplace<RiskLine>().penalties);
+    case Keyword::optional: return statement.emplace<OptionalLine>(), scan.end();
+    case Keyword::stays: return statement.emplace<StaysLine>(), scan.end();
+    case Keyword::before_aspects:
     case Keyword::none: break;
   }
   return false;
@@ -284,12 +328,17 @@ class HandReader {
     const Scan start = scan;
     const std::string_view word = scan.bare();
     const Keyword key = keyword(word);
-    const bool is_aspect = (key == Keyword::none || key == Keyword::difficulty) && colon_follows(scan);
+    const bool is_aspect = may_be_an_aspect(key) && is_aspect_line(key, scan);
     if (key != Keyword::none && !is_aspect) return statement_of(key, scan, statement) ? Read::whole : Read::wrong;
     scan = start;
     if (is_aspect || characters::quotes_at(start.at, start.rest().data() + start.rest().size()) != nullptr)
       return aspect(scan, statement) ? Read::whole : Read::wrong;
     return Read::unknown;
+  }
+
+  static bool is_aspect_line(Keyword key, Scan scan) {
+    if (!scan.sign(':')) return false;
+    return key == Keyword::none || key == Keyword::difficulty || scan.starts_mark();
   }
 
   // A list that ends in a comma is the mistake; the rest of it on the next line is no second one.
