@@ -16,10 +16,10 @@ constexpr Example exits[] = {
     {"3", "a file, a folder, a season file or the output refused"},
 };
 
-constexpr Example grouped[] = {
-    {"values", "value sets: list, show, check, change"},
-    {"book", "the season book: add, list, score, learn from it"},
-    {"practice", "practice for officials: mark what a panel marked"},
+constexpr Group grouped[] = {
+    {"book", "Season book", "the season book: add, list, score, learn from it"},
+    {"practice", "Practice for officials", "practice for officials: mark what a panel marked"},
+    {"values", "Value sets", "value sets: list, show, check, change"},
 };
 
 std::vector<Command> other_commands() {
@@ -65,7 +65,7 @@ const std::vector<Command>& commands() {
   return all;
 }
 
-std::span<const Example> groups() {
+std::span<const Group> groups() {
   return grouped;
 }
 

@@ -72,8 +72,12 @@ struct FoundCommand {
   std::size_t words = 0;
 };
 FoundCommand find_command(std::span<const std::string> line);
-// The first words that several commands share, with what they are about: "values", "value sets: ...".
-std::span<const Example> groups();
+// The first word that several commands share: "values", "Value sets", "value sets: list, show, check,
+// change".
+struct Group {
+  std::string_view word, heading, summary;
+};
+std::span<const Group> groups();
 // The commands that start with `word`, as `values` does.
 std::vector<const Command*> group(std::string_view word);
 

@@ -29,8 +29,8 @@ std::vector<const Command*> shown() {
 }
 
 std::string summary_of(std::string_view word, const Command& command) {
-  for (const Example& one : groups())
-    if (one.command == word) return std::string(one.says);
+  for (const Group& one : groups())
+    if (one.word == word) return std::string(one.summary);
   return std::string(command.summary);
 }
 
@@ -109,14 +109,14 @@ std::string bash_script() {
   for (const auto& [word, summary] : first_words()) firsts += word + " ";
   script += fmt::format(
       "  if ((COMP_CWORD == 1)); then COMPREPLY=($(compgen -W \"{}\" -- \"$word\")); return; fi\n", firsts);
-  for (const Example& of : groups()) {
+  for (const Group& of : groups()) {
     std::string seconds;
-    for (const Command* command : group(of.command)) seconds += second_word(command->words) + " ";
+    for (const Command* command : group(of.word)) seconds += second_word(command->words) + " ";
     script += fmt::format(
         "  if [[ $command == {0} ]]; then\n    if ((COMP_CWORD == 2)); then COMPREPLY=($(compgen -W \"{1}\" "
         "-- "
         "\"$word\")); return; fi\n    command=\"{0} ${{COMP_WORDS[2]}}\" from=3\n  fi\n",
-        of.command, seconds);
+        of.word, seconds);
   }
   script += "  case $command in\n";
   for (const Command* command : shown()) script += bash_command(*command);
@@ -168,22 +168,22 @@ std::string zsh_command(const Command& command) {
   return text + " ;;\n";
 }
 
-std::string zsh_group(const Example& of) {
+std::string zsh_group(const Group& of) {
   std::string seconds;
-  for (const Command* command : group(of.command))
+  for (const Command* command : group(of.word))
     seconds += fmt::format(" '{}:{}'", second_word(command->words), zsh_quoted(command->summary, ":"));
   return fmt::format(
       "  if [[ $command == {0} ]]; then\n"
       "    if (( CURRENT == 3 )); then choices=({1})\n      _describe command choices; return; fi\n"
       "    command=\"{0} $words[3]\"; shift words; (( CURRENT-- ))\n  fi\n",
-      of.command, seconds);
+      of.word, seconds);
 }
 
 std::string zsh_script() {
   std::string firsts, seconds, cases;
   for (const auto& [word, summary] : first_words())
     firsts += fmt::format(" '{}:{}'", word, zsh_quoted(summary, ":"));
-  for (const Example& of : groups()) seconds += zsh_group(of);
+  for (const Group& of : groups()) seconds += zsh_group(of);
   for (const Command* command : shown()) cases += zsh_command(*command);
   return fmt::format(
       "#compdef landdrill\n"
@@ -209,7 +209,7 @@ std::string fish_condition(const Command& command) {
   if (!second.empty())
     return fmt::format("'__fish_seen_subcommand_from {}; and __fish_seen_subcommand_from {}'", first, second);
   std::string of_groups;
-  for (const Example& of : groups()) of_groups += fmt::format(" {}", of.command);
+  for (const Group& of : groups()) of_groups += fmt::format(" {}", of.word);
   return fmt::format("'__fish_seen_subcommand_from {}; and not __fish_seen_subcommand_from{}'", first,
                      of_groups);
 }
@@ -236,14 +236,14 @@ std::string fish_command(const Command& command) {
   return text;
 }
 
-std::string fish_group(const Example& of) {
+std::string fish_group(const Group& of) {
   std::string text, seconds;
-  for (const Command* command : group(of.command)) seconds += " " + second_word(command->words);
-  for (const Command* command : group(of.command))
+  for (const Command* command : group(of.word)) seconds += " " + second_word(command->words);
+  for (const Command* command : group(of.word))
     text += fmt::format(
         "complete -c landdrill -f -n '__fish_seen_subcommand_from {}; and not "
         "__fish_seen_subcommand_from{}' -a {} -d {}\n",
-        of.command, seconds, second_word(command->words), fish_quoted(command->summary));
+        of.word, seconds, second_word(command->words), fish_quoted(command->summary));
   return text;
 }
 
@@ -252,7 +252,7 @@ std::string fish_script() {
   for (const auto& [word, summary] : first_words())
     text += fmt::format("complete -c landdrill -f -n __fish_use_subcommand -a {} -d {}\n", word,
                         fish_quoted(summary));
-  for (const Example& of : groups()) text += fish_group(of);
+  for (const Group& of : groups()) text += fish_group(of);
   for (const Command* command : shown()) text += fish_command(*command);
   return text;
 }

@@ -20,11 +20,24 @@ std::string command_rows(const std::vector<const Command*>& rows) {
   return text;
 }
 
-std::vector<const Command*> shown(bool of_values) {
+bool in_a_group(const Command& command) {
+  return std::any_of(groups().begin(), groups().end(), [&](const Group& one) {
+    return command.words.substr(0, command.words.find(' ')) == one.word;
+  });
+}
+
+std::vector<const Command*> in_no_group() {
   std::vector<const Command*> found;
   for (const Command& command : commands())
-    if (!command.hidden && command.words.starts_with("values ") == of_values) found.push_back(&command);
+    if (!command.hidden && !in_a_group(command)) found.push_back(&command);
   return found;
+}
+
+std::string rows_of_groups() {
+  std::string text;
+  for (const Group& one : groups())
+    text += fmt::format("\n{}\n", one.heading) + command_rows(group(one.word));
+  return text;
 }
 
 std::string operands_and_options(const Command& command) {
@@ -75,9 +88,8 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
 }
 
 std::string overview() {
-  return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(shown(false)) +
-         "\nValue sets\n" + command_rows(shown(true)) +
-         "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" + exits() +
+  return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(in_no_group()) +
+         rows_of_groups() + "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" + exits() +
          "\nA score is an estimate: only the competition's officials give marks. That a\nroutine is priced "
          "does not say "
          "that anyone can safely swim it.\n";
