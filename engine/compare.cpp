@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/duel.h"
+#include "engine/forecast_lines.h"
 #include "engine/part_worth.h"
 #include "engine/worth.h"
 
@@ -19,8 +20,6 @@ class Comparing {
     wish_.options.resize(std::max(wish.options.size(), element + 1), 0);
     result_.element = element;
     result_.label = name_of(element_);
-    // Only the lines of the forecast are looked at, so its total may be as coarse as it likes.
-    how_.grid.grid = Decimal::whole(1);
   }
 
   Comparison all() &&;
@@ -39,7 +38,7 @@ class Comparing {
   const std::size_t index_;
   const Element& element_;
   Wish wish_;
-  ForecastWish how_;
+  const ForecastWish& how_;
   std::vector<Rival> rivals_;
   Comparison result_;
 };
@@ -115,18 +114,13 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
 
 // Of the line that the element's points are in: its own, or the one of its rule.
 std::optional<Decimal> Comparing::spread(std::size_t option) {
-  const std::vector<const PanelRule*> rules = weighting_rules(routine_);
-  const auto rule = std::find(rules.begin(), rules.end(), element_.panel);
-  const bool together = rule != rules.end();
-  const auto what = together ? ForecastLine::What::weighted : ForecastLine::What::element;
-  const std::size_t index = together ? static_cast<std::size_t>(rule - rules.begin()) : index_;
-  for (const ForecastLine& line : forecast(routine_, with(option), how_).lines) {
-    if (line.what != what || line.index != index) continue;
-    constexpr double ten_thousandths = 1e4;
-    const std::int64_t rounded = std::llround(line.points.deviation() * ten_thousandths);
-    return Decimal::from_units(rounded * (Decimal::one / 10'000));
-  }
-  return std::nullopt;
+  ForecastLines lines(routine_, with(option), how_);
+  if (!lines.obstacles().empty()) return std::nullopt;
+  const std::optional<DailyLine> line = lines.of_element(index_);
+  if (!line) return std::nullopt;
+  constexpr double ten_thousandths = 1e4;
+  const std::int64_t rounded = std::llround(line->over(lines.days()).deviation() * ten_thousandths);
+  return Decimal::from_units(rounded * (Decimal::one / 10'000));
 }
 
 }  // namespace
