@@ -13,6 +13,10 @@ Sheets
   forecast          how likely which score is, line by line and in all
   plan              the best option for every element, within all limits
   train             where training buys most, ranked
+  judges            recorded panels judge by judge, and how far the judges agree
+  help              this list, or everything about one command
+
+Season book
   book add          keep sheets, or recorded marks from a spreadsheet, in the
                     season book
   book list         what is in the season book
@@ -22,14 +26,13 @@ Sheets
   book progress     how a routine went over the season: difficulty, marks, what
                     was taken off
   book judges       the judges of the panels in the season book
-  judges            recorded panels judge by judge, and how far the judges agree
   book backup       a copy of the season file, also while it is in use
   book restore      the season file as it was in a backup
   book check        damage in a season file, and what to do about it
+
+Practice for officials
   practice start    mark what a recorded panel marked, then see how you compare
-  practice report   how a trainee's marks compare, the last time or over the
-                    weeks
-  help              this list, or everything about one command
+  practice report   how a trainee's marks compare, now and over the weeks
 
 Value sets
   values list       the value sets that can be named, and where they are
@@ -231,6 +234,6 @@ Ends with
 | `landdrill book restore BOOK BACKUP` | the season file as it was in a backup |
 | `landdrill book check BOOK` | damage in a season file, and what to do about it |
 | `landdrill practice start BOOK [WORDS...]` | mark what a recorded panel marked, then see how you compare |
-| `landdrill practice report BOOK` | how a trainee's marks compare, the last time or over the weeks |
+| `landdrill practice report BOOK` | how a trainee's marks compare, now and over the weeks |
 | `landdrill help [COMMAND...]` | this list, or everything about one command |
 === exit 0
