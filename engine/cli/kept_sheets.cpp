@@ -54,21 +54,31 @@ Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const Ke
   return understood(routine, *text + *alone);
 }
 
-Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
-  const auto found = book_.find(wish);
+Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish) {
+  const auto found = book.find(wish);
   if (!found) return tl::unexpected(found.error());
   const std::set<std::int64_t> wanted = versions_of(*found);
   BookWish every;
   every.what = Block::What::routine;
   every.all_versions = true;
-  const auto routines = book_.find(every);
+  const auto routines = book.find(every);
   if (!routines) return tl::unexpected(routines.error());
-  std::vector<const KeptSheet*> sheets;
+  std::vector<KeptText> texts;
   for (const KeptBlock& routine : *routines) {
     if (wanted.count(routine.id) == 0) continue;
-    auto text = book_.sheet(routine.id);
+    auto text = book.sheet(routine.id);
     if (!text) return tl::unexpected(text.error());
-    const auto kept = understood(routine, std::move(*text));
+    texts.push_back({routine, std::move(*text)});
+  }
+  return texts;
+}
+
+Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
+  auto texts = kept_texts(book_, wish);
+  if (!texts) return tl::unexpected(texts.error());
+  std::vector<const KeptSheet*> sheets;
+  for (KeptText& one : *texts) {
+    const auto kept = understood(one.routine, std::move(one.text));
     if (!kept) return tl::unexpected(kept.error());
     sheets.push_back(*kept);
   }

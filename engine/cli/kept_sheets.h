@@ -19,11 +19,18 @@ struct KeptSheet {
   ReadSheet sheet;  // of the text; without a routine when the edition no longer loads: see sheet.diagnostics
 };
 
+// The text of a version of a routine with its runs and panels.
+struct KeptText {
+  KeptBlock routine;
+  std::string text;
+};
+// Of the routines that the wish finds, or whose runs and panels it finds, in the order of the book.
+Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish);
+
 class KeptSheets {
  public:
   explicit KeptSheets(const Book& book) : book_(book) {}
-  // The routines that the wish finds, or whose runs and panels it finds, in the order of the book. They live
-  // as long as this.
+  // Those of kept_texts. They live as long as this.
   Result<std::vector<const KeptSheet*>> read(const BookWish& wish);
   // The routine that was swum, with this version of a panel (or a run) of it alone.
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 #include "grammar/words.h"
 #include "tables/store/season_file.h"
@@ -174,26 +175,100 @@ KeptBlock block_from(const Statement& row) {
   return block;
 }
 
-// Every word of the wish in one of the titles, whatever the case; so `?` and `*` mean themselves.
-const std::string every_word_occurs =
-    "NOT EXISTS (SELECT 1 FROM json_each(?) w WHERE instr(lower(r.title || ' ' || b.title), w.value) = 0) ";
+// Of a wish, but for its words and its order.
+const std::string fits_the_wish =
+    "(? OR b.version = versions) AND (?2 = '' OR b.what = ?2) AND (?3 = '' OR r.event = ?3) AND "
+    "(?4 = '' OR b.date >= ?4) AND (?5 = '' OR (b.date <> '' AND b.date <= ?5)) ";
 
-// ["harbour","lights"], in lower case
-std::string as_json_list(std::string_view words) {
-  std::string list = "[";
+bool in_order(const KeptBlock& a, const KeptBlock& b) {
+  const auto rank = [](const KeptBlock& block) {
+    return std::make_tuple(std::string_view(block.routine), std::string_view(block.event),
+                           block.what != Block::What::routine, std::string_view(block.date),
+                           std::string_view(block.title), word_of(block.what), block.version);
+  };
+  return rank(a) < rank(b);
+}
+
+std::string in_small_letters(std::string text) {
+  for (char& letter : text) letter = words::lower(letter);
+  return text;
+}
+
+std::vector<std::string> words_of(std::string_view wish) {
+  std::vector<std::string> list;
   std::size_t at = 0;
-  while ((at = words.find_first_not_of(" \t", at)) != std::string_view::npos) {
-    const std::size_t end = std::min(words.find_first_of(" \t", at), words.size());
-    list += list.size() > 1 ? ",\"" : "\"";
-    for (char letter : words.substr(at, end - at)) {
-      if (letter == '"' || letter == '\\') list += '\\';
-      list += letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-    }
-    list += '"';
+  while ((at = wish.find_first_not_of(" \t", at)) != std::string_view::npos) {
+    const std::size_t end = std::min(wish.find_first_of(" \t", at), wish.size());
+    list.push_back(in_small_letters(std::string(wish.substr(at, end - at))));
     at = end;
   }
-  return list + "]";
+  return list;
 }
+
+std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words) {
+  title = in_small_letters(std::move(title));
+  std::erase_if(words, [&](const std::string& word) { return title.find(word) != std::string::npos; });
+  return words;
+}
+
+// Finds blocks without looking at each: a routine's title, and each title of its runs and panels, is looked
+// at once.
+class Finding {
+ public:
+  Finding(Database& db, const BookWish& wish)
+      : wish_(wish),
+        what_(wish.what ? word_of(*wish.what) : std::string_view()),
+        all_(db, select_blocks + "WHERE " + fits_the_wish),
+        of_routine_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6"),
+        of_title_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6 AND b.title = ?7"),
+        next_title_(db, "SELECT min(title) FROM block WHERE routine_id = ? AND title > ?"),
+        routines_(db, "SELECT id, title FROM routine") {}
+
+  std::vector<KeptBlock> find() {
+    const std::vector<std::string> words = words_of(wish_.words);
+    const bool routines_alone = wish_.what == Block::What::routine;
+    if (words.empty() && !routines_alone) {
+      take(all_);
+    } else {
+      while (routines_.next())
+        find_in(routines_.number(0), words_not_in(routines_.text(1), words), routines_alone);
+    }
+    std::sort(found_.begin(), found_.end(), in_order);
+    return std::move(found_);
+  }
+
+ private:
+  void find_in(std::int64_t routine, const std::vector<std::string>& words, bool routines_alone) {
+    if (routines_alone) {  // which have no title of their own
+      if (words.empty()) take(of_title_, routine, "");
+    } else if (words.empty()) {
+      take(of_routine_, routine);
+    } else {
+      find_titles(routine, words);
+    }
+  }
+
+  void find_titles(std::int64_t routine, const std::vector<std::string>& words) {
+    std::string title;
+    while (true) {
+      next_title_.start(routine, title);
+      if (!next_title_.next() || next_title_.is_null(0)) break;
+      title = next_title_.text(0);
+      if (words_not_in(title, words).empty()) take(of_title_, routine, title);
+    }
+  }
+
+  template <class... Values>
+  void take(Statement& rows, const Values&... values) {
+    rows.start(wish_.all_versions ? 1 : 0, what_, wish_.event, wish_.from, wish_.until, values...);
+    while (rows.next()) found_.push_back(block_from(rows));
+  }
+
+  const BookWish& wish_;
+  const std::string what_;
+  Statement all_, of_routine_, of_title_, next_title_, routines_;
+  std::vector<KeptBlock> found_;
+};
 
 std::string text_of(Database& db, std::int64_t block) {
   Statement row(db, "SELECT text FROM block WHERE id = ?", block);
@@ -226,17 +301,8 @@ Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
 
 Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
   return attempt([&] {
-    const std::string what(wish.what ? word_of(*wish.what) : std::string_view());
-    Statement rows(
-        season_.inside_->db,
-        select_blocks + "WHERE (? OR b.version = versions) AND (?2 = '' OR b.what = ?2) AND " +
-            "(?3 = '' OR r.event = ?3) AND (?4 = '' OR b.date >= ?4) AND (?5 = '' OR (b.date <> '' AND " +
-            "b.date <= ?5)) AND " + every_word_occurs +
-            "ORDER BY r.title, r.event, b.what <> 'routine', b.date, b.title, b.what, b.version",
-        wish.all_versions ? 1 : 0, what, wish.event, wish.from, wish.until, as_json_list(wish.words));
-    std::vector<KeptBlock> blocks;
-    while (rows.next()) blocks.push_back(block_from(rows));
-    return blocks;
+    Transaction transaction(season_.inside_->db, Transaction::Kind::read);
+    return Finding(season_.inside_->db, wish).find();
   });
 }
 

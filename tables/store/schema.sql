@@ -109,7 +109,7 @@ CREATE TABLE block (
   edition_id INTEGER NOT NULL REFERENCES edition (id),
   kept_at TEXT NOT NULL,  -- UTC
   text TEXT NOT NULL,
-  UNIQUE (routine_id, what, date, title, version),
+  UNIQUE (routine_id, title, what, date, version),
   CHECK ((what = 'routine') = (of_routine IS NULL)),
   CHECK ((what = 'routine') = (date = ''))
 ) STRICT;

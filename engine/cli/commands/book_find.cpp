@@ -26,15 +26,25 @@ report::BookLine line_of(const KeptBlock& block) {
           {}};
 }
 
-// The routine as it was known on that day: without later runs.
-Routine known_on(Routine routine, std::string_view day) {
-  std::erase_if(routine.runs, [day](const Run& run) { return run.date > day; });
-  return routine;
-}
+// A routine with one panel at a time, as it was known on that panel's day: without later runs.
+class OnTheDay {
+ public:
+  explicit OnTheDay(const Routine& whole) : whole_(whole), alone_(whole) {}
 
-report::BookScore score_of(const KeptBlock& routine, const Routine& resolved, std::size_t panel) {
-  const RecordedPanel& recorded = resolved.panels[panel];
-  const Totals all = totals(known_on(resolved, recorded.date), {}, panel);
+  const Routine& with(const RecordedPanel& panel) {
+    alone_.panels.assign(1, panel);
+    alone_.runs = whole_.runs;
+    std::erase_if(alone_.runs, [&](const Run& run) { return run.date > panel.date; });
+    return alone_;
+  }
+
+ private:
+  const Routine& whole_;
+  Routine alone_;
+};
+
+report::BookScore score_of(const KeptBlock& routine, const RecordedPanel& recorded, OnTheDay& on_the_day) {
+  const Totals all = totals(on_the_day.with(recorded), {}, 0);
   return {routine.routine,
           routine.event,
           "panel",
@@ -64,12 +74,11 @@ Exit book_list(Call& call) {
 
 Exit book_export(Call& call) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
-    KeptSheets kept(book);
-    const auto sheets = kept.read(wish);
-    if (!sheets) return refuse(call, sheets.error());
-    if (sheets->empty()) return nothing_found(call, wish);
-    for (std::size_t i = 0; i < sheets->size(); ++i)
-      call.streams.out.write((i == 0 ? "" : "\n") + (*sheets)[i]->text);
+    const auto texts = kept_texts(book, wish);
+    if (!texts) return refuse(call, texts.error());
+    if (texts->empty()) return nothing_found(call, wish);
+    for (std::size_t i = 0; i < texts->size(); ++i)
+      call.streams.out.write((i == 0 ? "" : "\n") + (*texts)[i].text);
     return Exit::ok;
   });
 }
@@ -90,8 +99,9 @@ Exit book_score(Call& call) {
         continue;
       }
       const Routine& routine = *one->sheet.routine();
-      for (std::size_t panel = 0; panel < routine.panels.size(); ++panel)
-        scores.push_back(score_of(one->routine, routine, panel));
+      OnTheDay on_the_day(routine);
+      for (const RecordedPanel& panel : routine.panels)
+        scores.push_back(score_of(one->routine, panel, on_the_day));
     }
     messages.finish();
     // Panels of different versions of one routine come by their day as well.
