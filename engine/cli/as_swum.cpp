@@ -30,7 +30,7 @@ Result<void> AsSwum::know_blocks(const BookWish& wish) {
     const Name name = name_of(block);
     versions_[name].push_back(block);
     std::vector<Name>& names = of_routine_[block.of_routine];
-    if (std::find(names.begin(), names.end(), name) == names.end()) names.push_back(name);
+    if (names.empty() || names.back() != name) names.push_back(name);  // versions follow each other
   }
   return {};
 }

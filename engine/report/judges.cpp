@@ -42,7 +42,7 @@ std::string judges_table(const PanelView& view, const TextWish& wish) {
              {"marks", Align::amount},
              {"mean", Align::amount},
              {"bias", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {"spread", Align::amount},
              {"high", Align::amount, false, "dropped"},
              {"low", Align::amount, false, "dropped"},
@@ -77,7 +77,7 @@ std::string pairs_table(const PanelView& view, const TextWish& wish) {
   if (!all) pairs.resize(few);
   Grid grid({{"judges", Align::words},
              {"apart", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {"Spearman", Align::amount},
              {"Kendall", Align::amount},
              {"kappa", Align::amount}});
@@ -95,9 +95,9 @@ std::string limits_table(const PanelView& view, const TextWish& wish) {
   if (!wish.full) return "";
   Grid grid({{"judges", Align::words},
              {"lower", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {"upper", Align::amount},
-             {"95 % interval", Align::words}});
+             {"95 % interval", Align::words, true}});
   for (const PairView* pair : furthest_apart(view)) {
     const AgreementLimits& limits = pair->limits;
     if (!limits.lower.value) continue;
@@ -107,7 +107,7 @@ std::string limits_table(const PanelView& view, const TextWish& wish) {
   }
   const std::string rows = grid.text(wish.width, wish.colour);
   if (rows.empty()) return "";
-  return heading("How far apart two judges can be (limits of agreement, Bland-Altman)", wish) + rows;
+  return heading("Limits of agreement of two judges (Bland-Altman)", wish) + rows;
 }
 
 std::string kinds_table(const PanelView& view, const TextWish& wish) {
@@ -116,7 +116,7 @@ std::string kinds_table(const PanelView& view, const TextWish& wish) {
              {"kind", Align::words, true},
              {"marks", Align::amount},
              {"bias", Align::amount},
-             {"95 % interval", Align::words}});
+             {"95 % interval", Align::words, true}});
   for (const JudgeView& judge : view.judges) {
     for (const KindBias& one : judge.kinds)
       grid.add({judge_name(judge.judge), one.kind, std::to_string(one.bias.rows),
@@ -132,9 +132,9 @@ std::string intraclass_table(const PanelView& view, const TextWish& wish) {
   if (!form(0).value && !form(1).value && !form(2).value) return "";
   Grid grid({{"intraclass correlation", Align::words, true},
              {"one judge", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {fmt::format("mean of {}", view.judges.size()), Align::amount},
-             {"95 % interval", Align::words}});
+             {"95 % interval", Align::words, true}});
   for (std::size_t i = 0; i < 3; ++i) {
     const Statistic one = form(i), mean = form(i + 3);
     grid.add({fmt::format("({}) {}", i + 1, judges[i]), figure(one.value), interval(one.low, one.high),

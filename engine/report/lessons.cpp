@@ -79,9 +79,9 @@ std::string bias_table(const Learned& learned, const TextWish& wish) {
   Grid grid({{"", Align::words, true},
              {"lessons", Align::amount},
              {"raw", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {"shrunk", Align::amount},
-             {"95 % interval", Align::words},
+             {"95 % interval", Align::words, true},
              {"spread", Align::amount}});
   auto before = LearnedBias::Of::all;
   for (const LearnedBias& one : learned.biases) {
@@ -138,7 +138,7 @@ std::string estimate_section(const LessonsTold& told, const TextWish& wish) {
   for (const CalibratedElement& one : both.elements)
     grid.add({one.label, one.kind, mark_text(one.raw, 2), points_text(one.raw_points, both.places),
               mark_text(one.calibrated, 2), points_text(one.calibrated_points, both.places)});
-  std::string text = heading(told.routine + ", as expected and calibrated", wish);
+  std::string text = heading(cut(told.routine, wish.width - 28) + ", as expected and calibrated", wish);
   if (both.raw_total) {
     grid.add_rule();
     grid.add({"Total", "", "", points_text(both.raw_total, both.places), "",
@@ -162,9 +162,11 @@ std::string as_sentence(std::string text) {
 
 std::string lessons_text(const LessonsTold& told, const TextWish& wish) {
   const Learned& learned = *told.learned;
-  std::string text = fmt::format("What panels gave beside what you expected: {} on {}\n",
-                                 counted(learned.biases.front().lessons, "element", "elements"),
-                                 counted(learned.days, "day", "days"));
+  std::string text = paragraph("",
+                               fmt::format("What panels gave beside what you expected: {} on {}",
+                                           counted(learned.biases.front().lessons, "element", "elements"),
+                                           counted(learned.days, "day", "days")),
+                               wish.width);
   text += "\n" + bullets({first_sentence(learned), verdict_sentence(*told.tested)}, wish);
   std::vector<std::string> warnings = learned.warnings;
   if (told.tested->verdict != BackTest::Verdict::untested)

@@ -38,37 +38,49 @@ std::string title_of(const ProgressVersion& version, std::size_t versions) {
   return versions == 1 && version.number == 1 ? size : fmt::format("Version {}: {}", version.number, size);
 }
 
+// A narrow page has no room for what was taken off.
+bool is_narrow(const TextWish& wish) {
+  return wish.width < 76;
+}
+
 std::string course_table(const ProgressVersion& version, const TextWish& wish) {
-  Grid grid({{"day", Align::words},
-             {"", Align::words},
-             {"", Align::words, true},
-             {"credited", Align::amount},
-             {"mark", Align::amount},
-             {"base", Align::amount},
-             {"sync", Align::amount},
-             {"penalties", Align::amount},
-             {"total", Align::amount}});
-  for (const ProgressPoint& point : version.points)
-    grid.add({point.date, std::string(what_of(point)), point.title, point.credited.text(2),
-              figure(point.mark), std::to_string(point.base_marks), taken_text(point.sync),
-              taken_text(point.penalties), points_text(point.total, version.places)},
-             point.panel ? Look::total : Look::usual);
+  std::vector<GridColumn> columns = {{"day"},
+                                     {""},
+                                     {"", Align::words, true},
+                                     {"credited", Align::amount},
+                                     {"mark", Align::amount},
+                                     {"base", Align::amount},
+                                     {"total", Align::amount}};
+  if (!is_narrow(wish))
+    columns.insert(columns.end() - 1, {{"sync", Align::amount}, {"penalties", Align::amount}});
+  Grid grid(std::move(columns));
+  for (const ProgressPoint& point : version.points) {
+    std::vector<std::string> cells = {point.date,
+                                      std::string(what_of(point)),
+                                      point.title,
+                                      point.credited.text(2),
+                                      figure(point.mark),
+                                      std::to_string(point.base_marks),
+                                      points_text(point.total, version.places)};
+    if (!is_narrow(wish))
+      cells.insert(cells.end() - 1, {taken_text(point.sync), taken_text(point.penalties)});
+    grid.add(std::move(cells), point.panel ? Look::total : Look::usual);
+  }
   return grid.text(wish.width, wish.colour);
 }
 
 std::string parts_table(const ProgressVersion& version, const TextWish& wish) {
   if (!wish.full) return "";
-  Grid grid({{"day", Align::words},
-             {"", Align::words},
-             {"marked", Align::words},
+  Grid grid({{"day"},
+             {""},
+             {"marked", Align::words, true},
              {"elements", Align::amount},
              {"impression", Align::amount},
-             {"declared", Align::amount},
              {"announced", Align::amount}});
   for (const ProgressPoint& point : version.points)
     grid.add({point.date, std::string(what_of(point)), fmt::format("{} of {}", point.marked, point.of),
               points_text(point.elements, version.places), points_text(point.impression, version.places),
-              point.declared.text(2), points_text(point.announced, version.places)});
+              points_text(point.announced, version.places)});
   return "\n" + grid.text(wish.width, wish.colour);
 }
 
