@@ -4,9 +4,9 @@
 
 #include <algorithm>
 #include <map>
-#include <tuple>
 
 #include "grammar/words.h"
+#include "tables/store/find_blocks.h"
 #include "tables/store/season_file.h"
 #include "tables/store/season_inside.h"
 
@@ -17,11 +17,6 @@ using namespace store;
 namespace {
 
 constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
-
-Block::What what_from(std::string_view word) {
-  const auto at = std::find(std::begin(words_of_what), std::end(words_of_what), word);
-  return static_cast<Block::What>(at - std::begin(words_of_what));
-}
 
 std::vector<TableFile> files_of_edition(Database& db, std::int64_t edition) {
   std::vector<TableFile> files;
@@ -151,125 +146,6 @@ class Keeping {
   std::map<Name, std::int64_t> versions_;  // of the routines added in this transaction
 };
 
-const std::string select_blocks =
-    "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, "
-    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = "
-    "b.date "
-    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.id, e.name "
-    "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id ";
-
-KeptBlock block_from(const Statement& row) {
-  KeptBlock block;
-  block.id = row.number(0);
-  block.what = what_from(row.text(1));
-  block.routine = row.text(2);
-  block.event = row.text(3);
-  block.date = row.text(4);
-  block.title = row.text(5);
-  block.kept_at = row.text(6);
-  block.version = static_cast<int>(row.number(7));
-  block.versions = static_cast<int>(row.number(8));
-  block.of_routine = row.number(9);
-  block.edition = row.number(10);
-  block.set = row.text(11);
-  return block;
-}
-
-// Of a wish, but for its words and its order.
-const std::string fits_the_wish =
-    "(? OR b.version = versions) AND (?2 = '' OR b.what = ?2) AND (?3 = '' OR r.event = ?3) AND "
-    "(?4 = '' OR b.date >= ?4) AND (?5 = '' OR (b.date <> '' AND b.date <= ?5)) ";
-
-bool in_order(const KeptBlock& a, const KeptBlock& b) {
-  const auto rank = [](const KeptBlock& block) {
-    return std::make_tuple(std::string_view(block.routine), std::string_view(block.event),
-                           block.what != Block::What::routine, std::string_view(block.date),
-                           std::string_view(block.title), word_of(block.what), block.version);
-  };
-  return rank(a) < rank(b);
-}
-
-std::string in_small_letters(std::string text) {
-  for (char& letter : text) letter = words::lower(letter);
-  return text;
-}
-
-std::vector<std::string> words_of(std::string_view wish) {
-  std::vector<std::string> list;
-  std::size_t at = 0;
-  while ((at = wish.find_first_not_of(" \t", at)) != std::string_view::npos) {
-    const std::size_t end = std::min(wish.find_first_of(" \t", at), wish.size());
-    list.push_back(in_small_letters(std::string(wish.substr(at, end - at))));
-    at = end;
-  }
-  return list;
-}
-
-std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words) {
-  title = in_small_letters(std::move(title));
-  std::erase_if(words, [&](const std::string& word) { return title.find(word) != std::string::npos; });
-  return words;
-}
-
-// Finds blocks without looking at each: a routine's title, and each title of its runs and panels, is looked
-// at once.
-class Finding {
- public:
-  Finding(Database& db, const BookWish& wish)
-      : wish_(wish),
-        what_(wish.what ? word_of(*wish.what) : std::string_view()),
-        all_(db, select_blocks + "WHERE " + fits_the_wish),
-        of_routine_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6"),
-        of_title_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6 AND b.title = ?7"),
-        next_title_(db, "SELECT min(title) FROM block WHERE routine_id = ? AND title > ?"),
-        routines_(db, "SELECT id, title FROM routine") {}
-
-  std::vector<KeptBlock> find() {
-    const std::vector<std::string> words = words_of(wish_.words);
-    const bool routines_alone = wish_.what == Block::What::routine;
-    if (words.empty() && !routines_alone) {
-      take(all_);
-    } else {
-      while (routines_.next())
-        find_in(routines_.number(0), words_not_in(routines_.text(1), words), routines_alone);
-    }
-    std::sort(found_.begin(), found_.end(), in_order);
-    return std::move(found_);
-  }
-
- private:
-  void find_in(std::int64_t routine, const std::vector<std::string>& words, bool routines_alone) {
-    if (routines_alone) {  // which have no title of their own
-      if (words.empty()) take(of_title_, routine, "");
-    } else if (words.empty()) {
-      take(of_routine_, routine);
-    } else {
-      find_titles(routine, words);
-    }
-  }
-
-  void find_titles(std::int64_t routine, const std::vector<std::string>& words) {
-    std::string title;
-    while (true) {
-      next_title_.start(routine, title);
-      if (!next_title_.next() || next_title_.is_null(0)) break;
-      title = next_title_.text(0);
-      if (words_not_in(title, words).empty()) take(of_title_, routine, title);
-    }
-  }
-
-  template <class... Values>
-  void take(Statement& rows, const Values&... values) {
-    rows.start(wish_.all_versions ? 1 : 0, what_, wish_.event, wish_.from, wish_.until, values...);
-    while (rows.next()) found_.push_back(block_from(rows));
-  }
-
-  const BookWish& wish_;
-  const std::string what_;
-  Statement all_, of_routine_, of_title_, next_title_, routines_;
-  std::vector<KeptBlock> found_;
-};
-
 std::string text_of(Database& db, std::int64_t block) {
   Statement row(db, "SELECT text FROM block WHERE id = ?", block);
   if (!row.next())
@@ -302,7 +178,7 @@ Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
 Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
   return attempt([&] {
     Transaction transaction(season_.inside_->db, Transaction::Kind::read);
-    return Finding(season_.inside_->db, wish).find();
+    return find_blocks(season_.inside_->db, wish);
   });
 }
 
