@@ -244,9 +244,9 @@ day                              credited  mark  base  sync  penalties     total
 2026-07-04  panel  Kingfisher       11.00  7.56     0  -0.1          0  159.2250
                    Final
 
-day                marked  elements  impression  declared  announced
-2026-06-13  panel  4 of 4   83.1083     75.0000     11.00
-2026-07-04  panel  4 of 4   83.1583     76.1667     11.00
+day                marked  elements  impression  announced
+2026-06-13  panel  4 of 4   83.1083     75.0000
+2026-07-04  panel  4 of 4   83.1583     76.1667
 
 mark: the mean of the elements' marks, of a run-through what your deductions
 leave; credited: the difficulty that counted; base: how many elements got their
