@@ -22,9 +22,11 @@ struct Gain {
   Points change;              // of the expected total, as its rounded values differ
 };
 struct NextPoints {
-  Obstacles obstacles;      // when there are any, nothing else is set
-  Points total;             // expected, as the routine is
-  std::vector<Gain> gains;  // highest first; those that bring nothing are last, with 0
+  Obstacles obstacles;  // when there are any, nothing else is set
+  Points total;         // expected, as the routine is
+  // Highest first. Those that bring nothing are last, with 0; less than 0 where elements are weighted by
+  // difficulty together, as a base mark weighs less than what was declared.
+  std::vector<Gain> gains;
 };
 
 // A tenth of a mark more on an element or an aspect (not above the scale), a halved base chance (to a

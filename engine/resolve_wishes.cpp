@@ -3,21 +3,16 @@
 #include <algorithm>
 
 #include "engine/reading.h"
+#include "engine/spreads.h"
 
 namespace landdrill {
 namespace {
 
 constexpr int most_of_anything = 10'000;
 
-// How far apart two marks of the event can lie; nothing while no panel is known.
+// Nothing while no event is known.
 std::optional<Decimal> width_of_scale(const Reading& reading, const Event* event) {
-  std::optional<Decimal> width;
-  for (const PanelRule& rule : reading.set.panels) {
-    if (event == nullptr || rule.event != event->code) continue;
-    const Decimal of_rule = rule.most.value() - rule.least.value();
-    if (!width || *width < of_rule) width = of_rule;
-  }
-  return width;
+  return event == nullptr ? std::nullopt : landdrill::width_of_scale(reading.set, *event);
 }
 
 std::optional<Decimal> number_between(Reading& reading, const Source& source, const ast::Number& typed,

@@ -43,6 +43,17 @@ TypedSpreads spreads_of(const Call& call) {
   return {{judges.number, day.number, source_called(call.given.value("--spreads"))}, {}};
 }
 
+std::string beyond_scale(const Routine& routine, const SpreadWish& wish) {
+  const Decimal width = width_of_scale(*routine.set, *routine.event).value_or(Decimal::whole(100));
+  for (const auto& [option, marks] : {std::pair("--spread", wish.judges), std::pair("--day", wish.day)}) {
+    if (!marks || *marks <= width) continue;
+    return fmt::format(
+        "found {} {}; expected a standard deviation from 0 to {} marks, the width of the scale", option,
+        marks->text(), width.text());
+  }
+  return {};
+}
+
 report::TextWish choosing_page(const Call& call) {
   report::TextWish wish = page_wish(call);
   wish.full = call.given.has("--full");

@@ -30,6 +30,8 @@ struct TypedSpreads {
   std::string mistake;
 };
 TypedSpreads spreads_of(const Call& call);
+// The mistake when one of them is wider than the event's scale, as on a sheet; or nothing.
+std::string beyond_scale(const Routine& routine, const SpreadWish& wish);
 
 // page_wish, with --full.
 report::TextWish choosing_page(const Call& call);

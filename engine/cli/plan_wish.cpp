@@ -117,6 +117,8 @@ std::string may_go(Routine& routine, const std::string& typed) {
 // A limit is read as the same line of a sheet would be, in a routine of its own.
 std::string read_limit(const std::string& typed, const Routine& routine, std::deque<std::string>& texts,
                        std::vector<OwnLimit>& told) {
+  if (typed.find_first_of("\r\n") != std::string::npos)
+    return "found --limit with several lines; expected one limit, such as \"throw most 2\"";
   const std::string& text = texts.emplace_back(
       fmt::format("routine \"Limit\"\nevent \"{}\"\nlimit {}\n", routine.event->code, typed));
   const Source source{"--limit", text, 1};

@@ -83,6 +83,9 @@ std::string chances_section(const ToldForecast& told, const TextWish& wish) {
     const Against& chance = told.rival->chance;
     sentences.push_back("to beat " + told.rival->title + " (" + told.rival->file +
                         "): " + chance_words(chance.above) + "; to be equal: " + per_cent(chance.ties) + ".");
+    if (!told.rival->other_rules.empty())
+      sentences.push_back("but that sheet is scored by other rules (" + told.rival->other_rules +
+                          "), so the two do not meet.");
   }
   return sentences.empty() ? "" : heading("The chance", wish) + bullets(sentences, wish);
 }

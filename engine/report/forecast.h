@@ -25,6 +25,7 @@ struct ForecastTarget {
 struct ForecastRival {
   std::string title, file;
   Against chance;
+  std::string other_rules;  // the event and values it is scored by, when they are not those of the first
 };
 struct ToldForecast {
   Forecast forecast;  // without obstacles

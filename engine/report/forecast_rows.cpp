@@ -99,7 +99,8 @@ value rival_or_null(const std::optional<ForecastRival>& rival) {
   return object{{"routine", text_or_null(rival->title)},
                 {"file", text_or_null(rival->file)},
                 {"beats", chance_object(rival->chance.above)},
-                {"equals", as_number(rival->chance.ties)}};
+                {"equals", as_number(rival->chance.ties)},
+                {"other_rules", text_or_null(rival->other_rules)}};
 }
 
 object errors_object(const Forecast& forecast) {

@@ -33,7 +33,8 @@ struct Sayings {
 };
 
 std::string spread_words(const Spread& spread) {
-  return spread.marks.text() + " marks, from " + spread.says;
+  return spread.marks.text() + " marks, " +
+         (spread.from == SpreadFrom::told ? "as told" : "from " + spread.says);
 }
 
 bool is_marked(const ForecastLine& line) {

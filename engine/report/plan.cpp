@@ -133,12 +133,6 @@ std::string stories_section(const Routine& routine, const ToldPlan& told, const 
   return result;
 }
 
-std::string notes_section(const Plan& plan, const TextWish& wish) {
-  std::string result;
-  for (const std::string& note : plan.notes) result += paragraph("Note: ", plain(note) + ".", wish.width);
-  return result;
-}
-
 std::string nothing_found(const ToldPlan& told, const TextWish& wish) {
   if (!told.plan.conflict.empty()) return conflict_section(told.plan, wish);
   return heading("No programme was found in time", wish) + notes_section(told.plan, wish) +
@@ -162,6 +156,12 @@ std::string plan_text(const Routine& routine, const ToldPlan& told, const Accoun
 
 std::string choice_name(const Element& element, std::size_t option) {
   return option == leave_out ? "leave out" : option_name(element, option);
+}
+
+std::string notes_section(const Plan& plan, const TextWish& wish) {
+  std::string result;
+  for (const std::string& note : plan.notes) result += paragraph("Note: ", plain(note) + ".", wish.width);
+  return result;
 }
 
 std::string plan_report(const Routine& routine, const ToldPlan& told, const Account& face, Format format,

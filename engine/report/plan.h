@@ -34,6 +34,7 @@ std::string plan_report(const Routine& routine, const ToldPlan& told, const Acco
                         const TextWish& wish);
 
 // The parts of it: plan.cpp, plan_sections.cpp, plan_rows.cpp.
+std::string notes_section(const Plan& plan, const TextWish& wish);
 std::string limits_section(const Plan& plan, const TextWish& wish);
 std::string next_best_section(const Routine& routine, const ToldPlan& told, const TextWish& wish);
 std::string conflict_section(const Plan& plan, const TextWish& wish);

@@ -24,17 +24,37 @@ std::string called_yours(std::string limit) {
   return limit;
 }
 
-bool costs(const PlanLimit& limit) {
-  const auto is_something = [](const std::optional<Points>& points) { return points && *points != Points(); };
-  return is_something(limit.one_more) || is_something(limit.one_less);
+// Of what may not be there at all nothing is used up.
+bool is_used_up(const PlanLimit& limit) {
+  const bool at_top = limit.most && *limit.most > Decimal() && limit.used >= *limit.most;
+  return at_top || (limit.least && *limit.least > Decimal() && limit.used <= *limit.least);
 }
 
-std::string silent_note(std::size_t silent, bool all, const TextWish& wish) {
-  if (silent == 0) return "";
+// Known to cost nothing, and with room left.
+bool is_idle(const PlanLimit& limit) {
+  const auto is_nothing = [](const std::optional<Decimal>& side, const std::optional<Points>& worth) {
+    return !side || (worth && *worth == Points());
+  };
+  return is_nothing(limit.most, limit.one_more) && is_nothing(limit.least, limit.one_less) &&
+         !is_used_up(limit);
+}
+
+std::string idle_note(const std::vector<std::string>& idle, bool all, const TextWish& wish) {
+  if (idle.empty()) return "";
   const std::string other = all ? "" : "other ";
-  const std::string words = silent == 1 ? "The " + other + "limit of the event costs nothing"
-                                        : "The " + other + std::to_string(silent) + " limits cost nothing";
-  return paragraph("", words + "; --full lists " + (silent == 1 ? "it." : "them."), wish.width);
+  std::string words = idle.size() == 1
+                          ? "The " + other + "limit costs nothing: "
+                          : "The " + other + std::to_string(idle.size()) + " limits cost nothing: ";
+  for (const std::string& limit : idle) words += (&limit == &idle.front() ? "" : "; ") + limit;
+  return paragraph("", plain(words) + ".", wish.width);
+}
+
+// Without a proof no other plan could be set beside this one.
+std::string unknown_note(const Plan& plan, const TextWish& wish) {
+  return plan.proved
+             ? ""
+             : paragraph("", "What one more or one less would bring was not worked out: time ran out.",
+                         wish.width);
 }
 
 // "2 as written, 5 leave out": where a choice differs from the best.
@@ -59,19 +79,18 @@ std::string limits_section(const Plan& plan, const TextWish& wish) {
              {"used", amount},
              {"one more", amount},
              {"one less", amount}});
-  std::size_t silent = 0;
+  std::vector<std::string> idle;
   for (const PlanLimit& limit : plan.limits) {
-    const bool mine = limit.from == by_coach;
-    if (!wish.full && !mine && !costs(limit)) {
-      ++silent;
+    if (!wish.full && is_idle(limit)) {
+      idle.push_back(limit.words);
       continue;
     }
-    grid.add({limit.words, mine ? "you" : limit.from, limit.used.text(), worth(limit.one_more),
-              worth(limit.one_less)});
+    grid.add({limit.words, limit.from == by_coach ? "you" : limit.from, limit.used.text(),
+              worth(limit.one_more), worth(limit.one_less)});
   }
   const std::string table = grid.text(wish.width, wish.colour);
-  return heading("What each limit costs", wish) + table + silent_note(silent, table.empty(), wish) +
-         (table.empty() ? "" : paragraph("", limits_words, wish.width));
+  return heading("What each limit costs", wish) + table + idle_note(idle, table.empty(), wish) +
+         unknown_note(plan, wish) + (table.empty() ? "" : paragraph("", limits_words, wish.width));
 }
 
 std::string next_best_section(const Routine& routine, const ToldPlan& told, const TextWish& wish) {
@@ -93,7 +112,7 @@ std::string conflict_section(const Plan& plan, const TextWish& wish) {
   return heading("No programme keeps all limits", wish) +
          paragraph(
              "", alone ? "This cannot be met by any choice:" : "These cannot be met together:", wish.width) +
-         bullets(conflict, wish) + bullets(plan.notes, wish) +
+         bullets(conflict, wish) + notes_section(plan, wish) +
          paragraph("",
                    "Loosen one of them, give an element another option, let one be left out (--optional "
                    "NUMBER), or plan without the event's limits (--ignore-limits).",

@@ -64,12 +64,24 @@ std::string gains_table(std::span<const Gain> gains, const TextWish& wish) {
 }
 
 std::string nothing_note(std::span<const Gain> gains, const TextWish& wish) {
-  std::string names;
+  std::string nothing, worse;
   for (const Gain& gain : gains) {
     if (gain.change > Points()) continue;
+    std::string& names = gain.change < Points() ? worse : nothing;
     names += (names.empty() ? "" : "; ") + name_of(gain) + ", " + std::string(words_for(gain.what));
+    if (gain.change < Points()) names += " (" + with_sign(gain.change.text(4)) + ")";
   }
-  return names.empty() ? "" : paragraph("", "Nothing to gain: " + plain(names) + ".", wish.width);
+  std::string result;
+  if (!nothing.empty()) result += paragraph("", "Nothing to gain: " + plain(nothing) + ".", wish.width);
+  // Only where a base mark weighs less in a mean.
+  if (!worse.empty())
+    result +=
+        paragraph("",
+                  "The total would be lower, as elements are weighted by difficulty together and a base "
+                  "mark weighs less: " +
+                      plain(worse) + ".",
+                  wish.width);
+  return result;
 }
 
 std::string training_text(const NextPoints& next, const Account& face, std::span<const Gain> gains,

@@ -28,8 +28,8 @@ On average it is 171.39, and usually about 10.63 off that (standard deviation).
 Only the means add up to the total: not everything goes badly on the same day.
 
 Where this comes from
-  - How far judges' marks scatter: 0.5 marks, from told: 0.5.
-  - Good and bad days: all marks shift together by 0.25 marks, from told: 0.25.
+  - How far judges' marks scatter: 0.5 marks, as told.
+  - Good and bad days: all marks shift together by 0.25 marks, as told.
   - Chance of the base mark: from `slip` in the sheet.
   - Sync errors: none are expected.
   - Penalties: none are expected.

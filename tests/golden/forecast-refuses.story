@@ -47,3 +47,11 @@ landdrill forecast: found --within 0; expected points, from 0.0001 to 1000: how 
 === errors
 landdrill forecast: found --spreads "guess"; expected sheet, panels or set
 === exit 2
+=== run landdrill forecast harbour-lights.sheet --spread 50
+=== errors
+landdrill forecast: found --spread 50; expected a standard deviation from 0 to 10 marks, the width of the scale
+=== exit 2
+=== run landdrill forecast - --against - < harbour-lights.sheet
+=== errors
+landdrill forecast: found - for both sheets; expected standard input for one of them at most
+=== exit 2

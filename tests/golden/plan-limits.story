@@ -21,10 +21,20 @@ without these changes, which breaks a limit        225.5620  150.0 s
 Proved: no other choice within the limits does better.
 
 What each limit costs
-limit                                 by   used  one more  one less
-at most 2 lift elements               you   2      0.0000         -
-at most 14.5 s under water in one go  you  14.1   +7.7720         -
-The other 13 limits cost nothing; --full lists them.
+limit                               by                  used  one more  one less
+duet-free: 4 to 5 hybrid elements   quotas.csv line 9    5      0.0000    0.0000
+duet-free: 1 to 2 lift elements     quotas.csv line 13   2      0.0000    0.0000
+duet-free: 6 to 7 elements          quotas.csv line 14   7      0.0000    0.0000
+at most 2 lift elements             you                  2      0.0000    -
+at most 14.5 s under water in one   you                 14.1   +7.7720    -
+go
+The other 10 limits cost nothing: duet-free: at least 1 hybrid element with a
+part of thrusts; duet-free: at least 1 hybrid element with a part of spins;
+duet-free: 1 to 3 hybrid elements with a part of connections; duet-free: at most
+0 throw elements; duet-free: at most 0 required elements; at most 12 parts of
+connections in the routine; at most 5 parts of solo-set in the routine; at most
+5 parts of duet-set in the routine; at most 5 parts of team-set in the routine;
+duet-free: 140 to 160 s.
 one more: what the best programme would gain if the most allowed were one more;
 one less: if the least asked for were one less.
 

@@ -64,3 +64,11 @@ landdrill plan: found --optional 5; but element 5 is to stay
 === errors
 landdrill plan: found --seconds 0; expected seconds, from 0.01 to a day
 === exit 2
+=== run landdrill plan harbour-lights.sheet --limit "$(printf 'throw most 2\nlimit lift most 1')"
+=== errors
+landdrill plan: found --limit with several lines; expected one limit, such as "throw most 2"
+=== exit 2
+=== run landdrill plan harbour-lights.sheet --aim 25% --day 50
+=== errors
+landdrill plan: found --day 50; expected a standard deviation from 0 to 10 marks, the width of the scale
+=== exit 2

@@ -7,6 +7,7 @@
 #include "engine/cli/choosing.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
+#include "engine/cli/progress.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -91,17 +92,22 @@ Exit compare(Call& call) {
   const OneRoutine one(call, call.given.operands.front());
   if (!one) return one.exit();
   const Routine& routine = one.routine();
+  const std::string beyond = beyond_scale(routine, spread.wish);
+  if (!beyond.empty()) return misused(call, beyond);
   const Asked asked = asked_for(call, routine);
   if (!asked.mistake.empty()) return misused(call, asked.mistake);
   Obstacles obstacles = without_options(routine, asked.elements);
   if (!obstacles.empty()) return obstructed(call, routine, obstacles);
+  Progress progress(call.streams, "compare");
   std::vector<report::ComparedElement> compared;
   for (const std::size_t element : asked.elements) {
+    progress.show(fmt::format("{} of {} elements", compared.size(), asked.elements.size()));
     compared.push_back({landdrill::compare(routine, element, one.wish(), {spread.wish, {}}), {}});
     if (!compared.back().comparison.obstacles.empty())
       return obstructed(call, routine, compared.back().comparison.obstacles);
     if (call.given.has("--full")) compared.back().stories = stories_of(routine, element, one.wish());
   }
+  progress.clear();
   const std::vector<Wish> wishes = wishes_for(routine, asked.elements, one.wish());
   const Account face = face_of(routine, wishes, rows_of(spreads(routine, one.wish(), spread.wish)));
   call.streams.out.write(

@@ -55,12 +55,20 @@ Forecast foretell(Call& call, const OneRoutine& one, const Wanted& wish) {
   return forecast(one.routine(), one.wish(), finer, days);
 }
 
+std::string other_rules(const Routine& first, const Routine& other) {
+  const bool same = first.event->code == other.event->code &&
+                    first.set->info.title == other.set->info.title &&
+                    first.set->info.edition == other.set->info.edition;
+  return same ? ""
+              : fmt::format("{}, {} {}", other.event->title, other.set->info.title, other.set->info.edition);
+}
+
 // The other sheet is as it is written: --option and --runs speak of the first.
 struct Rival {
   std::optional<report::ForecastRival> told;
   Exit exit = Exit::ok;
 };
-Rival rival(Call& call, const Wanted& wish, const TotalOdds& ours) {
+Rival rival(Call& call, const Wanted& wish, const Routine& first, const TotalOdds& ours) {
   if (!call.given.has("--against")) return {};
   const std::string file(call.given.value("--against"));
   Given plain(call.command);
@@ -71,7 +79,8 @@ Rival rival(Call& call, const Wanted& wish, const TotalOdds& ours) {
   if (!one) return {{}, one.exit()};
   const Forecast theirs = foretell(call, one, wish);
   if (!theirs.obstacles.empty()) return {{}, obstructed(call, one.routine(), theirs.obstacles)};
-  return {report::ForecastRival{std::string(one.routine().title), shown(file), against(ours, *theirs.total)},
+  return {report::ForecastRival{std::string(one.routine().title), shown(file), against(ours, *theirs.total),
+                                other_rules(first, one.routine())},
           {}};
 }
 
@@ -80,14 +89,18 @@ Rival rival(Call& call, const Wanted& wish, const TotalOdds& ours) {
 Exit forecast(Call& call) {
   const Wanted wish = wanted(call);
   if (!wish.mistake.empty()) return misused(call, wish.mistake);
+  if (call.given.operands.front() == "-" && call.given.value("--against") == "-")
+    return misused(call, "found - for both sheets; expected standard input for one of them at most");
   const OneRoutine one(call, call.given.operands.front());
   if (!one) return one.exit();
+  const std::string beyond = beyond_scale(one.routine(), wish.how.spreads);
+  if (!beyond.empty()) return misused(call, beyond);
   report::ToldForecast told;
   told.forecast = foretell(call, one, wish);
   if (!told.forecast.obstacles.empty()) return obstructed(call, one.routine(), told.forecast.obstacles);
   for (const Decimal target : wish.targets)
     told.targets.push_back({target, reaches(*told.forecast.total, target)});
-  Rival other = rival(call, wish, *told.forecast.total);
+  Rival other = rival(call, wish, one.routine(), *told.forecast.total);
   if (other.exit != Exit::ok) return other.exit;
   told.rival = std::move(other.told);
   told.spreads = spreads(one.routine(), one.wish(), wish.how.spreads);

@@ -112,6 +112,8 @@ Exit plan(Call& call) {
   if (!typed.mistake.empty()) return misused(call, typed.mistake);
   const OneRoutine one(call, call.given.operands.front());
   if (!one) return one.exit();
+  const std::string beyond = beyond_scale(one.routine(), typed.wish.forecast.spreads);
+  if (!beyond.empty()) return misused(call, beyond);
   Routine routine = one.routine();
   Wish wish = one.wish();
   std::deque<std::string> texts;

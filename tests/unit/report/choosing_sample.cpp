@@ -155,7 +155,7 @@ ToldForecast told_forecast(const Scene& scene) {
   total.bound = d("0.025");
   told.forecast.total = total;
   told.targets = {{d("46.1"), {0.44, 0.43, 0.45}}, {d("20"), {1, 1, 1}}};
-  told.rival = report::ForecastRival{"Heron Lake", "heron.sheet", {{0.625, 0.625, 0.625}, 0.0001}};
+  told.rival = report::ForecastRival{"Heron Lake", "heron.sheet", {{0.625, 0.625, 0.625}, 0.0001}, {}};
   return told;
 }
 

@@ -40,6 +40,25 @@ TEST(ForecastReport, SaysTheChanceOfEachTargetAndOfTheOtherSheet) {
       << text;
 }
 
+TEST(ForecastReport, SaysWhenTheOtherSheetIsScoredByOtherRules) {
+  const auto made = scene();
+  ToldForecast forecast = told_forecast(*made);
+  EXPECT_FALSE(holds(told(forecast), "other rules"));
+  forecast.rival->other_rules = "Free routine, Old league 1996";
+  EXPECT_TRUE(
+      holds(told(forecast), "  - but that sheet is scored by other rules (Free routine, Old league 1996)"))
+      << told(forecast);
+  EXPECT_TRUE(holds(told(forecast, Format::json), "\"other_rules\": \"Free routine, Old league 1996\""));
+}
+
+TEST(ForecastReport, SaysWhatWasTold) {
+  const auto made = scene();
+  ToldForecast forecast = told_forecast(*made);
+  forecast.spreads.elements = {forecast.forecast.lines[0].spread, forecast.forecast.lines[1].spread};
+  for (Spread& spread : forecast.spreads.elements) spread.from = SpreadFrom::told;
+  EXPECT_TRUE(holds(told(forecast), "How far judges' marks scatter: 0.4 marks, as told.")) << told(forecast);
+}
+
 TEST(ForecastReport, SaysWhereEverythingIsFrom) {
   const auto made = scene();
   ToldForecast forecast = told_forecast(*made);

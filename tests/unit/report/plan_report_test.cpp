@@ -40,18 +40,58 @@ TEST(PlanReport, SaysWhatALimitCosts) {
       << told(told_plan());
 }
 
-TEST(PlanReport, CountsTheLimitsThatCostNothing) {
+ToldPlan with_limit(std::string words, std::string most, std::string used) {
   ToldPlan plan = told_plan();
   PlanLimit limit;
-  limit.words = "at most 5 hybrids";
-  limit.from = "quotas.csv line 9";
+  limit.words = std::move(words);
+  limit.from = "the sheet";
+  limit.most = d(most);
+  limit.used = d(used);
   limit.one_more = Points();
   plan.plan.limits.push_back(limit);
-  EXPECT_FALSE(holds(told(plan), "at most 5 hybrids")) << told(plan);
-  EXPECT_TRUE(holds(told(plan), "The other limit of the event costs nothing; --full lists it.\n"))
+  return plan;
+}
+
+TEST(PlanReport, NamesTheLimitsThatCostNothingInOneSentence) {
+  ToldPlan plan = with_limit("at most 5 hybrids", "5", "4");
+  EXPECT_TRUE(holds(told(plan), "The other limit costs nothing: at most 5 hybrids.\n")) << told(plan);
+  plan.plan.limits.push_back(plan.plan.limits.back());
+  plan.plan.limits.back().words = "at most 2 lifts";
+  EXPECT_TRUE(holds(told(plan), "The other 2 limits cost nothing: at most 5 hybrids; at most 2 lifts.\n"))
       << told(plan);
-  plan.plan.limits[1].from = "the sheet";
-  EXPECT_TRUE(holds(told(plan), "at most 5 hybrids")) << "her own limits are always told:\n" << told(plan);
+  TextWish full;
+  full.full = true;
+  EXPECT_TRUE(
+      holds(plan_report(scene()->routine, plan, face(), Format::text, full), "\nat most 5 hybrids  you"));
+}
+
+TEST(PlanReport, ShowsALimitThatIsUsedUpThoughItCostsNothing) {
+  const std::string text = told(with_limit("at most 5 hybrids", "5", "5"));
+  EXPECT_TRUE(holds(text, "at most 5 hybrids  you")) << text;
+  EXPECT_FALSE(holds(text, "costs nothing")) << text;
+}
+
+TEST(PlanReport, DoesNotCallALimitUsedUpThatAllowsNone) {
+  const std::string text = told(with_limit("at most 0 throws", "0", "0"));
+  EXPECT_TRUE(holds(text, "The other limit costs nothing: at most 0 throws.")) << text;
+}
+
+TEST(PlanReport, DoesNotSayOfALimitThatItCostsNothingWhenThatIsNotKnown) {
+  ToldPlan plan = with_limit("at most 5 hybrids", "5", "4");
+  plan.plan.limits.back().one_more.reset();
+  plan.plan.proved = false;
+  EXPECT_FALSE(holds(told(plan), "costs nothing")) << told(plan);
+  EXPECT_TRUE(holds(told(plan), "What one more or one less would bring was not worked out: time ran out.\n"))
+      << told(plan);
+}
+
+TEST(PlanReport, KeepsNotesApartFromWhatCannotBeMet) {
+  ToldPlan plan = told_plan();
+  plan.plan.choices.clear();
+  plan.plan.conflict = {"at most 1 hybrid (the sheet)"};
+  plan.plan.notes = {"the sheet has no tempo"};
+  EXPECT_TRUE(holds(told(plan), "  - at most 1 hybrid (yours)\nNote: the sheet has no tempo.\n"))
+      << told(plan);
 }
 
 TEST(PlanReport, TellsTheNextBestByWhatIsDifferent) {

@@ -21,6 +21,14 @@ TEST(TrainingReport, SaysWhatBringsNothing) {
   EXPECT_TRUE(holds(told({}), "Nothing to gain: Penalty: overtime, how many to expect.\n")) << told({});
 }
 
+TEST(TrainingReport, SaysByHowMuchTheTotalWouldBeLower) {
+  NextPoints next = told_gains();
+  next.gains.back().change = Points(*Decimal::parse("-0.2489"));
+  const std::string text = training_report(next, face(), {}, {});
+  EXPECT_TRUE(holds(text, "Penalty: overtime, how many to expect (-0.2489).\n")) << text;
+  EXPECT_FALSE(holds(text, "Nothing to gain")) << text;
+}
+
 TEST(TrainingReport, ShowsOnlyTheFirstFewWhenAsked) {
   const std::string text = told({Format::text, 1});
   EXPECT_FALSE(holds(text, "1 Lantern")) << text;
