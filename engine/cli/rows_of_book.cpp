@@ -72,7 +72,7 @@ Command book_lessons_row() {
 
 Command book_progress_row() {
   return {"book progress",
-          "how a routine went over the season: difficulty, marks, what was taken off",
+          "how a routine went over the season",
           "A line for each run-through and each panel of the routines that are found: the difficulty that "
           "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
           "swum of different versions of a routine stands apart.",
@@ -88,7 +88,7 @@ Command book_progress_row() {
 std::vector<Command> book_commands() {
   return {
       {"book add",
-       "keep sheets, or recorded marks from a spreadsheet, in the season book",
+       "keep sheets and lists of marks in the season book",
        "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
        "was "
        "priced from. The same again changes nothing; another text for the same routine, run or panel becomes "

@@ -17,14 +17,12 @@ Sheets
   help              this list, or everything about one command
 
 Season book
-  book add          keep sheets, or recorded marks from a spreadsheet, in the
-                    season book
+  book add          keep sheets and lists of marks in the season book
   book list         what is in the season book
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
   book lessons      how your expected marks compare with what panels gave
-  book progress     how a routine went over the season: difficulty, marks, what
-                    was taken off
+  book progress     how a routine went over the season
   book judges       the judges of the panels in the season book
   book backup       a copy of the season file, also while it is in use
   book restore      the season file as it was in a backup
@@ -222,12 +220,12 @@ Ends with
 | `landdrill values redo SET` | bring back the change that was undone last |
 | `landdrill values history SET` | every change of a set in a season file: when, what, why |
 | `landdrill values remove SET` | take a set out of a season file, with its history |
-| `landdrill book add BOOK FILE...` | keep sheets, or recorded marks from a spreadsheet, in the season book |
+| `landdrill book add BOOK FILE...` | keep sheets and lists of marks in the season book |
 | `landdrill book list BOOK [WORDS...]` | what is in the season book |
 | `landdrill book export BOOK [WORDS...]` | routines of the season book as sheets |
 | `landdrill book score BOOK [WORDS...]` | every panel of the season book, scored again as it was then |
 | `landdrill book lessons BOOK [WORDS...]` | how your expected marks compare with what panels gave |
-| `landdrill book progress BOOK [WORDS...]` | how a routine went over the season: difficulty, marks, what was taken off |
+| `landdrill book progress BOOK [WORDS...]` | how a routine went over the season |
 | `landdrill book judges BOOK [WORDS...]` | the judges of the panels in the season book |
 | `landdrill judges FILE...` | recorded panels judge by judge, and how far the judges agree |
 | `landdrill book backup BOOK BACKUP` | a copy of the season file, also while it is in use |

@@ -224,7 +224,7 @@ judges   apart  95 % interval   Spearman  Kendall  kappa
 2 and 3  +0.04  -0.28 to +0.35      0.81     0.68   0.51
 2 and 5  -0.04  -0.20 to +0.12      0.94     0.89   0.81
 
-How far apart two judges can be (limits of agreement, Bland-Altman)
+Limits of agreement of two judges (Bland-Altman)
 judges   lower  95 % interval   upper  95 % interval
 4 and 5  -1.15  -1.94 to -0.36  +0.79  0.00 to +1.58
 1 and 5  -0.77  -1.28 to -0.26  +0.48  -0.03 to +0.99
@@ -277,7 +277,7 @@ judges   apart  95 % interval   Spearman  Kendall  kappa
 1 and 5   0.00                      1.00     1.00   1.00
 3 and 5   0.00  -0.62 to +0.62      0.87     0.82   0.40
 
-How far apart two judges can be (limits of agreement, Bland-Altman)
+Limits of agreement of two judges (Bland-Altman)
 judges   lower  95 % interval   upper  95 % interval
 1 and 2  -0.25                  -0.25
 2 and 3  -0.24  -1.32 to +0.84  +0.74  -0.34 to +1.82

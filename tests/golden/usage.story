@@ -144,14 +144,12 @@ Sheets
   help              this list, or everything about one command
 
 Season book
-  book add          keep sheets, or recorded marks from a spreadsheet, in the
-                    season book
+  book add          keep sheets and lists of marks in the season book
   book list         what is in the season book
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
   book lessons      how your expected marks compare with what panels gave
-  book progress     how a routine went over the season: difficulty, marks, what
-                    was taken off
+  book progress     how a routine went over the season
   book judges       the judges of the panels in the season book
   book backup       a copy of the season file, also while it is in use
   book restore      the season file as it was in a backup
