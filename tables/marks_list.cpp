@@ -176,10 +176,11 @@ class MarksReader {
     if (into.judges.size() <= seat) into.judges.resize(seat + 1);
     auto& place = into.judges[seat];
     if (place) {
-      return complain_at(
-          given.piece,
-          {Problem::repeated, "a second mark of judge " + std::to_string(seat + 1) + " for " + into.name,
-           "one; the first is on line " + std::to_string(position_of(source_, place->piece).line)});
+      return complain_at(given.piece, {Problem::repeated,
+                                       "a second mark of judge " + std::to_string(seat + 1) + " for " +
+                                           (is_number(into.name) ? "element " : "") + into.name,
+                                       "one; the first is on line " +
+                                           std::to_string(position_of(source_, place->piece).line)});
     }
     place = given;
   }

@@ -81,7 +81,7 @@ landdrill: nothing was added to the book
 wrong.csv:4:1: error: found "2026-02-30"; expected a day of the calendar written year-month-day, such as 2026-05-09 [bad-date]
   2026-02-30;Tarn Open;Reed Song;1;1;7,75
   ^~~~~~~~~~
-wrong.csv:5:36: error: found a second mark of judge 1 for 1; expected one; the first is on line 2 [repeated]
+wrong.csv:5:36: error: found a second mark of judge 1 for element 1; expected one; the first is on line 2 [repeated]
   2026-05-09;Tarn Open;Reed Song;1;1;7,50
                                      ^~~~
 wrong.csv:6:34: error: found the judge "first"; expected the number of her seat, 1 to 99 [bad-number]
