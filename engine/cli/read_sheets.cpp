@@ -1,9 +1,11 @@
 #include "engine/cli/read_sheets.h"
 
 #include <fcntl.h>
+#include <fmt/format.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstring>
 #include <utility>
@@ -214,6 +216,17 @@ std::optional<std::vector<Source>> SheetStream::next() {
   return pieces;
 }
 
+namespace {
+
+// "marks.csv:1368231:7"
+std::string place_of(const std::string& file, const std::string& text, std::size_t at) {
+  const auto end = text.begin() + static_cast<std::ptrdiff_t>(at);
+  const std::size_t line_start = text.rfind('\n', at - 1) + 1;
+  return fmt::format("{}:{}:{}", file, 1 + std::count(text.begin(), end, '\n'), at - line_start + 1);
+}
+
+}  // namespace
+
 Result<std::string> read_whole(const std::string& file) {
   if (const int error = refusal_of(file); error != 0) return tl::unexpected(trouble_with(file, error));
   const int descriptor = file == standard_input ? 0 : ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
@@ -229,7 +242,10 @@ Result<std::string> read_whole(const std::string& file) {
   const int error = got < 0 ? errno : 0;
   if (descriptor > 0) ::close(descriptor);
   if (error != 0) return tl::unexpected(trouble_with(file, error));
-  if (text.size() > longest_sheet) return tl::unexpected(Trouble{shown(file), "longer than 64 MB", {}});
+  if (text.size() > longest_sheet) {
+    return tl::unexpected(Trouble{place_of(shown(file), text, longest_sheet), "it is longer than 64 MB here",
+                                  "split it into several files"});
+  }
   return text;
 }
 
