@@ -3,6 +3,7 @@
 #include <cassert>
 #include <cmath>
 #include <functional>
+#include <iterator>
 
 #include "engine/agreement.h"
 #include "engine/quantile.h"
@@ -12,7 +13,7 @@ namespace landdrill {
 namespace {
 
 // Two judges' marks by category; shares add up to 1. A cell may come several times.
-struct CrossTable {
+struct Shares {
   struct Cell {
     std::size_t first = 0, second = 0;
     double share = 0;
@@ -35,7 +36,7 @@ struct ByChance {
   std::vector<double> first, second;
   double both = 0;
 };
-ByChance by_chance(const CrossTable& table, const Distance& agreement) {
+ByChance by_chance(const Shares& table, const Distance& agreement) {
   const std::size_t categories = table.first.size();
   ByChance chance{std::vector<double>(categories), std::vector<double>(categories), 0};
   for (std::size_t i = 0; i < categories; ++i) {
@@ -48,10 +49,10 @@ ByChance by_chance(const CrossTable& table, const Distance& agreement) {
   return chance;
 }
 
-double variance_of(const CrossTable& table, const Distance& agreement, double observed,
-                   const ByChance& chance, double sample) {
+double variance_of(const Shares& table, const Distance& agreement, double observed, const ByChance& chance,
+                   double sample) {
   double squares = 0;
-  for (const CrossTable::Cell& cell : table.cells) {
+  for (const Shares::Cell& cell : table.cells) {
     const double one = agreement(cell.first, cell.second) * (1 - chance.both) -
                        (chance.first[cell.first] + chance.second[cell.second]) * (1 - observed);
     squares += cell.share * one * one;
@@ -60,7 +61,7 @@ double variance_of(const CrossTable& table, const Distance& agreement, double ob
   return (squares - mean * mean) / (sample * std::pow(1 - chance.both, 4));
 }
 
-Statistic kappa_of(const CrossTable& table, const Distance& distance, double sample, double confidence) {
+Statistic kappa_of(const Shares& table, const Distance& distance, double sample, double confidence) {
   assert(confidence > 0 && confidence < 1);
   const double most = largest(distance, table.first.size());
   if (most == 0) return no_number("both judges gave one and the same mark to all rows");
@@ -69,7 +70,7 @@ Statistic kappa_of(const CrossTable& table, const Distance& distance, double sam
   if (1 - chance.both < 1e-12) return no_number("both judges gave one and the same mark to all rows");
   // From the disagreement, which is exactly 0 where the judges agree.
   double apart = 0;
-  for (const CrossTable::Cell& cell : table.cells) {
+  for (const Shares::Cell& cell : table.cells) {
     apart += cell.share * distance(cell.first, cell.second) / most;
   }
   Statistic kappa = number(1 - apart / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
@@ -94,8 +95,8 @@ std::vector<double> marks_that_occur(const Pairs& pairs) {
   return marks;
 }
 
-CrossTable crossed(const Pairs& pairs, const std::vector<double>& marks) {
-  CrossTable table{{}, std::vector<double>(marks.size()), std::vector<double>(marks.size())};
+Shares crossed(const Pairs& pairs, const std::vector<double>& marks) {
+  Shares table{{}, std::vector<double>(marks.size()), std::vector<double>(marks.size())};
   const double share = 1 / static_cast<double>(pairs.size());
   const auto place = [&](double mark) {
     return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
@@ -108,18 +109,46 @@ CrossTable crossed(const Pairs& pairs, const std::vector<double>& marks) {
   return table;
 }
 
+// The same from fewer cells.
+Shares crossed(const CrossTable& counted, const std::vector<double>& marks, double sample) {
+  Shares table{{}, std::vector<double>(marks.size()), std::vector<double>(marks.size())};
+  const auto place = [&](double mark) {
+    return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
+  };
+  for (std::size_t i = 0; i < counted.first.size(); ++i) {
+    for (std::size_t j = 0; j < counted.second.size(); ++j) {
+      if (counted.at(i, j) == 0) continue;
+      const double share = static_cast<double>(counted.at(i, j)) / sample;
+      table.cells.push_back({place(counted.first[i]), place(counted.second[j]), share});
+      table.first[table.cells.back().first] += share;
+      table.second[table.cells.back().second] += share;
+    }
+  }
+  return table;
+}
+
+std::vector<double> marks_that_occur(const CrossTable& counted) {
+  std::vector<double> marks;
+  std::set_union(counted.first.begin(), counted.first.end(), counted.second.begin(), counted.second.end(),
+                 std::back_inserter(marks));
+  return marks;
+}
+
 }  // namespace
 
 Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence) {
   if (!all_finite(pairs)) return no_number(not_finite);
   if (pairs.empty()) return no_number("the two judges have no row in common");
-  const std::vector<double> marks = marks_that_occur(pairs);
+  const auto counted = cross_table(pairs);
+  const std::vector<double> marks = counted ? marks_that_occur(*counted) : marks_that_occur(pairs);
   const Distance distance = [&](std::size_t i, std::size_t j) {
     const double apart = std::abs(marks[i] - marks[j]);
     if (weights == KappaWeights::equal) return apart > 0 ? 1.0 : 0.0;
     return weights == KappaWeights::linear ? apart : apart * apart;
   };
-  return kappa_of(crossed(pairs, marks), distance, static_cast<double>(pairs.size()), confidence);
+  const auto sample = static_cast<double>(pairs.size());
+  return kappa_of(counted ? crossed(*counted, marks, sample) : crossed(pairs, marks), distance, sample,
+                  confidence);
 }
 
 Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
@@ -130,9 +159,9 @@ Statistic weighted_kappa(std::span<const double> counts, std::span<const double>
   double sum = 0;
   for (double count : counts) sum += count;
   if (!(sum > 0)) return no_number("there are no marks");
-  CrossTable table{{}, std::vector<double>(categories), std::vector<double>(categories)};
+  Shares table{{}, std::vector<double>(categories), std::vector<double>(categories)};
   for (std::size_t i = 0; i < counts.size(); ++i) {
-    const CrossTable::Cell cell{i / categories, i % categories, counts[i] / sum};
+    const Shares::Cell cell{i / categories, i % categories, counts[i] / sum};
     table.cells.push_back(cell);
     table.first[cell.first] += cell.share;
     table.second[cell.second] += cell.share;

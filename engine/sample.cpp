@@ -60,6 +60,35 @@ TwoColumns columns_of(const Pairs& pairs) {
   return columns;
 }
 
+namespace {
+
+constexpr std::size_t most_different = 64;
+
+// Adds the mark where it is new; false when there are too many.
+bool note_mark(std::vector<double>& marks, double mark) {
+  const auto place = std::lower_bound(marks.begin(), marks.end(), mark);
+  if (place != marks.end() && *place == mark) return true;
+  marks.insert(place, mark);
+  return marks.size() <= most_different;
+}
+
+std::size_t place_in(const std::vector<double>& marks, double mark) {
+  return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
+}
+
+}  // namespace
+
+std::optional<CrossTable> cross_table(const Pairs& pairs) {
+  CrossTable table;
+  for (const auto& [first, second] : pairs) {
+    if (!note_mark(table.first, first) || !note_mark(table.second, second)) return std::nullopt;
+  }
+  table.counts.resize(table.first.size() * table.second.size());
+  for (const auto& [first, second] : pairs)
+    ++table.counts[place_in(table.first, first) * table.second.size() + place_in(table.second, second)];
+  return table;
+}
+
 Statistic no_number(std::string why) {
   Statistic statistic;
   statistic.why_not = std::move(why);

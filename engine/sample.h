@@ -3,6 +3,8 @@
 //   mid_ranks({{7.5, 8, 7.5}})      // 1.5, 3, 1.5: equal numbers share the mean of their ranks
 #pragma once
 
+#include <cstdint>
+#include <optional>
 #include <span>
 #include <string>
 #include <vector>
@@ -29,6 +31,15 @@ struct TwoColumns {
   std::vector<double> first, second;
 };
 TwoColumns columns_of(const Pairs& pairs);
+
+// How often each mark of the one judge met each of the other, where both gave few different ones: marks come
+// in steps, so many pairs are few cells.
+struct CrossTable {
+  std::vector<double> first, second;  // the marks that occur, the lowest first
+  std::vector<std::int64_t> counts;   // `second.size()` for each of `first`
+  std::int64_t at(std::size_t i, std::size_t j) const { return counts[i * second.size() + j]; }
+};
+std::optional<CrossTable> cross_table(const Pairs& pairs);  // none where there are too many different marks
 
 Statistic no_number(std::string why);
 // Both bounds, or none when one of them is missing or no finite number.
