@@ -49,4 +49,16 @@ std::string as_number(double amount) {
   return fmt::format("{}", amount);
 }
 
+std::string_view source_of(const BaseChance& chance, std::string_view nothing) {
+  switch (chance.from) {
+    case BaseChance::From::slip:
+      return "from `slip` in the sheet";
+    case BaseChance::From::runs:
+      return "from the run-throughs";
+    case BaseChance::From::nothing:
+      break;
+  }
+  return nothing;
+}
+
 }  // namespace landdrill::report

@@ -7,8 +7,10 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "engine/odds.h"
+#include "engine/risk.h"
 
 namespace landdrill::report {
 
@@ -21,6 +23,9 @@ std::string to_places(double amount, int places);
 std::string to_places(Decimal amount, int places);
 // "12 %", "33.33 %": a chance that was given, in per cent.
 std::string given_per_cent(Decimal percent);
+// "from `slip` in the sheet", "from the run-throughs"; `nothing` when nothing says how likely the base mark
+// is.
+std::string_view source_of(const BaseChance& chance, std::string_view nothing);
 // The shortest text that reads back as the same number.
 std::string as_number(double amount);
 

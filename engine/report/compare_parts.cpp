@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "engine/report/chance.h"
 #include "engine/report/compare.h"
 #include "engine/report/explain.h"
 #include "engine/report/listing.h"
@@ -38,22 +39,10 @@ std::string part_table(const OptionWorth& option, int places, const TextWish& wi
   return as_text(listing, wish);
 }
 
-std::string chance_source(const BaseChance& chance) {
-  switch (chance.from) {
-    case BaseChance::From::slip:
-      return "from `slip` in the sheet";
-    case BaseChance::From::runs:
-      return "from the run-throughs";
-    case BaseChance::From::nothing:
-      break;
-  }
-  return "as nothing says otherwise";
-}
-
 // "as written: 88 % ..." without working anything out: the numbers that go in, and what comes out.
 std::string sum_sentence(const OptionWorth& option, int places) {
-  std::string words =
-      "chance of the base mark " + option.chance.percent.text() + " %, " + chance_source(option.chance);
+  std::string words = "chance of the base mark " + option.chance.percent.text() + " %, " +
+                      std::string(source_of(option.chance, "as nothing says otherwise"));
   if (!option.clean || !option.on_base) return words + ".";
   const std::string percent = option.chance.percent.text();
   return words + "; (100 - " + percent + ") % x " + option.clean->text(places) + " + " + percent + " % x " +

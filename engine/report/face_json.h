@@ -5,6 +5,16 @@
 
 namespace landdrill::report {
 
+// An exact number as its text; empty, or null, when it is not there.
+template <class Number>
+std::string text_of(const std::optional<Number>& number) {
+  return number ? number->text() : "";
+}
+template <class Number>
+boost::json::value value_of(const std::optional<Number>& number) {
+  return text_or_null(text_of(number));
+}
+
 boost::json::array texts(const std::vector<std::string>& list);
 // The set, and the rows used by their status.
 boost::json::object values_object(const Account& account);

@@ -41,18 +41,6 @@ bool is_marked(const ForecastLine& line) {
   return line.what == ForecastLine::What::element || line.what == ForecastLine::What::aspect;
 }
 
-std::string_view base_words(const BaseChance& base) {
-  switch (base.from) {
-    case BaseChance::From::slip:
-      return "from `slip` in the sheet";
-    case BaseChance::From::runs:
-      return "from the run-throughs";
-    case BaseChance::From::nothing:
-      break;
-  }
-  return "none, as nothing speaks of it";
-}
-
 std::string day_sentence(const Spread& day) {
   if (day.from == SpreadFrom::nothing)
     return "Good and bad days: nothing says how far they lie apart, so every day is taken as the same; the "
@@ -96,7 +84,8 @@ std::string sources_section(const ToldForecast& told, const Account& face, const
   for (std::size_t i = 0; i < told.spreads.aspects.size(); ++i)
     note(told.spreads.aspects[i], face.aspects.at(i).title);
   for (std::size_t i = 0; i < told.chances.size(); ++i)
-    chances.note(std::string(base_words(told.chances[i])), std::to_string(face.elements.at(i).number));
+    chances.note(std::string(source_of(told.chances[i], "none, as nothing speaks of it")),
+                 std::to_string(face.elements.at(i).number));
   std::vector<std::string> sentences;
   spreads.tell("How far judges' marks scatter", sentences);
   sentences.push_back(day_sentence(told.forecast.day));

@@ -10,15 +10,6 @@ using boost::json::array;
 using boost::json::object;
 using boost::json::value;
 
-template <class Number>
-std::string text_of(const std::optional<Number>& number) {
-  return number ? number->text() : "";
-}
-template <class Number>
-value value_of(const std::optional<Number>& number) {
-  return text_or_null(text_of(number));
-}
-
 std::string_view word_of(PlanWish::For aim) {
   switch (aim) {
     case PlanWish::For::expected:

@@ -4,8 +4,8 @@
 #include <sqlite3.h>
 #include <unistd.h>
 
+#include "book_sql.h"
 #include "migrate_1_to_2_sql.h"
-#include "migrate_2_to_3_sql.h"
 #include "schema_sql.h"
 #include "tables/store/refusal.h"
 
@@ -82,6 +82,7 @@ void make_tables(Database& db) {
   Transaction transaction(db, Transaction::Kind::write);
   if (!is_fresh(db)) return;  // another program was faster
   db.run(schema_sql);
+  db.run(book_sql);
   transaction.commit();
 }
 
@@ -114,7 +115,10 @@ void migrate(Database& db) {
   Transaction transaction(db, Transaction::Kind::write);
   refuse_rows_of_nothing(db);
   if (db.number("PRAGMA user_version") == 1) db.run(migrate_1_to_2_sql);
-  if (db.number("PRAGMA user_version") == 2) db.run(migrate_2_to_3_sql);
+  if (db.number("PRAGMA user_version") == 2) {
+    db.run(book_sql);
+    db.run("PRAGMA user_version = 3");
+  }
   transaction.commit();
 }
 

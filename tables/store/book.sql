@@ -1,4 +1,6 @@
--- Version 2 kept value sets only. Version 3 has the book and the practice beside them.
+-- What version 3 of the season file has beside value sets: the book, and practice. A new file gets it after schema.sql,
+-- an older one by migration.
+
 -- ---- the book: what the club swam, and how it was marked ----
 
 -- Value sets as they were when something was swum.
@@ -62,5 +64,3 @@ CREATE TABLE practice_line (
   PRIMARY KEY (practice_id, position),
   CHECK ((did = 'marked') = (mark IS NOT NULL))
 ) STRICT, WITHOUT ROWID;
-
-PRAGMA user_version = 3;
