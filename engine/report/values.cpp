@@ -153,7 +153,8 @@ std::string set_list(const std::vector<SetLine>& sets, Format format, const Text
   if (format == Format::json) return as_json({}, {listing});
   if (sets.empty()) return "No value sets.\n";
   // The place is long and often the same: it does not squeeze the titles.
-  Grid grid({{"name"}, {"title", words, true}, {"edition", words, true}, {"rows", amount}, {"edits", amount}});
+  Grid grid(
+      {{"name"}, {"title", words, true}, {"edition", words, true}, {"rows", amount}, {"edits", amount}});
   for (const auto& row : listing.rows) grid.add({row[0], row[1], row[2], row[3], row[4]});
   std::string result = grid.text(page(wish), wish.colour);
   std::vector<std::string_view> told;
