@@ -1,6 +1,20 @@
 Limits told on the command line, elements that stay or may go, and limits that contradict each other.
 
 === copy examples/harbour-lights.sheet
+=== file ladder.sheet
+routine "Ladder"
+event   solo-free
+values  kingfisher-2026
+element 1 hybrid "Rungs"
+  parts  thrust-mid, spin-180, split-hold
+  expect 7.50
+  option "five at once"  # the league allows four thrusts in one element
+    parts  thrust-mid x2, thrust-high, thrust-top, thrust-low, spin-360
+    expect 7.50
+  option "high"
+    parts  thrust-high, spin-180, split-hold
+    expect 7.25
+impression choreography 7.50, performance 7.75, transitions 7.25
 === run landdrill plan harbour-lights.sheet --limit "breath most 14.5" --optional 5 --seconds 60 | sed -n '/^For/,/^Take/p'
 === output
 For the highest expected total
@@ -91,4 +105,38 @@ without these changes, which breaks a limit        225.5620  150.0 s
 Proved: no other choice within the limits does better.
 
 What each limit costs
+=== exit 0
+=== run landdrill plan ladder.sheet | tail -n +6
+=== output
+No programme keeps all limits
+This cannot be met by any choice:
+  - solo-free: at least 5 elements (quotas.csv line 5)
+Note: "five at once" of element 1 "Rungs" is left out of the plan: 5 parts of
+      thrusts in one element, but at most 4 (families.csv line 2).
+Note: the sheet has no tempo: the plan does not look at the time of solo-free.
+Loosen one of them, give an element another option, let one be left out
+(--optional NUMBER), or plan without the event's limits (--ignore-limits).
+=== exit 0
+=== run landdrill plan ladder.sheet --ignore-limits | sed -n '/^For/,/^Take/p'
+=== output
+For the highest expected total
+no.  element        swim it                        difficulty  expected
+> 1  Rungs, Hybrid  five at once (not as written)        4.60   34.5000
+
+                       expected total  time
+this programme               109.5000
+without these changes         90.0000
+
+> changed. Together the changes bring +19.5000 points.
+Proved: no other choice within the limits does better.
+
+The next best
+   what is different  behind, points
+2  1 high                    17.8250
+3  1 as written              19.5000
+
+Values that are from no rule book
+  - 12 invented: panels solo-free execution, solo-free choreography, solo-free
+    performance, solo-free transitions; kinds hybrid; parts thrust-mid,
+    spin-180, split-hold, thrust-high, thrust-top, thrust-low, spin-360
 === exit 0
