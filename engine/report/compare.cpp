@@ -48,6 +48,7 @@ class Telling {
   std::string why(const Duel& duel) const;
   std::string mark_clause(const Duel& duel) const;
   std::string chance_clause(const Duel& duel) const;
+  std::string without_base(const Duel& duel) const;
   std::string break_even(const Duel& duel) const;
   std::string gain_table(const Duel& duel) const;
 
@@ -155,8 +156,16 @@ std::string Telling::chance_clause(const Duel& duel) const {
          given_per_cent(comparison_.options.at(duel.harder).chance.percent) + " is expected)";
 }
 
+// Where the kind has no base mark, only the mark can decide.
+std::string Telling::without_base(const Duel& duel) const {
+  if (!duel.lowest_mark) return "would not be the better one at any mark.";
+  return std::string(duel.gain >= Points() ? "stays" : "would be") + " the better one " + mark_clause(duel) +
+         ", with all else as it is.";
+}
+
 std::string Telling::break_even(const Duel& duel) const {
   const std::string start = at_start(duel.harder) + ", the harder one, ";
+  if (!comparison_.options.at(duel.harder).base) return start + without_base(duel);
   if (duel.gain >= Points())
     return start + "stays the better one " + mark_clause(duel) + ", or " + chance_clause(duel) +
            ", with all else as it is.";

@@ -58,6 +58,22 @@ TEST(ComparisonReport, DoesNotNameAMarkWhereNoneHelps) {
   EXPECT_TRUE(holds(told(compared), "not be the better one at any mark")) << told(compared);
 }
 
+TEST(ComparisonReport, SpeaksOfNoBaseMarkWhereTheKindHasNone) {
+  ComparedElement compared = undertow_compared();
+  for (OptionWorth& option : compared.comparison.options) option.base.reset();
+  Duel& duel = compared.comparison.duels[0];
+  duel.highest_chance = d("100");
+  EXPECT_TRUE(
+      holds(told(compared), "stays the better one down to a mark of 5.75 (7.25 is\nexpected), with all"))
+      << told(compared);
+  duel.gain = Points(d("-1.5"));
+  duel.highest_chance = {};
+  EXPECT_TRUE(holds(told(compared), "would be the better one from a mark of 5.75 on")) << told(compared);
+  EXPECT_FALSE(holds(told(compared), "base mark,")) << told(compared);
+  duel.lowest_mark = {};
+  EXPECT_TRUE(holds(told(compared), "would not be the better one at any mark.\n")) << told(compared);
+}
+
 TEST(ComparisonReport, MarksTheCellOfWhatIsExpectedNow) {
   const std::string text = told(undertow_compared());
   EXPECT_TRUE(holds(text, "  mark    0 %  >12 %\n> 7.25  +8.59  +5.54\n  5.50  +1.59  -0.72\n")) << text;
