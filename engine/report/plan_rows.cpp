@@ -57,6 +57,7 @@ void add_limits(WideCsv& csv, const Plan& plan) {
              {"one_more", text_of(limit.one_more)},
              {"one_less", text_of(limit.one_less)}});
   for (const std::string& limit : plan.conflict) csv.add({{"what", "conflict"}, {"title", limit}});
+  for (const std::string& note : plan.notes) csv.add({{"what", "note"}, {"title", note}});
 }
 
 // ---- JSON ----

@@ -148,5 +148,13 @@ TEST(PlanReport, GivesEveryNumberToOtherPrograms) {
     EXPECT_TRUE(holds(json, piece)) << piece << " in\n" << json;
 }
 
+TEST(PlanReport, TellsOtherProgramsWhatIsLeftOut) {
+  ToldPlan plan = told_plan();
+  plan.plan.notes = {"\"bold\" is left out"};
+  EXPECT_TRUE(holds(told(plan, Format::csv), "\nnote,,,\"\"\"bold\"\" is left out\","))
+      << told(plan, Format::csv);
+  EXPECT_TRUE(holds(told(plan, Format::json), "\\\"bold\\\" is left out")) << told(plan, Format::json);
+}
+
 }  // namespace
 }  // namespace landdrill::report
