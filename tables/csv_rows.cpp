@@ -18,11 +18,13 @@ std::string_view first_line_of(std::string_view text) {
 CsvRows::CsvRows(const Source& source) : text_(source.text), line_(source.first_line - 1) {
   if (text_.starts_with(bom)) text_.remove_prefix(bom.size());
   separator_ = separator_of(first_line_of(text_));
+  newline_ = std::min(text_.find('\n'), text_.size());
+  return_ = std::min(text_.find('\r'), text_.size());
 }
 
 bool CsvRows::next() {
   while (at_ < text_.size()) {
-    const std::size_t end = std::min(text_.find_first_of("\r\n", at_), text_.size());
+    const std::size_t end = line_end();
     const std::string_view line = text_.substr(at_, end - at_);
     at_ = end + (text_.substr(end).starts_with("\r\n") ? 2 : 1);
     ++line_;
@@ -32,6 +34,13 @@ bool CsvRows::next() {
     if (!blank || !broken_.empty()) return true;
   }
   return false;
+}
+
+// Each of the two is looked for once through the text, not letter by letter.
+std::size_t CsvRows::line_end() {
+  if (newline_ < at_) newline_ = std::min(text_.find('\n', at_), text_.size());
+  if (return_ < at_) return_ = std::min(text_.find('\r', at_), text_.size());
+  return std::min(newline_, return_);
 }
 
 std::string_view CsvRows::cell(std::size_t place) const {
@@ -50,7 +59,8 @@ void CsvRows::split(std::string_view line) {
   broken_ = {};
   std::size_t at = 0;
   while (true) {
-    const std::size_t blank_end = std::min(line.find_first_not_of(" \t", at), line.size());
+    std::size_t blank_end = at;
+    while (blank_end < line.size() && (line[blank_end] == ' ' || line[blank_end] == '\t')) ++blank_end;
     if (separator_ != '\t' && blank_end < line.size() && line[blank_end] == '"') {
       cells_.push_back(quoted_cell(line, at));
     } else if (at < line.size() && line[at] == '"') {

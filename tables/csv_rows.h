@@ -38,11 +38,13 @@ class CsvRows {
   struct Cell {
     std::string_view raw, text;
   };
+  std::size_t line_end();
   void split(std::string_view line);
   Cell quoted_cell(std::string_view line, std::size_t& at);
 
   std::string_view text_;
   std::size_t at_ = 0, line_ = 0;
+  std::size_t newline_ = 0, return_ = 0;  // the next ones, or the end
   char separator_ = ',';
   std::string_view broken_;
   std::vector<Cell> cells_;

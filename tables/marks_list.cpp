@@ -45,6 +45,7 @@ constexpr const char* heading_hint =
     "a list starts with a heading such as date,meet,routine,element,judge,mark";
 
 bool says_yes(std::string_view text) {
+  if (text.empty()) return false;
   constexpr std::array<std::string_view, 8> yes = {"yes", "y", "1", "x", "base", "ja", "oui", "si"};
   const std::string word = normal_name(text);
   return std::find(yes.begin(), yes.end(), word) != yes.end();
@@ -60,6 +61,7 @@ bool is_number(std::string_view text) {
 
 // "3", "J3", "Judge 3"
 std::optional<std::size_t> seat_of(std::string_view text) {
+  if (text.size() == 1 && text[0] >= '1' && text[0] <= '9') return static_cast<std::size_t>(text[0] - '1');
   const std::size_t digits = text.find_last_not_of("0123456789") + 1;
   const std::string word = normal_name(text.substr(0, digits));
   const bool known = word.empty() || word == "j" || word == "judge" || word == "judge_";

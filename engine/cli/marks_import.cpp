@@ -21,14 +21,21 @@ class Written {
   struct Origin {
     const ListedPanel* panel = nullptr;
     const ListedPanel::Line* line = nullptr;  // nullptr for the panel's first line
-    std::vector<std::size_t> columns;         // where the mark of each seat starts
   };
 
   void write(const ListedPanel& panel) {
     ast::PanelLine head{{panel.date}, std::nullopt};
     if (!panel.meet.empty()) head.title = ast::Name{panel.meet, true};
-    add(print(ast::Statement(head)), {&panel, nullptr, {}});
+    add(print(ast::Statement(head)), {&panel, nullptr});
     for (const ListedPanel::Line& line : panel.lines) write_line(panel, line);
+  }
+
+  // The seat whose mark starts in this column of the line, or the number of seats.
+  static std::size_t seat_at(const ListedPanel::Line& line, std::size_t column) {
+    std::size_t start = start_of(line).size() + 2, seat = 0;
+    for (; seat < line.judges.size() && start != column; ++seat)
+      start += written_mark(line.judges[seat]).size() + 1;
+    return seat;
   }
 
   std::string text;
@@ -37,20 +44,23 @@ class Written {
  private:
   void add(const std::string& line, Origin origin) {
     text += line + "\n";
-    origins.push_back(std::move(origin));
+    origins.push_back(origin);
   }
 
   void write_line(const ListedPanel& panel, const ListedPanel::Line& line) {
-    std::string written = is_element(line.name)
-                              ? fmt::format("  element {}{}:", line.name, line.base ? " base" : "")
-                              : "  " + print(ast::Statement(ast::AspectMarksLine{{line.name, false}, {}}));
-    while (written.ends_with(' ')) written.pop_back();
-    Origin origin{&panel, &line, {}};
-    for (const auto& given : line.judges) {
-      origin.columns.push_back(written.size() + 2);
-      written += " " + (given && given->mark ? given->mark->text(2) : "-");
-    }
-    add(written, std::move(origin));
+    std::string written = start_of(line);
+    for (const auto& given : line.judges) (written += ' ') += written_mark(given);
+    add(written, {&panel, &line});
+  }
+
+  static std::string start_of(const ListedPanel::Line& line) {
+    if (is_element(line.name)) return "  element " + line.name + (line.base ? " base:" : ":");
+    std::string start = "  " + print(ast::Statement(ast::AspectMarksLine{{line.name, false}, {}}));
+    while (start.ends_with(' ')) start.pop_back();
+    return start;
+  }
+  static std::string written_mark(const std::optional<ListedPanel::Given>& given) {
+    return given && given->mark ? given->mark->text(2) : "-";
   }
 };
 
@@ -58,10 +68,9 @@ std::string_view place_of(const Diagnostic& one, const Written& written, std::si
   if (one.at.line <= lines_above || one.at.line - lines_above > written.origins.size()) return {};
   const Written::Origin& origin = written.origins[one.at.line - lines_above - 1];
   if (origin.line == nullptr) return origin.panel->date_piece;
-  const auto column = std::find(origin.columns.begin(), origin.columns.end(), one.at.column);
-  if (column == origin.columns.end()) return origin.line->piece;
-  const auto& given = origin.line->judges[static_cast<std::size_t>(column - origin.columns.begin())];
-  return given ? given->piece : origin.line->piece;
+  const std::size_t seat = Written::seat_at(*origin.line, one.at.column);
+  const bool given = seat < origin.line->judges.size() && origin.line->judges[seat];
+  return given ? origin.line->judges[seat]->piece : origin.line->piece;
 }
 
 class Importing {

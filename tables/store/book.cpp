@@ -99,10 +99,12 @@ class Keeping {
     const auto added_now = versions_.find({block.routine, block.event});
     if (added_now != versions_.end()) return {routine, added_now->second};
     Statement latest(
-        db_, "SELECT id FROM block WHERE routine_id = ? AND what = 'routine' ORDER BY version DESC LIMIT 1",
+        db_,
+        "SELECT id FROM block WHERE routine_id = ? AND title = '' AND what = 'routine' AND date = '' "
+        "ORDER BY version DESC LIMIT 1",
         routine);
     latest.next();
-    return {routine, latest.number(0)};
+    return {routine, versions_[{block.routine, block.event}] = latest.number(0)};
   }
 
   std::optional<std::int64_t> find_routine(const Block& block) {
@@ -143,7 +145,7 @@ class Keeping {
   std::vector<std::int64_t> editions_;
   using Name = std::pair<std::string, std::string>;
   std::map<Name, std::int64_t> routines_;
-  std::map<Name, std::int64_t> versions_;  // of the routines added in this transaction
+  std::map<Name, std::int64_t> versions_;  // of the routines, the latest
 };
 
 std::string text_of(Database& db, std::int64_t block) {
