@@ -14,9 +14,8 @@ std::string why_none(const Pairs& pairs) {
   if (!all_finite(pairs)) return not_finite;
   if (pairs.empty()) return "the two judges have no row in common";
   if (pairs.size() < 2) return "one row has no order";
-  const auto [first, second] = pairs.front();
-  const auto as_first = [&](const auto& one) { return one.first == first; };
-  const auto as_second = [&](const auto& one) { return one.second == second; };
+  const auto as_first = [&](const auto& one) { return one.first == pairs.front().first; };
+  const auto as_second = [&](const auto& one) { return one.second == pairs.front().second; };
   if (std::all_of(pairs.begin(), pairs.end(), as_first) || std::all_of(pairs.begin(), pairs.end(), as_second))
     return "one of the judges gave the same mark to all rows";
   return "";
