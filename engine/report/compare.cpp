@@ -15,8 +15,7 @@ namespace {
 class Telling {
  public:
   Telling(const Routine& routine, const ComparedElement& compared, const TextWish& wish)
-      : routine_(routine),
-        comparison_(compared.comparison),
+      : comparison_(compared.comparison),
         element_(routine.elements.at(compared.comparison.element)),
         places_(places_of(routine)),
         wish_(wish) {}
@@ -52,7 +51,6 @@ class Telling {
   std::string break_even(const Duel& duel) const;
   std::string gain_table(const Duel& duel) const;
 
-  const Routine& routine_;
   const Comparison& comparison_;
   const Element& element_;
   int places_;
