@@ -17,8 +17,8 @@ constexpr OptionRow forecast_target = {"--target", "POINTS",        "say how lik
                                        {},         Offers::nothing, true};
 constexpr OptionRow against_option = {
     "--against", "FILE", "say how likely the routine of this sheet is beaten", {}, Offers::files};
-constexpr OptionRow within_option = {"--within", "POINTS",
-                                     "how far a total may lie from where it truly is, at most"};
+constexpr OptionRow within_option = {
+    "--within", "POINTS", "how far a total may lie from where it truly is, at most (finer takes longer)"};
 constexpr OptionRow aim_option = {
     "--aim", "expected|SHARE%",
     "the highest expected total, or the highest that is missed no more often than SHARE % of the time"};
