@@ -42,13 +42,13 @@ def close(kept, fresh):
         return False
 
 
-def main():
-    lacking = missing()
+def compare(script, kept_file, lacking, install):
+    """What R says now against the kept file; the exit code."""
     if lacking:
-        print(f"NOT RUN: the reference values were not made again, {lacking} is not installed ({INSTALL})")
+        print(f"NOT RUN: the reference values were not made again, {lacking} is not installed ({install})")
         return NOT_RUN
-    fresh = subprocess.run(["Rscript", str(SCRIPT)], capture_output=True, text=True, check=True).stdout.splitlines()
-    kept = pathlib.Path(sys.argv[1]).read_text().splitlines()
+    fresh = subprocess.run(["Rscript", str(script)], capture_output=True, text=True, check=True).stdout.splitlines()
+    kept = pathlib.Path(kept_file).read_text().splitlines()
     differences = [f"line {i}: kept {a!r}, R says {b!r}"
                    for i, (a, b) in enumerate(zip(kept, fresh), 1) if not same(a, b)]
     if len(kept) != len(fresh):
@@ -58,4 +58,4 @@ def main():
 
 
 if __name__ == "__main__":
-    sys.exit(main())
+    sys.exit(compare(SCRIPT, sys.argv[1], missing(), INSTALL))
