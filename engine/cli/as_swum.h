@@ -11,6 +11,7 @@
 #include <map>
 #include <tuple>
 
+#include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
 
 namespace landdrill::cli {
@@ -43,5 +44,16 @@ class AsSwum {
   std::map<std::int64_t, std::vector<Name>> of_routine_;  // by version of the routine, each once
   std::map<Name, bool> found_;
 };
+
+// Does `work` with what the call asks of the book; says so when there is nothing of that.
+template <class Work>
+Exit with_swum(Call& call, Work work) {
+  return with_book(call, [&](const Book& book, const BookWish& wish) {
+    AsSwum kept(book);
+    const auto swum = kept.read(wish);
+    if (!swum) return refuse(call, swum.error());
+    return swum->empty() ? nothing_found(call, wish) : work(*swum);
+  });
+}
 
 }  // namespace landdrill::cli

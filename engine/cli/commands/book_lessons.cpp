@@ -61,15 +61,11 @@ Exit print(Call& call, const std::vector<Lesson>& all, Exit worst) {
 }  // namespace
 
 Exit book_lessons(Call& call) {
-  return with_book(call, [&](const Book& book, const BookWish& wish) {
-    AsSwum kept(book);
-    const auto swum = kept.read(wish);
-    if (!swum) return refuse(call, swum.error());
-    if (swum->empty()) return nothing_found(call, wish);
+  return with_swum(call, [&](const std::vector<Swum>& swum) {
     Messages messages(call.streams);
     Exit worst = Exit::ok;
     std::vector<Lesson> all;
-    for (const Swum& one : *swum) {
+    for (const Swum& one : swum) {
       if (one.kept->sheet.routine()) {
         add_lessons(one, all);
       } else {

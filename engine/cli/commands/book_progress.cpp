@@ -39,24 +39,20 @@ ProgressVersion version_of(const Swum& swum) {
 }  // namespace
 
 Exit book_progress(Call& call) {
-  return with_book(call, [&](const Book& book, const BookWish& wish) {
-    AsSwum kept(book);
-    const auto swum = kept.read(wish);
-    if (!swum) return refuse(call, swum.error());
-    if (swum->empty()) return nothing_found(call, wish);
+  return with_swum(call, [&](const std::vector<Swum>& swum) {
     Messages messages(call.streams);
     Exit worst = Exit::ok;
     std::vector<SeasonProgress> seasons;
-    for (std::size_t i = 0; i < swum->size();) {
-      const KeptBlock& first = (*swum)[i].kept->routine;
+    for (std::size_t i = 0; i < swum.size();) {
+      const KeptBlock& first = swum[i].kept->routine;
       std::string event = first.event;
       std::vector<ProgressVersion> versions;
-      for (; i < swum->size(); ++i) {
-        const KeptSheet& one = *(*swum)[i].kept;
+      for (; i < swum.size(); ++i) {
+        const KeptSheet& one = *swum[i].kept;
         if (one.routine.routine != first.routine || one.routine.event != first.event) break;
         if (one.sheet.routine()) {
           event = one.sheet.routine()->event->title;
-          versions.push_back(version_of((*swum)[i]));
+          versions.push_back(version_of(swum[i]));
         } else {
           messages.add(one.sheet.diagnostics);
           worst = Exit::errors;
