@@ -45,16 +45,26 @@ struct Killed {
   int status = 0;
 };
 
-Killed kill_after(const std::filesystem::path& file, std::chrono::microseconds delay) {
+// How many bytes came, at most `most` of them; fewer where the other end is closed.
+int wait_for(int from, int most) {
+  char byte;
+  int came = 0;
+  while (came < most && read(from, &byte, 1) == 1) ++came;
+  return came;
+}
+
+// Killed a moment after so many edits were acknowledged, however fast or slow the disk is.
+Killed kill_after(const std::filesystem::path& file, int edits, std::chrono::microseconds moment) {
   int ends[2];
   if (pipe(ends) != 0) std::abort();
   const pid_t child = fork();
   if (child == 0) edit_until_killed(file, ends[1]);
   close(ends[1]);
-  std::this_thread::sleep_for(delay);
-  kill(child, SIGKILL);
   Killed killed;
-  killed.acknowledged = read_all(ends[0]);
+  killed.acknowledged = wait_for(ends[0], edits);
+  std::this_thread::sleep_for(moment);
+  kill(child, SIGKILL);
+  killed.acknowledged += read_all(ends[0]);
   close(ends[0]);
   waitpid(child, &killed.status, 0);
   return killed;
@@ -84,12 +94,13 @@ void expect_all_there(const Season& season, int acknowledged) {
 
 TEST_F(Crash, EveryAcknowledgedEditOutlivesAKill) {
   std::mt19937 random(std::random_device{}());
-  std::uniform_int_distribution<int> delay(0, 400'000);
+  std::uniform_int_distribution<int> edits(0, 100), moment(0, 3'000);
   int in_the_middle = 0;
   for (int round = 0; round < 20; ++round) {
     std::filesystem::remove(file);
     season_with_set();
-    const Killed killed = kill_after(file, std::chrono::microseconds(delay(random)));
+    const Killed killed =
+        kill_after(file, round == 0 ? 0 : edits(random), std::chrono::microseconds(moment(random)));
     const bool finished = WIFEXITED(killed.status) && WEXITSTATUS(killed.status) == 0;
     ASSERT_TRUE(finished || WIFSIGNALED(killed.status)) << killed.status;
     in_the_middle += WIFSIGNALED(killed.status) && killed.acknowledged > 0;
