@@ -134,19 +134,20 @@ bool Statement::is_null(int column) const {
 
 // A writer takes its lock at once: two that both read first and then wanted to write would lock each other
 // out.
-Transaction::Transaction(Database& db, Kind kind) : db_(db) {
-  db_.run(kind == Kind::write ? "BEGIN IMMEDIATE" : "BEGIN");
+Transaction::Transaction(Database& db, Kind kind) : db_(db), inner_(sqlite3_get_autocommit(db.raw()) == 0) {
+  db_.run(inner_ ? "SAVEPOINT inner_one" : kind == Kind::write ? "BEGIN IMMEDIATE" : "BEGIN");
 }
 
 // After some errors (a full disk) SQLite has rolled back by itself; then there is nothing left to do.
 Transaction::~Transaction() {
   if (open_ && sqlite3_get_autocommit(db_.raw()) == 0) {
-    sqlite3_exec(db_.raw(), "ROLLBACK", nullptr, nullptr, nullptr);
+    sqlite3_exec(db_.raw(), inner_ ? "ROLLBACK TO inner_one; RELEASE inner_one" : "ROLLBACK", nullptr,
+                 nullptr, nullptr);
   }
 }
 
 void Transaction::commit() {
-  db_.run("COMMIT");
+  db_.run(inner_ ? "RELEASE inner_one" : "COMMIT");
   open_ = false;
 }
 

@@ -104,7 +104,8 @@ class Statement {
   std::unique_ptr<sqlite3_stmt, Finalize> statement_;
 };
 
-// All or nothing: what is not committed when it goes out of scope never happened.
+// All or nothing: what is not committed when it goes out of scope never happened. One inside another belongs
+// to the outer one, and may still be taken back by itself.
 class Transaction {
  public:
   enum class Kind { read, write };  // read: what is read belongs together; write: others wait from the start
@@ -116,6 +117,7 @@ class Transaction {
 
  private:
   Database& db_;
+  bool inner_ = false;
   bool open_ = true;
 };
 

@@ -102,6 +102,14 @@ Result<EditRecord> Season::redo(std::string_view set, std::string_view why) {
   });
 }
 
+Result<void> Season::together(const std::function<Result<void>()>& work) {
+  return attempt([&] {
+    Transaction transaction(inside_->db, Transaction::Kind::write);
+    if (const Result<void> done = work(); !done) throw Refused(done.error());
+    transaction.commit();
+  });
+}
+
 Result<std::vector<EditRecord>> Season::history(std::string_view set) const {
   return attempt([&] {
     Transaction transaction(inside_->db, Transaction::Kind::read);

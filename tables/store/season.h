@@ -13,6 +13,7 @@
 
 #include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -74,6 +75,9 @@ class Season {
   Result<EditRecord> undo(std::string_view set, std::string_view why = {});
   // Brings back what was undone last, unless there was a new edit since.
   Result<EditRecord> redo(std::string_view set, std::string_view why = {});
+  // All the changes that `work` makes in this season, or none when it fails; for others they happen at once.
+  //   season.together([&]() -> Result<void> { season.edit(source); ... });
+  Result<void> together(const std::function<Result<void>()>& work);
   // Oldest first.
   Result<std::vector<EditRecord>> history(std::string_view set) const;
   // The set goes with its history, and this alone cannot be undone.

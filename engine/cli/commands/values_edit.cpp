@@ -9,9 +9,12 @@ namespace {
 Exit write_season(Call& call, Values& values, const std::vector<Edit>& edits) {
   const auto season = values.season(Season::Mode::write);
   if (!season) return refuse(call, season.error());
-  for (const Edit& edit : edits)
-    if (const auto done = (*season)->edit(edit); !done) return refuse(call, done.error());
-  return Exit::ok;
+  const auto done = (*season)->together([&]() -> Result<void> {
+    for (const Edit& edit : edits)
+      if (const auto one = (*season)->edit(edit); !one) return tl::unexpected(one.error());
+    return {};
+  });
+  return done ? Exit::ok : refuse(call, done.error());
 }
 
 Exit write_own_folder(Call& call, const ReadSet& set, const TableFiles& changed) {

@@ -115,8 +115,8 @@ Exit step(Call& call, Step take, std::string_view said) {
   const auto season = values.season(Season::Mode::write);
   if (!season) return refuse(call, season.error());
   std::string text;
-  if (const auto done = take(**season, call.given.operands[0], text); !done)
-    return refuse(call, done.error());
+  const auto done = (*season)->together([&] { return take(**season, call.given.operands[0], text); });
+  if (!done) return refuse(call, done.error());
   call.streams.out.write(fmt::format("{}: {}", said, text));
   return Exit::ok;
 }

@@ -161,5 +161,39 @@ TEST_F(EditCell, ASeasonOpenedForReadingRefusesEdits) {
   EXPECT_EQ(exported(), bytes_of(odd_set()));
 }
 
+class EditTogether : public EditCell {
+ protected:
+  // The source, then the value; the second may be one that is refused.
+  Result<void> source_and_value(const std::string& value) {
+    return season.together([&]() -> Result<void> {
+      EXPECT_EQ(trouble_in(season.edit(wish("parts", "spin-360", "source", "typed in"))), "");
+      during = exported();
+      if (const auto one = season.edit(wish("parts", "spin-360", "value", value)); !one)
+        return tl::unexpected(one.error());
+      return {};
+    });
+  }
+  std::string during;
+};
+
+TEST_F(EditTogether, AllOfThemStand) {
+  EXPECT_EQ(trouble_in(source_and_value("1.0")), "");
+  EXPECT_NE(exported().find("1.0,"), std::string::npos);
+  EXPECT_NE(exported().find("typed in"), std::string::npos);
+  EXPECT_EQ(season.history("tarn-pool")->size(), 3u);
+}
+
+TEST_F(EditTogether, NoneOfThemStandsWhenOneIsRefused) {
+  EXPECT_NE(trouble_in(source_and_value("much")).find("could no longer be used"), std::string::npos);
+  EXPECT_EQ(exported(), bytes_of(odd_set()));
+  EXPECT_EQ(season.history("tarn-pool")->size(), 1u);
+  EXPECT_EQ(trouble_in(source_and_value("1.0")), "");  // and the season goes on
+}
+
+TEST_F(EditTogether, OthersSeeNoneOfThemUntilAllAreDone) {
+  EXPECT_EQ(trouble_in(source_and_value("1.0")), "");
+  EXPECT_EQ(during, bytes_of(odd_set()));
+}
+
 }  // namespace
 }  // namespace landdrill
