@@ -229,9 +229,7 @@ class CellCheck {
   }
 
   void check_code(const Column& column, std::string_view text, std::string_view piece) {
-    const bool bad = std::any_of(text.begin(), text.end(),
-                                 [](unsigned char c) { return c < ' ' || c == '"' || c == 0x7F; });
-    if (!bad) return;
+    if (may_be_code(text)) return;
     complain(piece, {Problem::bad_code, "a code with a quotation mark, a tab or a line break in it",
                      "a code in one line" + in_column(column)});
   }
@@ -247,6 +245,11 @@ class CellCheck {
 };
 
 }  // namespace
+
+bool may_be_code(std::string_view text) {
+  return std::none_of(text.begin(), text.end(),
+                      [](unsigned char c) { return c < ' ' || c == '"' || c == 0x7F; });
+}
 
 void check_cells(ReadTable& table, Diagnostics& diagnostics) {
   CellCheck(table, diagnostics).run();

@@ -18,6 +18,8 @@ namespace landdrill {
 // Marks the rows that have a complaint: `broken` for a wrong number of cells, else `in_error`.
 void check_cells(ReadTable& table, Diagnostics& diagnostics);
 
+// Whether the text can be a code: one line without quotation marks.
+bool may_be_code(std::string_view text);
 // "Half up" -> "half-up": the words of a Cell::choice are read forgivingly.
 std::string normal_choice(std::string_view text);
 // A whole number, also typed "2.0"; empty when it is none or outside least..most of the column.

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/read_table.h"
 #include "tables/value_list.h"
@@ -21,8 +22,9 @@ class PartsTable {
     if (read_.usable && read_.place_of("value") == ReadTable::no_cell) complain_of_absent_values(diagnostics);
     if (!diagnostics.ok()) return;
     writes_decimal_comma_ = uses_decimal_comma();
-    for (CsvRow& row : read_.csv.rows) {
-      if (!is_blank(row)) rows_.emplace(read_.text(row, "code"), &row);
+    for (std::size_t i = 0; i < read_.csv.rows.size(); ++i) {
+      const CsvRow& row = read_.csv.rows[i];
+      if (!is_blank(row)) rows_.emplace(read_.text(row, "code"), i);
     }
   }
   PartsTable(const PartsTable&) = delete;
@@ -33,6 +35,21 @@ class PartsTable {
     for (const auto& [code, row] : rows_) codes.push_back(code);
     return codes;
   }
+  // A row at the end of the table, still without a value.
+  void add(const ListedValue& listed, std::string_view family) {
+    CsvTable& csv = read_.csv;
+    const std::string ending = csv.header.ending.empty() ? "\n" : csv.header.ending;
+    CsvRow& last = csv.rows.empty() ? csv.header : csv.rows.back();
+    if (last.ending.empty()) last.ending = ending;
+    CsvRow& row = csv.rows.emplace_back();
+    row.ending = ending;
+    row.cells.resize(csv.header.cells.size());
+    put(row, "code", listed.code);
+    put(row, "family", family);
+    put(row, "title", listed.title);
+    rows_.emplace(listed.code, csv.rows.size() - 1);
+  }
+
   std::string_view value_of(std::string_view code) const { return read_.text(row(code), "value"); }
   std::size_t line_of(std::string_view code) const { return row(code).line; }
 
@@ -56,12 +73,15 @@ class PartsTable {
   std::string text() const { return write_csv(read_.csv); }
 
  private:
-  CsvRow& row(std::string_view code) const { return *rows_.find(code)->second; }
+  const CsvRow& row(std::string_view code) const { return read_.csv.rows[rows_.find(code)->second]; }
+  CsvRow& row(std::string_view code) { return read_.csv.rows[rows_.find(code)->second]; }
 
+  // A column that the file does not have, such as that of titles, takes nothing.
   void put(CsvRow& row, std::string_view column, std::string_view text) {
-    CsvCell& cell = *read_.cell(row, column);
-    cell.text = text;
-    cell.raw = csv_cell(text, read_.csv.separator);
+    CsvCell* cell = read_.cell(row, column);
+    if (cell == nullptr) return;
+    cell->text = text;
+    cell->raw = csv_cell(text, read_.csv.separator);
   }
 
   bool uses_decimal_comma() const {
@@ -79,7 +99,7 @@ class PartsTable {
 
   ReadTable read_;
   bool writes_decimal_comma_ = false;
-  std::map<std::string, CsvRow*, std::less<>> rows_;
+  std::map<std::string, std::size_t, std::less<>> rows_;  // code -> place of its row
 };
 
 class Filling {
@@ -88,6 +108,7 @@ class Filling {
       : parts_(parts), list_(list), wish_(wish), filled_(filled) {}
 
   void put(const ListedValue& listed) {
+    if (listed.is_new) return add(listed);
     const std::string_view before = parts_.value_of(listed.code);
     const auto number = Decimal::parse(before);
     if (number && *number == listed.value) return filled_.unchanged.emplace_back(listed.code), void();
@@ -97,6 +118,12 @@ class Filling {
   }
 
  private:
+  void add(const ListedValue& listed) {
+    parts_.add(listed, wish_.family);
+    parts_.put(listed.code, listed.value, wish_);
+    filled_.added.emplace_back(listed.code);
+  }
+
   void complain_of_other(const ListedValue& listed, std::string_view before) {
     if (!filled_.diagnostics.wants_more()) return filled_.diagnostics.count_only(Severity::error);
     const std::string code(listed.code);
@@ -112,6 +139,30 @@ class Filling {
   const FillWish& wish_;
   Filled& filled_;
 };
+
+const TableFile* file_of(const TableFiles& files, std::string_view name) {
+  const auto file = std::find_if(files.files.begin(), files.files.end(),
+                                 [&](const TableFile& candidate) { return candidate.file == name; });
+  return file == files.files.end() ? nullptr : &*file;
+}
+
+// Complains when not.
+bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics& diagnostics) {
+  constexpr std::string_view name = "families.csv";
+  std::vector<std::string> codes;
+  if (const TableFile* file = file_of(files, name)) {
+    Diagnostics ignored;
+    const ReadTable families = read_table(*find_table("families"), {file->file, file->text}, ignored);
+    for (const CsvRow& row : families.csv.rows)
+      if (!is_blank(row)) codes.emplace_back(families.text(row, "code"));
+  }
+  if (std::find(codes.begin(), codes.end(), wanted) != codes.end()) return true;
+  const std::vector<std::string_view> known(codes.begin(), codes.end());
+  diagnostics.add(diagnostic_about(files.place + std::string(name),
+                                   {Problem::unknown_name, "no family \"" + wanted + "\" for the new codes",
+                                    "one of its codes", words::nearest_hint(wanted, known)}));
+  return false;
+}
 
 }  // namespace
 
@@ -129,8 +180,13 @@ Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   PartsTable parts(files, *file, filled.diagnostics);
   if (!filled.diagnostics.ok()) return filled;
   const auto missing_before = parts.without_value();
-  const std::vector<std::string_view> codes = parts.codes();
-  const std::vector<ListedValue> listed = read_value_list(list, codes, filled.diagnostics);
+  const bool takes_new = !wish.family.empty();
+  if (takes_new && !has_family(files, wish.family, filled.diagnostics)) {
+    filled.still_missing = missing_before;
+    return filled;
+  }
+  const std::vector<ListedValue> listed =
+      read_value_list(list, {parts.codes(), takes_new}, filled.diagnostics);
   Filling filling(parts, list, wish, filled);
   for (const ListedValue& value : listed) filling.put(value);
   if (filled.diagnostics.ok()) {
@@ -138,6 +194,7 @@ Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
     filled.still_missing = parts.without_value();
   } else {
     filled.filled.clear();
+    filled.added.clear();
     filled.still_missing = missing_before;
   }
   return filled;

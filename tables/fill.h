@@ -3,7 +3,8 @@
 //   Code;Wert\r\nSP-360;0,9\r\n      ->   parts.csv, row SP-360, value 0.9
 //
 // Header names are forgiving, or missing; comma, semicolon or tab; decimal point or comma. A value that is
-// there already and differs is a conflict, not overwritten unless asked.
+// there already and differs is a conflict, not overwritten unless asked. Codes that the set does not have are
+// an error, or become parts of a family that is told.
 #pragma once
 
 #include <string>
@@ -18,11 +19,13 @@ struct FillWish {
   bool overwrite = false;             // replace values that differ
   std::string source = "typed in";    // goes into the row's source
   Status status = Status::memory;     // goes into the row's status
+  std::string family = {};            // of the codes that the set does not have; empty: they are an error
 };
 
 struct Filled {
   TableFiles files;                   // with parts.csv changed; every other byte as before
   std::vector<std::string> filled;    // codes that got a value
+  std::vector<std::string> added;     // codes that are new in the set
   std::vector<std::string> unchanged; // codes that had this value already
   std::vector<std::string> still_missing;  // codes of the set that have no value yet
   Diagnostics diagnostics;            // with errors nothing is changed

@@ -50,6 +50,13 @@ constexpr std::array value_words = std::to_array<std::string_view>({"value",
                                                                     "値",
                                                                     "难度"});
 
+// Over a column of what the codes stand for.
+constexpr std::array title_words = std::to_array<std::string_view>(
+    {"title",       "name",        "description", "meaning", "titel",       "bezeichnung", "beschreibung",
+     "titre",       "nom",         "désignation", "titulo",  "título",      "nombre",      "descripción",
+     "descripcion", "nome",        "descrição",   "titolo",  "descrizione", "naam",        "omschrijving",
+     "namn",        "beskrivning", "nimi",        "nazwa",   "название",    "Название",    "名称"});
+
 // "Wert (2026)" is the word "wert" as well.
 bool is_one_of(std::span<const std::string_view> words, std::string_view header) {
   const std::string name = normal_name(header);
@@ -103,7 +110,7 @@ std::string_view text_at(const CsvRow& row, std::size_t place) {
 
 // Which cell of a row is the code, which the value, and whether the first row is a header.
 struct Shape {
-  std::size_t code = none, value = none;
+  std::size_t code = none, value = none, title = none;
   bool has_header = false;
 };
 
@@ -129,6 +136,7 @@ Shape shape_of(const CsvTable& list, const KnownCodes& known) {
   for (std::size_t i = 0; i < names.size(); ++i) {
     if (shape.code == none && is_one_of(code_words, names[i].text)) shape.code = i;
     if (shape.value == none && is_one_of(value_words, names[i].text)) shape.value = i;
+    if (shape.title == none && is_one_of(title_words, names[i].text)) shape.title = i;
   }
   shape.has_header = shape.code != none || shape.value != none;
   const auto is_known = [&](std::string_view text) { return !known.find(text).empty(); };
@@ -147,8 +155,8 @@ Shape shape_of(const CsvTable& list, const KnownCodes& known) {
 
 class ListReader {
  public:
-  ListReader(const Source& source, const KnownCodes& known, Diagnostics& diagnostics)
-      : source_(source), known_(known), diagnostics_(diagnostics) {}
+  ListReader(const Source& source, const ListWish& wish, Diagnostics& diagnostics)
+      : source_(source), takes_new_(wish.takes_new), known_(wish.codes), diagnostics_(diagnostics) {}
 
   std::vector<ListedValue> read() {
     CsvRead csv = read_csv(source_);
@@ -199,12 +207,19 @@ class ListReader {
                       {Problem::missing_cell, "a value without a code", "a code of parts.csv"});
     }
     const std::string_view known = known_.find(code);
-    if (known.empty()) return complain_of_unknown(row, code);
+    if (known.empty() && !takes_new_) return complain_of_unknown(row, code);
     if (value.empty()) return;
+    if (known.empty() && !may_be_code(code)) return complain_of_code(row);
     if (is_split(row)) return complain_of_split(row);
     const auto number = number_from(*find_column(*find_table("parts"), "value"), value);
     if (!number) return complain_of_number(row, value);
-    add({known, *number, piece(row, shape_.value), row.line});
+    add({known.empty() ? spelt_before(code) : std::string(known), known.empty(),
+         std::string(text_at(row, shape_.title)), *number, piece(row, shape_.value), row.line});
+  }
+
+  // A new code in the spelling that the list has for it first.
+  std::string spelt_before(std::string_view code) {
+    return new_codes_.try_emplace(in_lower_case(code), code).first->second;
   }
 
   // "SP-360,0,9" in a list with commas between the cells.
@@ -228,6 +243,12 @@ class ListReader {
                                        diagnostics_.wants_more() ? known_.nearest_hint(code) : ""});
   }
 
+  void complain_of_code(const CsvRow& row) {
+    complain(piece(row, shape_.code),
+             {Problem::bad_code, "a code with a quotation mark, a tab or a line break in it",
+              "a code in one line"});
+  }
+
   void complain_of_number(const CsvRow& row, std::string_view value) {
     const bool negative = Decimal::parse(value).has_value();
     complain(piece(row, shape_.value),
@@ -237,7 +258,7 @@ class ListReader {
 
   void add(ListedValue value) {
     const auto [first, is_new] = first_.emplace(value.code, values_.size());
-    if (is_new) return values_.push_back(value);
+    if (is_new) return values_.push_back(std::move(value));
     const ListedValue& before = values_[first->second];
     if (before.value == value.value) return;
     complain(value.piece,
@@ -246,20 +267,20 @@ class ListReader {
   }
 
   const Source& source_;
-  const KnownCodes& known_;
+  bool takes_new_;
+  KnownCodes known_;
   Diagnostics& diagnostics_;
   CsvTable list_;
   Shape shape_;
   std::vector<ListedValue> values_;
-  std::map<std::string_view, std::size_t> first_;  // code -> place in values_
+  std::map<std::string, std::size_t> first_;      // code -> place in values_
+  std::map<std::string, std::string> new_codes_;  // in lower case -> as spelt first
 };
 
 }  // namespace
 
-std::vector<ListedValue> read_value_list(const Source& list, const std::vector<std::string_view>& codes,
-                                         Diagnostics& diagnostics) {
-  const KnownCodes known(codes);
-  return ListReader(list, known, diagnostics).read();
+std::vector<ListedValue> read_value_list(const Source& list, const ListWish& wish, Diagnostics& diagnostics) {
+  return ListReader(list, wish, diagnostics).read();
 }
 
 }  // namespace landdrill

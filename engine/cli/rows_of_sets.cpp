@@ -10,6 +10,8 @@ constexpr OptionRow status_option = {"--status", "published|practice|memory|inve
                                      "published practice memory invented"};
 constexpr OptionRow to_option = {
     "--to", "FOLDER", "write the filled set into this new folder", {}, Offers::folders};
+constexpr OptionRow family_option = {"--family", "FAMILY",
+                                     "put codes that the set does not have in as new parts of this family"};
 constexpr OptionRow fill_write = {"--write", "", "write into the set itself"};
 constexpr OptionRow why_option = {"--why", "TEXT", "the reason, for the history"};
 constexpr OptionRow replace_option = {"--replace", "", "replace a set of the same name that is different"};
@@ -66,18 +68,22 @@ std::vector<Command> set_commands() {
        "put a list of codes and values into a set",
        "The list is what you typed or pasted: a code and a value on each line, with comma, semicolon or tab "
        "between them, "
-       "point or comma in the number, a heading or none. Shows what would be filled in; to write it, say "
+       "point or comma in the number, a heading or none; a column with a heading such as \"title\" names new "
+       "codes. "
+       "Shows what would be filled in; to write it, say "
        "--write (into the "
        "set itself), --to FOLDER (into a new one), or --season FILE. A value that is there already and "
        "differs is kept "
        "unless you say --overwrite.",
        {one_set, {"LIST.csv", "the list; - is standard input", 1, 1, Offers::files}},
-       {&overwrite_option, &source_option, &status_option, &to_option, &fill_write, &format_option,
-        &values_option, &season_option},
+       {&family_option, &overwrite_option, &source_option, &status_option, &to_option, &fill_write,
+        &format_option, &values_option, &season_option},
        {{"landdrill values fill my-2026 catalogue.csv", "what would it fill in?"},
         {"landdrill values fill my-2026 catalogue.csv --write --source \"catalogue of 2026\" --status "
          "published",
-         "fill it in, and say where it is from"}},
+         "fill it in, and say where it is from"},
+        {"landdrill values fill my-2026 thrusts.csv --write --family thrusts",
+         "and take in the thrusts that the set does not have yet"}},
        values_fill},
       {"values compare",
        "what changed between two sets, and what that does to a sheet",

@@ -129,6 +129,7 @@ std::string codes_sentence(std::string_view words, const std::vector<std::string
 Listing outcome_listing(const Filled& outcome) {
   Listing listing{"codes", {{"code"}, {"outcome"}}, {}};
   for (const std::string& code : outcome.filled) listing.rows.push_back({code, "filled"});
+  for (const std::string& code : outcome.added) listing.rows.push_back({code, "added"});
   for (const std::string& code : outcome.unchanged) listing.rows.push_back({code, "unchanged"});
   for (const std::string& code : outcome.still_missing) listing.rows.push_back({code, "missing"});
   return listing;
@@ -184,6 +185,7 @@ std::string filled(const Filled& outcome, Format format, const TextWish& wish) {
   if (format == Format::csv) return as_csv(outcome_listing(outcome));
   if (format == Format::json) return as_json({}, {outcome_listing(outcome)});
   const std::string result = codes_sentence("Filled in", outcome.filled, wish) +
+                             codes_sentence("New in the set", outcome.added, wish) +
                              codes_sentence("The same as before", outcome.unchanged, wish) +
                              codes_sentence("Still missing", outcome.still_missing, wish);
   return result.empty() ? "Nothing to fill in.\n" : result;

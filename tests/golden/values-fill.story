@@ -65,3 +65,27 @@ landdrill values fill: found --to and --write; expected one of them
 === errors
 landdrill values fill: found --status "rumour"; expected published, practice, memory or invented
 === exit 2
+=== run printf 'code;title;dd\nth-9;"Thrust, split";0,85\nth-10;;1,1\n' > thrusts.csv; landdrill values fill ours thrusts.csv --write; echo "exit $?"; landdrill values fill ours thrusts.csv --family thrusts --write; tail -2 ours/parts.csv
+=== output
+exit 1
+New in the set (2): th-9, th-10
+Still missing (14): duet-1, duet-2, duet-3, duet-4, duet-5, mixed-duet-1,
+mixed-duet-2, mixed-duet-3, mixed-duet-4, team-1, team-2, team-3, team-4, team-5
+
+Written into ours.
+th-9,thrusts,"Thrust, split",0.85,typed in,memory
+th-10,thrusts,,1.1,typed in,memory
+=== errors
+thrusts.csv:2:1: error: found "th-9"; expected a code of parts.csv [unknown-name]
+  th-9;"Thrust, split";0,85
+  ^~~~
+thrusts.csv:3:1: error: found "th-10"; expected a code of parts.csv [unknown-name]
+  th-10;;1,1
+  ^~~~~
+landdrill: nothing is filled in; --family FAMILY puts codes that the set does not have in as new parts
+=== exit 0
+=== run landdrill values fill ours thrusts.csv --family thrust
+=== errors
+ours/families.csv: error: found no family "thrust" for the new codes; expected one of its codes [unknown-name]
+  hint: the nearest is thrusts
+=== exit 1

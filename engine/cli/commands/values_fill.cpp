@@ -14,6 +14,7 @@ namespace {
 FillWish wish_of(const Call& call) {
   FillWish wish;
   wish.overwrite = call.given.has("--overwrite");
+  wish.family = call.given.value("--family");
   wish.source = call.given.value("--source", wish.source);
   wish.status = *status_from(call.given.value("--status", word_of(wish.status)));
   return wish;
@@ -46,9 +47,9 @@ Result<std::string> keep(Call& call, Values& values, const ReadSet& set, const F
   return keep_in_folder(outcome, set.folder);
 }
 
-bool has_conflict(const Diagnostics& diagnostics) {
+bool has(Problem problem, const Diagnostics& diagnostics) {
   const auto& list = diagnostics.list();
-  return std::any_of(list.begin(), list.end(), [](auto& one) { return one.problem == Problem::has_value; });
+  return std::any_of(list.begin(), list.end(), [&](auto& one) { return one.problem == problem; });
 }
 
 }  // namespace
@@ -64,8 +65,12 @@ Exit values_fill(Call& call) {
   if (!list) return refuse(call, list.error());
   const Filled outcome = fill((*set)->files, {shown(list_name), *list}, wish_of(call));
   call.streams.say(to_string(outcome.diagnostics));
-  if (has_conflict(outcome.diagnostics))
+  if (has(Problem::has_value, outcome.diagnostics))
     call.streams.say("landdrill: nothing is filled in; --overwrite replaces the values that differ\n");
+  if (has(Problem::unknown_name, outcome.diagnostics) && !call.given.has("--family"))
+    call.streams.say(
+        "landdrill: nothing is filled in; --family FAMILY puts codes that the set does not have in as new "
+        "parts\n");
   if (!outcome.diagnostics.ok()) return Exit::errors;
   const auto kept = keep(call, values, **set, outcome);
   if (!kept) return refuse(call, kept.error());

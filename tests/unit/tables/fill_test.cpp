@@ -172,5 +172,55 @@ TEST(Fill, UnderstandsCodesThatAreNumbers) {
   EXPECT_NE(text_of(result.files, "parts.csv").find("225,spins,,3.1,"), std::string::npos);
 }
 
+// parts.csv after a list with codes that the set does not have.
+std::string with_new_codes(std::string_view list, const std::string& family = "thrusts") {
+  const Filled result = fill(with_gaps(), {"list.csv", list}, {.family = family});
+  if (!result.diagnostics.ok()) return to_string(result.diagnostics);
+  EXPECT_TRUE(load(result.files).set);
+  const std::string before = text_of(with_gaps(), "parts.csv"), after = text_of(result.files, "parts.csv");
+  return after.starts_with(before) ? after.substr(before.size()) : after;
+}
+
+TEST(Fill, TakesNewCodesIntoTheFamilyThatIsTold) {
+  EXPECT_EQ(with_new_codes("TH-2;0,9\nTH-3;1,25\n"),
+            "TH-2,thrusts,,0.9,typed in,memory\nTH-3,thrusts,,1.25,typed in,memory\n");
+  EXPECT_EQ(with_new_codes("code,title,dd\nTH-2,\"Thrust, split\",0.9\n"),
+            "TH-2,thrusts,\"Thrust, split\",0.9,typed in,memory\n");
+}
+
+TEST(Fill, TellsNewCodesFromThoseThatHadARow) {
+  const Filled result =
+      fill(with_gaps(), {"list.csv", "TH-2,0.9\nSP-360,0.8\nTH-1,0.7\n"}, {.family = "thrusts"});
+  EXPECT_EQ(result.added, std::vector<std::string>{"TH-2"});
+  EXPECT_EQ(result.filled, std::vector<std::string>{"SP-360"});
+  EXPECT_EQ(result.unchanged, std::vector<std::string>{"TH-1"});
+  EXPECT_EQ(result.still_missing, std::vector<std::string>{"SP-720"});
+}
+
+TEST(Fill, EndsALastLineThatHasNoEnding) {
+  const TableFiles set =
+      test::with(base_set(), "parts.csv", header + "TH-1,thrusts,Thrust,0.7,book,published");
+  const Filled result = fill(set, {"list.csv", "TH-2,0.9\n"}, {.family = "thrusts"});
+  EXPECT_EQ(text_of(result.files, "parts.csv"),
+            header + "TH-1,thrusts,Thrust,0.7,book,published\nTH-2,thrusts,,0.9,typed in,memory\n");
+}
+
+TEST(Fill, ANewCodeIsOneCodeHoweverItIsSpelt) {
+  EXPECT_EQ(with_new_codes("TH-2,0.9\nth-2,0.90\n"), "TH-2,thrusts,,0.9,typed in,memory\n");
+  EXPECT_EQ(
+      with_new_codes("TH-2,0.9\nth-2,1.0\n"),
+      "list.csv:2:6: error: found 1 for \"TH-2\"; expected one value, and line 1 gives 0.9 [two-values]\n"
+      "  th-2,1.0\n       ^~~\n");
+}
+
+TEST(Fill, RefusesWhatCannotBeANewCode) {
+  EXPECT_EQ(with_new_codes("TH-2,0.9\n\"TH \"\"3\"\"\",1\n")
+                .find("list.csv:2:1: error: found a code with a quotation mark, a tab or a line break in it"),
+            0u);
+  EXPECT_EQ(with_new_codes("TH-2,0.9\n", "thrust"),
+            "families.csv: error: found no family \"thrust\" for the new codes; expected one of its codes "
+            "[unknown-name]\n  hint: the nearest is thrusts\n");
+}
+
 }  // namespace
 }  // namespace landdrill
