@@ -22,6 +22,16 @@ int days_of_month(std::string_view date) {
 
 }  // namespace
 
+bool is_written_day(std::string_view text) {
+  constexpr std::string_view shape = "0000-00-00";
+  if (text.size() != shape.size()) return false;
+  for (std::size_t i = 0; i < shape.size(); ++i) {
+    const bool digit = text[i] >= '0' && text[i] <= '9';
+    if (shape[i] == '0' ? !digit : text[i] != shape[i]) return false;
+  }
+  return is_day_of_the_calendar(text);
+}
+
 bool is_day_of_the_calendar(std::string_view date) {
   const int day = number_in(date.substr(8, 2));
   return day >= 1 && day <= days_of_month(date);

@@ -1,5 +1,6 @@
-// Days of the calendar, for dates that are already shaped as 2026-04-14.
+// Days of the calendar.
 //
+//   is_written_day("9.5.2026")             // false
 //   is_day_of_the_calendar("2026-02-29")   // false
 //   day_hint("2026-13-09")                 // "the month stands before the day: 2026-09-13"
 #pragma once
@@ -9,6 +10,9 @@
 
 namespace landdrill {
 
+// Whether any text is a day that exists, written year-month-day.
+bool is_written_day(std::string_view text);
+// The same of a text that has the shape of 2026-04-14.
 bool is_day_of_the_calendar(std::string_view date);
 // What to do about a day that does not exist.
 std::string day_hint(std::string_view date);

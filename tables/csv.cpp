@@ -35,7 +35,7 @@ class Reader {
   }
 
   CsvRead read() {
-    complain_of_bytes();
+    if (auto complaint = no_csv_text(source_)) read_.diagnostics.add(std::move(*complaint));
     if (text_.starts_with(bom)) {
       read_.table.before = bom;
       at_ = bom.size();
@@ -50,20 +50,6 @@ class Reader {
   void complain(std::size_t offset, std::size_t size, Complaint complaint) {
     if (!read_.diagnostics.wants_more()) return read_.diagnostics.count_only(severity_of(complaint.problem));
     read_.diagnostics.add(diagnostic_at(source_, text_.substr(offset, size), std::move(complaint)));
-  }
-
-  void complain_of_bytes() {
-    if (text_.starts_with("PK\x03\x04") || text_.starts_with("\xFF\xFE") || text_.starts_with("\xFE\xFF")) {
-      return read_.diagnostics.add(diagnostic_about(
-          source_.name, {Problem::not_csv, text_.starts_with("PK") ? "a spreadsheet workbook" : "UTF-16 text",
-                         "CSV text in UTF-8", save_as}));
-    }
-    const char* last = text_.data() + text_.size();
-    const char* bad = characters::first_bad_byte(text_.data(), last);
-    if (bad == last) return;
-    const std::size_t at = static_cast<std::size_t>(bad - text_.data());
-    if (*bad == '\0') return complain(at, 1, {Problem::nul_byte, "a NUL byte", "CSV text", save_as});
-    complain(at, 1, {Problem::not_utf8, "a byte that is not UTF-8", "CSV text in UTF-8", save_as});
   }
 
   bool at_cell_end(std::size_t at) const {
@@ -217,6 +203,23 @@ std::string without_doubled_quotes(std::string_view inside) {
     if (inside[i] == '"') ++i;
   }
   return text;
+}
+
+std::optional<Diagnostic> no_csv_text(const Source& source) {
+  const std::string_view text = source.text;
+  if (text.starts_with("PK\x03\x04") || text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
+    return diagnostic_about(
+        source.name, {Problem::not_csv, text.starts_with("PK") ? "a spreadsheet workbook" : "UTF-16 text",
+                      "CSV text in UTF-8", save_as});
+  }
+  const char* last = text.data() + text.size();
+  const char* bad = characters::first_bad_byte(text.data(), last);
+  if (bad == last) return std::nullopt;
+  const std::string_view piece = text.substr(static_cast<std::size_t>(bad - text.data()), 1);
+  if (*bad == '\0')
+    return diagnostic_at(source, piece, {Problem::nul_byte, "a NUL byte", "CSV text", save_as});
+  return diagnostic_at(source, piece,
+                       {Problem::not_utf8, "a byte that is not UTF-8", "CSV text in UTF-8", save_as});
 }
 
 CsvRead read_csv(const Source& source) {

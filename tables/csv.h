@@ -49,6 +49,9 @@ struct CsvRead {
 CsvRead read_csv(const Source& source);
 std::string write_csv(const CsvTable& table);
 
+// Why the bytes are no CSV text in UTF-8 at all, if they are none: a workbook, UTF-16, a NUL byte.
+std::optional<Diagnostic> no_csv_text(const Source& source);
+
 // Comma, semicolon or tab: what stands between the cells of a first line, or of a text, up to its first line
 // ending.
 char separator_of(std::string_view text);

@@ -19,16 +19,6 @@ std::string option(const Call& call, std::string_view name) {
   return has_option(call, name) ? std::string(call.given.value(name)) : std::string();
 }
 
-bool is_date(const std::string& text) {
-  constexpr std::string_view shape = "0000-00-00";
-  if (text.size() != shape.size()) return false;
-  for (std::size_t i = 0; i < shape.size(); ++i) {
-    const bool digit = text[i] >= '0' && text[i] <= '9';
-    if (digit != (shape[i] == '0')) return false;
-  }
-  return is_day_of_the_calendar(text);
-}
-
 }  // namespace
 
 Result<Season> open_book(const Call& call, Season::Mode mode) {
@@ -44,7 +34,7 @@ WishRead book_wish(const Call& call) {
   read.wish.until = option(call, "--until");
   read.wish.all_versions = has_option(call, "--all") && call.given.has("--all");
   for (const std::string* date : {&read.wish.from, &read.wish.until}) {
-    if (!date->empty() && !is_date(*date))
+    if (!date->empty() && !is_written_day(*date))
       read.mistake = fmt::format(
           "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", *date);
   }

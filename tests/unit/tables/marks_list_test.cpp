@@ -57,6 +57,20 @@ TEST(MarksList, SaysWhichColumnIsNotThere) {
             "  hint: a list starts with a heading such as date,meet,routine,element,judge,mark\n");
 }
 
+TEST(MarksList, SaysThatAShortDateIsNone) {
+  EXPECT_EQ(
+      read(heading + "2026,A,R,1,1,7\n"),
+      "marks.csv:2:1: error: found \"2026\"; expected a day of the calendar written year-month-day, such as "
+      "2026-05-09 [bad-date]\n  2026,A,R,1,1,7\n  ^~~~\n");
+}
+
+TEST(MarksList, SaysThatAWorkbookOrAnotherEncodingIsNoList) {
+  EXPECT_EQ(read("PK\x03\x04 whatever").substr(0, 62),
+            "marks.csv: error: found a spreadsheet workbook; expected CSV t");
+  EXPECT_NE(read(heading + "2026-05-09,A,K\xFCr,1,1,7\n").find("a byte that is not UTF-8"),
+            std::string::npos);
+}
+
 TEST(MarksList, SaysRowAndColumnOfWhatIsWrong) {
   EXPECT_EQ(
       read(heading +
@@ -71,7 +85,8 @@ TEST(MarksList, SaysRowAndColumnOfWhatIsWrong) {
       "  2026-05-09,A,R,1,first,7\n                   ^~~~~\n"
       "marks.csv:4:20: error: found \"seven\"; expected a mark such as 7.25, or - [bad-number]\n"
       "  2026-05-09,A,R,1,1,seven\n                     ^~~~~\n"
-      "marks.csv:6:20: error: found a second mark of judge 1 for element 1; expected one; the first is on line 5 "
+      "marks.csv:6:20: error: found a second mark of judge 1 for element 1; expected one; the first is on "
+      "line 5 "
       "[repeated]\n  2026-05-09,A,R,1,1,8\n                     ^\n"
       "marks.csv:7:22: error: found 7 cells; expected 6, as the heading has [cell-count]\n"
       "  2026-05-09,A,R,2,1,7,25\n                       ^~\n"

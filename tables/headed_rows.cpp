@@ -1,0 +1,114 @@
+#include "tables/headed_rows.h"
+
+#include <algorithm>
+#include <array>
+
+#include "tables/csv.h"
+#include "tables/read_table.h"
+
+namespace landdrill {
+
+HeadedRows::HeadedRows(const Source& list, const ListShape& shape, Diagnostics& diagnostics)
+    : list_(list),
+      shape_(shape),
+      diagnostics_(diagnostics),
+      rows_(list),
+      place_(shape.columns.size(), nowhere) {}
+
+bool HeadedRows::read_headings() {
+  if (auto complaint = no_csv_text(list_)) {
+    diagnostics_.add(std::move(*complaint));
+    return false;
+  }
+  if (!rows_.next()) {
+    diagnostics_.add(diagnostic_about(
+        list_.name, {Problem::missing_column, "an empty list", "a heading and " + std::string(shape_.row),
+                     std::string(shape_.heading_hint)}));
+    return false;
+  }
+  columns_ = rows_.cells();
+  for (std::size_t i = 0; i < columns_; ++i) read_heading(i);
+  for (std::size_t field = 0; field < place_.size(); ++field)
+    if (shape_.columns[field].needed && !has(field)) miss(shape_.columns[field]);
+  return diagnostics_.ok();
+}
+
+void HeadedRows::read_heading(std::size_t column) {
+  const std::string name = normal_name(rows_.cell(column));
+  for (std::size_t field = 0; field < place_.size(); ++field) {
+    const auto& words = shape_.columns[field].words;
+    if (std::find(words.begin(), words.end(), name) == words.end()) continue;
+    if (!has(field)) {
+      place_[field] = column;
+    } else {
+      complain_at(rows_.piece(column),
+                  {Problem::repeated_column,
+                   "a second column for the " + std::string(shape_.columns[field].name), "one"});
+    }
+    return;
+  }
+}
+
+void HeadedRows::miss(const ListColumn& column) {
+  complain_at(rows_.piece(0),
+              {Problem::missing_column, "no column for the " + std::string(column.name),
+               "one that is called " + std::string(column.name), std::string(shape_.heading_hint)});
+}
+
+bool HeadedRows::next() {
+  while (rows_.next())
+    if (complete()) return true;
+  return false;
+}
+
+bool HeadedRows::complete() {
+  if (!rows_.broken().empty()) {
+    complain_at(rows_.broken(), {Problem::unclosed_quote, "a quotation mark that does not close its cell",
+                                 "a closing one before the next cell"});
+    return false;
+  }
+  if (rows_.cells() > columns_) {
+    complain_at(
+        rows_.piece(columns_),
+        {Problem::cell_count, std::to_string(rows_.cells()) + " cells",
+         std::to_string(columns_) + ", as the heading has",
+         rows_.separator() == ',' ? "a decimal comma splits a cell: write 7.25, or put it in quotation marks"
+                                  : ""});
+    return false;
+  }
+  for (std::size_t field = 0; field < place_.size(); ++field) {
+    const ListColumn& column = shape_.columns[field];
+    if (!column.needed || column.may_be_empty || !text(field).empty()) continue;
+    complain(field,
+             {Problem::missing_cell, "an empty cell", "the " + std::string(column.name) + " in every row"});
+    return false;
+  }
+  return true;
+}
+
+void HeadedRows::complain_at(std::string_view piece, Complaint complaint) {
+  if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
+  diagnostics_.add(diagnostic_at(list_, piece, std::move(complaint)));
+}
+
+void HeadedRows::complain_of_date(std::size_t field) {
+  complain(field, {Problem::bad_date, "\"" + std::string(text(field)) + "\"",
+                   "a day of the calendar written year-month-day, such as 2026-05-09"});
+}
+
+void HeadedRows::complain_of_mark(std::size_t field) {
+  complain(field, {Problem::bad_number, "\"" + std::string(text(field)) + "\"", "a mark such as 7.25, or -"});
+}
+
+bool is_no_mark(std::string_view text) {
+  return text.empty() || text == "-" || text == "–" || text == "—";
+}
+
+bool says_yes(std::string_view text) {
+  if (text.empty()) return false;
+  constexpr std::array<std::string_view, 8> yes = {"yes", "y", "1", "x", "base", "ja", "oui", "si"};
+  const std::string word = normal_name(text);
+  return std::find(yes.begin(), yes.end(), word) != yes.end();
+}
+
+}  // namespace landdrill
