@@ -45,6 +45,23 @@ Answer complaint(std::string_view typed, const PanelRule& rule) {
   return answer;
 }
 
+bool is_of(const PracticeTask& task, const Weakness& weak) {
+  if (!weak.kind.empty()) return weak.kind == task.kind;
+  return (!weak.from || task.kept >= *weak.from) && (!weak.below || task.kept < *weak.below);
+}
+
+// How much the task is wanted: by the mean of what is known of its kind and its level.
+double weight_of(const PracticeTask& task, std::span<const Weakness> known) {
+  double sum = 0;
+  int count = 0;
+  for (const Weakness& weak : known) {
+    if (!is_of(task, weak)) continue;
+    sum += weak.difference;
+    ++count;
+  }
+  return count == 0 ? 1 : least_weight + sum / count;
+}
+
 // SplitMix64 (Steele, Lea & Flood 2014): the same numbers on every machine.
 class Dice {
  public:
@@ -104,18 +121,24 @@ Answer read_answer(std::string_view typed, const PracticeTask& task) {
   return answer;
 }
 
+std::vector<Weakness> weaknesses(const PracticeReport& so_far) {
+  std::vector<Weakness> known;
+  for (const PracticeReport::Where& where : so_far.where) {
+    if (where.by == PracticeReport::Where::By::kind) known.push_back({where.name, {}, {}, where.difference});
+    if (where.by == PracticeReport::Where::By::level)
+      known.push_back({"", where.from, where.below, where.difference});
+  }
+  return known;
+}
+
 // Weighted sampling without replacement by keys u^(1/w) (Efraimidis & Spirakis 2006), then in the order of
 // the tasks.
 std::vector<std::size_t> draw_tasks(std::span<const PracticeTask> tasks, std::span<const Weakness> known,
                                     std::size_t how_many, std::uint64_t seed) {
   Dice dice(seed);
   std::vector<std::pair<double, std::size_t>> keys;
-  for (std::size_t i = 0; i < tasks.size(); ++i) {
-    const auto weak = std::find_if(known.begin(), known.end(),
-                                   [&](const Weakness& one) { return one.kind == tasks[i].kind; });
-    const double weight = weak == known.end() ? 1 : least_weight + weak->difference;
-    keys.emplace_back(std::log(std::max(dice.roll(), 1e-300)) / weight, i);
-  }
+  for (std::size_t i = 0; i < tasks.size(); ++i)
+    keys.emplace_back(std::log(std::max(dice.roll(), 1e-300)) / weight_of(tasks[i], known), i);
   std::sort(keys.rbegin(), keys.rend());
   std::vector<std::size_t> drawn;
   for (std::size_t i = 0; i < std::min(how_many, keys.size()); ++i) drawn.push_back(keys[i].second);

@@ -68,6 +68,7 @@ struct PracticeReport {
     std::string name;  // "lift", "below 6.5", "first third"
     std::size_t tasks = 0;
     double bias = 0, difference = 0;
+    std::optional<double> from = {}, below = {};  // of a level: the kept means that belong to it
   };
   std::vector<Where> where;            // in each sort furthest off first
   std::vector<std::string> sentences;  // plain, the most important first
@@ -75,12 +76,18 @@ struct PracticeReport {
 };
 PracticeReport practice_report(std::span<const PracticeTask> tasks, std::span<const Practised> done);
 
-// Which tasks to draw for a session of `how_many`: those where she was further off before come up more often,
-// each at most once. Without anything known all are alike. The same `seed` draws the same tasks.
+// What she was off on so far: a kind, or a level of the kept mean.
 struct Weakness {
-  std::string kind;
-  double difference = 0;  // mean absolute difference so far, in marks
+  std::string kind;                   // empty: a level,
+  std::optional<double> from, below;  // of kept means from this, and below that
+  double difference = 0;              // mean absolute difference so far, in marks
 };
+// Of a report over all that she marked so far.
+std::vector<Weakness> weaknesses(const PracticeReport& so_far);
+
+// Which tasks to draw for a session of `how_many`: those where she was further off before, by their kind and
+// their level, come up more often, each at most once. Without anything known all are alike. The same `seed`
+// draws the same tasks.
 std::vector<std::size_t> draw_tasks(std::span<const PracticeTask> tasks, std::span<const Weakness> known,
                                     std::size_t how_many, std::uint64_t seed);
 

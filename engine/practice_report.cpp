@@ -99,39 +99,52 @@ void compare_judges(const std::vector<Marked>& marked, PracticeReport& report) {
 
 using Where = PracticeReport::Where;
 
-void add_groups(Where::By by, const std::map<std::string, std::vector<Marked>>& groups,
-                PracticeReport& report) {
+// Those tasks of which the same is said.
+struct Group {
+  std::string name;
+  std::vector<Marked> marked;
+  std::optional<double> from = {}, below = {};
+};
+
+void add_groups(Where::By by, const std::vector<Group>& groups, PracticeReport& report) {
   std::vector<Where> found;
-  for (const auto& [name, marked] : groups)
-    found.push_back({by, name, marked.size(), bias_of(marked), difference_of(marked)});
+  for (const Group& group : groups)
+    found.push_back({by, group.name, group.marked.size(), bias_of(group.marked), difference_of(group.marked),
+                     group.from, group.below});
   std::stable_sort(found.begin(), found.end(),
                    [](const Where& a, const Where& b) { return a.difference > b.difference; });
   report.where.insert(report.where.end(), found.begin(), found.end());
 }
 
+std::vector<Group> by_kind(const std::vector<Marked>& marked) {
+  std::map<std::string, std::vector<Marked>> kinds;
+  for (const Marked& one : marked) kinds[one.task->kind].push_back(one);
+  std::vector<Group> groups;
+  for (auto& [kind, its_marks] : kinds) groups.push_back({kind, std::move(its_marks)});
+  return groups;
+}
+
 // Thirds of the tasks by the panel's mark.
-std::map<std::string, std::vector<Marked>> by_level(std::vector<Marked> marked) {
+std::vector<Group> by_level(std::vector<Marked> marked) {
   std::stable_sort(marked.begin(), marked.end(),
                    [](const Marked& a, const Marked& b) { return a.task->kept < b.task->kept; });
   const std::size_t third = marked.size() / 3;
-  const std::string low = two_places(marked[third].task->kept),
-                    high = two_places(marked[marked.size() - third].task->kept);
-  return {{"below " + low, part_of(marked, 0, third)},
-          {low + " to " + high, part_of(marked, third, marked.size() - third)},
-          {high + " and above", part_of(marked, marked.size() - third, marked.size())}};
+  const double low = marked[third].task->kept, high = marked[marked.size() - third].task->kept;
+  return {
+      {two_places(low) + " to " + two_places(high), part_of(marked, third, marked.size() - third), low, high},
+      {two_places(high) + " and above", part_of(marked, marked.size() - third, marked.size()), high, {}},
+      {"below " + two_places(low), part_of(marked, 0, third), {}, low}};
 }
 
-std::map<std::string, std::vector<Marked>> by_time(const std::vector<Marked>& marked) {
+std::vector<Group> by_time(const std::vector<Marked>& marked) {
   const std::size_t third = marked.size() / 3;
   return {{"first third", part_of(marked, 0, third)},
-          {"middle", part_of(marked, third, marked.size() - third)},
-          {"last third", part_of(marked, marked.size() - third, marked.size())}};
+          {"last third", part_of(marked, marked.size() - third, marked.size())},
+          {"middle", part_of(marked, third, marked.size() - third)}};
 }
 
 void find_where(const std::vector<Marked>& marked, PracticeReport& report) {
-  std::map<std::string, std::vector<Marked>> kinds;
-  for (const Marked& one : marked) kinds[one.task->kind].push_back(one);
-  add_groups(Where::By::kind, kinds, report);
+  add_groups(Where::By::kind, by_kind(marked), report);
   if (marked.size() < 3 * least_in_a_group) return;
   add_groups(Where::By::level, by_level(marked), report);
   add_groups(Where::By::time, by_time(marked), report);

@@ -1,5 +1,7 @@
 #include "engine/cli/book_blocks.h"
 
+#include <algorithm>
+
 #include "grammar/parse.h"
 #include "grammar/print.h"
 
@@ -14,13 +16,36 @@ bool starts_block(const ast::Statement& statement) {
          std::holds_alternative<ast::RoutineLine>(statement);
 }
 
-// Where the block ends that starts at `from`: before the next one and the comments above it.
+bool is_empty(const ast::Line& line) {
+  return std::holds_alternative<ast::EmptyLine>(line.statement) && line.comment.empty();
+}
+
+bool is_comment(const ast::Line& line) {
+  return std::holds_alternative<ast::EmptyLine>(line.statement) && !line.comment.empty();
+}
+
+// Where the block ends that starts at `from`: before the next one and the comments above it. Comments right
+// below its last line, with an empty line after them, are its own.
 std::size_t end_of_block(const Lines& lines, std::size_t from) {
   std::size_t next = from + 1;
   while (next < lines.size() && !starts_block(lines[next].statement)) ++next;
   if (next == lines.size()) return next;
-  while (next > from + 1 && std::holds_alternative<ast::EmptyLine>(lines[next - 1].statement)) --next;
-  return next;
+  std::size_t end = next;
+  while (end > from + 1 && std::holds_alternative<ast::EmptyLine>(lines[end - 1].statement)) --end;
+  std::size_t below = end;
+  while (below < next && is_comment(lines[below])) ++below;
+  return below < next ? below : end;
+}
+
+// Without empty lines above it and below, and between its last line and the comments below that: so the text
+// is the same whatever stands before and after it in a sheet.
+Lines alone(Lines lines) {
+  const auto last_statement = std::find_if(lines.rbegin(), lines.rend(), [](const ast::Line& line) {
+    return !std::holds_alternative<ast::EmptyLine>(line.statement);
+  });
+  lines.erase(std::remove_if(last_statement.base(), lines.end(), is_empty), lines.end());
+  lines.erase(lines.begin(), std::find_if_not(lines.begin(), lines.end(), is_empty));
+  return lines;
 }
 
 std::string_view title_of(const std::optional<ast::Name>& title) {
@@ -54,8 +79,8 @@ void add_blocks(const Source& piece, const Block& named, std::vector<Block>& blo
     const std::size_t end = end_of_block(lines, head);
     Block block = named;
     name_block(lines[head].statement, block);
-    block.text = print(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
-                             lines.begin() + static_cast<std::ptrdiff_t>(end)));
+    block.text = print(alone(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
+                                   lines.begin() + static_cast<std::ptrdiff_t>(end))));
     blocks.push_back(std::move(block));
     start = end;
     head = end;

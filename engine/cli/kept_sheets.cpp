@@ -1,20 +1,10 @@
 #include "engine/cli/kept_sheets.h"
 
-#include <algorithm>
-#include <set>
-
 namespace landdrill::cli {
 namespace {
 
 bool is_routine(const KeptBlock& block) {
   return block.what == Block::What::routine;
-}
-
-// The versions of routines to which anything that was found belongs.
-std::set<std::int64_t> versions_of(const std::vector<KeptBlock>& found) {
-  std::set<std::int64_t> versions;
-  for (const KeptBlock& block : found) versions.insert(is_routine(block) ? block.id : block.of_routine);
-  return versions;
 }
 
 }  // namespace
@@ -54,10 +44,15 @@ Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const Ke
   return understood(routine, *text + *alone);
 }
 
-Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish) {
+Result<Versions> versions_of(const Book& book, const BookWish& wish) {
   const auto found = book.find(wish);
   if (!found) return tl::unexpected(found.error());
-  const std::set<std::int64_t> wanted = versions_of(*found);
+  Versions versions;
+  for (const KeptBlock& block : *found) versions.insert(is_routine(block) ? block.id : block.of_routine);
+  return versions;
+}
+
+Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions) {
   BookWish every;
   every.what = Block::What::routine;
   every.all_versions = true;
@@ -65,7 +60,7 @@ Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish)
   if (!routines) return tl::unexpected(routines.error());
   std::vector<KeptText> texts;
   for (const KeptBlock& routine : *routines) {
-    if (wanted.count(routine.id) == 0) continue;
+    if (versions.count(routine.id) == 0) continue;
     auto text = book.sheet(routine.id);
     if (!text) return tl::unexpected(text.error());
     texts.push_back({routine, std::move(*text)});
@@ -73,8 +68,8 @@ Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish)
   return texts;
 }
 
-Result<std::vector<const KeptSheet*>> KeptSheets::read(const BookWish& wish) {
-  auto texts = kept_texts(book_, wish);
+Result<std::vector<const KeptSheet*>> KeptSheets::read(const Versions& versions) {
+  auto texts = kept_texts(book_, versions);
   if (!texts) return tl::unexpected(texts.error());
   std::vector<const KeptSheet*> sheets;
   for (KeptText& one : *texts) {

@@ -1,11 +1,12 @@
 // Sheets read back from the season book, each with the edition of the value set it was swum under.
 //
 //   KeptSheets kept(book);
-//   auto sheets = kept.read({"harbour"});     // (*sheets)[0]->sheet.routine()->panels
+//   auto sheets = kept.read(*versions_of(book, {"harbour"}));     // (*sheets)[0]->sheet.routine()->panels
 #pragma once
 
 #include <map>
 #include <memory>
+#include <set>
 
 #include "engine/cli/read_sheet.h"
 #include "tables/store/book.h"
@@ -24,14 +25,18 @@ struct KeptText {
   KeptBlock routine;
   std::string text;
 };
-// Of the routines that the wish finds, or whose runs and panels it finds, in the order of the book.
-Result<std::vector<KeptText>> kept_texts(const Book& book, const BookWish& wish);
+// Versions of routines, by KeptBlock::id.
+using Versions = std::set<std::int64_t>;
+// Those that the wish finds, or whose runs and panels it finds.
+Result<Versions> versions_of(const Book& book, const BookWish& wish);
+// In the order of the book.
+Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions);
 
 class KeptSheets {
  public:
   explicit KeptSheets(const Book& book) : book_(book) {}
   // Those of kept_texts. They live as long as this.
-  Result<std::vector<const KeptSheet*>> read(const BookWish& wish);
+  Result<std::vector<const KeptSheet*>> read(const Versions& versions);
   // The routine that was swum, with this version of a panel (or a run) of it alone.
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
   // `text` as a sheet of this version of the routine, with its edition.

@@ -75,17 +75,23 @@ std::string_view place_of(const Diagnostic& one, const Written& written, std::si
 
 class Importing {
  public:
-  Importing(const Source& list, const std::vector<const KeptSheet*>& routines, Imported& out)
-      : list_(list), routines_(routines), out_(out) {}
+  Importing(const Source& list, ListHomes& homes, Imported& out)
+      : list_(list), homes_(homes), routines_(homes.latest()), out_(out) {}
 
-  void import(const std::vector<ListedPanel>& panels) {
-    std::vector<std::vector<const ListedPanel*>> of_routine(routines_.size());
+  Result<void> import(const std::vector<ListedPanel>& panels) {
+    std::vector<std::pair<const KeptSheet*, std::vector<const ListedPanel*>>> of_version;
+    std::map<const KeptSheet*, std::size_t> places;
     for (const ListedPanel& panel : panels) {
-      if (const auto routine = routine_of(panel)) of_routine[*routine].push_back(&panel);
+      const auto routine = routine_of(panel);
+      if (!routine) continue;
+      const auto home = homes_.of(panel, *routines_[*routine]);
+      if (!home) return tl::unexpected(home.error());
+      const auto [place, is_new] = places.try_emplace(*home, of_version.size());
+      if (is_new) of_version.push_back({*home, {}});
+      of_version[place->second].second.push_back(&panel);
     }
-    for (std::size_t i = 0; i < routines_.size(); ++i) {
-      if (!of_routine[i].empty()) import_of(*routines_[i], of_routine[i]);
-    }
+    for (const auto& [version, its_panels] : of_version) import_of(*version, its_panels);
+    return {};
   }
 
  private:
@@ -172,16 +178,46 @@ class Importing {
   }
 
   const Source& list_;
+  ListHomes& homes_;
   const std::vector<const KeptSheet*>& routines_;
   Imported& out_;
 };
 
 }  // namespace
 
-Imported panels_from(const std::vector<ListedPanel>& panels, const Source& list,
-                     const std::vector<const KeptSheet*>& routines) {
+Result<void> ListHomes::read() {
+  BookWish wish;
+  wish.what = Block::What::routine;
+  const auto newest = versions_of(book_, wish);
+  if (!newest) return tl::unexpected(newest.error());
+  auto sheets = sheets_.read(*newest);
+  if (!sheets) return tl::unexpected(sheets.error());
+  latest_ = std::move(*sheets);
+  wish.what = Block::What::panel;
+  const auto panels = book_.find(wish);
+  if (!panels) return tl::unexpected(panels.error());
+  for (const KeptBlock& one : *panels)
+    if (newest->count(one.of_routine) == 0)
+      older_[{one.routine, one.event, one.date, one.title}] = one.of_routine;
+  return {};
+}
+
+Result<const KeptSheet*> ListHomes::of(const ListedPanel& panel, const KeptSheet& latest) {
+  const auto older = older_.find({latest.routine.routine, latest.routine.event, panel.date, panel.meet});
+  if (older == older_.end()) return &latest;
+  const KeptSheet*& version = versions_[older->second];
+  if (version == nullptr) {
+    const auto sheets = sheets_.read(Versions{older->second});
+    if (!sheets) return tl::unexpected(sheets.error());
+    version = sheets->front();
+  }
+  return version;
+}
+
+Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes) {
   Imported made;
-  Importing(list, routines, made).import(panels);
+  if (const auto done = Importing(list, homes, made).import(panels); !done)
+    return tl::unexpected(done.error());
   made.diagnostics.sort();
   return made;
 }

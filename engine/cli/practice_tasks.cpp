@@ -15,6 +15,7 @@ Result<void> BookTasks::know_blocks() {
 }
 
 Result<const std::vector<PracticeTask>*> BookTasks::of_panel(std::int64_t panel) {
+  if (const auto known = know_blocks(); !known) return tl::unexpected(known.error());
   if (const auto known = panels_.find(panel); known != panels_.end()) return &known->second;
   std::vector<PracticeTask>& tasks = panels_[panel];
   const auto block = blocks_.find(panel);
@@ -27,7 +28,6 @@ Result<const std::vector<PracticeTask>*> BookTasks::of_panel(std::int64_t panel)
 }
 
 Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
-  if (const auto known = know_blocks(); !known) return tl::unexpected(known.error());
   wish.what = Block::What::panel;
   const auto found = book_.find(wish);
   if (!found) return tl::unexpected(found.error());
@@ -41,7 +41,6 @@ Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
 }
 
 Result<std::vector<PracticeTask>> BookTasks::of(const PracticeSession& session) {
-  if (const auto known = know_blocks(); !known) return tl::unexpected(known.error());
   std::vector<PracticeTask> tasks;
   for (const PracticeLine& line : session.lines) {
     const auto of_this = of_panel(line.block);

@@ -20,8 +20,10 @@ class BookTasks {
   // Empty where a panel can no longer be read: its task has no rule.
   Result<std::vector<PracticeTask>> of(const PracticeSession& session);
 
- private:
+  // The lines of one panel, none when it cannot be scored; they live as long as this.
   Result<const std::vector<PracticeTask>*> of_panel(std::int64_t panel);
+
+ private:
   Result<void> know_blocks();
 
   const Book& book_;

@@ -36,12 +36,13 @@ int refusal_of(const std::string& file) {
   return access(file.c_str(), R_OK) == 0 ? 0 : errno;
 }
 
-enum class LineKind { empty, routine, other };
+enum class LineKind { empty, comment, routine, other };
 
 LineKind kind_of(const char* first, const char* last) {
   if (last - first >= 3 && std::memcmp(first, "\xEF\xBB\xBF", 3) == 0) first += 3;
   first = characters::skip_blanks(first, last);
-  if (first == last || *first == '#') return LineKind::empty;
+  if (first == last) return LineKind::empty;
+  if (*first == '#') return LineKind::comment;
   if (*first != 'r' && *first != 'R') return LineKind::other;
   const char* end = characters::code_end(first, last);
   const std::string_view word(first, static_cast<std::size_t>(end - first));
@@ -137,8 +138,9 @@ struct SheetStream::File {
     return piece;
   }
 
-  // Up to the next `routine` line and the comments above it, or to the end. A first `routine` line is not the
-  // next one unless `routine_seen`.
+  // Up to the next `routine` line and the comments above it, or to the end; comments right below the last
+  // line, with an empty line after them, belong to that. A first `routine` line is not the next one unless
+  // `routine_seen`.
   struct Cut {
     Source piece;
     bool at_routine = false;
@@ -147,6 +149,7 @@ struct SheetStream::File {
   Cut cut(bool& routine_seen) {
     std::size_t at = 0, lines = 0;                 // the line that is looked at
     std::size_t comments_at = 0, lines_there = 0;  // where the comments just above it start
+    bool right_below = false;                      // no empty line since the last that says something
     for (;;) {
       const std::size_t next = line_end(at);
       if (next > longest_sheet) return {{}, false, true};
@@ -155,12 +158,14 @@ struct SheetStream::File {
       const LineKind kind = kind_of(text + at, text + without_ending(text, at, next));
       if (kind == LineKind::routine && std::exchange(routine_seen, true))
         return {hand_out(comments_at, lines_there), true};
+      const bool says_something = kind == LineKind::other || kind == LineKind::routine;
+      if (says_something || (kind == LineKind::empty && right_below)) {
+        comments_at = says_something ? next : at;
+        lines_there = says_something ? lines + 1 : lines;
+        right_below = says_something;
+      }
       at = next;
       ++lines;
-      if (kind != LineKind::empty) {
-        comments_at = at;
-        lines_there = lines;
-      }
     }
   }
 

@@ -83,6 +83,19 @@ Command book_progress_row() {
           book_progress};
 }
 
+Command book_editions_row() {
+  return {"book editions",
+          "which editions of value sets the season book keeps",
+          "Lists every edition that something was swum under: when it came and with which routine, and how "
+          "many routines, versions of them, runs and panels rest on it. With WORDS: those that have all of "
+          "them in their name, or under which a routine or a meet with these words was swum.",
+          {book, words},
+          {&event_option, &from_option, &until_option, &format_option},
+          {{"landdrill book editions club.season", "all of them"},
+           {"landdrill book editions club.season tarn open", "under which edition one meet was swum"}},
+          book_editions};
+}
+
 }  // namespace
 
 std::vector<Command> book_commands() {
@@ -93,7 +106,8 @@ std::vector<Command> book_commands() {
        "was "
        "priced from. The same again changes nothing; another text for the same routine, run or panel becomes "
        "a new "
-       "version, and the old one stays.\n\n"
+       "version, and the old one stays. A panel belongs to the version of the routine that stood beside it "
+       "when it was first added in these words: the routine may change later.\n\n"
        "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
        "aspect such "
        "as choreography), judge, mark. Its routines must be in the book already. Everything is added, or, "
@@ -115,13 +129,18 @@ std::vector<Command> book_commands() {
         {"landdrill book list club.season harbour --all", "every version of one routine"},
         {"landdrill book list club.season --from 2026-05-01 --event duet-free", "what was swum since May"}},
        book_list},
+      book_editions_row(),
       {"book export",
        "routines of the season book as sheets",
        "Prints the routines that are found, each with its runs and panels, as a sheet that every other "
-       "command reads.",
+       "command reads. What was swum of different versions of a routine comes with its version.\n\n"
+       "With --all: every version, in its order, with all that runs and panels were ever called. Added to "
+       "the same book it changes nothing; added to an empty one it makes the same book, but for the "
+       "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them too.",
        {book, words},
        {&event_option, &from_option, &until_option, &all_option},
-       {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"}},
+       {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
+        {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
        book_export},
       {"book score",
        "every panel of the season book, scored again as it was then",
@@ -157,7 +176,9 @@ std::vector<Command> book_commands() {
        book_restore},
       {"book check",
        "damage in a season file, and what to do about it",
-       "Reads every page of the season file and says whether it is sound.",
+       "Reads every page and every text of the season file and says whether it is sound: the file's "
+       "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
+       "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
        {book},
        {},
        {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},

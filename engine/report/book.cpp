@@ -1,27 +1,15 @@
 #include "engine/report/book.h"
 
+#include <algorithm>
 #include <span>
 
-#include "engine/report/csv.h"
-#include "engine/report/grid.h"
-#include "engine/report/json_text.h"
+#include "engine/report/field_list.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
 namespace {
 
-namespace json = boost::json;
 using Align = GridColumn::Align;
-
-// A column of a list: its name in CSV and JSON, its heading, and its text in a row. Titles give way on a
-// narrow page; what few people ask for is not on the page at all.
-enum class Shown { whole, wrapped, amount, never };
-template <class Row>
-struct Field {
-  std::string_view name, heading;
-  std::string Row::*text;
-  Shown shown = Shown::whole;
-};
 
 constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::routine, Shown::wrapped},
                                            {"event", "event", &BookLine::event},
@@ -29,6 +17,7 @@ constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::rou
                                            {"date", "date", &BookLine::date},
                                            {"title", "title", &BookLine::title, Shown::wrapped},
                                            {"version", "version", &BookLine::version},
+                                           {"of_version", "of routine", &BookLine::of_version},
                                            {"set", "value set", &BookLine::set, Shown::never},
                                            {"kept_at", "kept", &BookLine::kept_at, Shown::never},
                                            {"did", "", &BookLine::did}};
@@ -46,68 +35,39 @@ constexpr Field<BookScore> score_fields[] = {
     {"announced", "announced", &BookScore::announced, Shown::amount},
     {"note", "", &BookScore::note, Shown::wrapped}};
 
-template <class Row, std::size_t count>
-std::string as_csv(const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
-  std::vector<std::string_view> cells;
-  for (const Field<Row>& field : fields) cells.push_back(field.name);
-  std::string text = csv_row(cells);
-  for (const Row& row : rows) {
-    cells.clear();
-    for (const Field<Row>& field : fields) cells.push_back(row.*field.text);
-    text += csv_row(cells);
-  }
-  return text;
-}
+constexpr Field<BookEdition> edition_fields[] = {
+    {"number", "no.", &BookEdition::number, Shown::amount},
+    {"set", "value set", &BookEdition::set},
+    {"title", "title", &BookEdition::title, Shown::never},
+    {"edition", "edition", &BookEdition::edition},
+    {"kept_at", "kept", &BookEdition::kept_at, Shown::never},
+    {"", "kept", &BookEdition::kept_on, Shown::page},
+    {"first_for", "first for", &BookEdition::first_for, Shown::wrapped},
+    {"routines", "routines", &BookEdition::routines, Shown::amount},
+    {"versions", "versions", &BookEdition::versions, Shown::amount},
+    {"runs", "runs", &BookEdition::runs, Shown::amount},
+    {"panels", "panels", &BookEdition::panels, Shown::amount}};
 
-template <class Row, std::size_t count>
-std::string as_json(std::string_view name, const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
-  json::array list;
-  for (const Row& row : rows) {
-    json::object one;
-    for (const Field<Row>& field : fields) one[field.name] = text_or_null(row.*field.text);
-    list.push_back(std::move(one));
-  }
-  json::object all;
-  all[name] = std::move(list);
-  return json_text(all, JsonLayout::indented);
-}
-
-// Columns in which nothing stands are left out, and those that only other programs need.
-template <class Row, std::size_t count>
-std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[count], const TextWish& wish) {
-  std::vector<const Field<Row>*> shown;
-  std::vector<GridColumn> columns;
-  for (const Field<Row>& field : fields) {
-    bool empty = true;
-    for (const Row& row : rows) empty = empty && (row.*field.text).empty();
-    if (empty || field.shown == Shown::never) continue;
-    shown.push_back(&field);
-    columns.push_back({std::string(field.heading),
-                       field.shown == Shown::amount ? Align::amount : Align::words,
-                       field.shown == Shown::wrapped});
-  }
+// The rows of one routine under its name. Where there are several versions of it, it is said to which of them
+// a run or a panel belongs, and the value set only if there are several.
+std::string routine_text(std::span<const BookLine> lines, const TextWish& wish) {
+  const bool versions =
+      std::any_of(lines.begin(), lines.end(), [](const BookLine& line) { return line.of_version > "1"; });
+  const bool sets = !versions || std::any_of(lines.begin(), lines.end(), [&](const BookLine& line) {
+    return line.set != lines.front().set;
+  });
+  std::vector<GridColumn> columns = {{""}, {""}, {""}, {"", Align::words, true}, {"version"}};
+  if (versions) columns.push_back({"of routine"});
+  if (sets) columns.push_back({"value set"});
+  columns.push_back({""});
   Grid grid(std::move(columns));
-  for (const Row& row : rows) {
-    std::vector<std::string> cells;
-    for (const Field<Row>* field : shown) cells.push_back(row.*field->text);
+  for (const BookLine& line : lines) {
+    std::vector<std::string> cells = {"", line.what, line.date, line.title, line.version};
+    if (versions) cells.push_back(line.of_version.empty() ? "" : "version " + line.of_version);
+    if (sets) cells.push_back(line.set);
+    cells.push_back(line.did);
     grid.add(std::move(cells));
   }
-  return grid.text(wish.width, wish.colour);
-}
-
-template <class Row, std::size_t count>
-std::string in_format(std::string_view name, const std::vector<Row>& rows, const Field<Row> (&fields)[count],
-                      Format format, const TextWish& wish) {
-  if (format == Format::csv) return as_csv(rows, fields);
-  if (format == Format::json) return as_json(name, rows, fields);
-  return as_text(rows, fields, wish);
-}
-
-// The rows of one routine under its name.
-std::string routine_text(std::span<const BookLine> lines, const TextWish& wish) {
-  Grid grid({{""}, {""}, {""}, {"", Align::words, true}, {"version"}, {"value set"}, {""}});
-  for (const BookLine& line : lines)
-    grid.add({"", line.what, line.date, line.title, line.version, line.set, line.did});
   return paragraph("", plain(lines.front().routine) + ", " + plain(lines.front().event), wish.width) +
          grid.text(wish.width, wish.colour);
 }
@@ -128,11 +88,15 @@ std::string list_text(std::span<const BookLine> lines, const TextWish& wish) {
 
 std::string book_list(const std::vector<BookLine>& lines, Format format, const TextWish& wish) {
   if (format == Format::text) return list_text(lines, wish);
-  return in_format("entries", lines, line_fields, format, wish);
+  return field_list("entries", lines, line_fields, format, wish);
+}
+
+std::string book_editions(const std::vector<BookEdition>& editions, Format format, const TextWish& wish) {
+  return field_list("editions", editions, edition_fields, format, wish);
 }
 
 std::string book_scores(const std::vector<BookScore>& scores, Format format, const TextWish& wish) {
-  return in_format("scores", scores, score_fields, format, wish);
+  return field_list("scores", scores, score_fields, format, wish);
 }
 
 }  // namespace landdrill::report

@@ -199,28 +199,33 @@ std::string practice_curve(std::string_view trainee, const std::vector<PracticeP
     for (const PracticePoint& point : points) {
       json::object one = summary_json(*point.report);
       one["started"] = point.started;
+      one["number"] = sessions.size() + 1;
       sessions.push_back(std::move(one));
     }
     return json_text(json::object{{"trainee", trainee}, {"sessions", std::move(sessions)}},
                      JsonLayout::indented);
   }
-  std::string csv = csv_row({"trainee", "started", "marked", "bias", "difference", "within_one", "order"});
-  Grid grid({{"session", Align::words},
+  std::string csv =
+      csv_row({"trainee", "started", "marked", "bias", "difference", "within_one", "order", "number"});
+  Grid grid({{"", Align::amount},
+             {"session", Align::words},
              {"marks", Align::amount},
              {"bias", Align::amount},
              {"off", Align::amount},
              {"within a step", Align::amount},
              {"order", Align::amount},
              {"", Align::words}});
+  std::size_t sessions_before = 0;
   for (const PracticePoint& point : points) {
     const PracticeReport& told = *point.report;
     const std::string marks = std::to_string(told.marked), bias = signed_number(told.bias),
                       off = number(told.difference), within = share(told.within_one),
-                      within_in_full = number(told.within_one), order = number(told.order.value);
-    csv += csv_row({trainee, point.started, marks, bias, off, within_in_full, order});
+                      within_in_full = number(told.within_one), order = number(told.order.value),
+                      session = std::to_string(++sessions_before);
+    csv += csv_row({trainee, point.started, marks, bias, off, within_in_full, order, session});
     // One sign for each tenth of a mark that she is off.
     const auto tenths = static_cast<std::size_t>(std::lround(told.difference.value_or(0) * 10));
-    grid.add({moment(point.started), marks, bias, off, within, order,
+    grid.add({session, moment(point.started), marks, bias, off, within, order,
               std::string(std::min<std::size_t>(tenths, 20), '=')});
   }
   if (format == Format::csv) return csv;

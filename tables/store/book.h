@@ -9,6 +9,10 @@
 //
 // Nothing is overwritten: another text for the same routine, run or panel is a new version, the same text is
 // no change. An `add` is one transaction: all of it is on disk when it returns, or nothing is.
+//
+// A panel belongs to the version of the routine that stood beside it when it was first kept in these words:
+// the same words beside a changed routine do not move it. New words belong to the version beside them. A run
+// goes with every version whose sheet had it, because what that sheet expects may rest on it.
 #pragma once
 
 #include <string>
@@ -19,8 +23,8 @@
 
 namespace landdrill {
 
-// A routine, a run of it or a panel of it, in the words of the sheet language. A run or a panel belongs to
-// the version of the routine that was added with it or, without one, to the latest.
+// A routine, a run of it or a panel of it, in the words of the sheet language. What comes without a routine
+// beside it belongs to the version that it belonged to before or, when it is new, to the latest.
 struct Block {
   enum class What { routine, run, panel } what = What::routine;
   std::string routine, event;  // title and event code: together they name the routine
@@ -35,7 +39,8 @@ struct KeptBlock {
   Block::What what = Block::What::routine;
   std::string routine, event, date, title, kept_at;
   int version = 1, versions = 1;  // this one, and how many there are
-  std::int64_t of_routine = 0;    // for a run or a panel: the routine's version it belongs to
+  std::int64_t of_routine = 0;    // for a run or a panel: the routine's version it belongs to,
+  int of_version = 0;             // and its number
   std::int64_t edition = 0;       // which edition of the value set
   std::string set;                // its name
 };
@@ -43,6 +48,20 @@ struct AddedBlock {
   enum class Did { added, new_version, already_there } did = Did::added;
   std::int64_t id = 0;
   int version = 1;
+  int of_version = 0;  // of a run or a panel: the version of the routine that it belongs to,
+  int beside = 0;      // and the version beside it in this add; 0 when there was none
+};
+
+// An edition of a value set that something was swum under.
+struct KeptEdition {
+  std::int64_t id = 0;
+  std::string name, title, edition;  // the set's name, and what it says of itself
+  std::string kept_at, first_for;    // when it came, and with which routine
+};
+
+// What can still be read of a damaged book: sheets as of sheets_of_all_words, and the names of what cannot.
+struct Rescued {
+  std::vector<std::string> sheets, lost;
 };
 
 // Which blocks: all that fit every wish.
@@ -58,16 +77,27 @@ class Book {
   // The season outlives the book; opened to write for `add`.
   explicit Book(Season& season) : season_(season) {}
 
-  // In order: a routine before its runs and panels. Refused when a run or a panel belongs to no routine.
+  // In order: a routine before its runs and panels. Several versions of a routine that come one after the
+  // other are history: those that are kept in the same order are recognised. Refused when a run or a panel
+  // belongs to no routine.
   Result<std::vector<AddedBlock>> add(const std::vector<Block>& blocks,
                                       const std::vector<TableFiles>& editions);
   // By routine, then routine, runs and panels by date.
   Result<std::vector<KeptBlock>> find(const BookWish& wish) const;
   Result<std::string> text(std::int64_t block) const;
-  // A version of a routine with the latest versions of its runs and panels: a whole sheet.
+  // A version of a routine with its runs and panels, each in its latest words: a whole sheet.
   Result<std::string> sheet(std::int64_t routine) const;
+  // Sheets that bring a version of a routine with everything in all its words into another book, or change
+  // nothing in this one, when they are added after those of the versions before: the first words of each run
+  // and panel, then the second of those that have some, and so on. Words of a panel that were replaced by
+  // words beside an earlier version are left out.
+  Result<std::vector<std::string>> sheets_of_all_words(std::int64_t routine) const;
+  // In the order in which they came.
+  Result<std::vector<KeptEdition>> editions() const;
   // The set with which blocks were added, byte for byte.
   Result<TableFiles> edition(std::int64_t edition) const;
+  // Whatever the damage.
+  Result<Rescued> rescue() const;
   // A copy of the whole season file as it is now, also while others work with it. Refused when `to` is there.
   Result<void> back_up(const std::filesystem::path& to) const;
 

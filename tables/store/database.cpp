@@ -6,6 +6,7 @@
 #include <cassert>
 #include <cstring>
 
+#include "tables/store/checksum.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {
@@ -13,6 +14,14 @@ namespace {
 
 // How long a writer waits for another before it gives up, in milliseconds: longer than any edit takes.
 constexpr int patience = 2000;
+
+// checksum_of(text) in SQL.
+void sum_text(sqlite3_context* context, int, sqlite3_value** values) {
+  const auto* bytes = reinterpret_cast<const char*>(sqlite3_value_text(values[0]));
+  const auto size = static_cast<std::size_t>(sqlite3_value_bytes(values[0]));
+  sqlite3_result_int64(context,
+                       checksum_of(bytes == nullptr ? std::string_view() : std::string_view(bytes, size)));
+}
 
 int flags_for(Database::Access access) {
   switch (access) {
@@ -48,6 +57,8 @@ Database::Database(const std::string& path, const std::string& name, int flags) 
   connection_.reset(connection);
   if (code != SQLITE_OK) refuse();
   sqlite3_busy_timeout(connection, patience);
+  check(sqlite3_create_function(connection, "checksum_of", 1, SQLITE_UTF8 | SQLITE_DETERMINISTIC, nullptr,
+                                sum_text, nullptr, nullptr));
 }
 
 void Database::refuse() const {
@@ -96,6 +107,13 @@ bool Statement::next() {
   if (code == SQLITE_ROW) return true;
   if (code != SQLITE_DONE) db_.refuse();
   return false;
+}
+
+std::int64_t Statement::new_number() {
+  next();
+  const std::int64_t value = number(0);
+  next();
+  return value;
 }
 
 // An error of the last run was thrown when it happened; reset only repeats it.

@@ -68,6 +68,9 @@ class Statement {
     }
   }
 
+  // Runs what returns one number, such as an INSERT with RETURNING, to its end.
+  std::int64_t new_number();
+
   // Ready to be asked for rows once more, with other values.
   template <class... Values>
   void start(const Values&... values) {

@@ -19,7 +19,8 @@ const std::string select_blocks =
     "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, "
     "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = "
     "b.date "
-    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.id, e.name "
+    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.id, e.name, "
+    "coalesce((SELECT h.version FROM block h WHERE h.id = b.of_routine), 0) "
     "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id ";
 
 KeptBlock block_from(const Statement& row) {
@@ -36,6 +37,7 @@ KeptBlock block_from(const Statement& row) {
   block.of_routine = row.number(9);
   block.edition = row.number(10);
   block.set = row.text(11);
+  block.of_version = static_cast<int>(row.number(12));
   return block;
 }
 

@@ -34,19 +34,18 @@ void read_lines(Database& db, PracticeSession& session) {
   }
 }
 
-// Those that `which` chooses, with their lines.
+// Those that `which` chooses, with their lines; in it ? is the trainee.
 std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee, const std::string& which) {
   Transaction transaction(db, Transaction::Kind::read);
   std::vector<PracticeSession> sessions;
   Statement rows(
       db,
-      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each FROM practice WHERE trainee = ? AND " +
-          which,
+      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee FROM practice WHERE " + which,
       trainee);
   while (rows.next()) {
     PracticeSession session;
     session.id = rows.number(0);
-    session.wish.trainee = trainee;
+    session.wish.trainee = rows.text(4);
     session.started_at = rows.text(1);
     session.finished = rows.number(2) != 0;
     if (!rows.is_null(3)) session.wish.seconds_each = static_cast<int>(rows.number(3));
@@ -54,6 +53,68 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
     sessions.push_back(std::move(session));
   }
   return sessions;
+}
+
+std::optional<std::string> text_of(const std::optional<Decimal>& mark) {
+  return mark ? std::optional(mark->text()) : std::nullopt;
+}
+
+std::string_view word_of(Did did) {
+  return words_of_did[static_cast<std::size_t>(did)];
+}
+
+// Adds sessions, inside the caller's transaction.
+class AddingSessions {
+ public:
+  explicit AddingSessions(Database& db)
+      : session_(db, "SELECT id FROM practice WHERE trainee = ? AND started_at = ? ORDER BY id LIMIT 1"),
+        make_(db,
+              "INSERT INTO practice (trainee, started_at, finished_at, seconds_each) VALUES (?1, ?2, ?2, "
+              "nullif(?3, 0)) RETURNING id"),
+        known_(
+            db,
+            "SELECT l.mark FROM practice_line l JOIN block k ON k.id = l.block_id JOIN block g ON g.id = ?3 "
+            "WHERE l.practice_id = ?1 AND l.line = ?2 AND k.routine_id = g.routine_id AND k.what = g.what "
+            "AND k.date = g.date AND k.title = g.title"),
+        line_(
+            db,
+            "INSERT INTO practice_line (practice_id, position, block_id, line, did, mark, late) SELECT ?1, "
+            "coalesce(max(position) + 1, 0), ?2, ?3, ?4, ?5, ?6 FROM practice_line WHERE practice_id = ?1") {}
+
+  std::vector<AddedMark> add(const PracticeSession& session) {
+    const std::int64_t id = id_of(session);
+    std::vector<AddedMark> added;
+    for (std::size_t i = 0; i < session.lines.size(); ++i)
+      added.push_back(add_line(id, session.lines[i], session.marks[i]));
+    return added;
+  }
+
+ private:
+  std::int64_t id_of(const PracticeSession& session) {
+    session_.start(session.wish.trainee, session.started_at);
+    if (session_.next()) return session_.number(0);
+    make_.start(session.wish.trainee, session.started_at, session.wish.seconds_each.value_or(0));
+    return make_.new_number();
+  }
+
+  AddedMark add_line(std::int64_t session, const PracticeLine& line, const KeptMark& mark) {
+    known_.start(session, line.line, line.block);
+    if (!known_.next()) {
+      line_.run(session, line.block, line.line, word_of(mark.did), text_of(mark.mark), mark.late ? 1 : 0);
+      return {};
+    }
+    const std::optional<Decimal> kept = known_.is_null(0) ? std::nullopt : Decimal::parse(known_.text(0));
+    return {kept == mark.mark ? AddedMark::Did::already_there : AddedMark::Did::differs, kept};
+  }
+
+  Statement session_, make_, known_, line_;
+};
+
+bool any_differs(const std::vector<std::vector<AddedMark>>& all) {
+  for (const auto& session : all)
+    for (const AddedMark& one : session)
+      if (one.did == AddedMark::Did::differs) return true;
+  return false;
 }
 
 }  // namespace
@@ -66,9 +127,7 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
                      "INSERT INTO practice (trainee, started_at, seconds_each) VALUES (?, "
                      "strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), nullif(?, 0)) RETURNING id",
                      wish.trainee, wish.seconds_each.value_or(0));
-    insert.next();
-    const std::int64_t id = insert.number(0);
-    insert.next();
+    const std::int64_t id = insert.new_number();
     Statement line(db,
                    "INSERT INTO practice_line (practice_id, position, block_id, line) VALUES (?, ?, ?, ?)");
     for (std::size_t i = 0; i < lines.size(); ++i) line.run(id, i, lines[i].block, lines[i].line);
@@ -81,12 +140,11 @@ Result<void> PracticeBook::mark(std::int64_t session, std::size_t line, const Ke
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::write);
-    const std::optional<std::string> text = mark.mark ? std::optional(mark.mark->text()) : std::nullopt;
     Statement update(
         db,
         "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ? "
         "RETURNING 1",
-        words_of_did[static_cast<std::size_t>(mark.did)], text, mark.late ? 1 : 0, session, line);
+        word_of(mark.did), text_of(mark.mark), mark.late ? 1 : 0, session, line);
     if (!update.next())
       throw Refused({db.file(), fmt::format("the session {} has no line {}", session, line + 1), ""});
     update.next();
@@ -105,18 +163,39 @@ Result<void> PracticeBook::finish(std::int64_t session) {
   });
 }
 
+Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<PracticeSession>& sessions) {
+  return attempt([&] {
+    Database& db = season_.inside_->db;
+    Transaction transaction(db, Transaction::Kind::write);
+    std::vector<std::vector<AddedMark>> added;
+    {
+      AddingSessions adding(db);
+      for (const PracticeSession& session : sessions) added.push_back(adding.add(session));
+    }
+    if (!any_differs(added)) transaction.commit();
+    return added;
+  });
+}
+
 Result<std::optional<PracticeSession>> PracticeBook::unfinished(std::string_view trainee) const {
   return attempt([&]() -> std::optional<PracticeSession> {
-    std::vector<PracticeSession> open =
-        sessions_of(season_.inside_->db, trainee, "finished_at IS NULL ORDER BY id DESC LIMIT 1");
+    std::vector<PracticeSession> open = sessions_of(
+        season_.inside_->db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY id DESC LIMIT 1");
     if (open.empty()) return std::nullopt;
     return std::move(open.front());
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::sessions(std::string_view trainee) const {
+  return attempt([&] {
+    return sessions_of(season_.inside_->db, trainee,
+                       "trainee = ? AND finished_at IS NOT NULL ORDER BY started_at, id");
+  });
+}
+
+Result<std::vector<PracticeSession>> PracticeBook::all() const {
   return attempt(
-      [&] { return sessions_of(season_.inside_->db, trainee, "finished_at IS NOT NULL ORDER BY id"); });
+      [&] { return sessions_of(season_.inside_->db, "", "? = '' ORDER BY trainee, started_at, id"); });
 }
 
 Result<std::vector<std::string>> PracticeBook::trainees() const {

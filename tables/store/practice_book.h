@@ -39,6 +39,12 @@ struct PracticeSession {
   std::vector<KeptMark> marks;  // one for each line
 };
 
+// What became of a line of a session that was added.
+struct AddedMark {
+  enum class Did { added, already_there, differs } did = Did::added;
+  std::optional<Decimal> kept;  // what the book has, where it differs
+};
+
 class PracticeBook {
  public:
   // The season outlives this; opened to write for everything that changes something.
@@ -48,10 +54,16 @@ class PracticeBook {
   // Also instead of what was given before: a trainee may go back until she is done.
   Result<void> mark(std::int64_t session, std::size_t line, const KeptMark& mark);
   Result<void> finish(std::int64_t session);
+  // Finished sessions from elsewhere, by their trainee and start: for each line of each what became of it.
+  // What is kept already stays, the rest is kept with it; where any mark differs from what is kept for the
+  // same line of the same panel, nothing is.
+  Result<std::vector<std::vector<AddedMark>>> add(const std::vector<PracticeSession>& sessions);
   // The latest one that was not finished; empty when there is none.
   Result<std::optional<PracticeSession>> unfinished(std::string_view trainee) const;
   // Oldest first, finished ones only.
   Result<std::vector<PracticeSession>> sessions(std::string_view trainee) const;
+  // Of everyone, finished or not: by name, then oldest first.
+  Result<std::vector<PracticeSession>> all() const;
   // Everyone who has a session, by name.
   Result<std::vector<std::string>> trainees() const;
 

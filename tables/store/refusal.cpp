@@ -68,4 +68,10 @@ Trouble trouble_of(int code, const std::string& file, const std::string& message
   }
 }
 
+Trouble changed_texts(const std::string& file, const std::string& names) {
+  return {
+      file, fmt::format("the file is damaged (no longer what was kept: {})", names),
+      fmt::format("put it aside and go on with your last copy; landdrill book check '{}' says more", file)};
+}
+
 }  // namespace landdrill::store

@@ -23,4 +23,7 @@ struct Refused : std::exception {
 // Given SQLite's extended result code and message.
 Trouble trouble_of(int code, const std::string& file, const std::string& message);
 
+// Of texts that are readable and no longer what was kept: given their names.
+Trouble changed_texts(const std::string& file, const std::string& names);
+
 }  // namespace landdrill::store

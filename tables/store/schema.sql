@@ -1,4 +1,5 @@
--- The season file, version 3. The rest of it is in book.sql; a file of an older version gets here by migration.
+-- The season file as of version 3. A new file gets book.sql and the migrations to later versions after this, an older
+-- file those that it has not had.
 -- The CSV files of a set are kept cell by cell with every byte around them, so that an export is the import again.
 PRAGMA application_id = 1279554156;  -- 0x4C44726C, "LDrl"
 PRAGMA user_version = 3;

@@ -1,7 +1,7 @@
 #include "tables/store/season.h"
 
-#include "tables/read_table.h"
 #include "tables/store/edit_set.h"
+#include "tables/store/editions.h"
 #include "tables/store/history.h"
 #include "tables/store/import_set.h"
 #include "tables/store/season_file.h"
@@ -20,16 +20,9 @@ SeasonSet describe(Database& db, SetId id, std::string name) {
   described.rows = count_rows(tables);
   described.edits = standing_edits(db, id);
   described.imported_at = imported_at(db, id);
-  for (const TableFile& file : texts_of(tables)) {
-    if (file.file != "set.csv") continue;
-    Diagnostics ignored;
-    const ReadTable set = read_table(*find_table("set"), {file.file, file.text}, ignored);
-    for (const CsvRow& row : set.csv.rows) {
-      if (is_blank(row)) continue;
-      described.title = set.text(row, "title");
-      described.edition = set.text(row, "edition");
-    }
-  }
+  const SetFace face = face_of(texts_of(tables));
+  described.title = face.title;
+  described.edition = face.edition;
   return described;
 }
 

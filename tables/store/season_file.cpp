@@ -6,8 +6,10 @@
 
 #include "book_sql.h"
 #include "migrate_1_to_2_sql.h"
+#include "migrate_3_to_4_sql.h"
 #include "schema_sql.h"
 #include "tables/store/refusal.h"
+#include "tables/store/rescue.h"
 
 namespace landdrill::store {
 namespace {
@@ -15,6 +17,7 @@ namespace {
 namespace fs = std::filesystem;
 using Mode = Season::Mode;
 
+constexpr std::size_t most_names = 10;  // in a message
 constexpr const char* make_one_hint = "import a value set or add a sheet to make one";
 
 void refuse_unless_makeable(const fs::path& file) {
@@ -83,6 +86,7 @@ void make_tables(Database& db) {
   if (!is_fresh(db)) return;  // another program was faster
   db.run(schema_sql);
   db.run(book_sql);
+  db.run(migrate_3_to_4_sql);
   transaction.commit();
 }
 
@@ -119,6 +123,7 @@ void migrate(Database& db) {
     db.run(book_sql);
     db.run("PRAGMA user_version = 3");
   }
+  if (db.number("PRAGMA user_version") == 3) db.run(migrate_3_to_4_sql);
   transaction.commit();
 }
 
@@ -177,6 +182,13 @@ void refuse_damaged(Database& db) {
     throw Refused(trouble_of(SQLITE_CORRUPT, db.file(), found.substr(found.rfind('\n') + 1)), SQLITE_CORRUPT);
   }
   refuse_rows_of_nothing(db);
+  const std::vector<std::string> texts = damaged_texts(db);
+  if (texts.empty()) return;
+  std::string names;
+  for (std::size_t i = 0; i < std::min<std::size_t>(texts.size(), most_names); ++i)
+    names += (i == 0 ? "" : "; ") + texts[i];
+  if (texts.size() > most_names) names += fmt::format("; and {} more", texts.size() - most_names);
+  throw Refused(changed_texts(db.file(), names), SQLITE_CORRUPT);
 }
 
 }  // namespace landdrill::store

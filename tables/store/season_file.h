@@ -15,11 +15,11 @@
 namespace landdrill::store {
 
 inline constexpr std::int64_t season_application_id = 0x4C44726C;  // "LDrl", also in schema.sql
-inline constexpr std::int64_t season_version = 3;
+inline constexpr std::int64_t season_version = 4;
 
 // Throws Refused.
 Database open_season_file(const std::filesystem::path& file, Season::Mode mode);
-// Reads every page; refused when one is damaged or a row belongs to nothing.
+// Reads every page and every kept text; refused when one is damaged or a row belongs to nothing.
 void refuse_damaged(Database& db);
 
 }  // namespace landdrill::store

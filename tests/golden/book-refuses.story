@@ -167,6 +167,7 @@ landdrill: half.season: the file is damaged (database disk image is malformed)
 landdrill: page.season: the file is damaged (Page N: btreeInitPage() returns error code 11)
   hint: put it aside and go on with your last copy; sqlite3 'page.season' 'PRAGMA quick_check' lists the damage, sqlite3 'page.season' .recover saves what can still be read
   or go back to your latest backup: landdrill book restore page.season BACKUP
+  what can still be read: landdrill book export page.season --all > saved.sheet
 === exit 3
 === run printf 'no season' > letter.season && landdrill book check letter.season
 === errors

@@ -114,7 +114,8 @@ panel 2026-07-04 "Kingfisher Final"
 === run landdrill book add club.season spring.sheet 2>&1 >/dev/null && landdrill book add club.season summer.sheet 2>&1 >/dev/null
 === output
 landdrill: 4 added, 0 new versions, 0 already there
-landdrill: 2 added, 4 new versions, 0 already there
+landdrill: 2 added, 2 new versions, 2 already there
+landdrill: the routine was changed; 2 panels that were kept before stay with the versions that they were swum as
 === exit 0
 === run landdrill book lessons club.season
 === output

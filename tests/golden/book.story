@@ -55,9 +55,9 @@ landdrill: 2 added, 0 new versions, 0 already there
 === exit 0
 === run landdrill book add club.season reed-song.sheet --format csv
 === output
-routine,event,what,date,title,version,set,kept_at,did
-Reed Song,duet-free,routine,,,1,kingfisher-2026,,already there
-Reed Song,duet-free,panel,2026-04-11,Heron Cup,1,kingfisher-2026,,already there
+routine,event,what,date,title,version,of_version,set,kept_at,did
+Reed Song,duet-free,routine,,,1,,kingfisher-2026,,already there
+Reed Song,duet-free,panel,2026-04-11,Heron Cup,1,1,kingfisher-2026,,already there
 === errors
 landdrill: 0 added, 0 new versions, 2 already there
 === exit 0
@@ -84,22 +84,23 @@ landdrill: 0 added, 0 new versions, 3 already there
 Reed Song, duet-free
                                   version  value set
   routine                         2        kingfisher-2026  new version
-  panel    2026-04-11  Heron Cup  2        kingfisher-2026  new version
+  panel    2026-04-11  Heron Cup  1        kingfisher-2026  already there
 === errors
-landdrill: 0 added, 2 new versions, 0 already there
+landdrill: 0 added, 1 new versions, 1 already there
+landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
 === exit 0
 === run landdrill book list club.season
 === output
 Reed Song, duet-free
                                   version  value set
   routine                         2 of 2   kingfisher-2026
-  panel    2026-04-11  Heron Cup  2 of 2   kingfisher-2026
+  panel    2026-04-11  Heron Cup  1        kingfisher-2026
   panel    2026-05-09  Tarn Open  1        kingfisher-2026
 === exit 0
 === run landdrill book list club.season reed song --all --event duet-free --from 2026-05-01 --until 2026-05-31 --format csv
 === output
-routine,event,what,date,title,version,set,kept_at,did
-Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,kingfisher-2026,<time>,
+routine,event,what,date,title,version,of_version,set,kept_at,did
+Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,kingfisher-2026,<time>,
 === exit 0
 === run landdrill book list club.season heron --format json
 === output
@@ -111,7 +112,8 @@ Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,kingfisher-2026,<time>,
       "what": "panel",
       "date": "2026-04-11",
       "title": "Heron Cup",
-      "version": "2 of 2",
+      "version": "1",
+      "of_version": "1",
       "set": "kingfisher-2026",
       "kept_at": "<time>",
       "did": null
@@ -141,6 +143,17 @@ element 4 hybrid "Slack Water"
 
 impression choreography 7.50, performance 7.75, transitions 7.25
 
+panel 2026-04-11 "Heron Cup"
+  element 1: 7.50 7.75 7.50 7.75 7.50
+  element 2: 7.00 7.25 7.25 7.50 7.25
+  element 3: 7.50 7.50 7.25 7.75 7.50
+  element 4: 7.50 7.25 7.50 7.75 7.50
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.00
+  sync: small x4
+  penalty: none
+
 panel 2026-05-09 "Tarn Open"
   element 1: 7.75 7.75 7.50 7.75 -
   element 2 base: 6.75 7.00 6.75 7.00 6.75
@@ -151,17 +164,13 @@ panel 2026-05-09 "Tarn Open"
   expect 7.50
   expect 7.75
   expect 7.75
-panel 2026-05-09 "Tarn Open"
-  expect 7.25
-  expect 7.25
-  expect 7.75
-  expect 7.75
 panel 2026-04-11 "Heron Cup"
+panel 2026-05-09 "Tarn Open"
 === exit 0
 === run landdrill book score club.season
 === output
 routine    date        panel      estimate  recorded  difference
-Reed Song  2026-04-11  Heron Cup  167.1750  165.7917     -1.3833
+Reed Song  2026-04-11  Heron Cup  168.7500  165.7917     -2.9583
 Reed Song  2026-05-09  Tarn Open  168.7500
 === exit 0
 === run landdrill book score club.season --event duet-free --from 2026-05-01 --until 2026-05-31 --format csv
@@ -186,7 +195,8 @@ Reed Song, duet-free
                                   version  value set
   routine                         2 of 2   kingfisher-2026
 === errors
-landdrill: 0 added, 2 new versions, 0 already there
+landdrill: 0 added, 1 new versions, 1 already there
+landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
 === exit 0
 === run landdrill values copy kingfisher-2026 sets/other >/dev/null && landdrill book add other.season reed-song.sheet --values sets --set other
 === output

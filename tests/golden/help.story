@@ -19,6 +19,7 @@ Sheets
 Season book
   book add          keep sheets and lists of marks in the season book
   book list         what is in the season book
+  book editions     which editions of value sets the season book keeps
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
   book lessons      how your expected marks compare with what panels gave
@@ -31,6 +32,9 @@ Season book
 Practice for officials
   practice start    mark what a recorded panel marked, then see how you compare
   practice report   how a trainee's marks compare, now and over the weeks
+  practice list     who practised when, session by session
+  practice add      keep a trainee's marks from a spreadsheet as practice
+  practice export   practice marks as a list for a spreadsheet
 
 Value sets
   values list       the value sets that can be named, and where they are
@@ -222,6 +226,7 @@ Ends with
 | `landdrill values remove SET` | take a set out of a season file, with its history |
 | `landdrill book add BOOK FILE...` | keep sheets and lists of marks in the season book |
 | `landdrill book list BOOK [WORDS...]` | what is in the season book |
+| `landdrill book editions BOOK [WORDS...]` | which editions of value sets the season book keeps |
 | `landdrill book export BOOK [WORDS...]` | routines of the season book as sheets |
 | `landdrill book score BOOK [WORDS...]` | every panel of the season book, scored again as it was then |
 | `landdrill book lessons BOOK [WORDS...]` | how your expected marks compare with what panels gave |
@@ -233,5 +238,8 @@ Ends with
 | `landdrill book check BOOK` | damage in a season file, and what to do about it |
 | `landdrill practice start BOOK [WORDS...]` | mark what a recorded panel marked, then see how you compare |
 | `landdrill practice report BOOK` | how a trainee's marks compare, now and over the weeks |
+| `landdrill practice list BOOK` | who practised when, session by session |
+| `landdrill practice add BOOK FILE...` | keep a trainee's marks from a spreadsheet as practice |
+| `landdrill practice export BOOK` | practice marks as a list for a spreadsheet |
 | `landdrill help [COMMAND...]` | this list, or everything about one command |
 === exit 0

@@ -140,15 +140,15 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no
 === output
 Practice of Robin over time: the shorter the bar, the closer to the panel
 
-session               marks   bias   off  within a step  order
-<time>      5  +0.28  0.58            0 %   0.00  ======
-<time>      5  -0.22  0.42           20 %         ====
+   session               marks   bias   off  within a step  order
+1  <time>      5  +0.28  0.58            0 %   0.00  ======
+2  <time>      5  -0.22  0.42           20 %         ====
 === exit 0
 === run landdrill practice report club.season --name Robin --curve --format csv
 === output
-trainee,started,marked,bias,difference,within_one,order
-Robin,<time>,5,+0.28,0.58,0.00,0.00
-Robin,<time>,5,-0.22,0.42,0.20,
+trainee,started,marked,bias,difference,within_one,order,number
+Robin,<time>,5,+0.28,0.58,0.00,0.00,1
+Robin,<time>,5,-0.22,0.42,0.20,,2
 === exit 0
 === run landdrill practice start club.season --name Sam --lines 1 --seconds 1 --seed 1 < <(sleep 3)
 === output

@@ -146,6 +146,7 @@ Sheets
 Season book
   book add          keep sheets and lists of marks in the season book
   book list         what is in the season book
+  book editions     which editions of value sets the season book keeps
   book export       routines of the season book as sheets
   book score        every panel of the season book, scored again as it was then
   book lessons      how your expected marks compare with what panels gave
@@ -158,6 +159,9 @@ Season book
 Practice for officials
   practice start    mark what a recorded panel marked, then see how you compare
   practice report   how a trainee's marks compare, now and over the weeks
+  practice list     who practised when, session by session
+  practice add      keep a trainee's marks from a spreadsheet as practice
+  practice export   practice marks as a list for a spreadsheet
 
 Value sets
   values list       the value sets that can be named, and where they are

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <set>
 
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
@@ -30,6 +31,29 @@ std::string bare(std::string_view title) {
     if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80) letters += c;
   }
   return letters;
+}
+
+// Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
+// other words of the first.
+void find_called_the_same(const auto& runs_or_panels, std::string_view what, Diagnostics& diagnostics) {
+  std::set<std::pair<std::string_view, std::string_view>> names;
+  for (const auto& one : runs_or_panels) {
+    const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
+    if (names.emplace(one.head.date.text, title).second) continue;
+    diagnostics.add(
+        diagnostic_at(*one.source, one.head.date.text,
+                      {Problem::repeated,
+                       fmt::format("a second {} of {}{}", what, one.head.date.text,
+                                   title.empty() ? std::string() : fmt::format(" called \"{}\"", title)),
+                       "one, for the book tells them apart by day and title",
+                       "give it a title of its own, such as \"second\""}));
+  }
+}
+Diagnostics called_the_same(const ReadSheet& sheet) {
+  Diagnostics diagnostics;
+  find_called_the_same(sheet.assembled.sheets.front().runs, "run", diagnostics);
+  find_called_the_same(sheet.assembled.sheets.front().panels, "panel", diagnostics);
+  return diagnostics;
 }
 
 class Adding {
@@ -68,10 +92,11 @@ class Adding {
     SheetReader reader(call_, sheets_);
     while (reader.next()) {
       const ReadSheet& sheet = reader.sheet();
-      if (sheet.ok()) {
+      const Diagnostics twice = sheet.ok() ? called_the_same(sheet) : Diagnostics();
+      if (sheet.ok() && twice.ok()) {
         take(sheet);
       } else {
-        messages_.add(sheet.diagnostics);
+        messages_.add(sheet.ok() ? twice : sheet.diagnostics);
         worst_ = worse(worst_, Exit::errors);
       }
     }
@@ -113,18 +138,15 @@ class Adding {
   }
 
   void read_lists(const Book& book) {
-    KeptSheets kept(book);
-    BookWish latest;
-    latest.what = Block::What::routine;
-    const auto routines = kept.read(latest);
-    if (!routines) {
-      worst_ = worse(worst_, refuse(call_, routines.error()));
+    ListHomes homes(book);
+    if (const auto known = homes.read(); !known) {
+      worst_ = worse(worst_, refuse(call_, known.error()));
       return;
     }
-    for (const std::string& file : lists_) read_list(file, *routines);
+    for (const std::string& file : lists_) read_list(file, homes);
   }
 
-  void read_list(const std::string& file, const std::vector<const KeptSheet*>& routines) {
+  void read_list(const std::string& file, ListHomes& homes) {
     const auto text = read_whole(file);
     if (!text) {
       worst_ = worse(worst_, refuse(call_, text.error()));
@@ -134,7 +156,14 @@ class Adding {
     Diagnostics diagnostics;
     const std::vector<ListedPanel> panels = read_marks_list(list, diagnostics);
     Imported made;
-    if (diagnostics.ok()) made = panels_from(panels, list, routines);
+    if (diagnostics.ok()) {
+      auto imported = panels_from(panels, list, homes);
+      if (!imported) {
+        worst_ = worse(worst_, refuse(call_, imported.error()));
+        return;
+      }
+      made = std::move(*imported);
+    }
     diagnostics.append(std::move(made.diagnostics));
     messages_.add(diagnostics);
     if (!diagnostics.ok()) worst_ = worse(worst_, Exit::errors);
@@ -150,26 +179,46 @@ class Adding {
     if (!added) return refuse(call_, added.error());
     std::vector<report::BookLine> lines;
     std::array<std::size_t, 3> counts{};
+    std::size_t staying = 0;
     for (std::size_t i = 0; i < blocks_.size(); ++i) {
-      constexpr std::string_view did[] = {"added", "new version", "already there"};
-      const auto which = static_cast<std::size_t>((*added)[i].did);
-      ++counts[which];
-      const Block& block = blocks_[i];
-      lines.push_back({block.routine,
-                       block.event,
-                       std::string(word_of(block.what)),
-                       block.date,
-                       block.title,
-                       std::to_string((*added)[i].version),
-                       editions_[block.edition].name,
-                       {},
-                       std::string(did[which])});
+      const AddedBlock& one = (*added)[i];
+      ++counts[static_cast<std::size_t>(one.did)];
+      if (stays(one)) ++staying;
+      lines.push_back(line_of(blocks_[i], one));
     }
     if (lines.size() > most_lines_ && format_of(call_) == report::Format::text) lines.clear();
     call_.streams.out.write(report::book_list(lines, format_of(call_), page_wish(call_)));
     call_.streams.say(fmt::format("landdrill: {} added, {} new versions, {} already there\n", counts[0],
                                   counts[1], counts[2]));
+    if (staying > 0)
+      call_.streams.say(
+          staying == 1
+              ? std::string("landdrill: the routine was changed; a panel that was kept before stays with the "
+                            "version that it was swum as\n")
+              : fmt::format(
+                    "landdrill: the routine was changed; {} panels that were kept before stay with the "
+                    "versions that they were swum as\n",
+                    staying));
     return Exit::ok;
+  }
+
+  // Whether it was kept before with another version of the routine than the one beside it now.
+  static bool stays(const AddedBlock& one) {
+    return one.did == AddedBlock::Did::already_there && one.beside != 0 && one.of_version != one.beside;
+  }
+
+  report::BookLine line_of(const Block& block, const AddedBlock& one) const {
+    constexpr std::string_view did[] = {"added", "new version", "already there"};
+    return {block.routine,
+            block.event,
+            std::string(word_of(block.what)),
+            block.date,
+            block.title,
+            std::to_string(one.version),
+            one.of_version == 0 ? "" : std::to_string(one.of_version),
+            editions_[block.edition].name,
+            {},
+            std::string(did[static_cast<std::size_t>(one.did)])};
   }
 
   static constexpr std::size_t most_lines_ = 200;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
@@ -21,6 +22,7 @@ report::BookLine line_of(const KeptBlock& block) {
           block.date,
           block.title,
           block.versions == 1 ? "1" : fmt::format("{} of {}", block.version, block.versions),
+          block.of_version == 0 ? "" : std::to_string(block.of_version),
           block.set,
           block.kept_at,
           {}};
@@ -58,6 +60,41 @@ report::BookScore score_of(const KeptBlock& routine, const RecordedPanel& record
           {}};
 }
 
+Result<std::vector<std::string>> sheets_of(const Book& book, const BookWish& wish) {
+  const auto versions = versions_of(book, wish);
+  if (!versions) return tl::unexpected(versions.error());
+  auto texts = kept_texts(book, *versions);
+  if (!texts) return tl::unexpected(texts.error());
+  std::vector<std::string> sheets;
+  for (KeptText& one : *texts) {
+    if (!wish.all_versions) {
+      sheets.push_back(std::move(one.text));
+      continue;
+    }
+    auto all_words = book.sheets_of_all_words(one.routine.id);
+    if (!all_words) return tl::unexpected(all_words.error());
+    std::move(all_words->begin(), all_words->end(), std::back_inserter(sheets));
+  }
+  return sheets;
+}
+
+// One after the other, with an empty line between them.
+void print(Call& call, const std::vector<std::string>& sheets) {
+  for (std::size_t i = 0; i < sheets.size(); ++i) call.streams.out.write((i == 0 ? "" : "\n") + sheets[i]);
+}
+
+// Of a damaged book: what can be read, and what cannot.
+Exit save(Call& call, const Book& book, const Trouble& trouble) {
+  const auto saved = book.rescue();
+  if (!saved) return refuse(call, saved.error());
+  if (saved->sheets.empty()) return refuse(call, trouble);
+  print(call, saved->sheets);
+  refuse(call, trouble);
+  call.streams.say(fmt::format("landdrill: what can be read was printed all the same; not there:\n"));
+  for (const std::string& one : saved->lost) call.streams.say("  " + one + "\n");
+  return Exit::environment;
+}
+
 }  // namespace
 
 Exit book_list(Call& call) {
@@ -74,34 +111,31 @@ Exit book_list(Call& call) {
 
 Exit book_export(Call& call) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
-    const auto texts = kept_texts(book, wish);
-    if (!texts) return refuse(call, texts.error());
-    if (texts->empty()) return nothing_found(call, wish);
-    for (std::size_t i = 0; i < texts->size(); ++i)
-      call.streams.out.write((i == 0 ? "" : "\n") + (*texts)[i].text);
+    const auto sheets = sheets_of(book, wish);
+    const bool whole_book = wish.all_versions && call.given.operands.size() == 1;
+    if (!sheets) return whole_book ? save(call, book, sheets.error()) : refuse(call, sheets.error());
+    if (sheets->empty()) return nothing_found(call, wish);
+    print(call, *sheets);
     return Exit::ok;
   });
 }
 
 Exit book_score(Call& call) {
-  return with_book(call, [&](const Book& book, const BookWish& wish) {
-    KeptSheets kept(book);
-    const auto sheets = kept.read(wish);
-    if (!sheets) return refuse(call, sheets.error());
-    if (sheets->empty()) return nothing_found(call, wish);
+  return with_swum(call, [&](const std::vector<Swum>& swum) {
     Messages messages(call.streams);
     Exit worst = Exit::ok;
     std::vector<report::BookScore> scores;
-    for (const KeptSheet* one : *sheets) {
-      if (!one->sheet.routine()) {
-        messages.add(one->sheet.diagnostics);
+    for (const Swum& one : swum) {
+      if (!one.kept->sheet.routine()) {
+        messages.add(one.kept->sheet.diagnostics);
         worst = Exit::errors;
         continue;
       }
-      const Routine& routine = *one->sheet.routine();
+      const Routine& routine = *one.kept->sheet.routine();
       OnTheDay on_the_day(routine);
-      for (const RecordedPanel& panel : routine.panels)
-        scores.push_back(score_of(one->routine, panel, on_the_day));
+      for (std::size_t panel = 0; panel < routine.panels.size(); ++panel)
+        if (one.panels[panel])
+          scores.push_back(score_of(one.kept->routine, routine.panels[panel], on_the_day));
     }
     messages.finish();
     // Panels of different versions of one routine come by their day as well.

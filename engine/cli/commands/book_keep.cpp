@@ -28,8 +28,10 @@ Exit book_check(Call& call) {
   if (!season) return refuse(call, season.error());
   if (const auto sound = season->check(); !sound) {
     refuse(call, sound.error());
-    call.streams.say(fmt::format("  or go back to your latest backup: landdrill book restore {} BACKUP\n",
-                                 call.given.operands[0]));
+    call.streams.say(
+        fmt::format("  or go back to your latest backup: landdrill book restore {0} BACKUP\n"
+                    "  what can still be read: landdrill book export {0} --all > saved.sheet\n",
+                    call.given.operands[0]));
     return Exit::environment;
   }
   call.streams.out.write(fmt::format("{}: ok\n", call.given.operands[0]));

@@ -228,9 +228,9 @@ void tell(Call& call, const PracticeSession& session, const std::vector<Practice
                        format ? format_of(call) : report::Format::text, page_wish(call)));
 }
 
-// How far off she was so far, by kind.
-Result<std::vector<Weakness>> weaknesses(const PracticeBook& practice, BookTasks& tasks,
-                                         const std::string& trainee) {
+// How far off she was so far.
+Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
+                                          const std::string& trainee) {
   const auto sessions = practice.sessions(trainee);
   if (!sessions) return tl::unexpected(sessions.error());
   Compared all;
@@ -241,11 +241,31 @@ Result<std::vector<Weakness>> weaknesses(const PracticeBook& practice, BookTasks
     all.tasks.insert(all.tasks.end(), one.tasks.begin(), one.tasks.end());
     all.done.insert(all.done.end(), one.done.begin(), one.done.end());
   }
-  std::vector<Weakness> known;
-  const PracticeReport so_far = practice_report(all.tasks, all.done);
-  for (const auto& where : so_far.where)
-    if (where.by == PracticeReport::Where::By::kind) known.push_back({where.name, where.difference});
-  return known;
+  return weaknesses(landdrill::practice_report(all.tasks, all.done));
+}
+
+// The finished session that --session names, otherwise the last.
+struct ChosenSession {
+  const PracticeSession* session = nullptr;
+  std::string mistake;
+};
+ChosenSession chosen_session(const Call& call, const std::vector<PracticeSession>& sessions) {
+  if (!call.given.has("--session")) return {&sessions.back(), {}};
+  const std::string wanted(call.given.value("--session"));
+  const std::string& trainee = sessions.front().wish.trainee;
+  std::vector<std::size_t> found;
+  for (std::size_t i = 0; i < sessions.size(); ++i)
+    if (std::to_string(i + 1) == wanted || sessions[i].started_at.substr(0, 10) == wanted) found.push_back(i);
+  if (found.size() == 1) return {&sessions[found.front()], {}};
+  if (found.empty())
+    return {nullptr,
+            fmt::format("found --session {}; expected a number from 1 to {}, or the day of a session: "
+                        "see `landdrill practice list`",
+                        wanted, sessions.size())};
+  std::string numbers;
+  for (const std::size_t i : found) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", i + 1);
+  return {nullptr, fmt::format("{} has several sessions of {}: name one of {} by its number", trainee, wanted,
+                               numbers)};
 }
 
 struct Wished {
@@ -282,7 +302,7 @@ Result<std::optional<PracticeSession>> started(const Wished& wish, const Call& c
   if (all->empty()) return std::nullopt;
   std::vector<Weakness> known;
   if (call.given.has("--weak")) {
-    auto found = weaknesses(practice, tasks, wish.trainee);
+    auto found = weak_so_far(practice, tasks, wish.trainee);
     if (!found) return tl::unexpected(found.error());
     known = std::move(*found);
   }
@@ -336,9 +356,11 @@ Exit practice_report(Call& call) {
   if (sessions->empty())
     return misused(call, fmt::format("{} has no finished session in this book", trainee));
   if (!call.given.has("--curve")) {
-    const auto of_this = tasks.of(sessions->back());
+    const ChosenSession chosen = chosen_session(call, *sessions);
+    if (chosen.session == nullptr) return misused(call, chosen.mistake);
+    const auto of_this = tasks.of(*chosen.session);
     if (!of_this) return refuse(call, of_this.error());
-    tell(call, sessions->back(), *of_this);
+    tell(call, *chosen.session, *of_this);
     return Exit::ok;
   }
   std::vector<PracticeReport> reports;

@@ -83,17 +83,17 @@ TEST_F(AsSwumTest, APanelStaysWithTheVersionItCameWith) {
   EXPECT_EQ(swum(), "1: panel 2026-04-11 of 7; 2: panel 2026-06-13 of 8");
 }
 
-TEST_F(AsSwumTest, ACorrectedMarkCountsWithTheOldVersion) {
-  add({routine(hard), panel("2026-04-11", sevens)});
-  add({routine(easy), panel("2026-04-11", eights)});
-  EXPECT_EQ(swum(), "1: panel 2026-04-11 of 8");
-}
-
-TEST_F(AsSwumTest, APanelCorrectedWithItsRoutineIsReadAsItWasFirst) {
+TEST_F(AsSwumTest, APanelInNewWordsBelongsToTheVersionBesideThem) {
   add({routine(hard), panel("2026-04-11", sevens)});
   add({routine(easy, "element 2 lift\n  parts  stand-feet, rise-high\n"),
        panel("2026-04-11", eights, "  element 2: 8 8 8 8 8\n")});
-  EXPECT_EQ(swum(), "1: panel 2026-04-11 of 7");
+  EXPECT_EQ(swum(), "2: panel 2026-04-11 of 8");
+}
+
+TEST_F(AsSwumTest, ACorrectedMarkBesideTheOldVersionCountsWithThat) {
+  add({routine(hard), panel("2026-04-11", sevens)});
+  add({routine(hard), panel("2026-04-11", eights), routine(easy)});
+  EXPECT_EQ(swum(), "1: panel 2026-04-11 of 8");
 }
 
 TEST_F(AsSwumTest, OlderRunsOfTheSheetAreThereButCountOnce) {

@@ -126,13 +126,40 @@ TEST(PracticeDraw, DrawsTheSameTasksForTheSameSeedEachOnceAndInOrder) {
 TEST(PracticeDraw, DrawsWhereSheWasFurtherOffMoreOften) {
   std::vector<PracticeTask> tasks(10, task("hybrid", 7));
   tasks.resize(20, task("lift", 7));
-  const std::vector<Weakness> known = {{"hybrid", 0.1}, {"lift", 0.9}};
+  const std::vector<Weakness> known = {{"hybrid", {}, {}, 0.1}, {"lift", {}, {}, 0.9}};
   int lifts = 0;
   for (std::uint64_t seed = 0; seed < 200; ++seed) {
     for (std::size_t drawn : draw_tasks(tasks, known, 5, seed)) lifts += drawn >= 10 ? 1 : 0;
   }
   EXPECT_GT(lifts, 700);  // of 1,000; alike would be about 500
   EXPECT_LT(lifts, 1000);
+}
+
+// Nine lifts: near the panel on the low and the middle marks, a whole mark off on the high ones.
+TEST(PracticeDraw, DrawsTheLevelWhereSheWasFurtherOffMoreOften) {
+  std::vector<PracticeTask> tasks;
+  std::vector<Practised> done;
+  for (const double kept : {4.0, 4.5, 5.0, 6.0, 6.25, 6.5, 8.0, 8.5, 9.0}) {
+    tasks.push_back(task("lift", kept));
+    done.push_back(
+        {Mark(Decimal::from_units(static_cast<std::int64_t>((kept + (kept < 8 ? 0 : 1)) * Decimal::one))),
+         false});
+  }
+  const std::vector<Weakness> known = weaknesses(practice_report(tasks, done));
+  ASSERT_EQ(known.size(), 4u);
+  EXPECT_EQ(known[0].kind, "lift");
+  EXPECT_NEAR(known[0].difference, 1.0 / 3, 1e-12);
+  EXPECT_NEAR(*known[1].from, 8, 1e-12);
+  EXPECT_FALSE(known[1].below);
+  EXPECT_NEAR(known[1].difference, 1, 1e-12);
+  EXPECT_NEAR(known[2].difference, 0, 1e-12);
+
+  int high = 0;
+  for (std::uint64_t seed = 0; seed < 200; ++seed) {
+    for (std::size_t drawn : draw_tasks(tasks, known, 3, seed)) high += drawn >= 6 ? 1 : 0;
+  }
+  EXPECT_GT(high, 280);  // of 600; alike would be about 200
+  EXPECT_LT(high, 600);
 }
 
 }  // namespace

@@ -43,6 +43,13 @@ class BookTest : public SeasonTest {
     }
     return words;
   }
+  // Of every version of every routine, each with a line below it.
+  std::string sheets() const {
+    std::string text;
+    const auto routines = book.find({"", What::routine, "", "", "", true});
+    for (const KeptBlock& one : *routines) text += *book.sheet(one.id) + "--\n";
+    return text;
+  }
   Season season;
   Book book;
 };
@@ -77,6 +84,65 @@ TEST_F(BookTest, PutsAPanelThatComesAloneToTheLatestVersion) {
   const KeptBlock latest = book.find({"", What::routine, "", "", "", false})->front();
   EXPECT_EQ(latest.version, 2);
   EXPECT_EQ(*book.sheet(latest.id), low_water + "tempo 120\n\npanel 2026-05-09 \"Tarn Open\"\n");
+}
+
+TEST_F(BookTest, LeavesAPanelThatComesAgainWithAChangedRoutineWhereItWas) {
+  add({routine(low_water), panel("2026-05-09", "a\n")});
+  EXPECT_EQ(add({routine(low_water + "tempo 120\n"), panel("2026-05-09", "a\n")}),
+            "new version 2, already there 1");
+  const std::vector<KeptBlock> panels = *book.find({"", What::panel, "", "", "", true});
+  ASSERT_EQ(panels.size(), 1u);
+  EXPECT_EQ(panels[0].of_version, 1);
+  EXPECT_EQ(sheets(), low_water + "\na\n--\n" + low_water + "tempo 120\n--\n");
+}
+
+TEST_F(BookTest, SaysWhichVersionAPanelBelongsToAndWhichStoodBesideIt) {
+  add({routine(low_water), panel("2026-05-09", "a\n")});
+  const auto added = book.add({routine(low_water + "tempo 120\n"), panel("2026-05-09", "a\n")}, {odd_set()});
+  ASSERT_EQ(trouble_in(added), "");
+  EXPECT_EQ((*added)[1].of_version, 1);
+  EXPECT_EQ((*added)[1].beside, 2);
+}
+
+TEST_F(BookTest, PutsNewWordsOfAPanelToTheVersionBesideThem) {
+  add({routine(low_water), panel("2026-05-09", "a\n")});
+  EXPECT_EQ(add({routine(low_water + "tempo 120\n"), panel("2026-05-09", "b\n")}),
+            "new version 2, new version 2");
+  EXPECT_EQ(sheets(), low_water + "--\n" + low_water + "tempo 120\n\nb\n--\n");
+}
+
+TEST_F(BookTest, LeavesNewWordsOfAPanelThatComeAloneWithItsVersion) {
+  add({routine(low_water), panel("2026-05-09", "a\n")});
+  add({routine(low_water + "tempo 120\n")});
+  EXPECT_EQ(add({panel("2026-05-09", "b\n")}), "new version 2");
+  EXPECT_EQ(sheets(), low_water + "\nb\n--\n" + low_water + "tempo 120\n--\n");
+}
+
+TEST_F(BookTest, KeepsARunWithEveryVersionWhoseSheetHadIt) {
+  const Block tuesday{What::run, "Low Water", "solo-free", "2026-04-14", "", "run 2026-04-14\n", 0};
+  add({routine(low_water), tuesday});
+  add({routine(low_water + "tempo 120\n"), tuesday});
+  EXPECT_EQ(add({routine(low_water + "tempo 120\n"), tuesday}), "already there 2, already there 2");
+  EXPECT_EQ(sheets(), low_water + "\nrun 2026-04-14\n--\n" + low_water + "tempo 120\n\nrun 2026-04-14\n--\n");
+}
+
+TEST_F(BookTest, KnowsVersionsAgainThatComeInTheirOrderAndAnOldOneAloneIsInForceAgain) {
+  const Block first = routine(low_water), second = routine(low_water + "tempo 120\n");
+  add({first, panel("2026-05-09", "a\n"), second});
+  EXPECT_EQ(add({first, panel("2026-05-09", "a\n"), second}),
+            "already there 1, already there 1, already there 2");
+  EXPECT_EQ(add({first, panel("2026-05-09", "b\n"), second}),
+            "already there 1, new version 2, already there 2");
+  EXPECT_EQ(add({first}), "new version 3");
+  EXPECT_EQ(add({first, second, first}), "already there 1, already there 2, already there 3");
+}
+
+TEST_F(BookTest, OlderVersionsKeepTheirEditionWhenTheTablesChange) {
+  const Block first = routine(low_water), second = routine(low_water + "tempo 120\n");
+  add({first, second});
+  TableFiles changed = odd_set();
+  changed.files.front().text += "\n";
+  EXPECT_EQ(add({first, second}, changed), "already there 1, new version 3");
 }
 
 TEST_F(BookTest, RefusesAPanelOfNoRoutineAndKeepsNothingOfThatCall) {

@@ -68,6 +68,50 @@ TEST_F(PracticeBookTest, ListsFinishedSessionsOfATraineeOldestFirst) {
   EXPECT_EQ(*practice.trainees(), (std::vector<std::string>{"Robin", "Sam"}));
 }
 
+PracticeSession session_of(const std::string& trainee, std::int64_t panel, const std::string& mark) {
+  return {0,    {trainee, {}},  "2026-05-10T00:00:00Z",
+          true, {{panel, "1"}}, {{Did::marked, Decimal::parse(mark), false}}};
+}
+
+TEST_F(PracticeBookTest, KeepsSessionsFromElsewhereOnce) {
+  PracticeSession session = session_of("Robin", panel, "7.25");
+  auto added = practice.add({session});
+  ASSERT_EQ(trouble_in(added), "");
+  EXPECT_EQ((*added)[0][0].did, AddedMark::Did::added);
+  session.lines.push_back({panel, "2"});
+  session.marks.push_back({Did::skipped, {}, false});
+  added = practice.add({session});
+  EXPECT_EQ((*added)[0][0].did, AddedMark::Did::already_there);
+  EXPECT_EQ((*added)[0][1].did, AddedMark::Did::added);
+  const auto sessions = practice.sessions("Robin");
+  ASSERT_EQ(sessions->size(), 1u);
+  EXPECT_EQ(sessions->front().started_at, "2026-05-10T00:00:00Z");
+  ASSERT_EQ(sessions->front().marks.size(), 2u);
+  EXPECT_EQ(sessions->front().marks[0].mark->text(), "7.25");
+  EXPECT_EQ(sessions->front().marks[1].did, Did::skipped);
+}
+
+TEST_F(PracticeBookTest, KeepsNothingWhereAMarkDiffersFromWhatIsKept) {
+  practice.add({session_of("Robin", panel, "7.25")});
+  const auto added = practice.add({session_of("Sam", panel, "7"), session_of("Robin", panel, "7.5")});
+  ASSERT_EQ(trouble_in(added), "");
+  EXPECT_EQ((*added)[1][0].did, AddedMark::Did::differs);
+  EXPECT_EQ((*added)[1][0].kept->text(), "7.25");
+  EXPECT_EQ(practice.sessions("Sam")->size(), 0u);
+  EXPECT_EQ(practice.all()->size(), 1u);
+}
+
+TEST_F(PracticeBookTest, KnowsAMarkAgainAlsoAfterThePanelWasCorrected) {
+  practice.add({session_of("Robin", panel, "7.25")});
+  Book book(season);
+  const auto corrected = book.add(
+      {{Block::What::panel, "Low Water", "solo-free", "2026-05-09", "", "panel 2026-05-09 # again\n", 0}},
+      {odd_set()});
+  ASSERT_NE((*corrected)[0].id, panel);
+  const auto added = practice.add({session_of("Robin", (*corrected)[0].id, "7.25")});
+  EXPECT_EQ((*added)[0][0].did, AddedMark::Did::already_there);
+}
+
 TEST_F(PracticeBookTest, RefusesALineThatIsNotThereAndAPanelThatIsNot) {
   const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
   EXPECT_EQ(trouble_in(practice.mark(*session, 4, {})),

@@ -1,0 +1,94 @@
+// Editions of value sets in the season book, and what was swum under each.
+#include <fmt/format.h>
+
+#include <map>
+#include <set>
+
+#include "engine/cli/book_file.h"
+#include "engine/cli/page.h"
+#include "engine/report/book.h"
+#include "grammar/words.h"
+
+namespace landdrill::cli {
+namespace {
+
+// What was swum under one edition.
+struct Swam {
+  std::set<std::pair<std::string, std::string>> routines;  // title and event
+  std::set<std::int64_t> versions;
+  std::size_t runs = 0, panels = 0;
+
+  void count(const KeptBlock& block) {
+    routines.emplace(block.routine, block.event);
+    versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
+    if (block.version != block.versions) return;
+    if (block.what == Block::What::run) ++runs;
+    if (block.what == Block::What::panel) ++panels;
+  }
+};
+
+Result<std::map<std::int64_t, Swam>> swam(const Book& book, BookWish wish) {
+  wish.all_versions = true;
+  const auto found = book.find(wish);
+  if (!found) return tl::unexpected(found.error());
+  std::map<std::int64_t, Swam> all;
+  for (const KeptBlock& block : *found) all[block.edition].count(block);
+  return all;
+}
+
+std::string in_small_letters(std::string text) {
+  for (char& letter : text) letter = words::lower(letter);
+  return text;
+}
+
+// Whether the words are those of the edition itself.
+bool is_called(const KeptEdition& edition, const std::string& wanted) {
+  const std::string names = in_small_letters(edition.name + " " + edition.title + " " + edition.edition);
+  for (std::size_t at = 0; (at = wanted.find_first_not_of(' ', at)) != wanted.npos;) {
+    const std::size_t end = std::min(wanted.find(' ', at), wanted.size());
+    if (names.find(in_small_letters(wanted.substr(at, end - at))) == names.npos) return false;
+    at = end;
+  }
+  return true;
+}
+
+report::BookEdition line_of(std::size_t number, const KeptEdition& edition, const Swam& swam) {
+  return {std::to_string(number),
+          edition.name,
+          edition.title,
+          edition.edition,
+          edition.kept_at,
+          edition.kept_at.substr(0, 10),
+          edition.first_for,
+          std::to_string(swam.routines.size()),
+          std::to_string(swam.versions.size()),
+          std::to_string(swam.runs),
+          std::to_string(swam.panels)};
+}
+
+}  // namespace
+
+Exit book_editions(Call& call) {
+  return with_book(call, [&](const Book& book, const BookWish& wish) {
+    const auto editions = book.editions();
+    if (!editions) return refuse(call, editions.error());
+    const auto found = swam(book, wish);
+    if (!found) return refuse(call, found.error());
+    BookWish any_words = wish;
+    any_words.words.clear();
+    const auto of_any_words = swam(book, any_words);
+    if (!of_any_words) return refuse(call, of_any_words.error());
+    std::vector<report::BookEdition> lines;
+    for (std::size_t i = 0; i < editions->size(); ++i) {
+      const KeptEdition& edition = (*editions)[i];
+      const auto& counts = is_called(edition, wish.words) ? *of_any_words : *found;
+      const auto its = counts.find(edition.id);
+      if (its != counts.end()) lines.push_back(line_of(i + 1, edition, its->second));
+    }
+    if (lines.empty()) return nothing_found(call, wish);
+    call.streams.out.write(report::book_editions(lines, format_of(call), page_wish(call)));
+    return Exit::ok;
+  });
+}
+
+}  // namespace landdrill::cli

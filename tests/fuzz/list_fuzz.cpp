@@ -1,0 +1,142 @@
+// Fuzzes the lists of marks: the rows of a CSV text as views, lists of panels, lists of practice.
+//
+// The first byte says which; the rest is the text.
+#include <cstdint>
+#include <cstdlib>
+#include <string>
+#include <string_view>
+
+#include "grammar/calendar.h"
+#include "tables/csv.h"
+#include "tables/csv_rows.h"
+#include "tables/marks_list.h"
+#include "tables/practice_list.h"
+
+namespace {
+
+using namespace landdrill;
+
+void require(bool law) {
+  if (!law) std::abort();
+}
+
+bool is_within(std::string_view piece, std::string_view text) {
+  return piece.data() >= text.data() && piece.data() + piece.size() <= text.data() + text.size();
+}
+
+// Where no quotation mark stands, the rows are those that the other reader finds.
+void require_same_cells(std::string_view text) {
+  const CsvRead whole = read_csv({"a.csv", text});
+  if (text.find('"') != text.npos || !whole.diagnostics.ok()) return;
+  CsvRows rows({"a.csv", text});
+  std::vector<const CsvRow*> others = {&whole.table.header};
+  for (const CsvRow& row : whole.table.rows) others.push_back(&row);
+  for (const CsvRow* other : others) {
+    bool blank = true;
+    for (const CsvCell& cell : other->cells) blank = blank && trimmed(cell.text).empty();
+    if (blank) continue;
+    require(rows.next());
+    require(rows.line() == other->line && rows.cells() == other->cells.size());
+    for (std::size_t i = 0; i < rows.cells(); ++i) require(rows.cell(i) == trimmed(other->cells[i].text));
+  }
+  require(!rows.next());
+}
+
+void fuzz_rows(std::string_view text) {
+  CsvRows rows({"a.csv", text});
+  std::size_t line = 0;
+  while (rows.next()) {
+    require(rows.line() > line && rows.cells() > 0);
+    line = rows.line();
+    for (std::size_t i = 0; i <= rows.cells(); ++i) require(is_within(rows.piece(i), text));
+    require(rows.cell(rows.cells()).empty());
+    if (!rows.broken().empty()) require(is_within(rows.broken(), text));
+  }
+  require_same_cells(text);
+}
+
+std::string cell(std::string_view text) {
+  return csv_cell(std::string(text), ',') + ",";
+}
+
+// A list that was understood, written by somebody else, is understood in the same way.
+void fuzz_marks(std::string_view text) {
+  Diagnostics diagnostics;
+  const std::vector<ListedPanel> panels = read_marks_list({"marks.csv", text}, diagnostics);
+  (void)to_string(diagnostics);
+  if (!diagnostics.ok()) return;
+  std::string written = "date,meet,routine,event,element,judge,mark,base\n";
+  for (const ListedPanel& panel : panels) {
+    require(is_written_day(panel.date) && !panel.routine.empty() && is_within(panel.routine_piece, text));
+    for (const ListedPanel::Line& line : panel.lines) {
+      require(line.judges.size() <= static_cast<std::size_t>(most_seats));
+      for (std::size_t seat = 0; seat < line.judges.size(); ++seat) {
+        const auto& given = line.judges[seat];
+        if (!given) continue;
+        written += cell(panel.date) + cell(panel.meet) + cell(panel.routine) + cell(panel.event) +
+                   cell(line.name) + std::to_string(seat + 1) + "," +
+                   (given->mark ? given->mark->text() : "-") + (line.base ? ",yes" : ",") + "\n";
+      }
+    }
+  }
+  if (written.size() < 64 || panels.empty()) return;
+  Diagnostics again;
+  const std::vector<ListedPanel> same = read_marks_list({"written.csv", written}, again);
+  require(again.ok() && same.size() == panels.size());
+  for (std::size_t i = 0; i < panels.size(); ++i) {
+    require(same[i].date == panels[i].date && same[i].meet == panels[i].meet &&
+            same[i].routine == panels[i].routine && same[i].event == panels[i].event);
+    require(same[i].lines.size() == panels[i].lines.size());
+    for (std::size_t line = 0; line < same[i].lines.size(); ++line) {
+      require(same[i].lines[line].base == panels[i].lines[line].base);
+      require(same[i].lines[line].judges.size() == panels[i].lines[line].judges.size());
+      for (std::size_t seat = 0; seat < same[i].lines[line].judges.size(); ++seat) {
+        const auto &one = same[i].lines[line].judges[seat], &other = panels[i].lines[line].judges[seat];
+        require(one.has_value() == other.has_value() && (!one || one->mark == other->mark));
+      }
+    }
+  }
+}
+
+void fuzz_practice(std::string_view text) {
+  Diagnostics diagnostics;
+  const std::vector<ListedPractice> rows = read_practice_list({"marks.csv", text}, "Robin", diagnostics);
+  (void)to_string(diagnostics);
+  if (!diagnostics.ok()) return;
+  std::string written = "trainee,session,date,meet,routine,event,element,mark,late\n";
+  for (const ListedPractice& row : rows) {
+    require(is_written_day(row.date) && row.session.size() == 20 && !row.trainee.empty());
+    require(is_within(row.mark_piece, text) && is_within(row.line_piece, text));
+    written += cell(row.trainee) + cell(row.session) + cell(row.date) + cell(row.meet) + cell(row.routine) +
+               cell(row.event) + cell(row.line) + (row.mark ? row.mark->text() : "") +
+               (row.late ? ",yes" : ",") + "\n";
+  }
+  Diagnostics again;
+  const std::vector<ListedPractice> same = read_practice_list({"written.csv", written}, "", again);
+  require(again.ok() && same.size() == rows.size());
+  for (std::size_t i = 0; i < rows.size(); ++i) {
+    require(same[i].trainee == rows[i].trainee && same[i].session == rows[i].session);
+    require(same[i].meet == rows[i].meet && same[i].routine == rows[i].routine &&
+            same[i].line == rows[i].line);
+    require(same[i].mark == rows[i].mark && same[i].late == rows[i].late);
+  }
+}
+
+}  // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+  if (size == 0) return 0;
+  const std::string_view text(reinterpret_cast<const char*>(data) + 1, size - 1);
+  switch (data[0] % 3) {
+    case 0:
+      fuzz_rows(text);
+      break;
+    case 1:
+      fuzz_marks(text);
+      break;
+    default:
+      fuzz_practice(text);
+      break;
+  }
+  return 0;
+}
