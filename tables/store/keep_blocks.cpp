@@ -229,12 +229,18 @@ void KeepingBlocks::write(std::size_t at, History& history) {
   history.kept.push_back(std::move(one));
 }
 
+// Asked for when all routines of this add are kept.
 std::int64_t KeepingBlocks::latest_version(std::int64_t routine) {
-  Statement latest(db_,
-                   "SELECT id FROM block WHERE routine_id = ? AND title = '' AND what = 'routine' AND date = "
-                   "'' ORDER BY version DESC LIMIT 1",
-                   routine);
-  return latest.next() ? latest.number(0) : 0;
+  const auto [place, is_new] = latest_.try_emplace(routine, 0);
+  if (is_new) {
+    Statement latest(
+        db_,
+        "SELECT id FROM block WHERE routine_id = ? AND title = '' AND what = 'routine' AND date = "
+        "'' ORDER BY version DESC LIMIT 1",
+        routine);
+    if (latest.next()) place->second = latest.number(0);
+  }
+  return place->second;
 }
 
 KeepingBlocks::Version KeepingBlocks::version_of(std::int64_t id) {

@@ -69,6 +69,7 @@ class KeepingBlocks {
   std::vector<std::int64_t> beside_;   // the version of it that stands beside it, or 0
   std::map<std::pair<std::string_view, std::string_view>, std::int64_t> routines_;
   std::unordered_map<std::int64_t, Version> versions_;
+  std::unordered_map<std::int64_t, std::int64_t> latest_;  // of routines
 };
 
 }  // namespace landdrill::store
