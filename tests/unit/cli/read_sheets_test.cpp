@@ -40,6 +40,13 @@ TEST(SheetStream, GivesCommentsToTheRoutineBelowThem) {
             "a:1[routine A\nevent x\n]|a:3[\n# the next\n\nroutine B\n]");
 }
 
+TEST(SheetStream, GivesCommentsRightBelowALineToThatLineWhenAnEmptyLineFollows) {
+  EXPECT_EQ(of("routine A\nevent x\n# of x\n\n# the next\nroutine B\n"),
+            "a:1[routine A\nevent x\n# of x\n]|a:4[\n# the next\nroutine B\n]");
+  EXPECT_EQ(of("routine A\nevent x\n# the next\nroutine B\n"),
+            "a:1[routine A\nevent x\n]|a:3[# the next\nroutine B\n]");
+}
+
 TEST(SheetStream, KeepsWhatStandsBeforeTheFirstRoutineWithIt) {
   EXPECT_EQ(of("event x\nroutine A\nroutine B\n"), "a:1[event x\nroutine A\n]|a:3[routine B\n]");
 }
