@@ -35,6 +35,10 @@ bool HeadedRows::read_headings() {
 
 void HeadedRows::read_heading(std::size_t column) {
   const std::string name = normal_name(rows_.cell(column));
+  if (name == shape_.foreign) {
+    complain_at(rows_.piece(column), {Problem::contradiction, "a column for the " + name,
+                                      std::string(shape_.instead), std::string(shape_.foreign_hint)});
+  }
   for (std::size_t field = 0; field < place_.size(); ++field) {
     const auto& words = shape_.columns[field].words;
     if (std::find(words.begin(), words.end(), name) == words.end()) continue;

@@ -25,6 +25,8 @@ struct ListShape {
   std::span<const ListColumn> columns;
   std::string_view row;           // what a row is: "one row a mark"
   std::string_view heading_hint;  // how a list starts
+  // By what column another kind of list is known, what was expected instead, and where that list belongs.
+  std::string_view foreign, instead, foreign_hint;
 };
 
 class HeadedRows {

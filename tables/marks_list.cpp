@@ -18,8 +18,12 @@ constexpr ListColumn columns[fields] = {
     {"routine", true, list_words::routine}, {"event", false, list_words::event},
     {"element", true, list_words::line},    {"judge", true, list_words::judge},
     {"mark", true, list_words::mark, true}, {"base", false, list_words::base}};
-constexpr ListShape shape = {columns, "one row a mark",
-                             "a list starts with a heading such as date,meet,routine,element,judge,mark"};
+constexpr ListShape shape = {columns,
+                             "one row a mark",
+                             "a list starts with a heading such as date,meet,routine,element,judge,mark",
+                             "trainee",
+                             "the marks of a panel, with a column for the judge",
+                             "a trainee's marks are kept by `landdrill practice add`"};
 constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
 
 bool is_number(std::string_view text) {

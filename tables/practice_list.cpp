@@ -22,8 +22,12 @@ constexpr ListColumn columns[fields] = {{"trainee", false, trainee_words},
                                         {"element", true, list_words::line},
                                         {"mark", true, list_words::mark, true},
                                         {"late", false, late_words}};
-constexpr ListShape shape = {columns, "one row a mark",
-                             "a list starts with a heading such as trainee,date,meet,routine,element,mark"};
+constexpr ListShape shape = {columns,
+                             "one row a mark",
+                             "a list starts with a heading such as trainee,date,meet,routine,element,mark",
+                             "judge",
+                             "a trainee's own marks, one for each line of a panel",
+                             "the marks of a panel are kept by `landdrill book add`"};
 
 // "T18:03:11Z"
 bool is_time_of_day(std::string_view text) {

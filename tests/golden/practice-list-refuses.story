@@ -126,3 +126,23 @@ landdrill practice report: found --session 2; expected a number from 1 to 1, or 
 landdrill: none.season: there is no such file
   hint: import a value set or add a sheet to make one
 === exit 3
+=== run sed -i 's/trainee/judge/' fine.csv; landdrill practice add club.season fine.csv
+=== errors
+fine.csv:1:1: error: found a column for the judge; expected a trainee's own marks, one for each line of a panel [contradiction]
+  judge,session,date,meet,routine,element,mark
+  ^~~~~
+  hint: the marks of a panel are kept by `landdrill book add`
+landdrill: nothing was added of a list that has errors
+=== exit 1
+=== run landdrill book add club.season other.csv
+=== errors
+other.csv:1:1: error: found a column for the trainee; expected the marks of a panel, with a column for the judge [contradiction]
+  trainee,session,date,meet,routine,element,mark
+  ^~~~~~~
+  hint: a trainee's marks are kept by `landdrill practice add`
+other.csv:1:1: error: found no column for the judge; expected one that is called judge [missing-column]
+  trainee,session,date,meet,routine,element,mark
+  ^~~~~~~
+  hint: a list starts with a heading such as date,meet,routine,element,judge,mark
+landdrill: nothing was added to the book
+=== exit 1
