@@ -9,6 +9,8 @@
 namespace landdrill::cli {
 namespace {
 
+constexpr std::size_t most_names = 12;  // in a message
+
 std::string name_of(const KeptBlock& panel) {
   return panel.date + (panel.title.empty() ? "" : " " + panel.title);
 }
@@ -49,9 +51,16 @@ Result<void> PracticeImport::read(const std::vector<ListedPractice>& rows) {
 }
 
 Result<void> PracticeImport::read_row(const ListedPractice& row) {
-  const auto panel = panel_of(row);
-  if (!panel) return {};
-  const auto tasks = tasks_.of_panel(*panel);
+  std::string name = row.routine;
+  for (const std::string* part : {&row.event, &row.date, &row.meet}) (name += '\x1F') += *part;
+  auto panel = known_panels_.find(name);
+  if (panel == known_panels_.end()) {
+    if (!diagnostics.wants_more()) return {};  // what is wrong with so many others is enough
+    const auto found = panel_of(row);
+    if (!found) return {};
+    panel = known_panels_.emplace(std::move(name), *found).first;
+  }
+  const auto tasks = tasks_.of_panel(panel->second);
   if (!tasks) return tl::unexpected(tasks.error());
   const PracticeTask* const task = task_of(row, **tasks);
   if (task != nullptr && is_on_scale(row, *task)) keep(row, *task);
@@ -106,7 +115,10 @@ void PracticeImport::no_such_panel(const ListedPractice& row,
     names.push_back(name_of(*panel));
     day = day || panel->date == row.date;
   }
-  const std::string expected = fmt::format("a panel of {}: {}", row.routine, listed(names));
+  const std::string expected =
+      names.size() > most_names
+          ? fmt::format("one of the {} panels of {} in `landdrill book list`", names.size(), row.routine)
+          : fmt::format("a panel of {}: {}", row.routine, listed(names));
   if (day) {
     complain(row.meet_piece, {Problem::unknown_name, fmt::format("the meet \"{}\" on {}", row.meet, row.date),
                               expected, words::nearest_hint(row.meet, meets)});

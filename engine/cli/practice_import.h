@@ -10,6 +10,7 @@
 
 #include <map>
 #include <tuple>
+#include <unordered_map>
 
 #include "engine/cli/practice_tasks.h"
 #include "tables/practice_list.h"
@@ -41,6 +42,7 @@ class PracticeImport {
   BookTasks tasks_;
   const Source& list_;
   std::vector<KeptBlock> panels_;
+  std::unordered_map<std::string, std::int64_t> known_panels_;         // by what a row calls them
   std::map<std::pair<std::string, std::string>, std::size_t> places_;  // of sessions, by trainee and start
   // By session, panel and line: which row gave it.
   std::map<std::tuple<std::size_t, std::int64_t, std::string>, const ListedPractice*> given_;
