@@ -101,7 +101,9 @@ class Planning {
     }
     if (found.best.empty()) {
       if (!found.infeasible) {
-        plan_.notes.push_back("the search was stopped before it found a programme within the limits");
+        plan_.notes.push_back(found.proved
+                                  ? "no programme within the limits has an expected total under these rules"
+                                  : "the search was stopped before it found a programme within the limits");
       }
       return;
     }

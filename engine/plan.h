@@ -35,9 +35,8 @@ struct PlanWish {
   // take some seconds at the most.
   std::uint64_t most_steps = 20'000;
 };
-// Where the event weights elements by difficulty together, every programme is worked out: up to so many, and
-// fewer when each needs its odds. Beyond it, an obstacle says so.
-constexpr std::size_t most_weighted_programmes = 20'000;
+// Where the event weights elements by difficulty together, quantile and target are worked out programme by
+// programme: all of them, or the most promising up to so many, and then the answer is not proved.
 constexpr std::size_t most_weighted_forecasts = 300;
 
 struct PlanChoice {
@@ -66,8 +65,8 @@ struct Plan {
   bool as_written_allowed = true;
   bool proved = true;
   // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
-  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it:
-  // stopped among weighted programmes, or before any was found.
+  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it: stopped
+  // before any was found.
   std::optional<Decimal> gap;
   // For quantile and target: how many other programmes are as good as the first as far as the grid of the
   // odds can tell.

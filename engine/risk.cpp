@@ -56,11 +56,12 @@ Exact share(Decimal percent) {
   return Exact(percent) / Exact(hundred);
 }
 
-std::optional<Exact> elements_by_themselves(const Routine& routine, const Risked& risked) {
+std::optional<Exact> elements_by_themselves(const Routine& routine, const Risked& risked,
+                                            std::optional<std::size_t> without) {
   Exact sum;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const PanelRule* rule = routine.elements[i].panel;
-    if (rule == nullptr || rule->use == Use::weighted) continue;
+    if (rule == nullptr || rule->use == Use::weighted || i == without) continue;
     const std::optional<RiskedPoints> points = risked_points(routine, risked, i);
     if (!points) return std::nullopt;
     sum = sum + points->expected;
@@ -153,11 +154,17 @@ std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& 
 }
 
 std::optional<Exact> expected_total(const Routine& routine, const Risked& risked) {
-  std::optional<Exact> total = elements_by_themselves(routine, risked);
+  return total_without(routine, risked, std::nullopt);
+}
+
+std::optional<Exact> total_without(const Routine& routine, const Risked& risked,
+                                   std::optional<std::size_t> element) {
+  std::optional<Exact> total = elements_by_themselves(routine, risked, element);
   const std::optional<Exact> whole = aspects(risked.showing);
   if (!total || !whole) return std::nullopt;
   *total = *total + *whole - taken_off(risked);
   for (const PanelRule* rule : weighting_rules(routine)) {
+    if (element && routine.elements[*element].panel == rule) continue;
     const std::optional<Exact> together = risked_together(routine, risked, *rule);
     if (!together) return std::nullopt;
     *total = *total + *together;

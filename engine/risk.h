@@ -64,5 +64,8 @@ std::vector<const PanelRule*> weighting_rules(const Routine& routine);
 // The expected total, not rounded but for what `risked_together` says. Empty while marks are missing, or when
 // `risked_together` is empty for a rule.
 std::optional<Exact> expected_total(const Routine& routine, const Risked& risked);
+// The same without the points of one element; where it is weighted, without those of its rule.
+std::optional<Exact> total_without(const Routine& routine, const Risked& risked,
+                                   std::optional<std::size_t> element);
 
 }  // namespace landdrill

@@ -10,8 +10,8 @@ namespace landdrill {
 Worth::Worth(const Routine& routine, std::size_t element, const Wish& wish)
     : routine_(routine), element_(element), risked_(risked(routine, wish)) {
   assert(routine.elements[element].panel != nullptr);
-  const std::optional<Exact> all = expected_total(routine, risked_), here = own(risked_);
-  if (all && here) rest_ = *all - *here;
+  if (rule().use == Use::weighted) others_ = weighted_beside(routine, risked_, element);
+  rest_ = total_without(routine, risked_, element);
 }
 
 Risked Worth::with(const Way& way) const {
@@ -27,15 +27,19 @@ std::optional<RiskedPoints> Worth::alone(const Way& way) const {
   return risked_points(routine_, with(way), element_);
 }
 
-std::optional<Exact> Worth::own(const Risked& shown) const {
-  if (rule().use == Use::weighted) return risked_together(routine_, shown, rule());
-  const std::optional<RiskedPoints> points = risked_points(routine_, shown, element_);
-  if (!points) return std::nullopt;
-  return points->expected;
+std::optional<Exact> Worth::together(const Way& way) const {
+  if (!others_) return std::nullopt;
+  const KeptMarks marks = all_giving(rule(), way.mark);
+  const std::optional<Difficulty>& base = kind().base;
+  return others_->expected({combined(rule(), marks), way.declared, base.value_or(way.declared),
+                            base ? way.chance : Decimal()});
 }
 
 std::optional<Exact> Worth::own(const Way& way) const {
-  return own(with(way));
+  if (rule().use == Use::weighted) return together(way);
+  const std::optional<RiskedPoints> points = risked_points(routine_, with(way), element_);
+  if (!points) return std::nullopt;
+  return points->expected;
 }
 
 std::optional<Exact> Worth::total(const Way& way) const {

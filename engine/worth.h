@@ -10,6 +10,7 @@
 #include <string>
 
 #include "engine/forecast.h"
+#include "engine/risk_together.h"
 
 namespace landdrill {
 
@@ -38,11 +39,13 @@ class Worth {
 
  private:
   Risked with(const Way& way) const;
-  std::optional<Exact> own(const Risked& shown) const;
+  std::optional<Exact> together(const Way& way) const;
 
   const Routine& routine_;
   std::size_t element_;
   Risked risked_;
+  // What the element is weighted together with; what was worked out once is kept in it.
+  mutable std::optional<Together> others_;
   std::optional<Exact> rest_;  // all but what is its own
 };
 

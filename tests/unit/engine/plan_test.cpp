@@ -224,29 +224,6 @@ TEST(Plan, LeavingOutAnElementJoinsTheBreathsOnEitherSide) {
   EXPECT_EQ(options_of(best.choices[0]), "0 0 0");
 }
 
-TEST(Plan, WorksOutEveryProgrammeWhereElementsAreWeightedTogether) {
-  const std::string session =
-      "routine \"Session\"\nevent session\nvalues pond\n"
-      "element 1 figure\nparts heron\nexpect 7\noption \"other\"\nparts otter\nexpect 7.5\n"
-      "element 2 figure\nparts heron\nexpect 6\noption \"other\"\nparts otter\nexpect 6.1\n";
-  const Plan best = planned(session);
-  ASSERT_EQ(best.choices.size(), 4u);
-  // (7 x 2.1 + 6.1 x 1.4) / 3.5 x 10 = 66.4; both otters 68
-  EXPECT_EQ(options_of(best.choices[0]), "1 1");
-  EXPECT_EQ(best.choices[0].total.text(), "68");
-}
-
-TEST(Plan, SaysWhenThereAreTooManyWeightedProgrammes) {
-  std::string session = "routine \"Session\"\nevent session\nvalues pond\n";
-  for (int i = 1; i <= 15; ++i) {
-    session += "element " + std::to_string(i) +
-               " figure\nparts heron\nexpect 7\noption \"other\"\nparts otter\nexpect 7.5\n";
-  }
-  const Plan none = planned(session);
-  ASSERT_EQ(none.obstacles.size(), 1u);
-  EXPECT_NE(none.obstacles[0].find("more than 20000"), std::string::npos);
-}
-
 int widened = 0, feasible = 0;
 
 // The same with one of her own limits a unit wider, by reading that sheet.
@@ -307,16 +284,6 @@ TEST(Plan, IsAsGoodAsTryingEveryProgramme) {
   EXPECT_GT(feasible, 40);
   EXPECT_LT(feasible, 360);
   EXPECT_GT(widened, 10);
-}
-
-TEST(Plan, IsAsGoodAsTryingEveryWeightedProgramme) {
-  feasible = 0;
-  for (std::uint64_t seed = 0; seed < 20; ++seed) {
-    SCOPED_TRACE("seed " + std::to_string(seed));
-    Dice dice(seed);
-    expect_as_by_trying_all(kit::made_up_sheet(dice, "session"));
-  }
-  EXPECT_GT(feasible, 5);
 }
 
 }  // namespace

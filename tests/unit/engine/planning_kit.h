@@ -29,6 +29,9 @@ struct MadeSheet {
   std::string text(const std::vector<std::size_t>& options) const;
 };
 MadeSheet made_up_sheet(Dice& dice, std::string_view event = "open");
+// Three to five elements under a rule that weights by difficulty, most with uncertain base marks: all of them
+// in the event "session", beside others in "mixed".
+MadeSheet made_up_weighted(Dice& dice, std::string_view event);
 
 // Whether the sheet of one programme keeps every limit: the event's by what resolving complains of, her own
 // counted here.
