@@ -6,6 +6,7 @@
 
 #include "engine/duel.h"
 #include "engine/forecast_lines.h"
+#include "engine/option_limits.h"
 #include "engine/part_worth.h"
 #include "engine/worth.h"
 
@@ -109,6 +110,8 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
   result.total = *worth.points(rival.way);
   result.spread = spread(rival.option);
   result.parts = part_worths(routine_, *rival.is, worth, rival.way);
+  for (const BrokenLimit& limit : OptionLimits(*routine_.set).broken_by(*rival.is, *element_.kind))
+    result.breaks.push_back(limit.words());
   return result;
 }
 
@@ -116,11 +119,10 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
 std::optional<Decimal> Comparing::spread(std::size_t option) {
   ForecastLines lines(routine_, with(option), how_);
   if (!lines.obstacles().empty()) return std::nullopt;
-  const std::optional<DailyLine> line = lines.of_element(index_);
-  if (!line) return std::nullopt;
+  const std::optional<Chance> deviation = lines.deviation_of(index_);
+  if (!deviation) return std::nullopt;
   constexpr double ten_thousandths = 1e4;
-  const std::int64_t rounded = std::llround(line->over(lines.days()).deviation() * ten_thousandths);
-  return Decimal::from_units(rounded * (Decimal::one / 10'000));
+  return Decimal::from_units(std::llround(*deviation * ten_thousandths) * (Decimal::one / 10'000));
 }
 
 }  // namespace

@@ -50,6 +50,8 @@ struct OptionWorth {
   // no forecast.
   std::optional<Decimal> spread;
   std::vector<PartWorth> parts;  // empty where the difficulty is stated
+  std::vector<std::string>
+      breaks;  // limits within the element, in words with their rows; a plan leaves it out
 };
 
 // Why one option gives more than another, step by step, from the expected total with the one to that with the

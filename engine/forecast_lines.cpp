@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/forecast_obstacles.h"
+#include "engine/weighted_scatter.h"
 
 namespace landdrill {
 namespace {
@@ -72,13 +73,15 @@ std::vector<DailyLine> ForecastLines::all() {
   return lines;
 }
 
-std::optional<DailyLine> ForecastLines::of_element(std::size_t element) {
+std::optional<Chance> ForecastLines::deviation_of(std::size_t element) {
   const PanelRule* rule = routine_.elements[element].panel;
   if (rule == nullptr) return std::nullopt;
-  if (rule->use != Use::weighted) return own_line(element, *rule);
-  const std::vector<const PanelRule*> rules = weighting_rules(routine_);
-  const auto at = std::find(rules.begin(), rules.end(), rule);
-  return weighted_line(*rule, static_cast<std::size_t>(at - rules.begin()));
+  if (rule->use != Use::weighted) return own_line(element, *rule).over(days_).deviation();
+  WeightedScatter scatter(*rule);
+  Chance lost = 0;
+  for (const Odds::Case& day : days_.cases())
+    scatter.add_day(day.chance, weighted_on(*rule, day.value, lost));
+  return scatter.deviation();
 }
 
 Credited ForecastLines::credited(std::size_t element) const {

@@ -1,7 +1,7 @@
 // The lines of a forecast before they are added up: the odds of each on every day.
 //
 //   ForecastLines lines(routine, wish, how);
-//   lines.of_element(1)->on(3)      // the odds of the second element's points on the fourth kind of day
+//   lines.all()[1].on(3)      // the odds of the second line on the fourth kind of day
 //
 // Only forecast.cpp and compare.cpp include this.
 #pragma once
@@ -36,8 +36,9 @@ class ForecastLines {
 
   // In the order of the report; what the event does not have is left out.
   std::vector<DailyLine> all();
-  // The line that the points of an element are in: its own, or that of the rule that weights it with others.
-  std::optional<DailyLine> of_element(std::size_t element);
+  // The standard deviation, in points, of the line that an element is in: its own, or that of the rule that
+  // weights it with others, there before rounding. Empty where the event does not mark it.
+  std::optional<Chance> deviation_of(std::size_t element);
 
  private:
   Credited credited(std::size_t element) const;

@@ -1,5 +1,5 @@
-// What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be priced
-// all the same.
+// What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be
+// priced all the same.
 #include "engine/objections.h"
 #include "engine/reading.h"
 

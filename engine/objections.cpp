@@ -96,8 +96,7 @@ void Objections::look_at(const Quota& quota, const Wish& wish) {
   for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
     const Kind& is = *routine_.elements[i].kind;
     const bool kind = quota.kind.empty() || routine_.set->kinds.place(is) == quota.kind_row;
-    const bool family =
-        quota.family.empty() || holds_family(chosen(routine_, i, wish), quota.family_row);
+    const bool family = quota.family.empty() || holds_family(chosen(routine_, i, wish), quota.family_row);
     if (kind && family) ++count;
   }
   if (!is_outside(count, quota.least, quota.most)) return;

@@ -39,8 +39,8 @@ class Objections {
   std::vector<Objection> found_;
 };
 
-// Of what was said of a sheet, what still holds with these options, in the same words; and what comes new, without a
-// place in the sheet.
+// Of what was said of a sheet, what still holds with these options, in the same words; and what comes new,
+// without a place in the sheet.
 Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diagnostics& of_sheet);
 
 }  // namespace landdrill

@@ -59,6 +59,14 @@ void OptionLimits::look_at_families(const Option& option, std::vector<BrokenLimi
   }
 }
 
+std::string row_of(const Provenance& from) {
+  return std::string(from.table) + ".csv line " + std::to_string(from.line);
+}
+
+std::string BrokenLimit::words() const {
+  return found + ", but " + expected + " (" + row_of(*row) + ")";
+}
+
 std::string plural(std::int64_t number, std::string_view word) {
   return std::to_string(number) + " " + std::string(word) + (number == 1 ? "" : "s");
 }

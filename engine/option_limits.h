@@ -17,7 +17,10 @@ struct BrokenLimit {
   Problem problem = Problem::part_count;
   std::string found, expected;
   const Provenance* row = nullptr;  // of the set
+  // "3 parts of spins in one element, but at most 2 (families.csv line 2)"
+  std::string words() const;
 };
+std::string row_of(const Provenance& from);  // "quotas.csv line 9"
 
 class OptionLimits {
  public:

@@ -1,6 +1,7 @@
 #include "engine/plan.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/plan_aims.h"
 #include "engine/timing.h"
@@ -78,13 +79,36 @@ class Planning {
     const std::optional<Exact> total =
         expected_total(programme.routine, risked(programme.routine, programme.wish));
     if (!total) return std::nullopt;
-    PlanChoice choice{options, Points(to_the_sixth(*total)), {}, {}, {}};
+    PlanChoice choice{options, Points(to_the_sixth(*total)), {}, {}, {}, {}};
     choice.seconds = timing(programme.routine, programme.wish).seconds;
     aim_->tell(choice);
     return choice;
   }
 
   void tell_as_written() { plan_.as_written = told(written()); }
+
+  // By how much the aim of one choice is above that of another.
+  std::optional<Decimal> lead(const PlanChoice& ahead, const PlanChoice& behind) const {
+    if (how_.aim == PlanWish::For::quantile) {
+      if (!ahead.quantile || !behind.quantile) return std::nullopt;
+      return *ahead.quantile - *behind.quantile;
+    }
+    if (how_.aim == PlanWish::For::target) {
+      if (!ahead.reaches || !behind.reaches) return std::nullopt;
+      const Chance percent = 100 * (ahead.reaches->chance - behind.reaches->chance);
+      return Decimal::from_units(std::llround(percent * Decimal::one));
+    }
+    return (ahead.total - behind.total).value();
+  }
+
+  void tell_leads() {
+    const PlanChoice& best = plan_.choices.front();
+    for (PlanChoice& choice : plan_.choices) {
+      if (&choice != &best) choice.behind = lead(best, choice);
+    }
+    if (plan_.as_written) plan_.as_written->behind = lead(best, *plan_.as_written);
+  }
+
   std::vector<std::size_t> written() const {
     std::vector<std::size_t> options = wish_.options;
     options.resize(routine_.elements.size());
@@ -95,6 +119,7 @@ class Planning {
     const AimedBest found = aim_->best(programmes_.choosing, std::max<std::size_t>(how_.how_many, 1), {});
     plan_.proved = found.proved;
     plan_.not_told_apart = found.not_told_apart;
+    plan_.tried = found.tried;
     for (const LimitSide& side : found.conflict) plan_.conflict.push_back(words_of(side));
     for (const AimedProgramme& one : found.best) {
       if (const std::optional<PlanChoice> choice = told(one.options)) plan_.choices.push_back(*choice);
@@ -107,6 +132,7 @@ class Planning {
       }
       return;
     }
+    if (!plan_.choices.empty()) tell_leads();
     const AimedProgramme& best = found.best.front();
     if (!found.proved && found.at_most) plan_.gap = to_the_sixth(*found.at_most - best.value);
     for (std::size_t index = 0; index < plan_.limits.size(); ++index) tell_limit(index, best);

@@ -17,6 +17,7 @@
 
 #include "engine/choose_best.h"
 #include "engine/forecast.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill {
 
@@ -28,6 +29,8 @@ struct PlanWish {
   Decimal target;            // for target, in points
   std::size_t how_many = 6;  // the best, and the next five
   bool event_limits = true;  // quotas, families, time, and those within one element
+  std::vector<OwnLimit>
+      limits;  // told on the command line; they stand instead of what the sheet says of the same
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
@@ -45,10 +48,12 @@ struct PlanChoice {
   std::optional<Decimal> quantile;      // for quantile
   std::optional<ChanceBounds> reaches;  // for target
   std::optional<Decimal> seconds;
+  // By how much the best one's aim is above it: points; for a target, chance in per cent.
+  std::optional<Decimal> behind;
 };
 struct PlanLimit {
   std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
-  std::string from;   // "quotas.csv line 9", "the sheet"
+  std::string from;   // "quotas.csv line 9", "the sheet", "the command line"
   std::optional<Decimal> least, most;
   Decimal used;  // by the best programme; seconds to the tenth
   // What one unit more room at its top (and at its bottom) adds to the aim; empty without a top (a bottom),
@@ -60,14 +65,18 @@ struct Plan {
   Obstacles obstacles;
   std::vector<std::string> notes;   // options that are left out, and limits: whole sentences
   std::vector<PlanChoice> choices;  // best first; equal ones: earlier options first
-  // What the sheet says now; empty while a mark is missing, or when an element has no option to choose from.
+  // What the sheet says now, with what the changes bring as `behind`; empty while a mark is missing, or when
+  // an element has no option to choose from.
   std::optional<PlanChoice> as_written;
   bool as_written_allowed = true;
   bool proved = true;
   // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
-  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it: stopped
-  // before any was found.
+  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it:
+  // stopped before any was found.
   std::optional<Decimal> gap;
+  // When not proved: how many programmes were tried one by one, where they were too many to try all. 0: it
+  // had to stop.
+  std::size_t tried = 0;
   // For quantile and target: how many other programmes are as good as the first as far as the grid of the
   // odds can tell.
   std::size_t not_told_apart = 0;
@@ -77,5 +86,9 @@ struct Plan {
 };
 
 Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how);
+
+// What the rules object to in a programme, see objections.h.
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const PlanChoice& choice,
+                            const Diagnostics& of_sheet);
 
 }  // namespace landdrill

@@ -23,6 +23,7 @@ struct AimedBest {
   bool infeasible = false;
   std::optional<Exact> at_most;  // when not proved, and anything bounds it
   std::size_t not_told_apart = 0;
+  std::size_t tried = 0;  // when not proved for that reason: see Plan
   std::vector<LimitSide> conflict;
 };
 // How long a search may go on, over all that a plan searches for.

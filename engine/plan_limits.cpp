@@ -57,10 +57,6 @@ Room room_of(Room::Of of, std::string event, std::string from, std::string what,
 
 }  // namespace
 
-std::string row_of(const Provenance& from) {
-  return std::string(from.table) + ".csv line " + std::to_string(from.line);
-}
-
 std::string Room::side(bool most) const {
   return (event.empty() ? "" : event + ": ") + (most ? "at most " : "at least ") +
          amount(most ? *told.most : *told.least, *this);
@@ -117,37 +113,37 @@ void Programmes::add_time() {
       [](const Element&, const Option& option) { return counts_of(option.counts, false); });
 }
 
-void Programmes::add_own(const OwnLimit& own) {
+void Programmes::add_own(const OwnLimit& own, const std::string& from) {
   using Of = OwnLimit::Of;
   const std::string name(own.name);
   const Span span{own.least, own.most};
   const ValueSet& set = *routine_.set;
   if (own.of == Of::elements) {
-    add(room_of(Room::Of::elements, "", "the sheet", "elements", "element"), span,
+    add(room_of(Room::Of::elements, "", from, "elements", "element"), span,
         [](const Element&, const Option&) -> std::int64_t { return 1; });
   } else if (own.of == Of::kind) {
     const Kind* kind = set.kinds.find(own.name);
-    add(room_of(Room::Of::elements, "", "the sheet", name + " elements", name + " element"), span,
+    add(room_of(Room::Of::elements, "", from, name + " elements", name + " element"), span,
         [kind](const Element& element, const Option&) -> std::int64_t {
           return element.kind == kind ? 1 : 0;
         });
   } else if (own.of == Of::family) {
     const std::size_t row = set.families.place_of(own.name);
-    add(room_of(Room::Of::elements, "", "the sheet", "elements with a part of " + name,
+    add(room_of(Room::Of::elements, "", from, "elements with a part of " + name,
                 "element with a part of " + name),
         span, [row](const Element&, const Option& option) -> std::int64_t {
           return holds_family(option, row) ? 1 : 0;
         });
   } else if (own.of == Of::part) {
     const Part* part = set.parts.find(own.name);
-    add(room_of(Room::Of::elements, "", "the sheet", "uses of " + name, "use of " + name), span,
+    add(room_of(Room::Of::elements, "", from, "uses of " + name, "use of " + name), span,
         [part](const Element&, const Option& option) {
           std::int64_t sum = 0;
           for (const PartUse& use : option.parts) sum += use.part == part ? use.times : 0;
           return sum;
         });
   } else {
-    add_seconds(own, room_of(Room::Of::seconds, "", "the sheet", "s", ""));
+    add_seconds(own, room_of(Room::Of::seconds, "", from, "s", ""));
   }
 }
 

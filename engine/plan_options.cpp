@@ -33,8 +33,7 @@ void Programmes::look_into_elements(bool heed_limits) {
     auto& here = broken_.emplace_back(element.options.size());
     for (std::size_t option = 0; heed_limits && option < here.size(); ++option) {
       for (const BrokenLimit& limit : limits.broken_by(element.options[option], *element.kind)) {
-        here[option] += (here[option].empty() ? "" : "; ") + limit.found + ", but " + limit.expected + " (" +
-                        row_of(*limit.row) + ")";
+        here[option] += (here[option].empty() ? "" : "; ") + limit.words();
       }
     }
   }

@@ -1,6 +1,7 @@
 // A routine cut down to one programme.
 #include <algorithm>
 
+#include "engine/objections.h"
 #include "engine/plan_rooms.h"
 
 namespace landdrill {
@@ -38,6 +39,12 @@ Programme programme_of(const Routine& routine, const Wish& wish, const std::vect
   for (Run& run : result.routine.runs) renumber(run.elements, places);
   for (RecordedPanel& panel : result.routine.panels) renumber(panel.elements, places);
   return result;
+}
+
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const PlanChoice& choice,
+                            const Diagnostics& of_sheet) {
+  const Programme programme = programme_of(routine, wish, choice.options);
+  return objections_with(programme.routine, programme.wish, of_sheet);
 }
 
 }  // namespace landdrill

@@ -15,6 +15,11 @@ std::int64_t whole_number(Exact value, bool up) {
   return back > value ? down - 1 : down;
 }
 
+bool told_of_the_same(const std::vector<OwnLimit>& told, const OwnLimit& own) {
+  return std::any_of(told.begin(), told.end(),
+                     [&](const OwnLimit& one) { return one.of == own.of && one.name == own.name; });
+}
+
 }  // namespace
 
 Programmes::Programmes(const Routine& routine, const Wish& wish, const PlanWish& how) : routine_(routine) {
@@ -28,7 +33,10 @@ Programmes::Programmes(const Routine& routine, const Wish& wish, const PlanWish&
     add_families();
     add_time();
   }
-  for (const OwnLimit& own : routine.limits) add_own(own);
+  for (const OwnLimit& own : routine.limits) {
+    if (!told_of_the_same(how.limits, own)) add_own(own, "the sheet");
+  }
+  for (const OwnLimit& own : how.limits) add_own(own, "the command line");
   std::stable_partition(rooms.begin(), rooms.end(),
                         [](const Room& one) { return one.of != Room::Of::breath; });
   for (std::size_t i = 0; i < options.size(); ++i) {

@@ -8,11 +8,10 @@
 // include this.
 #pragma once
 
+#include "engine/option_limits.h"
 #include "engine/plan.h"
 
 namespace landdrill {
-
-std::string row_of(const Provenance& from);  // "quotas.csv line 9"
 
 // One limit. Those on sums come first, in the order of Choosing::limits; the breath, a chain, is last.
 struct Room {
@@ -59,7 +58,7 @@ class Programmes {
   void add_quota(const Quota& quota);
   void add_families();
   void add_time();
-  void add_own(const OwnLimit& own);
+  void add_own(const OwnLimit& own, const std::string& from);
   void add_seconds(const OwnLimit& own, Room room);
   ChoiceLimit limit_of(const Room& room, Span span) const;
   std::optional<ChoiceChain> chain_of(Span span) const;

@@ -45,8 +45,8 @@ Exact rounded_up_by(const PanelRule& rule) {
 
 // Of one rule: points <= fixed + slack + factor x (what its elements add to the line).
 struct Slope {
-  Exact mark;    // L
-  Exact factor;  // the weight over what is credited in all
+  Exact mark;                              // L
+  Exact factor;                            // the weight over what is credited in all
   Exact least = Exact(Decimal::whole(1));  // of what is credited in all
   Exact highest_mark, fixed, slack;
 };
@@ -99,7 +99,8 @@ class Line {
     } else if (weighing_.is_mixed()) {
       steep_within(band, rule, result);
     } else {
-      result.mark = aim_.level ? Exact(down((*aim_.level - weighing_.fixed() - result.fixed) / weight)) : high;
+      result.mark =
+          aim_.level ? Exact(down((*aim_.level - weighing_.fixed() - result.fixed) / weight)) : high;
       result.factor = Exact(up(weight / result.least));
     }
     result.fixed = result.fixed + weight * result.mark;

@@ -38,6 +38,7 @@ class WeightedForecasts : public PlanAim {
     all_ ? try_all() : try_promising();
     best_.proved = all_ && !stopped_;
     if (!best_.proved) best_.at_most = highest();
+    best_.tried = stopped_ ? 0 : forecasts_;
     if (best_.best.empty() && best_.proved) {
       const BestChoices found =
           choose_best(choosing, {1, [this](std::uint64_t) { return inputs_.patience.more(0); }});
@@ -114,7 +115,8 @@ class WeightedForecasts : public PlanAim {
   // Behind those that are as good.
   void weigh(const std::vector<std::size_t>& choices) {
     stopped_ = stopped_ || !inputs_.patience.more(1);
-    if (stopped_) return;
+    // Whoever has to stop tells the first all the same.
+    if (stopped_ && !best_.best.empty()) return;
     const auto [known, is_new] = known_.try_emplace(choices);
     if (is_new) {
       ++forecasts_;

@@ -165,12 +165,13 @@ Choosing WeightedSearch::within(const Node& node) const {
       add_limit({"", band.least, band.most}, credited, here);
     }
     // With more uncertain base marks there is no expected total.
-    add_limit({"", std::nullopt, most_risky},
-              [&](std::size_t i, std::size_t c) -> std::int64_t {
-                const WeighingWay& way = weighing_.ways()[i][c];
-                return way.rule == rule && way.together.risky() ? 1 : 0;
-              },
-              here);
+    add_limit(
+        {"", std::nullopt, most_risky},
+        [&](std::size_t i, std::size_t c) -> std::int64_t {
+          const WeighingWay& way = weighing_.ways()[i][c];
+          return way.rule == rule && way.together.risky() ? 1 : 0;
+        },
+        here);
   }
   return here;
 }

@@ -52,8 +52,8 @@ class WeightedSearch {
   // Of the choosing that is looked at.
   const Choosing* choosing_ = nullptr;
   std::size_t how_many_ = 1, looked_into_ = 0;
-  std::vector<Worked> best_;         // best first
-  std::vector<Node> open_, left_;    // to look into; given up
+  std::vector<Worked> best_;       // best first
+  std::vector<Node> open_, left_;  // to look into; given up
 };
 
 // Whether one choice for each list keeps all limits.

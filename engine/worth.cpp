@@ -31,8 +31,8 @@ std::optional<Exact> Worth::together(const Way& way) const {
   if (!others_) return std::nullopt;
   const KeptMarks marks = all_giving(rule(), way.mark);
   const std::optional<Difficulty>& base = kind().base;
-  return others_->expected({combined(rule(), marks), way.declared, base.value_or(way.declared),
-                            base ? way.chance : Decimal()});
+  return others_->expected(
+      {combined(rule(), marks), way.declared, base.value_or(way.declared), base ? way.chance : Decimal()});
 }
 
 std::optional<Exact> Worth::own(const Way& way) const {

@@ -4,6 +4,7 @@
 
 #include "engine/account_notes.h"
 #include "engine/cli/page.h"
+#include "engine/objections.h"
 #include "engine/report/width.h"
 
 namespace landdrill::cli {
@@ -60,8 +61,11 @@ report::TextWish choosing_page(const Call& call) {
   return wish;
 }
 
-Account face_of(const Routine& routine, std::span<const Wish> wishes, const std::vector<Provenance>& also) {
-  Account face = account(routine, wishes.front(), std::nullopt);
+report::Face face_of(const OneRoutine& one, std::span<const Wish> wishes,
+                     const std::vector<Provenance>& also) {
+  const Routine& routine = one.routine();
+  report::Face face{account(routine, wishes.front(), std::nullopt),
+                    objections_with(routine, wishes.front(), one.sheet().diagnostics)};
   Step all;
   all.rows = also;
   all.inputs.push_back(*face.estimate);

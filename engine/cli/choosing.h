@@ -7,9 +7,10 @@
 #include <string>
 #include <vector>
 
-#include "engine/account.h"
 #include "engine/cli/call.h"
+#include "engine/cli/one_routine.h"
 #include "engine/forecast.h"
+#include "engine/report/face.h"
 #include "engine/report/text.h"
 
 namespace landdrill::cli {
@@ -35,9 +36,10 @@ std::string beyond_scale(const Routine& routine, const SpreadWish& wish);
 
 // page_wish, with --full.
 report::TextWish choosing_page(const Call& call);
-// The account of the first wish, with the values that all of them rest on, and the rows of `also`.
-Account face_of(const Routine& routine, std::span<const Wish> wishes,
-                const std::vector<Provenance>& also = {});
+// The account of the first wish, with the values that all of them rest on, and the rows of `also`; what the
+// rules object to with its options.
+report::Face face_of(const OneRoutine& one, std::span<const Wish> wishes,
+                     const std::vector<Provenance>& also = {});
 // The rows of the set that spreads come from.
 std::vector<Provenance> rows_of(const Spreads& spreads);
 

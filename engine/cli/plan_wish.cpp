@@ -157,19 +157,11 @@ TypedPlan typed_plan(const Call& call) {
   return plan;
 }
 
-std::string apply_limits(const Call& call, Routine& routine, std::deque<std::string>& texts) {
-  std::vector<OwnLimit> told;
+std::string read_limits(const Call& call, const Routine& routine, TypedPlan& plan) {
   for (const std::string& typed : call.given.values("--limit")) {
-    const std::string mistake = read_limit(typed, routine, texts, told);
+    const std::string mistake = read_limit(typed, routine, plan.texts, plan.wish.limits);
     if (!mistake.empty()) return mistake;
   }
-  // What is told stands instead of what the sheet says of the same.
-  const auto replaced = [&](const OwnLimit& old) {
-    return std::any_of(told.begin(), told.end(),
-                       [&](const OwnLimit& one) { return one.of == old.of && one.name == old.name; });
-  };
-  std::erase_if(routine.limits, replaced);
-  routine.limits.insert(routine.limits.end(), told.begin(), told.end());
   return {};
 }
 

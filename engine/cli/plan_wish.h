@@ -1,7 +1,7 @@
 // What the options of `landdrill plan` wish: for what, within which limits, what has to stay, how long.
 //
 //   TypedPlan typed = typed_plan(call);                            // before any sheet is read
-//   std::string mistake = apply_limits(call, routine, texts);      // --limit "throw most 2", into a copy
+//   std::string mistake = read_limits(call, routine, typed);       // --limit "throw most 2"
 #pragma once
 
 #include <deque>
@@ -14,15 +14,16 @@ namespace landdrill::cli {
 
 struct TypedPlan {
   PlanWish wish;
-  Decimal share, target;  // as typed: share in per cent
-  Decimal seconds;        // how long it may look
-  std::string mistake;    // empty when all is well
+  Decimal share, target;          // as typed: share in per cent
+  Decimal seconds;                // how long it may look
+  std::string mistake;            // empty when all is well
+  std::deque<std::string> texts;  // what the names of the wish's limits point into
 };
 TypedPlan typed_plan(const Call& call);
 
-// The limits, elements to keep and elements that may be left out, put into a routine; or the mistake. `texts`
-// keeps what the limits' names point into.
-std::string apply_limits(const Call& call, Routine& routine, std::deque<std::string>& texts);
+// The limits, into the wish; or the mistake.
+std::string read_limits(const Call& call, const Routine& routine, TypedPlan& plan);
+// Elements to keep and elements that may be left out, into a routine; or the mistake.
 std::string apply_keeps(const Call& call, Routine& routine, Wish& wish);
 
 }  // namespace landdrill::cli

@@ -81,7 +81,8 @@ std::string Telling::options_table() const {
                    {"scatter", amount, false, expect}},
                   {}};
   for (const OptionWorth& option : comparison_.options) {
-    listing.rows.push_back({option.title, expected_mark_of(option.option), option.declared.text(2),
+    listing.rows.push_back({(option.breaks.empty() ? "" : "! ") + option.title,
+                            expected_mark_of(option.option), option.declared.text(2),
                             or_nothing(option.clean, places_), given_per_cent(option.chance.percent),
                             or_nothing(option.on_base, places_), points_text(option.expected),
                             option.spread ? to_places(*option.spread, 2) : ""});
@@ -103,6 +104,12 @@ std::string Telling::notes() const {
     if (run)
       result += paragraph(
           "", "The mark of " + quoted(option.option) + " is " + mark_source(*option.mark) + ".", wish_.width);
+  }
+  for (const OptionWorth& option : comparison_.options) {
+    for (const std::string& limit : option.breaks)
+      result += paragraph(
+          "! ", at_start(option.option) + " breaks a limit, so a plan leaves it out: " + limit + ".",
+          wish_.width);
   }
   const OptionWorth& first = comparison_.options.front();
   if (first.base)
@@ -196,8 +203,8 @@ std::string Telling::gain_table(const Duel& duel) const {
   }
   return "\n" +
          paragraph("",
-                   "Points that " + quoted(duel.harder) +
-                       " gives more, by its mark and the chance of its base mark:",
+                   "Points that " + quoted(duel.harder) + " gives more, by its mark" +
+                       (harder.base ? " and the chance of its base mark:" : ":"),
                    wish_.width) +
          as_text(listing, wish_) +
          paragraph("", "> as expected now; where it says -, " + quoted(duel.easier) + " gives more.",
@@ -208,7 +215,7 @@ std::string Telling::tell(const Duel& duel) const {
   return "\n" + why(duel) + "\n" + paragraph("", break_even(duel), wish_.width) + gain_table(duel);
 }
 
-std::string comparison_text(const Routine& routine, const Account& face,
+std::string comparison_text(const Routine& routine, const Face& face,
                             const std::vector<ComparedElement>& elements, const TextWish& asked) {
   TextWish wish = asked;
   wish.width = std::max(60, wish.width);
@@ -226,7 +233,8 @@ std::string comparison_text(const Routine& routine, const Account& face,
                "mark together.",
                "total: the whole routine, its other elements as they are."},
               wish);
-  return result + caution_section(face, wish) + values_section(face, wish);
+  return result + objection_section(face.objections, wish) + caution_section(face, wish) +
+         values_section(face, wish);
 }
 
 }  // namespace
@@ -236,7 +244,7 @@ std::string option_name(const Element& element, std::size_t option) {
   return title.empty() ? "as written" : plain(title);
 }
 
-std::string comparison_report(const Routine& routine, const Account& face,
+std::string comparison_report(const Routine& routine, const Face& face,
                               const std::vector<ComparedElement>& elements, Format format,
                               const TextWish& wish) {
   if (format == Format::csv) return comparison_csv(routine, elements);

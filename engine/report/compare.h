@@ -12,8 +12,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/account.h"
 #include "engine/compare.h"
+#include "engine/report/face.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {
@@ -25,14 +25,14 @@ struct ComparedElement {
 // The names of options in all reports of choosing: "as written", "safer".
 std::string option_name(const Element& element, std::size_t option);
 
-std::string comparison_report(const Routine& routine, const Account& face,
+std::string comparison_report(const Routine& routine, const Face& face,
                               const std::vector<ComparedElement>& elements, Format format,
                               const TextWish& wish);
 
 // The parts of it: compare.cpp, compare_parts.cpp, compare_rows.cpp.
 std::string parts_section(const Routine& routine, const ComparedElement& compared, const TextWish& wish);
 std::string comparison_csv(const Routine& routine, const std::vector<ComparedElement>& elements);
-std::string comparison_json(const Routine& routine, const Account& face,
+std::string comparison_json(const Routine& routine, const Face& face,
                             const std::vector<ComparedElement>& elements);
 
 }  // namespace landdrill::report

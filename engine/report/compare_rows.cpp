@@ -37,6 +37,12 @@ std::string expected_mark(const OptionWorth& option) {
   return option.mark ? text_of(option.mark->mark) : "";
 }
 
+std::string joined(const std::vector<std::string>& limits) {
+  std::string result;
+  for (const std::string& limit : limits) result += (result.empty() ? "" : "; ") + limit;
+  return result;
+}
+
 // ---- CSV ----
 
 class Rows {
@@ -67,7 +73,8 @@ class Rows {
                    {"points_base", text_of(option.on_base)},
                    {"points", option.expected.text(places_)},
                    {"scatter", text_of(option.spread)},
-                   {"total", option.total.text(places_)}});
+                   {"total", option.total.text(places_)},
+                   {"breaks", joined(option.breaks)}});
     for (const PartWorth& part : option.parts) add(option, part);
   }
 
@@ -141,6 +148,7 @@ object option_object(const OptionWorth& option) {
           {"points_expected", option.expected.text()},
           {"scatter", value_of(option.spread)},
           {"total_expected", option.total.text()},
+          {"breaks", texts(option.breaks)},
           {"parts", parts}};
 }
 
@@ -179,16 +187,16 @@ object element_object(const Routine& routine, const Comparison& comparison) {
 }  // namespace
 
 std::string comparison_csv(const Routine& routine, const std::vector<ComparedElement>& elements) {
-  WideCsv csv({"element",     "what",         "option",      "against",         "cause",
-               "step",        "part",         "times",       "difficulty",      "base_difficulty",
-               "mark",        "chance",       "chance_from", "points_declared", "points_base",
-               "points",      "scatter",      "total",       "easier_part",     "easier_points",
-               "harder_part", "harder_points"});
+  WideCsv csv({"element",     "what",          "option",      "against",         "cause",
+               "step",        "part",          "times",       "difficulty",      "base_difficulty",
+               "mark",        "chance",        "chance_from", "points_declared", "points_base",
+               "points",      "scatter",       "total",       "easier_part",     "easier_points",
+               "harder_part", "harder_points", "breaks"});
   for (const ComparedElement& one : elements) Rows(routine, csv, one.comparison).add();
   return csv.text();
 }
 
-std::string comparison_json(const Routine& routine, const Account& face,
+std::string comparison_json(const Routine& routine, const Face& face,
                             const std::vector<ComparedElement>& elements) {
   array list;
   for (const ComparedElement& one : elements) list.push_back(element_object(routine, one.comparison));

@@ -19,10 +19,33 @@ object values_object(const Account& account) {
           {"rows_used", by_status}};
 }
 
-object face_object(const Account& face) {
+namespace {
+
+object message(const Diagnostic& one) {
+  return {{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
+          {"code", text_or_null(code_of(one.problem))},
+          {"file", text_or_null(one.file)},
+          {"line", one.at.line},
+          {"column", one.at.column},
+          {"found", text_or_null(one.found)},
+          {"expected", text_or_null(one.expected)},
+          {"hint", text_or_null(one.hint)},
+          {"text", text_or_null(one.line)}};
+}
+
+}  // namespace
+
+object diagnostics_object(const Diagnostics& diagnostics) {
+  array messages;
+  for (const Diagnostic& one : diagnostics.list()) messages.push_back(message(one));
+  return {{"errors", diagnostics.errors()}, {"warnings", diagnostics.warnings()}, {"messages", messages}};
+}
+
+object face_object(const Face& face) {
   return {{"routine", text_or_null(face.title)},
           {"event", text_or_null(face.event)},
           {"values", values_object(face)},
+          {"objections", diagnostics_object(face.objections)},
           {"cautions", texts(face.cautions)}};
 }
 

@@ -1,6 +1,7 @@
 // The head of every JSON report of choosing: which routine, by which values, how far they can be trusted.
 #pragma once
 
+#include "engine/report/face.h"
 #include "engine/report/json_text.h"
 
 namespace landdrill::report {
@@ -18,8 +19,10 @@ boost::json::value value_of(const std::optional<Number>& number) {
 boost::json::array texts(const std::vector<std::string>& list);
 // The set, and the rows used by their status.
 boost::json::object values_object(const Account& account);
+// {"errors": 0, "warnings": 1, "messages": [...]}
+boost::json::object diagnostics_object(const Diagnostics& diagnostics);
 // {"routine": "Harbour Lights", "event": ..., "values": {"set": ..., "rows_used": {"invented": [...]}},
-// "cautions": [...]}
-boost::json::object face_object(const Account& face);
+// "objections": {...}, "cautions": [...]}
+boost::json::object face_object(const Face& face);
 
 }  // namespace landdrill::report

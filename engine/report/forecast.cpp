@@ -92,7 +92,7 @@ std::string chances_section(const ToldForecast& told, const TextWish& wish) {
 
 }  // namespace
 
-std::string forecast_report(const ToldForecast& told, const Account& face, Format format,
+std::string forecast_report(const ToldForecast& told, const Face& face, Format format,
                             const TextWish& asked) {
   if (format == Format::csv) return forecast_csv(told);
   if (format == Format::json) return forecast_json(told, face);
@@ -101,7 +101,7 @@ std::string forecast_report(const ToldForecast& told, const Account& face, Forma
   return title_section(face, wish) + "\n" + lines_table(told.forecast, wish) + "\n" +
          total_sentences(told.forecast.total->odds, wish) + chances_section(told, wish) +
          sources_section(told, face, wish) + model_section(told.forecast, wish) +
-         caution_section(face, wish) + values_section(face, wish);
+         objection_section(face.objections, wish) + caution_section(face, wish) + values_section(face, wish);
 }
 
 }  // namespace landdrill::report

@@ -12,8 +12,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/account.h"
 #include "engine/forecast.h"
+#include "engine/report/face.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {
@@ -37,13 +37,12 @@ struct ToldForecast {
   std::vector<ExpectedPenalty> penalties;
 };
 
-std::string forecast_report(const ToldForecast& told, const Account& face, Format format,
-                            const TextWish& wish);
+std::string forecast_report(const ToldForecast& told, const Face& face, Format format, const TextWish& wish);
 
 // The parts of it: forecast.cpp, forecast_sources.cpp, forecast_rows.cpp.
-std::string sources_section(const ToldForecast& told, const Account& face, const TextWish& wish);
+std::string sources_section(const ToldForecast& told, const Face& face, const TextWish& wish);
 std::string model_section(const Forecast& forecast, const TextWish& wish);
 std::string forecast_csv(const ToldForecast& told);
-std::string forecast_json(const ToldForecast& told, const Account& face);
+std::string forecast_json(const ToldForecast& told, const Face& face);
 
 }  // namespace landdrill::report

@@ -127,7 +127,7 @@ std::string forecast_csv(const ToldForecast& told) {
   return csv.text();
 }
 
-std::string forecast_json(const ToldForecast& told, const Account& face) {
+std::string forecast_json(const ToldForecast& told, const Face& face) {
   object all = face_object(face);
   array lines, targets;
   for (const ForecastLine& line : told.forecast.lines) lines.push_back(line_object(line));

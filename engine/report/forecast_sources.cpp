@@ -74,7 +74,7 @@ std::string grid_sentence(const TotalOdds& total) {
 
 }  // namespace
 
-std::string sources_section(const ToldForecast& told, const Account& face, const TextWish& wish) {
+std::string sources_section(const ToldForecast& told, const Face& face, const TextWish& wish) {
   Sayings spreads, chances;
   const auto note = [&](const Spread& spread, const std::string& line) {
     if (spread.from != SpreadFrom::nothing) spreads.note(spread_words(spread), line);

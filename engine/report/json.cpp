@@ -121,24 +121,6 @@ object timing_object(const Timing& timing, const std::vector<ElementLine>& eleme
           {"items", list_of(timing.items, item)}};
 }
 
-object message(const Diagnostic& one) {
-  return {{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
-          {"code", text_or_null(code_of(one.problem))},
-          {"file", text_or_null(one.file)},
-          {"line", one.at.line},
-          {"column", one.at.column},
-          {"found", text_or_null(one.found)},
-          {"expected", text_or_null(one.expected)},
-          {"hint", text_or_null(one.hint)},
-          {"text", text_or_null(one.line)}};
-}
-
-object diagnostics_object(const Diagnostics& diagnostics) {
-  return {{"errors", diagnostics.errors()},
-          {"warnings", diagnostics.warnings()},
-          {"messages", list_of(diagnostics.list(), message)}};
-}
-
 object account_object(const Account& account, const Diagnostics& objections, std::string_view file) {
   return {
       {"file", text_or_null(file)},

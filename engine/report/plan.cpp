@@ -32,7 +32,8 @@ std::string proof_sentence(const ToldPlan& told) {
   const std::string alike = told.plan.not_told_apart == 0
                                 ? ""
                                 : " " + std::to_string(told.plan.not_told_apart) +
-                                      " more are as good as far as the odds can be told apart.";
+                                      (told.plan.not_told_apart == 1 ? " more is" : " more are") +
+                                      " as good as far as the odds can be told apart.";
   if (told.plan.proved) return "Proved: no other choice within the limits does better." + alike;
   if (told.plan.gap == Decimal())
     return "Proved: no other choice within the limits does better. Of the next best it is not proved that "
@@ -41,6 +42,9 @@ std::string proof_sentence(const ToldPlan& told) {
            alike;
   const std::string gap =
       told.plan.gap ? told.plan.gap->text() + std::string(unit_of(told)) : "an unknown amount";
+  if (told.plan.tried > 0)
+    return "Not proved: there are too many choices to try them all; the " + std::to_string(told.plan.tried) +
+           " most promising were tried. Another could be better, by " + gap + " at most.";
   return "Not proved: time ran out. Another choice could be better, by " + gap +
          " at most; --seconds gives it longer.";
 }
@@ -55,7 +59,7 @@ bool told_by_element(const ToldPlan& told) {
                      [](const auto& points) { return !points.empty(); });
 }
 
-std::string programme_table(const Routine& routine, const ToldPlan& told, const Account& face,
+std::string programme_table(const Routine& routine, const ToldPlan& told, const Face& face,
                             const TextWish& wish) {
   using enum GridColumn::Align;
   Grid grid({{"no.", amount},
@@ -110,13 +114,13 @@ bool is_as_written(const ToldPlan& told) {
   return told.plan.choices.front().options == told.as_written;
 }
 
-std::string changes_note(const ToldPlan& told, const TextWish& wish) {
+std::string changes_note(const Routine& routine, const ToldPlan& told, const TextWish& wish) {
   if (is_as_written(told)) return paragraph("", "No change makes it better than it is.", wish.width);
-  if (told.ahead.empty()) return "";
+  const std::string ahead = told.plan.as_written ? behind_of(routine, told, *told.plan.as_written) : "";
+  if (ahead.empty()) return "";
   const std::string why = told.plan.as_written_allowed ? "Together the changes bring "
                                                        : "Without the changes a limit is broken; they bring ";
-  return paragraph("", "> changed. " + why + with_sign(told.ahead) + std::string(unit_of(told)) + ".",
-                   wish.width);
+  return paragraph("", "> changed. " + why + with_sign(ahead) + std::string(unit_of(told)) + ".", wish.width);
 }
 
 std::string stories_section(const Routine& routine, const ToldPlan& told, const TextWish& wish) {
@@ -140,16 +144,16 @@ std::string nothing_found(const ToldPlan& told, const TextWish& wish) {
                    wish.width);
 }
 
-std::string plan_text(const Routine& routine, const ToldPlan& told, const Account& face,
-                      const TextWish& wish) {
+std::string plan_text(const Routine& routine, const ToldPlan& told, const Face& face, const TextWish& wish) {
   std::string result = title_section(face, wish);
   if (told.plan.choices.empty()) return result + nothing_found(told, wish);
   result += heading("For " + aim_words(told), wish) + programme_table(routine, told, face, wish) + "\n" +
-            totals_table(told, places_of(routine), wish) + "\n" + changes_note(told, wish) +
+            totals_table(told, places_of(routine), wish) + "\n" + changes_note(routine, told, wish) +
             paragraph("", proof_sentence(told), wish.width);
   result += notes_section(told.plan, wish);
   return result + limits_section(told.plan, wish) + next_best_section(routine, told, wish) +
-         stories_section(routine, told, wish) + caution_section(face, wish) + values_section(face, wish);
+         stories_section(routine, told, wish) + objection_section(face.objections, wish) +
+         caution_section(face, wish) + values_section(face, wish);
 }
 
 }  // namespace
@@ -158,13 +162,18 @@ std::string choice_name(const Element& element, std::size_t option) {
   return option == leave_out ? "leave out" : option_name(element, option);
 }
 
+std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice) {
+  if (!choice.behind) return "";
+  return to_places(*choice.behind, told.aim == PlanWish::For::target ? 2 : places_of(routine));
+}
+
 std::string notes_section(const Plan& plan, const TextWish& wish) {
   std::string result;
   for (const std::string& note : plan.notes) result += paragraph("Note: ", plain(note) + ".", wish.width);
   return result;
 }
 
-std::string plan_report(const Routine& routine, const ToldPlan& told, const Account& face, Format format,
+std::string plan_report(const Routine& routine, const ToldPlan& told, const Face& face, Format format,
                         const TextWish& asked) {
   if (format == Format::csv) return plan_csv(routine, told);
   if (format == Format::json) return plan_json(routine, told, face);

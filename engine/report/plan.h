@@ -12,8 +12,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/account.h"
 #include "engine/plan.h"
+#include "engine/report/face.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {
@@ -21,16 +21,14 @@ namespace landdrill::report {
 struct ToldPlan {
   Plan plan;  // without obstacles
   PlanWish::For aim = PlanWish::For::expected;
-  std::string share, target;        // "25", in per cent, for quantile; "190", for target
-  std::vector<std::string> behind;  // for each choice, how far it is behind the best; the first is empty
-  std::string ahead;                // how far the best is before what the sheet says now; may be empty
+  std::string share, target;  // "25", in per cent, for quantile; "190", for target
   std::vector<std::string>
       points;  // for each element, expected in the best programme; empty for one left out
   std::vector<std::size_t> as_written;  // the option of each element as the sheet says now
   std::vector<Step> stories;            // how the elements of the best programme come about; for --full
 };
 
-std::string plan_report(const Routine& routine, const ToldPlan& told, const Account& face, Format format,
+std::string plan_report(const Routine& routine, const ToldPlan& told, const Face& face, Format format,
                         const TextWish& wish);
 
 // The parts of it: plan.cpp, plan_sections.cpp, plan_rows.cpp.
@@ -39,7 +37,9 @@ std::string limits_section(const Plan& plan, const TextWish& wish);
 std::string next_best_section(const Routine& routine, const ToldPlan& told, const TextWish& wish);
 std::string conflict_section(const Plan& plan, const TextWish& wish);
 std::string plan_csv(const Routine& routine, const ToldPlan& told);
-std::string plan_json(const Routine& routine, const ToldPlan& told, const Account& face);
+std::string plan_json(const Routine& routine, const ToldPlan& told, const Face& face);
+// How far a choice is behind the best; empty for the best.
+std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice);
 // "safer", "as written", "leave out".
 std::string choice_name(const Element& element, std::size_t option);
 

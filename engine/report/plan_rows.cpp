@@ -101,21 +101,22 @@ std::string plan_csv(const Routine& routine, const ToldPlan& told) {
                "behind", "by", "least", "most", "used", "one_more", "one_less"});
   for (std::size_t i = 0; i < told.plan.choices.size(); ++i) {
     const std::string rank = std::to_string(i + 1);
-    add_choice(csv, "programme", rank, told.plan.choices[i], told.behind.at(i));
+    add_choice(csv, "programme", rank, told.plan.choices[i], behind_of(routine, told, told.plan.choices[i]));
     add_elements(csv, routine, rank, told.plan.choices[i]);
   }
-  if (told.plan.as_written) add_choice(csv, "as written", "", *told.plan.as_written, told.ahead);
+  if (told.plan.as_written)
+    add_choice(csv, "as written", "", *told.plan.as_written, behind_of(routine, told, *told.plan.as_written));
   add_limits(csv, told.plan);
   if (!told.plan.choices.empty())
     csv.add({{"what", told.plan.proved ? "proved" : "not proved"}, {"behind", text_of(told.plan.gap)}});
   return csv.text();
 }
 
-std::string plan_json(const Routine& routine, const ToldPlan& told, const Account& face) {
+std::string plan_json(const Routine& routine, const ToldPlan& told, const Face& face) {
   array choices, limits;
   for (std::size_t i = 0; i < told.plan.choices.size(); ++i) {
     object one = choice_object(routine, told.plan.choices[i]);
-    one["behind"] = text_or_null(told.behind.at(i));
+    one["behind"] = text_or_null(behind_of(routine, told, told.plan.choices[i]));
     choices.push_back(one);
   }
   for (const PlanLimit& limit : told.plan.limits) limits.push_back(limit_object(limit));
@@ -128,6 +129,7 @@ std::string plan_json(const Routine& routine, const ToldPlan& told, const Accoun
       told.plan.as_written ? value(choice_object(routine, *told.plan.as_written)) : value(nullptr);
   all["as_written_allowed"] = told.plan.as_written_allowed;
   all["proved"] = told.plan.proved;
+  all["tried"] = told.plan.tried;
   all["not_told_apart"] = told.plan.not_told_apart;
   all["gap"] = value_of(told.plan.gap);
   all["limits"] = limits;

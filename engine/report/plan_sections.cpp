@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "engine/report/chance.h"
 #include "engine/report/grid.h"
 #include "engine/report/plan.h"
@@ -11,16 +13,22 @@ std::string worth(const std::optional<Points>& points) {
   return points ? with_sign(to_places(points->value(), 4)) : "-";
 }
 
-constexpr std::string_view by_coach = "the sheet";
+constexpr std::string_view by_coach[] = {"the sheet", "the command line"};
 constexpr std::string_view limits_words =
     "one more: what the best programme would gain if the most allowed were one more; one less: if the least "
     "asked "
     "for were one less.";
 
+bool is_by_coach(std::string_view from) {
+  return std::find(std::begin(by_coach), std::end(by_coach), from) != std::end(by_coach);
+}
+
 // A limit of the coach may stand in the sheet or have been told.
 std::string called_yours(std::string limit) {
-  const std::string end = " (" + std::string(by_coach) + ")";
-  if (limit.ends_with(end)) limit.replace(limit.size() - end.size(), end.size(), " (yours)");
+  for (const std::string_view from : by_coach) {
+    const std::string end = " (" + std::string(from) + ")";
+    if (limit.ends_with(end)) return limit.replace(limit.size() - end.size(), end.size(), " (yours)");
+  }
   return limit;
 }
 
@@ -53,8 +61,11 @@ std::string idle_note(const std::vector<std::string>& idle, bool all, const Text
 std::string unknown_note(const Plan& plan, const TextWish& wish) {
   return plan.proved
              ? ""
-             : paragraph("", "What one more or one less would bring was not worked out: time ran out.",
-                         wish.width);
+             : paragraph(
+                   "",
+                   "What one more or one less would bring was not worked out: only a proved plan can be "
+                   "set beside another.",
+                   wish.width);
 }
 
 // "2 as written, 5 leave out": where a choice differs from the best.
@@ -85,7 +96,7 @@ std::string limits_section(const Plan& plan, const TextWish& wish) {
       idle.push_back(limit.words);
       continue;
     }
-    grid.add({limit.words, limit.from == by_coach ? "you" : limit.from, limit.used.text(),
+    grid.add({limit.words, is_by_coach(limit.from) ? "you" : limit.from, limit.used.text(),
               worth(limit.one_more), worth(limit.one_less)});
   }
   const std::string table = grid.text(wish.width, wish.colour);
@@ -101,7 +112,8 @@ std::string next_best_section(const Routine& routine, const ToldPlan& told, cons
   const std::string behind = told.aim == PlanWish::For::target ? "behind, per cent" : "behind, points";
   Grid grid({{"", amount}, {"what is different", words, true}, {behind, amount}});
   for (std::size_t i = 1; i < choices.size(); ++i)
-    grid.add({std::to_string(i + 1), differences(routine, choices[i], choices.front()), told.behind.at(i)});
+    grid.add({std::to_string(i + 1), differences(routine, choices[i], choices.front()),
+              behind_of(routine, told, choices[i])});
   return heading("The next best", wish) + grid.text(wish.width, wish.colour);
 }
 

@@ -84,13 +84,16 @@ std::string nothing_note(std::span<const Gain> gains, const TextWish& wish) {
   return result;
 }
 
-std::string training_text(const NextPoints& next, const Account& face, std::span<const Gain> gains,
+std::string training_text(const NextPoints& next, const Face& face, std::span<const Gain> gains,
                           const TextWish& wish) {
+  const std::string below = objection_section(face.objections, wish) + caution_section(face, wish) +
+                            values_section(face, wish) + build_up_section(face, wish);
+  const std::string total = "Expected total, as the routine is: " + next.total.text(4) + ". ";
   std::string result = title_section(face, wish) + "\n";
-  result += paragraph("",
-                      "Expected total, as the routine is: " + next.total.text(4) +
-                          ". What it would be more with one thing a little better:",
-                      wish.width);
+  if (next.gains.empty())
+    return result + paragraph("", total + "There is nothing in it that could be marked better.", wish.width) +
+           below;
+  result += paragraph("", total + "What it would be more with one thing a little better:", wish.width);
   result += "\n" + gains_table(gains, wish) + nothing_note(gains, wish);
   if (gains.size() < next.gains.size())
     result += paragraph("", "Of " + std::to_string(next.gains.size()) + " in all.", wish.width);
@@ -102,7 +105,7 @@ std::string training_text(const NextPoints& next, const Account& face, std::span
                "as it is. They do not simply add up when several are made at once.",
                "Which of them is quickest to train, the coach knows best."},
               wish);
-  return result + caution_section(face, wish) + values_section(face, wish) + build_up_section(face, wish);
+  return result + below;
 }
 
 std::string_view word_of(Gain::What what) {
@@ -133,7 +136,7 @@ std::string training_csv(std::span<const Gain> gains) {
   return csv.text();
 }
 
-std::string training_json(const NextPoints& next, const Account& face, std::span<const Gain> gains) {
+std::string training_json(const NextPoints& next, const Face& face, std::span<const Gain> gains) {
   array list;
   for (const Gain& gain : gains)
     list.push_back(object{{"what", text_or_null(word_of(gain.what))},
@@ -149,7 +152,7 @@ std::string training_json(const NextPoints& next, const Account& face, std::span
 
 }  // namespace
 
-std::string training_report(const NextPoints& next, const Account& face, const TrainWish& train,
+std::string training_report(const NextPoints& next, const Face& face, const TrainWish& train,
                             const TextWish& asked) {
   const std::span<const Gain> gains = shown(next, train);
   if (train.format == Format::csv) return training_csv(gains);

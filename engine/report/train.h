@@ -7,8 +7,8 @@
 
 #include <string>
 
-#include "engine/account.h"
 #include "engine/next_point.h"
+#include "engine/report/face.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {
@@ -18,7 +18,7 @@ struct TrainWish {
   std::size_t top = 0;  // so many lines; 0: all
 };
 
-std::string training_report(const NextPoints& next, const Account& face, const TrainWish& train,
+std::string training_report(const NextPoints& next, const Face& face, const TrainWish& train,
                             const TextWish& wish);
 
 }  // namespace landdrill::report

@@ -1,7 +1,7 @@
-// The best programmes where marks are weighted by difficulty, against all programmes tried one after another in
-// whole numbers: sum(c m) / sum(c) x 10, rounded half up to four places, as FINA Synchronised Swimming Rules
-// 2009-2013, SS 12.1-12.2 have it for figure sessions. The numbers are those that the sheet was written from;
-// no part of the program makes them.
+// The best programmes where marks are weighted by difficulty, against all programmes tried one after another
+// in whole numbers: sum(c m) / sum(c) x 10, rounded half up to four places, as FINA Synchronised Swimming
+// Rules 2009-2013, SS 12.1-12.2 have it for figure sessions. The numbers are those that the sheet was written
+// from; no part of the program makes them.
 #include <gtest/gtest.h>
 
 #include <algorithm>
@@ -83,7 +83,8 @@ class Tried {
       return;
     }
     for (const Way& way : model_.elements[element]) {
-      try_from(element + 1, merit + way.difficulty * way.mark, difficulty + way.difficulty, under + way.under);
+      try_from(element + 1, merit + way.difficulty * way.mark, difficulty + way.difficulty,
+               under + way.under);
     }
     if (model_.optional[element]) try_from(element + 1, merit, difficulty, under);
   }

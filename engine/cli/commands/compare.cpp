@@ -109,7 +109,7 @@ Exit compare(Call& call) {
   }
   progress.clear();
   const std::vector<Wish> wishes = wishes_for(routine, asked.elements, one.wish());
-  const Account face = face_of(routine, wishes, rows_of(spreads(routine, one.wish(), spread.wish)));
+  const report::Face face = face_of(one, wishes, rows_of(spreads(routine, one.wish(), spread.wish)));
   call.streams.out.write(
       report::comparison_report(routine, face, compared, format_of(call), choosing_page(call)));
   return Exit::ok;

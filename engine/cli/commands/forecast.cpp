@@ -107,7 +107,7 @@ Exit forecast(Call& call) {
   Risked risk = risked(one.routine(), one.wish());
   told.chances = std::move(risk.chances);
   told.penalties = std::move(risk.penalties);
-  const Account face = face_of(one.routine(), std::span(&one.wish(), 1), rows_of(told.spreads));
+  const report::Face face = face_of(one, std::span(&one.wish(), 1), rows_of(told.spreads));
   call.streams.out.write(report::forecast_report(told, face, format_of(call), choosing_page(call)));
   return Exit::ok;
 }

@@ -7,7 +7,6 @@
 #include "engine/cli/page.h"
 #include "engine/cli/plan_wish.h"
 #include "engine/cli/progress.h"
-#include "engine/report/chance.h"
 
 namespace landdrill::cli {
 namespace {
@@ -19,22 +18,6 @@ Wish wish_of(const PlanChoice& choice, const Wish& wish) {
   for (std::size_t& option : result.options)
     if (option == leave_out) option = 0;
   return result;
-}
-
-// By how much the aim of one choice is above that of another.
-std::string lead(const PlanChoice& ahead, const PlanChoice& behind, const TypedPlan& typed, int places) {
-  switch (typed.wish.aim) {
-    case PlanWish::For::expected:
-      return report::to_places((ahead.total - behind.total).value(), places);
-    case PlanWish::For::quantile:
-      return ahead.quantile && behind.quantile ? report::to_places(*ahead.quantile - *behind.quantile, places)
-                                               : "";
-    case PlanWish::For::target:
-      return ahead.reaches && behind.reaches
-                 ? report::to_places(100 * (ahead.reaches->chance - behind.reaches->chance), 2)
-                 : "";
-  }
-  return "";
 }
 
 // What the report needs of the best programme beside the plan itself.
@@ -50,20 +33,11 @@ class Telling {
     if (told.aim == PlanWish::For::target) told.target = typed_.target.text();
     told.as_written = wish_.options;
     told.plan = std::move(plan);
-    if (told.plan.choices.empty()) return told;
-    compare_choices(told);
-    tell_elements(told, full);
+    if (!told.plan.choices.empty()) tell_elements(told, full);
     return told;
   }
 
  private:
-  void compare_choices(report::ToldPlan& told) const {
-    const PlanChoice& best = told.plan.choices.front();
-    for (const PlanChoice& choice : told.plan.choices)
-      told.behind.push_back(&choice == &best ? "" : lead(best, choice, typed_, places_));
-    if (told.plan.as_written) told.ahead = lead(best, *told.plan.as_written, typed_, places_);
-  }
-
   void tell_elements(report::ToldPlan& told, bool full) const {
     const PlanChoice& best = told.plan.choices.front();
     const Wish wish = wish_of(best, wish_);
@@ -96,19 +70,24 @@ Plan search(Call& call, const Routine& routine, const Wish& wish, const TypedPla
   return landdrill::plan(routine, wish, how);
 }
 
-Account face_of_plan(const Routine& routine, const Wish& wish, const Plan& plan, const TypedPlan& typed) {
+// With the values that all programmes rest on, and what the rules object to in the best of them.
+report::Face face_of_plan(const OneRoutine& one, const Wish& wish, const Plan& plan, const TypedPlan& typed) {
+  const Routine& routine = one.routine();
   std::vector<Wish> wishes{wish};
   for (const PlanChoice& choice : plan.choices) wishes.push_back(wish_of(choice, wish));
   const bool by_odds = typed.wish.aim != PlanWish::For::expected;
-  return face_of(
-      routine, wishes,
+  report::Face face = face_of(
+      one, wishes,
       by_odds ? rows_of(spreads(routine, wish, typed.wish.forecast.spreads)) : std::vector<Provenance>());
+  if (!plan.choices.empty())
+    face.objections = objections_with(routine, wish, plan.choices.front(), one.sheet().diagnostics);
+  return face;
 }
 
 }  // namespace
 
 Exit plan(Call& call) {
-  const TypedPlan typed = typed_plan(call);
+  TypedPlan typed = typed_plan(call);
   if (!typed.mistake.empty()) return misused(call, typed.mistake);
   const OneRoutine one(call, call.given.operands.front());
   if (!one) return one.exit();
@@ -116,13 +95,12 @@ Exit plan(Call& call) {
   if (!beyond.empty()) return misused(call, beyond);
   Routine routine = one.routine();
   Wish wish = one.wish();
-  std::deque<std::string> texts;
-  std::string mistake = apply_limits(call, routine, texts);
+  std::string mistake = read_limits(call, routine, typed);
   if (mistake.empty()) mistake = apply_keeps(call, routine, wish);
   if (!mistake.empty()) return misused(call, mistake);
   Plan best = search(call, routine, wish, typed);
   if (!best.obstacles.empty()) return obstructed(call, routine, best.obstacles);
-  const Account face = face_of_plan(routine, wish, best, typed);
+  const report::Face face = face_of_plan(one, wish, best, typed);
   const bool found = !best.choices.empty();
   const report::ToldPlan told = Telling(routine, wish, typed).tell(std::move(best), call.given.has("--full"));
   call.streams.out.write(report::plan_report(routine, told, face, format_of(call), choosing_page(call)));

@@ -19,7 +19,7 @@ Exit train(Call& call) {
   if (!next.obstacles.empty()) return obstructed(call, one.routine(), next.obstacles);
   const report::TrainWish wish{format_of(call),
                                top.number ? static_cast<std::size_t>(top.number->units() / Decimal::one) : 0};
-  const Account face = face_of(one.routine(), std::span(&one.wish(), 1));
+  const report::Face face = face_of(one, std::span(&one.wish(), 1));
   call.streams.out.write(report::training_report(next, face, wish, choosing_page(call)));
   return Exit::ok;
 }

@@ -85,6 +85,28 @@ TEST(Plan, TellsEveryLimitWithWhereItIsFrom) {
             "1 to 40 s under water in one go | the sheet | 24\n");
 }
 
+TEST(Plan, PutsALimitThatIsToldInThePlaceOfTheSheets) {
+  const ReadSheet sheet(replaced(mill, "tempo 120\n", "tempo 120\nlimit throw most 1\nlimit spins most 2\n"),
+                        pond());
+  PlanWish how = own_limits;
+  how.limits = {{OwnLimit::Of::kind, "throw", {}, Decimal()}};
+  const Plan best = plan(sheet.routine(), {}, how);
+  ASSERT_EQ(best.limits.size(), 2u);
+  EXPECT_EQ(best.limits[0].from, "the sheet");
+  EXPECT_EQ(best.limits[1].words, "at most 0 throw elements");
+  EXPECT_EQ(best.limits[1].from, "the command line");
+  EXPECT_EQ(options_of(best.choices[0]), "0 0 out");
+}
+
+TEST(Plan, SaysHowFarEachChoiceIsBehind) {
+  const Plan best = planned(mill);
+  ASSERT_GT(best.choices.size(), 1u);
+  EXPECT_FALSE(best.choices[0].behind);
+  for (std::size_t i = 1; i < best.choices.size(); ++i)
+    EXPECT_EQ(best.choices[i].behind, (best.choices[0].total - best.choices[i].total).value());
+  EXPECT_EQ(best.as_written->behind, Decimal());
+}
+
 TEST(Plan, SaysWhatOneSecondMoreIsWorth) {
   // Without the throw 48 s are used, and 60 s with it; up to 59 s it does not fit, and with 60 it does.
   const std::string shorter = replaced(replaced(mill, "tempo 120\n", "tempo 120\nlimit seconds most 59\n"),

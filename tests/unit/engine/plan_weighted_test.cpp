@@ -70,9 +70,11 @@ std::string large(Dice& dice, int elements, int options) {
   };
   for (int i = 1; i <= elements; ++i) {
     for (int c = 0; c < options; ++c) {
-      sheet += c == 0 ? "element " + std::to_string(i) + " hybrid\n" : "option \"way " + std::to_string(c) + "\"\n";
+      sheet += c == 0 ? "element " + std::to_string(i) + " hybrid\n"
+                      : "option \"way " + std::to_string(c) + "\"\n";
       const std::int64_t difficulty = dice.from_to(12, 40);
-      sheet += "difficulty " + tenths(difficulty) + "\ncounts " + std::to_string(dice.from_to(4, 16)) + " under\n";
+      sheet +=
+          "difficulty " + tenths(difficulty) + "\ncounts " + std::to_string(dice.from_to(4, 16)) + " under\n";
       sheet += "expect " + tenths(90 - difficulty + dice.from_to(0, 12)) + "\n";
       if (dice.from_to(0, 9) < 6) sheet += "slip " + std::to_string(dice.from_to(1, 40)) + "%\n";
     }
@@ -139,7 +141,8 @@ TEST(PlanWeighted, HasALineAboveEveryProgramme) {
       const Weighing weighing({sheet.routine(), wish, how, programmes, patience});
       const std::vector<Valued> all = all_values(weighing);
       for (int trial = 0; trial < 4 && !all.empty(); ++trial) {
-        const auto place = static_cast<std::size_t>(dice.from_to(0, static_cast<std::int64_t>(all.size()) - 1));
+        const auto place =
+            static_cast<std::size_t>(dice.from_to(0, static_cast<std::int64_t>(all.size()) - 1));
         const std::int64_t least = dice.from_to(1, 6'000'000);
         expect_above_all(weighing, all, {least, least + dice.from_to(1, 6'000'000)}, all[place]);
       }

@@ -158,8 +158,9 @@ MadeSheet made_up_weighted(Dice& dice, std::string_view event) {
     // A session has two figures; what else is swum there is weighted with them.
     element.kind = i < 2 || (mixed && dice.from_to(0, 1) == 0) ? "figure" : "hybrid";
     for (std::int64_t number = dice.from_to(1, 4); number > 0; --number) {
-      std::string lines = element.kind == "hybrid" ? std::string("parts ") + hybrids[dice.from_to(0, 4)]
-                                                   : dice.from_to(0, 1) == 0 ? "parts heron" : "parts otter";
+      std::string lines = element.kind == "hybrid"  ? std::string("parts ") + hybrids[dice.from_to(0, 4)]
+                          : dice.from_to(0, 1) == 0 ? "parts heron"
+                                                    : "parts otter";
       lines += "\nexpect " + Decimal::from_units(dice.from_to(30, 95) * 100'000).text() + "\n";
       static const char* const slips[] = {"0%", "100%", "7%", "12.5%", "33.333333%", "60%"};
       if (element.kind == "hybrid") lines += std::string("slip ") + slips[dice.from_to(0, 5)] + "\n";
@@ -168,9 +169,12 @@ MadeSheet made_up_weighted(Dice& dice, std::string_view event) {
     element.optional = (mixed || i > 1) && dice.from_to(0, 2) == 0;
     element.stays = !element.optional && dice.from_to(0, 4) == 0;
   }
-  if (dice.from_to(0, 2) == 0) made.limits.push_back("limit spins most " + std::to_string(dice.from_to(1, 2)));
-  if (dice.from_to(0, 2) == 0) made.limits.push_back("limit spin-b most " + std::to_string(dice.from_to(0, 1)));
-  if (dice.from_to(0, 2) == 0) made.limits.push_back("limit elements most " + std::to_string(dice.from_to(2, 4)));
+  if (dice.from_to(0, 2) == 0)
+    made.limits.push_back("limit spins most " + std::to_string(dice.from_to(1, 2)));
+  if (dice.from_to(0, 2) == 0)
+    made.limits.push_back("limit spin-b most " + std::to_string(dice.from_to(0, 1)));
+  if (dice.from_to(0, 2) == 0)
+    made.limits.push_back("limit elements most " + std::to_string(dice.from_to(2, 4)));
   return made;
 }
 

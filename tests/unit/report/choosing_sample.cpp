@@ -124,8 +124,8 @@ std::unique_ptr<Scene> scene() {
   return made;
 }
 
-Account face() {
-  Account result = estimate_only();
+report::Face face() {
+  report::Face result{estimate_only(), {}};
   result.elements.resize(2);
   return result;
 }
@@ -170,8 +170,8 @@ ToldPlan told_plan() {
   limit.used = d("148");
   limit.one_more = Points(d("0.84"));
   told.plan.limits = {limit};
-  told.behind = {"", "17.2500"};
-  told.ahead = "5.5415";
+  told.plan.choices[1].behind = d("17.25");
+  told.plan.as_written->behind = d("5.5415");
   told.points = {"17.2500", "20.4135"};
   told.as_written = {0, 0};
   return told;

@@ -25,7 +25,7 @@ struct Scene {
 };
 std::unique_ptr<Scene> scene();
 // The account that stands on the face of the reports.
-Account face();
+report::Face face();
 
 report::ComparedElement undertow_compared();
 report::ToldForecast told_forecast(const Scene& scene);

@@ -35,6 +35,17 @@ TEST(PlanReport, SaysWhetherItIsProved) {
   EXPECT_TRUE(holds(told(plan), "Of the next best it")) << told(plan);
 }
 
+TEST(PlanReport, SaysThatOnlyTheMostPromisingWereTried) {
+  ToldPlan plan = told_plan();
+  plan.plan.proved = false;
+  plan.plan.gap = d("14.5");
+  plan.plan.tried = 300;
+  EXPECT_TRUE(holds(told(plan),
+                    "Not proved: there are too many choices to try them all; the 300 most promising\nwere "
+                    "tried. Another could be better, by 14.5 points at most."))
+      << told(plan);
+}
+
 TEST(PlanReport, SaysWhatALimitCosts) {
   EXPECT_TRUE(holds(told(told_plan()), "at most 160 s  events.csv line 4   148   +0.8400         -\n"))
       << told(told_plan());
@@ -81,7 +92,8 @@ TEST(PlanReport, DoesNotSayOfALimitThatItCostsNothingWhenThatIsNotKnown) {
   plan.plan.limits.back().one_more.reset();
   plan.plan.proved = false;
   EXPECT_FALSE(holds(told(plan), "nothing:")) << told(plan);
-  EXPECT_TRUE(holds(told(plan), "What one more or one less would bring was not worked out: time ran out.\n"))
+  EXPECT_TRUE(
+      holds(told(plan), "What one more or one less would bring was not worked out: only a proved plan can\n"))
       << told(plan);
 }
 
