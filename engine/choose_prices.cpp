@@ -195,7 +195,7 @@ std::vector<std::size_t> put_on(const Priced& priced, Prices& prices) {
 }
 
 Prices cheapest(const Priced& priced, std::optional<std::int64_t> known, Prices from) {
-  constexpr int most_rounds = 400, patience = 12, most_halvings = 12;
+  constexpr int most_rounds = 400, patience = 4, most_halvings = 8;
   const std::vector<std::int64_t> nothing(priced.rooms.size());
   from.of.resize(priced.rooms.size());
   for (std::size_t j = 0; j < nothing.size(); ++j) {

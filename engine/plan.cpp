@@ -74,13 +74,20 @@ class Planning {
     return added_aim(inputs_, plan_.obstacles);
   }
 
+  // Where nothing is left out, the routine is the programme.
   std::optional<PlanChoice> told(const std::vector<std::size_t>& options) const {
+    const bool whole = std::find(options.begin(), options.end(), leave_out) == options.end();
+    const Wish wish{options, wish_.runs};
+    if (whole) return told(options, routine_, wish);
     const Programme programme = programme_of(routine_, wish_, options);
-    const std::optional<Exact> total =
-        expected_total(programme.routine, risked(programme.routine, programme.wish));
+    return told(options, programme.routine, programme.wish);
+  }
+  std::optional<PlanChoice> told(const std::vector<std::size_t>& options, const Routine& routine,
+                                 const Wish& wish) const {
+    const std::optional<Exact> total = expected_total(routine, risked(routine, wish));
     if (!total) return std::nullopt;
     PlanChoice choice{options, Points(to_the_sixth(*total)), {}, {}, {}, {}};
-    choice.seconds = timing(programme.routine, programme.wish).seconds;
+    choice.seconds = timing(routine, wish).seconds;
     aim_->tell(choice);
     return choice;
   }

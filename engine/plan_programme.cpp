@@ -26,13 +26,15 @@ void renumber(std::vector<Seen>& seen, const std::vector<std::size_t>& places) {
 Programme programme_of(const Routine& routine, const Wish& wish, const std::vector<std::size_t>& options) {
   Programme result{routine, {{}, wish.runs}};
   const std::vector<std::size_t> places = new_places(options);
-  result.routine.elements.clear();
-  for (std::size_t i = 0; i < options.size(); ++i) {
-    if (options[i] == leave_out) continue;
-    result.routine.elements.push_back(routine.elements[i]);
-    result.wish.options.push_back(options[i]);
+  for (const std::size_t option : options) {
+    if (option != leave_out) result.wish.options.push_back(option);
   }
   if (result.wish.options.size() == options.size()) return result;
+  std::vector<Element>& elements = result.routine.elements;
+  for (std::size_t i = 0; i < options.size(); ++i) {
+    if (options[i] != leave_out && places[i] != i) elements[places[i]] = std::move(elements[i]);
+  }
+  elements.erase(elements.begin() + static_cast<std::ptrdiff_t>(result.wish.options.size()), elements.end());
   std::vector<Item>& order = result.routine.order;
   std::erase_if(order, [&](const Item& item) { return item.is_element && places[item.index] == leave_out; });
   for (Item& item : order) item.index = item.is_element ? places[item.index] : item.index;

@@ -191,7 +191,8 @@ bool WeightedSearch::work_out(const std::vector<Chosen>& found) {
   for (const Chosen& one : found) {
     const auto [known, is_new] = known_.try_emplace(one.choices);
     if (!is_new) continue;
-    if (!inputs_.patience.more(1)) {
+    // Whoever has to stop tells the first all the same.
+    if (!inputs_.patience.more(1) && !best_.empty()) {
       known_.erase(known);
       break;
     }

@@ -163,5 +163,49 @@ TEST(PlanWeighted, ProvesTheBestOfTenMillionProgrammesWithUncertainBaseMarks) {
   }
 }
 
+// 729 programmes of six figures.
+std::string figures() {
+  std::string sheet = "routine \"Figures\"\nevent session\nvalues pond\nspread 0.3\nday 0.2\n";
+  for (int i = 1; i <= 6; ++i) {
+    const std::string tenth = std::to_string(i);
+    sheet += "element " + tenth + " figure\nparts heron\nexpect 7." + tenth +
+             "\noption \"low\"\nparts otter\nexpect 7.4\noption \"slow\"\nparts heron\nexpect 6." + tenth +
+             "\n";
+  }
+  return sheet;
+}
+
+TEST(PlanWeighted, TriesTheMostPromisingWhereOddsAreTooManyAndSaysSo) {
+  PlanWish how;
+  how.event_limits = false;
+  how.aim = PlanWish::For::quantile;
+  const Plan found = planned(figures(), how);
+  ASSERT_TRUE(found.obstacles.empty());
+  EXPECT_FALSE(found.proved);
+  EXPECT_GT(found.tried, 6u);
+  EXPECT_LE(found.tried, most_weighted_forecasts);
+  ASSERT_EQ(found.choices.size(), 6u);
+  for (std::size_t i = 1; i < 6; ++i) EXPECT_LE(*found.choices[i].quantile, *found.choices[i - 1].quantile);
+  EXPECT_GT(*found.choices[0].quantile, *found.as_written->quantile);
+  // No total is above 100.
+  EXPECT_EQ(found.gap, Decimal::whole(100) - *found.choices[0].quantile);
+}
+
+TEST(PlanWeighted, TellsOneProgrammeEvenWhenItHasToStopAtOnce) {
+  PlanWish how;
+  how.event_limits = false;
+  how.go_on = [](std::uint64_t) { return false; };
+  for (const PlanWish::For aim : {PlanWish::For::expected, PlanWish::For::target}) {
+    how.aim = aim;
+    how.target = Decimal::whole(70);
+    const Plan found = planned(figures(), how);
+    EXPECT_FALSE(found.choices.empty());
+    EXPECT_FALSE(found.proved);
+    EXPECT_EQ(found.tried, 0u);
+    ASSERT_TRUE(found.gap);
+    EXPECT_LE(*found.gap, Decimal::whole(100));
+  }
+}
+
 }  // namespace
 }  // namespace landdrill
