@@ -160,14 +160,17 @@ class Pass {
 
   void swim(const Layer& layer, Layer& next, std::size_t list) {
     std::vector<std::int64_t> used(priced_.rooms.size());
+    const std::vector<std::int64_t> worths = worths_in(list);
     std::uint64_t unasked = 0;
     for (std::uint32_t w = 0; w < layer.ways.size(); ++w) {
       const Way& way = layer.ways[w];
       const Place& place = layer.places[way.place];
-      for (const Priced::Item& item : priced_.lists[list]) {
+      const std::int64_t so_far = bound_without_rest(list, place.state, way.worth, layer.used(way.place));
+      for (std::size_t c = 0; c < worths.size(); ++c) {
+        const Priced::Item& item = priced_.lists[list][c];
         ++unasked;
         const std::uint32_t state = item.next == nullptr ? 0 : item.next[place.state];
-        if (state == broken) continue;
+        if (state == broken || is_hopeless(so_far + worths[c], list + 1, state)) continue;
         const auto before = layer.used(way.place);
         for (std::size_t j = 0; j < used.size(); ++j) used[j] = before[j] + item.uses[j];
         if (!fit(used, list + 1)) continue;
@@ -187,6 +190,24 @@ class Pass {
       }
     }
     budget_.count(unasked);
+  }
+
+  // By the first prices: the bound of a way is what it is worth less its prices, and what the rest can add.
+  std::vector<std::int64_t> worths_in(std::size_t list) const {
+    std::vector<std::int64_t> worths;
+    for (const Priced::Item& item : priced_.lists[list])
+      worths.push_back(prices_.front().worth_of(priced_, item));
+    return worths;
+  }
+  std::int64_t bound_without_rest(std::size_t list, std::size_t state, std::int64_t worth,
+                                  std::span<const std::int64_t> used) const {
+    return prices_.front().bound(priced_, list, state, worth, used) -
+           prices_.front().rest[list * priced_.states + state];
+  }
+  bool is_hopeless(std::int64_t so_far, std::size_t list, std::size_t state) const {
+    if (!known_) return false;
+    const std::int64_t rest = prices_.front().rest[list * priced_.states + state];
+    return rest == no_way || so_far + rest < *known_ * priced_.scale;
   }
 
   // The bounds of the ways of a layer that are not carried on.

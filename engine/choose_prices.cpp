@@ -44,12 +44,6 @@ std::int64_t side_of(const Priced::Room& room, std::int64_t price) {
   return price > 0 ? *room.most : *room.least;
 }
 
-std::int64_t priced_worth(const Priced& priced, const Prices& prices, const Priced::Item& item) {
-  std::int64_t worth = item.worth * priced.scale;
-  for (std::size_t j = 0; j < prices.of.size(); ++j) worth -= prices.of[j] * item.uses[j];
-  return worth;
-}
-
 // How far what is used lies off the side that its price is for, by limit; nothing when it is where it may be.
 std::vector<std::int64_t> off_sides(const Priced& priced, const Prices& prices,
                                     const std::vector<std::size_t>& choices) {
@@ -152,6 +146,12 @@ void Priced::measure() {
   }
 }
 
+std::int64_t Prices::worth_of(const Priced& priced, const Priced::Item& item) const {
+  std::int64_t worth = item.worth * priced.scale;
+  for (std::size_t j = 0; j < of.size(); ++j) worth -= of[j] * item.uses[j];
+  return worth;
+}
+
 std::int64_t Prices::bound(const Priced& priced, std::size_t list, std::size_t state, std::int64_t worth,
                            std::span<const std::int64_t> used) const {
   const std::int64_t best = rest[list * priced.states + state];
@@ -173,7 +173,7 @@ std::vector<std::size_t> put_on(const Priced& priced, Prices& prices) {
   for (std::size_t i = lists; i-- > 0;) {
     for (std::size_t c = 0; c < priced.lists[i].size(); ++c) {
       const Priced::Item& item = priced.lists[i][c];
-      const std::int64_t worth = priced_worth(priced, prices, item);
+      const std::int64_t worth = prices.worth_of(priced, item);
       for (std::size_t s = 0; s < states; ++s) {
         const std::uint32_t next = item.next == nullptr ? 0 : item.next[s];
         if (next == broken) continue;
@@ -253,11 +253,11 @@ void drop_hopeless(Priced& priced, const Prices& prices, std::int64_t known) {
   if (bound == no_way) return;
   for (auto& list : priced.lists) {
     std::int64_t highest = no_way;
-    for (const Priced::Item& item : list) highest = std::max(highest, priced_worth(priced, prices, item));
+    for (const Priced::Item& item : list) highest = std::max(highest, prices.worth_of(priced, item));
     // With a chain the choice need not be the list's highest: then this says nothing of the bound.
     if (priced.states > 1) continue;
     std::erase_if(list, [&](const Priced::Item& item) {
-      return bound - (highest - priced_worth(priced, prices, item)) < known * priced.scale;
+      return bound - (highest - prices.worth_of(priced, item)) < known * priced.scale;
     });
   }
 }

@@ -51,6 +51,8 @@ struct Priced {
 };
 
 struct Prices {
+  // What an item is worth less the price of what it uses, times the scale.
+  std::int64_t worth_of(const Priced& priced, const Priced::Item& item) const;
   std::vector<std::int64_t> of;    // one for each limit: above 0 for its most, below 0 for its least
   std::vector<std::int64_t> rest;  // [list * states + state]: the most that lists from there on are worth
 
