@@ -46,8 +46,8 @@ struct OptionWorth {
       on_base;      // of the element, at the expected mark; empty where the event weights together
   Points expected;  // of the element; where the event weights together: of its rule
   Points total;     // the routine's expected total with this option
-  // Standard deviation of `expected`, from the forecast, in points to a ten-thousandth; empty where there is
-  // no forecast.
+  // Standard deviation of `expected`, as in the forecast, in points to a ten-thousandth; empty where there is
+  // no forecast. Where the event weights together, of points that are not rounded yet.
   std::optional<Decimal> spread;
   std::vector<PartWorth> parts;  // empty where the difficulty is stated
   std::vector<std::string>

@@ -290,10 +290,10 @@ TEST(Compare, TellsTheScatterOfAllElementsThatAreWeightedTogether) {
       "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 throw\ndifficulty 2\nexpect 7\nslip 20%\n"
       "element 2 throw\ndifficulty 2\nexpect 6\n",
       pond());
-  // 65 as declared, (7 x 0.8 + 6 x 2) / 2.8 x 10 = 62.8571 with one base mark; sqrt(0.2 x 0.8) of what lies
-  // between.
-  EXPECT_EQ(compare(sheet.routine(), 0, {}, agreed).options[0].spread, number("0.8572"));
-  EXPECT_EQ(compare(sheet.routine(), 1, {}, agreed).options[0].spread, number("0.8572"));
+  // 65 as declared, (7 x 0.8 + 6 x 2) / 2.8 x 10 = 62.85714... with one base mark; sqrt(0.2 x 0.8) of what lies
+  // between, 2.142857, before anything is rounded.
+  EXPECT_EQ(compare(sheet.routine(), 0, {}, agreed).options[0].spread, number("0.8571"));
+  EXPECT_EQ(compare(sheet.routine(), 1, {}, agreed).options[0].spread, number("0.8571"));
 }
 
 TEST(Compare, LeavesTheOtherElementsAsTheWishSays) {
