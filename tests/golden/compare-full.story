@@ -123,6 +123,10 @@ How to read it
     and base mark together.
   - total: the whole routine, its other elements as they are.
 
+What the rules would object to
+  - line 2: found 1 hybrid element; expected from 5 to 6 in solo-free
+  - line 2: found 1 element; expected from 5 to 6 in solo-free
+
 Values that are from no rule book
   - 14 invented: spreads judges, judges choreography, judges performance, judges
     transitions, day; panels solo-free execution, solo-free choreography,

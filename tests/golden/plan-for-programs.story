@@ -44,10 +44,10 @@ proved,,,,,,,,,,,,,,,
   },
 --
   "proved": true,
+  "tried": 0,
   "not_told_apart": 0,
   "gap": null,
   "limits": [
-    {
 === exit 0
 === run landdrill plan harbour-lights.sheet --full | grep -A 12 'How this'
 === output

@@ -135,6 +135,11 @@ The next best
 2  1 high                    17.8250
 3  1 as written              19.5000
 
+What the rules would object to
+  - line 2: found 1 hybrid element; expected from 5 to 6 in solo-free
+  - line 2: found 1 element; expected from 5 to 6 in solo-free
+  - line 7: found 5 parts of thrusts in one element; expected at most 4
+
 Values that are from no rule book
   - 12 invented: panels solo-free execution, solo-free choreography, solo-free
     performance, solo-free transitions; kinds hybrid; parts thrust-mid,
