@@ -170,6 +170,7 @@ ToldPlan told_plan() {
   limit.used = d("148");
   limit.one_more = Points(d("0.84"));
   told.plan.limits = {limit};
+  // The event of the scene has no panels, so its points are written without places.
   told.plan.choices[1].behind = d("17.25");
   told.plan.as_written->behind = d("5.5415");
   told.points = {"17.2500", "20.4135"};

@@ -14,7 +14,7 @@ std::string told(const ToldPlan& plan, Format format = Format::text) {
 TEST(PlanReport, MarksWhatIsToBeSwumOtherwiseThanNow) {
   const std::string text = told(told_plan());
   EXPECT_TRUE(holds(text, "> 2  Undertow, Hybrid  safer (not as written)")) << text;
-  EXPECT_TRUE(holds(text, "Together the changes bring +5.5415 points.")) << text;
+  EXPECT_TRUE(holds(text, "Together the changes bring +6 points.")) << text;
 }
 
 TEST(PlanReport, SaysThatNothingIsToBeChanged) {
@@ -108,7 +108,7 @@ TEST(PlanReport, KeepsNotesApartFromWhatCannotBeMet) {
 
 TEST(PlanReport, TellsTheNextBestByWhatIsDifferent) {
   EXPECT_TRUE(holds(told(told_plan()),
-                    "   what is different  behind, points\n2  1 leave out               17.2500\n"))
+                    "   what is different  behind, points\n2  1 leave out                    17\n"))
       << told(told_plan());
 }
 
@@ -152,7 +152,7 @@ TEST(PlanReport, StaysWithinThePage) {
 
 TEST(PlanReport, GivesEveryNumberToOtherPrograms) {
   const std::string csv = told(told_plan(), Format::csv);
-  EXPECT_TRUE(holds(csv, "programme,2,,,,100.955,,,140.5,17.2500,")) << csv;
+  EXPECT_TRUE(holds(csv, "programme,2,,,,100.955,,,140.5,17,")) << csv;
   EXPECT_TRUE(holds(csv, "element,2,1,Lantern,leave out,")) << csv;
   const std::string json = told(told_plan(), Format::json);
   for (const char* piece :
