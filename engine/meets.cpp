@@ -3,31 +3,28 @@
 #include <algorithm>
 
 namespace landdrill {
+namespace {
 
-Meets::Meet& Meets::meet_of(const Routine& routine, const RecordedPanel& panel) {
-  if (same_judges_) return meets_.empty() ? meets_.emplace_back() : meets_.front();
-  const auto known = std::find_if(meets_.begin(), meets_.end(), [&](const Meet& one) {
-    return one.date == panel.date && one.meet == panel.title && one.event == routine.event->title;
-  });
-  if (known != meets_.end()) return *known;
-  return meets_.emplace_back(
-      Meet{std::string(panel.date), std::string(panel.title), routine.event->title, {}});
-}
-
-void Meets::add(const Routine& routine, const RecordedPanel& panel) {
-  meet_of(routine, panel)
-      .panels.push_back({std::string(panel.date), std::string(panel.title), std::string(routine.title),
-                         mark_sheets(routine, std::span(&panel, 1))});
-}
-
-MeetView Meets::view_of(const Meet& meet) {
-  MeetView view{meet.date, meet.meet, meet.event, {}, meet.panels.size(), {}};
-  for (const Sat& one : meet.panels) {
-    if (std::find(view.routines.begin(), view.routines.end(), one.routine) == view.routines.end())
-      view.routines.push_back(one.routine);
+std::vector<std::string> routines_of(const Meet& meet) {
+  std::vector<std::string> routines;
+  for (const SatPanel& one : meet.panels) {
+    if (std::find(routines.begin(), routines.end(), one.routine) == routines.end())
+      routines.push_back(one.routine);
   }
+  return routines;
+}
+
+}  // namespace
+
+SatPanel sat_panel(const Routine& routine, const RecordedPanel& panel) {
+  return {std::string(panel.date), std::string(panel.title), routine.event->title, std::string(routine.title),
+          mark_sheets(routine, std::span(&panel, 1))};
+}
+
+MeetView view_of(const Meet& meet) {
+  MeetView view{meet.date, meet.meet, meet.event, routines_of(meet), meet.panels.size(), {}};
   std::vector<MarkSheet> together;
-  for (const Sat& one : meet.panels) {
+  for (const SatPanel& one : meet.panels) {
     std::vector<MarkSheet> sheets = one.sheets;
     for (MarkSheet& sheet : sheets) {
       for (MarkedLine& line : sheet.lines) {
@@ -41,12 +38,23 @@ MeetView Meets::view_of(const Meet& meet) {
   return view;
 }
 
-std::vector<MeetView> Meets::views() const {
-  std::vector<MeetView> views;
-  for (const Meet& meet : meets_) views.push_back(view_of(meet));
-  std::stable_sort(views.begin(), views.end(),
-                   [](const MeetView& a, const MeetView& b) { return a.date < b.date; });
-  return views;
+Meet& Meets::meet_of(const SatPanel& panel) {
+  if (same_judges_) return meets_.empty() ? meets_.emplace_back() : meets_.front();
+  const auto [known, is_new] = places_.try_emplace({panel.date, panel.meet, panel.event}, meets_.size());
+  if (is_new) meets_.push_back({panel.date, panel.meet, panel.event, {}});
+  return meets_[known->second];
+}
+
+void Meets::add(SatPanel panel) {
+  meet_of(panel).panels.push_back(std::move(panel));
+}
+
+std::vector<const Meet*> Meets::by_date() const {
+  std::vector<const Meet*> meets;
+  for (const Meet& meet : meets_) meets.push_back(&meet);
+  std::stable_sort(meets.begin(), meets.end(),
+                   [](const Meet* a, const Meet* b) { return a->date < b->date; });
+  return meets;
 }
 
 }  // namespace landdrill

@@ -82,6 +82,7 @@ Result<const ReadSet*> Values::from_season(const std::string& name) {
 }
 
 const ReadSet* Values::last_of_sheet(std::string_view name, std::string_view file) const {
+  const std::lock_guard lock(last_mutex_);
   return last_ != nullptr && last_name_ == name && last_beside_ == beside(file) ? last_ : nullptr;
 }
 
@@ -96,6 +97,7 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
     found = from_folder(place->name, place->folder);
   }
   if (!found) return found;
+  const std::lock_guard lock(last_mutex_);
   last_name_ = name;
   last_beside_ = beside(file);
   last_ = *found;

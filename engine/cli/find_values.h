@@ -6,6 +6,7 @@
 
 #include <map>
 #include <memory>
+#include <mutex>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -32,7 +33,8 @@ class Values {
 
   // The set called `name` for a sheet in `file`. Diagnostics of the tables are the caller's to print, once.
   Result<const ReadSet*> of_sheet(std::string_view name, std::string_view file);
-  // The same, when it is the one that was asked for last; nullptr otherwise. Reads and changes nothing.
+  // The same, when it is the one that was asked for last; nullptr otherwise. Changes nothing, and may be
+  // called while another thread asks for a set.
   const ReadSet* last_of_sheet(std::string_view name, std::string_view file) const;
   // The set that an operand names: a folder when it has a `/` in it, else a name.
   Result<const ReadSet*> of_operand(const std::string& operand);
@@ -55,7 +57,10 @@ class Values {
   std::optional<Season> season_;
   Season::Mode season_mode_ = Season::Mode::read;
   std::map<std::string, std::unique_ptr<ReadSet>> read_;  // by folder, or by name in the season file
-  std::string last_name_, last_beside_;                   // of_sheet is mostly asked for the same again
+
+  // of_sheet is mostly asked for the same again.
+  mutable std::mutex last_mutex_;
+  std::string last_name_, last_beside_;
   const ReadSet* last_ = nullptr;
 };
 

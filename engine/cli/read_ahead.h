@@ -2,12 +2,9 @@
 //
 //   ReadAhead ahead(files, [](ReadSheet& sheet) { ... });
 //   ReadAhead::Place& place = ahead.next();   // place.sheet, place.troubles, place.more
-//   ahead.in_rounds();                        // from now on the function is called for several sheets at
-//   once
+//   ahead.ahead();                            // from now on the function is called for several sheets at once
 //
-// A round grows from one sheet up to a bound of sheets and of text: a call with a few sheets starts no
-// thread, and a stream of any length needs no more memory than a round. It pays when the function leaves
-// little of the sheet.
+// Before, there is one sheet at a time. It pays when the function leaves little of the sheet.
 #pragma once
 
 #include <deque>
@@ -15,6 +12,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/cli/in_order.h"
 #include "engine/cli/read_sheet.h"
 #include "engine/cli/read_sheets.h"
 
@@ -22,10 +20,11 @@ namespace landdrill::cli {
 
 class ReadAhead {
  public:
-  // Given a sheet of which only the texts are known. In rounds it changes nothing but this sheet.
+  // Given a sheet of which only the texts are known. Ahead it changes nothing but this sheet, and this thread
+  // goes on meanwhile.
   using Work = std::function<void(ReadSheet&)>;
 
-  ReadAhead(std::vector<std::string> files, Work work) : stream_(std::move(files)), work_(std::move(work)) {}
+  ReadAhead(std::vector<std::string> files, Work work);
 
   struct Place {
     bool ended = false;             // no sheet here: the stream is at its end
@@ -38,23 +37,26 @@ class ReadAhead {
   };
   // Lives until the next call.
   Place& next();
-  void in_rounds() { in_rounds_ = true; }
+  void ahead();
 
  private:
-  struct Round {
+  // Some sheets that follow each other: as many as are worth handing to another thread.
+  struct Batch {
     std::deque<Place> places;  // what points into a place stays when another is added
     std::size_t size = 0;      // of them in use
-    bool at_end() const { return size > 0 && places[size - 1].ended; }
   };
-  void read_round();
-  void cut(Round& round);
-  void work_on(Place& place);
+  std::optional<std::size_t> cut(Batch& batch);
+  void cut(Place& place);
+  void work_on(Place& place) const;
 
   SheetStream stream_;
   Work work_;
-  Round now_, next_;  // while a round is worked on, the next one is cut already
-  bool in_rounds_ = false;
-  std::size_t at_ = 0, most_ = 1;
+  bool ahead_ = false, ended_ = false;
+  std::vector<Batch> batches_;
+  Batch* now_ = nullptr;
+  std::size_t at_ = 0;
+  Place end_;
+  InOrder in_order_;  // last, so that its threads end first
 };
 
 }  // namespace landdrill::cli

@@ -36,11 +36,11 @@ SheetReader::SheetReader(Call& call, std::vector<std::string> files)
 
 void SheetReader::read_ahead(ReadAhead::Work also) {
   also_ = std::move(also);
-  ahead_.in_rounds();
+  ahead_.ahead();
 }
 
-// Only what the set of the sheet before suffices for: whatever has to be looked for, or said, waits for the
-// sheet's turn.
+// Only what the set that was asked for last suffices for: whatever has to be looked for, or said, waits for
+// the sheet's turn.
 void SheetReader::work_ahead(ReadSheet& sheet) const {
   put_together(sheet);
   if (!also_ || sheet.assembled.sheets.empty()) return;

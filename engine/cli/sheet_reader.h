@@ -22,8 +22,8 @@ class SheetReader {
   // The same without a value set: read and put together only.
   bool next_unpriced();
   // From now on several sheets at once are resolved ahead of their turn, and `also` is called for each of
-  // them, at once as well. A sheet that needs another set than the one before waits for its turn, without
-  // `also`.
+  // them, at once as well. A sheet that needs another set than the one asked for last waits for its turn,
+  // without `also`.
   void read_ahead(ReadAhead::Work also);
   const ReadSheet& sheet() const { return *sheet_; }
   // Whether another routine follows.

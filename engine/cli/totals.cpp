@@ -2,21 +2,34 @@
 
 namespace landdrill::cli {
 
-Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
-  const int places = places_of(routine);
+Estimated::Estimated(const Routine& routine, const Wish& wish)
+    : routine_(routine), wish_(wish), places_(places_of(routine)) {
   const Score estimate = score(routine, expected(routine, wish));
+  credited_ = estimate.credited;
+  total_ = estimate.total;
+}
+
+Totals Estimated::alone() const {
   Totals result;
-  result.difficulty = estimate.credited.text(2);
-  if (estimate.total) result.estimate = estimate.total->text(places);
-  if (!panel) return result;
-  const RecordedPanel& seen = routine.panels[*panel];
-  const Score judged = score(routine, recorded(routine, seen, wish));
-  if (judged.total) result.recorded = judged.total->text(places);
-  if (seen.result) result.announced = seen.result->text(places);
-  if (!estimate.total || !judged.total) return result;
-  const Points difference = *judged.total - *estimate.total;
-  result.difference = (difference > Points() ? "+" : "") + difference.text(places);
+  result.difficulty = credited_.text(2);
+  if (total_) result.estimate = total_->text(places_);
   return result;
+}
+
+Totals Estimated::beside(const RecordedPanel& seen) const {
+  Totals result = alone();
+  const Score judged = score(routine_, recorded(routine_, seen, wish_));
+  if (judged.total) result.recorded = judged.total->text(places_);
+  if (seen.result) result.announced = seen.result->text(places_);
+  if (!total_ || !judged.total) return result;
+  const Points difference = *judged.total - *total_;
+  result.difference = (difference > Points() ? "+" : "") + difference.text(places_);
+  return result;
+}
+
+Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
+  const Estimated estimated(routine, wish);
+  return panel ? estimated.beside(routine.panels[*panel]) : estimated.alone();
 }
 
 }  // namespace landdrill::cli

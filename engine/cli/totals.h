@@ -1,6 +1,8 @@
 // The totals of a routine alone, as the account has them but without its story: for long streams of sheets.
 //
 //   totals(routine, wish, 0).estimate      // "213.6125"
+//   Estimated harbour(routine, wish);      // worked out once,
+//   harbour.beside(panel).difference       // beside as many panels as there are
 #pragma once
 
 #include <optional>
@@ -14,6 +16,22 @@ namespace landdrill::cli {
 struct Totals {
   std::string difficulty, estimate, recorded, difference, announced;
 };
+
+class Estimated {
+ public:
+  // Of a routine that outlives this.
+  Estimated(const Routine& routine, const Wish& wish);
+  Totals alone() const;
+  Totals beside(const RecordedPanel& seen) const;
+
+ private:
+  const Routine& routine_;
+  Wish wish_;
+  int places_;
+  Difficulty credited_;
+  std::optional<Points> total_;
+};
+
 Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel);
 
 }  // namespace landdrill::cli

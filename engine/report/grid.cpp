@@ -21,8 +21,14 @@ void trim_right(std::string& line) {
   line.erase(line.find_last_not_of(' ') + 1);
 }
 
+void add_blanks(int count, std::string& text) {
+  text.append(static_cast<std::size_t>(std::max(0, count)), ' ');
+}
+
 std::string blanks(int count) {
-  return std::string(static_cast<std::size_t>(std::max(0, count)), ' ');
+  std::string text;
+  add_blanks(count, text);
+  return text;
 }
 
 }  // namespace
@@ -86,29 +92,42 @@ bool Grid::fits(int width, int least) const {
   return all <= width;
 }
 
+// `cells`: what stands on this line of the row, one for each column.
+void Grid::add_line(const std::vector<std::string_view>& cells, const std::vector<Width>& widths,
+                    std::string& page) const {
+  const std::size_t start = page.size();
+  for (std::size_t i = 0; i < columns_.size(); ++i) {
+    const std::string_view cell = cells[i];
+    int before = 0;
+    if (columns_[i].align == GridColumn::Align::amount && !cell.empty()) {
+      before = is_word(cell) ? widths[i].all - width_of(cell)
+                             : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
+    }
+    before = std::max(0, before);
+    add_blanks(gap_before(i) + before, page);
+    page += cell;
+    add_blanks(widths[i].all - before - width_of(cell), page);
+  }
+  while (page.size() > start && page.back() == ' ') page.pop_back();
+  page += '\n';
+}
+
 std::string Grid::lines(const Row& row, const std::vector<Width>& widths) const {
-  std::vector<std::vector<std::string>> cells;
+  std::vector<std::string_view> cells(row.cells.begin(), row.cells.end());
+  std::vector<std::vector<std::string>> wrapped(columns_.size());
   std::size_t height = 1;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    const std::string& cell = row.cells[i];
-    if (columns_[i].align == GridColumn::Align::words) {
-      cells.push_back(wrap(cell, widths[i].all));
-      height = std::max(height, cells.back().size());
-      continue;
-    }
-    const int before = is_word(cell)
-                           ? widths[i].all - width_of(cell)
-                           : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
-    cells.push_back({cell.empty() ? "" : blanks(before) + cell});
+    if (columns_[i].align != GridColumn::Align::words || width_of(cells[i]) <= widths[i].all) continue;
+    wrapped[i] = wrap(cells[i], widths[i].all);
+    cells[i] = wrapped[i].front();
+    height = std::max(height, wrapped[i].size());
   }
   std::string result;
-  for (std::size_t line = 0; line < height; ++line) {
-    std::string text;
-    for (std::size_t i = 0; i < columns_.size(); ++i) {
-      text += blanks(gap_before(i)) + pad(line < cells[i].size() ? cells[i][line] : "", widths[i].all);
-    }
-    trim_right(text);
-    result += text + "\n";
+  add_line(cells, widths, result);
+  for (std::size_t line = 1; line < height; ++line) {
+    for (std::size_t i = 0; i < columns_.size(); ++i)
+      cells[i] = line < wrapped[i].size() ? std::string_view(wrapped[i][line]) : std::string_view();
+    add_line(cells, widths, result);
   }
   return result;
 }

@@ -12,6 +12,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace landdrill::report {
@@ -52,6 +53,8 @@ class Grid {
   std::vector<Width> widths() const;
   std::vector<Width> widths_within(int width) const;
   std::string headings(const std::vector<Width>& widths) const;
+  void add_line(const std::vector<std::string_view>& cells, const std::vector<Width>& widths,
+                std::string& page) const;
   std::string lines(const Row& row, const std::vector<Width>& widths) const;
 
   std::vector<GridColumn> columns_;

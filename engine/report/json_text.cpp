@@ -54,9 +54,13 @@ void write(std::string& out, const value& what, int depth) {
 
 std::string json_text(const value& what, JsonLayout layout) {
   if (layout == JsonLayout::one_line) return boost::json::serialize(what) + "\n";
+  return json_text_inside(what, 0) + "\n";
+}
+
+std::string json_text_inside(const value& what, int depth) {
   std::string out;
-  write(out, what, 0);
-  return out + "\n";
+  write(out, what, depth);
+  return out;
 }
 
 value text_or_null(std::string_view text) {

@@ -202,17 +202,35 @@ std::string how_to_read(const TextWish& wish) {
 
 }  // namespace
 
-std::string judges(const std::vector<MeetView>& meets, Format format, const TextWish& asked) {
-  if (format == Format::csv) return judges_csv(meets);
-  if (format == Format::json) return judges_json(meets);
-  TextWish wish = asked;
-  wish.width = std::max(60, wish.width);
-  std::string text;
-  for (const MeetView& meet : meets) {
-    text += (text.empty() ? "" : "\n") + paragraph("", title_of(meet), wish.width) + routines_of(meet, wish);
-    for (const PanelView& view : meet.views) text += view_text(view, wish);
-  }
-  return text + how_to_read(wish);
+JudgesReport::JudgesReport(Format format, TextWish wish) : format_(format), wish_(wish) {
+  wish_.width = std::max(60, wish_.width);
+}
+
+std::string JudgesReport::head() const {
+  if (format_ == Format::csv) return judges_csv_head();
+  return format_ == Format::json ? "{\n  \"meets\": [\n    " : "";
+}
+
+std::string JudgesReport::first(const MeetView& meet) const {
+  return piece(meet);
+}
+
+std::string JudgesReport::next(const MeetView& meet) const {
+  const std::string_view between = format_ == Format::csv ? "" : format_ == Format::json ? ",\n    " : "\n";
+  return std::string(between) + piece(meet);
+}
+
+std::string JudgesReport::foot() const {
+  if (format_ == Format::csv) return "";
+  return format_ == Format::json ? "\n  ]\n}\n" : how_to_read(wish_);
+}
+
+std::string JudgesReport::piece(const MeetView& meet) const {
+  if (format_ == Format::csv) return judges_csv(meet);
+  if (format_ == Format::json) return judges_json(meet);
+  std::string text = paragraph("", title_of(meet), wish_.width) + routines_of(meet, wish_);
+  for (const PanelView& view : meet.views) text += view_text(view, wish_);
+  return text;
 }
 
 }  // namespace landdrill::report

@@ -135,35 +135,34 @@ json::object view_object(const PanelView& view) {
 
 }  // namespace
 
-std::string judges_csv(const std::vector<MeetView>& meets) {
-  std::string text = csv_row({"date", "meet", "event", "marked", "judge", "other", "kind", "number", "value",
-                              "low", "high", "rests_on", "why_not"});
-  for (const MeetView& meet : meets) {
-    for (const PanelView& view : meet.views) {
-      for (const Number& one : numbers_of(view)) {
-        const Statistic& number = one.statistic;
-        text += csv_row({meet.date, meet.meet, meet.event, view.title, one.judge, one.other, one.kind,
-                         one.name, exact_figure(number.value), exact_figure(number.low),
-                         exact_figure(number.high), std::to_string(number.rows), number.why_not});
-      }
+std::string judges_csv_head() {
+  return csv_row({"date", "meet", "event", "marked", "judge", "other", "kind", "number", "value", "low", "high",
+                  "rests_on", "why_not"});
+}
+
+std::string judges_csv(const MeetView& meet) {
+  std::string text;
+  for (const PanelView& view : meet.views) {
+    for (const Number& one : numbers_of(view)) {
+      const Statistic& number = one.statistic;
+      text += csv_row({meet.date, meet.meet, meet.event, view.title, one.judge, one.other, one.kind, one.name,
+                       exact_figure(number.value), exact_figure(number.low), exact_figure(number.high),
+                       std::to_string(number.rows), number.why_not});
     }
   }
   return text;
 }
 
-std::string judges_json(const std::vector<MeetView>& meets) {
-  json::array list;
-  for (const MeetView& meet : meets) {
-    json::array views;
-    for (const PanelView& view : meet.views) views.push_back(view_object(view));
-    list.push_back(json::object{{"date", text_or_null(meet.date)},
-                                {"meet", text_or_null(meet.meet)},
-                                {"event", text_or_null(meet.event)},
-                                {"routines", list_of(meet.routines)},
-                                {"panels", meet.panels},
-                                {"views", std::move(views)}});
-  }
-  return json_text(json::object{{"meets", std::move(list)}}, JsonLayout::indented);
+std::string judges_json(const MeetView& meet) {
+  json::array views;
+  for (const PanelView& view : meet.views) views.push_back(view_object(view));
+  return json_text_inside(json::object{{"date", text_or_null(meet.date)},
+                                       {"meet", text_or_null(meet.meet)},
+                                       {"event", text_or_null(meet.event)},
+                                       {"routines", list_of(meet.routines)},
+                                       {"panels", meet.panels},
+                                       {"views", std::move(views)}},
+                          2);
 }
 
 }  // namespace landdrill::report

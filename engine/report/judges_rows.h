@@ -8,7 +8,9 @@
 
 namespace landdrill::report {
 
-std::string judges_csv(const std::vector<MeetView>& meets);
-std::string judges_json(const std::vector<MeetView>& meets);
+std::string judges_csv_head();
+std::string judges_csv(const MeetView& meet);
+// As it stands in the list of all meets, indented.
+std::string judges_json(const MeetView& meet);
 
 }  // namespace landdrill::report

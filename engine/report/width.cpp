@@ -103,8 +103,10 @@ std::size_t fitting(std::string_view text, int width) {
 }  // namespace
 
 int width_of(std::string_view text) {
-  int width = 0;
-  for (std::size_t at = 0; at < text.size();) {
+  std::size_t at = 0;
+  while (at < text.size() && static_cast<unsigned char>(text[at]) < 0x80) ++at;
+  int width = static_cast<int>(at);
+  while (at < text.size()) {
     const Character c = first_of(text.substr(at));
     width += width_of(c.code);
     at += c.length;
@@ -116,10 +118,10 @@ std::string plain(std::string_view text) {
   std::string result;
   result.reserve(text.size());
   for (std::size_t at = 0; at < text.size();) {
-    if (is_plain_ascii(text[at])) {
-      result += text[at++];
-      continue;
-    }
+    const std::size_t start = at;
+    while (at < text.size() && is_plain_ascii(text[at])) ++at;
+    result += text.substr(start, at - start);
+    if (at == text.size()) break;
     const Character c = first_of(text.substr(at));
     if (!c.good || (c.code < 0x20 && c.code != '\t' && c.code != '\n' && c.code != '\r') || c.code == 0x7F) {
       result += spelled_out(static_cast<unsigned char>(text[at]), 2, "\\x");

@@ -3,6 +3,7 @@
 
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/sheet_reader.h"
@@ -11,14 +12,20 @@ namespace landdrill::cli {
 namespace {
 
 Exit print(Call& call, const Meets& meets, Exit worst) {
-  const std::vector<MeetView> views = meets.views();
-  if (views.empty()) {
+  const std::vector<const Meet*> all = meets.by_date();
+  if (all.empty()) {
     if (worst == Exit::ok) call.streams.say("landdrill: there is no recorded panel in it\n");
     return worst;
   }
   report::TextWish wish = page_wish(call);
   wish.full = call.given.has("--full");
-  call.streams.out.write(report::judges(views, format_of(call), wish));
+  const report::JudgesReport report(format_of(call), wish);
+  const auto piece = [&](std::size_t i) {
+    return i == 0 ? report.first(view_of(*all[i])) : report.next(view_of(*all[i]));
+  };
+  call.streams.out.write(report.head());
+  make_in_order(all.size(), piece, [&](const std::string& text) { call.streams.out.write(text); });
+  call.streams.out.write(report.foot());
   return worst;
 }
 
@@ -37,7 +44,7 @@ Exit judges(Call& call) {
       worst = worse(worst, Exit::errors);
       continue;
     }
-    for (const RecordedPanel& panel : sheet.routine()->panels) meets.add(*sheet.routine(), panel);
+    for (const RecordedPanel& panel : sheet.routine()->panels) meets.add(sat_panel(*sheet.routine(), panel));
   }
   messages.finish();
   return print(call, meets, worse(worst, reader.worst()));
@@ -60,7 +67,7 @@ Exit book_judges(Call& call) {
         continue;
       }
       for (std::size_t panel = 0; panel < routine->panels.size(); ++panel)
-        if (one.panels[panel]) meets.add(*routine, routine->panels[panel]);
+        if (one.panels[panel]) meets.add(sat_panel(*routine, routine->panels[panel]));
     }
     messages.finish();
     return print(call, meets, worst);

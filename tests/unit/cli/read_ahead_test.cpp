@@ -41,7 +41,7 @@ TEST(ReadAhead, HandsOutEverySheetInItsOrder) {
   const Scratch scratch;
   const int count = 3000;
   ReadAhead ahead({scratch.file("many", stream_of(count))}, note_text);
-  ahead.in_rounds();
+  ahead.ahead();
   for (int i = 0; i < count; ++i) {
     const ReadAhead::Place& place = ahead.next();
     ASSERT_FALSE(place.ended) << i;
@@ -61,18 +61,18 @@ TEST(ReadAhead, WorksOnOneSheetAtATimeUntilItIsToldOtherwise) {
     ahead.next();
     EXPECT_EQ(begun, i);
   }
-  ahead.in_rounds();
+  ahead.ahead();
   ahead.next();
-  EXPECT_EQ(begun, 12);
+  EXPECT_GT(begun, 11);
 }
 
-TEST(ReadAhead, EndsARoundWhenItsTextsAreLong) {
+TEST(ReadAhead, ReadsLessAheadWhenTheTextsAreLong) {
   const Scratch scratch;
   std::string text;
   for (int i = 0; i < 64; ++i) text += "routine \"long\"\n#" + std::string(300'000, '-') + "\n";
   std::atomic<int> begun = 0;
   ReadAhead ahead({scratch.file("long", text)}, [&](ReadSheet&) { ++begun; });
-  ahead.in_rounds();
+  ahead.ahead();
   for (int i = 1; i <= 64; ++i) {
     ahead.next();
     EXPECT_LE(begun, i + 1) << "more than two long sheets at once";
@@ -103,7 +103,7 @@ TEST(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     if (std::this_thread::get_id() != here) throw std::runtime_error("not here");
   });
-  ahead.in_rounds();
+  ahead.ahead();
   const auto read_all = [&] {
     for (int i = 0; i < 500; ++i) ahead.next();
   };

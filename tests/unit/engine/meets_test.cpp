@@ -16,9 +16,11 @@ std::vector<MeetView> views_of(const std::vector<std::string>& sheets, bool same
   Meets meets(same_judges);
   for (const std::string& text : sheets) {
     const ReadSheet sheet(text, kit::pond());
-    for (const RecordedPanel& one : sheet.routine().panels) meets.add(sheet.routine(), one);
+    for (const RecordedPanel& one : sheet.routine().panels) meets.add(sat_panel(sheet.routine(), one));
   }
-  return meets.views();
+  std::vector<MeetView> views;
+  for (const Meet* meet : meets.by_date()) views.push_back(view_of(*meet));
+  return views;
 }
 const std::string may = panel("2026-05-09", "Tarn Open", "7 7 7 7 8");
 const std::string march = panel("2026-03-07", "Heron Cup", "6 6 6 7 6");
