@@ -1,7 +1,10 @@
 #include "tables/store/find_blocks.h"
 
 #include <algorithm>
+#include <map>
+#include <span>
 #include <tuple>
+#include <unordered_map>
 
 #include "grammar/words.h"
 
@@ -15,44 +18,31 @@ Block::What what_from(std::string_view word) {
   return Block::What::panel;
 }
 
+// Of a wish, but for its words, its event and its versions.
 const std::string select_blocks =
-    "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, "
-    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = "
-    "b.date "
-    "AND v.title = b.title) AS versions, coalesce(b.of_routine, 0), e.id, e.name, "
-    "coalesce((SELECT h.version FROM block h WHERE h.id = b.of_routine), 0) "
-    "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id ";
+    "SELECT id, routine_id, what, date, title, kept_at, version, coalesce(of_routine, 0), edition_id FROM "
+    "block WHERE (?1 = '' OR what = ?1) AND (?2 = '' OR date >= ?2) AND (?3 = '' OR (date <> '' AND date <= "
+    "?3)) ";
 
-KeptBlock block_from(const Statement& row) {
-  KeptBlock block;
-  block.id = row.number(0);
-  block.what = what_from(row.text(1));
-  block.routine = row.text(2);
-  block.event = row.text(3);
-  block.date = row.text(4);
-  block.title = row.text(5);
-  block.kept_at = row.text(6);
-  block.version = static_cast<int>(row.number(7));
-  block.versions = static_cast<int>(row.number(8));
-  block.of_routine = row.number(9);
-  block.edition = row.number(10);
-  block.set = row.text(11);
-  block.of_version = static_cast<int>(row.number(12));
-  return block;
-}
-
-// Of a wish, but for its words and its order.
-const std::string fits_the_wish =
-    "(? OR b.version = versions) AND (?2 = '' OR b.what = ?2) AND (?3 = '' OR r.event = ?3) AND "
-    "(?4 = '' OR b.date >= ?4) AND (?5 = '' OR (b.date <> '' AND b.date <= ?5)) ";
-
+// Of one routine: all versions of a name follow each other.
 bool in_order(const KeptBlock& a, const KeptBlock& b) {
   const auto rank = [](const KeptBlock& block) {
-    return std::make_tuple(std::string_view(block.routine), std::string_view(block.event),
-                           block.what != Block::What::routine, std::string_view(block.date),
+    return std::make_tuple(block.what != Block::What::routine, std::string_view(block.date),
                            std::string_view(block.title), word_of(block.what), block.version);
   };
   return rank(a) < rank(b);
+}
+
+bool same_name(const KeptBlock& a, const KeptBlock& b) {
+  return a.what == b.what && a.date == b.date && a.title == b.title;
+}
+
+// A wish finds all versions of a name or none, so the last one that was found is the latest.
+void count_versions(std::span<KeptBlock> in_order) {
+  for (std::size_t i = in_order.size(); i-- > 0;) {
+    const bool latest = i + 1 == in_order.size() || !same_name(in_order[i], in_order[i + 1]);
+    in_order[i].versions = latest ? in_order[i].version : in_order[i + 1].versions;
+  }
 }
 
 std::string in_small_letters(std::string text) {
@@ -84,26 +74,38 @@ class Finding {
   Finding(Database& db, const BookWish& wish)
       : wish_(wish),
         what_(wish.what ? word_of(*wish.what) : std::string_view()),
-        all_(db, select_blocks + "WHERE " + fits_the_wish),
-        of_routine_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6"),
-        of_title_(db, select_blocks + "WHERE " + fits_the_wish + "AND b.routine_id = ?6 AND b.title = ?7"),
+        all_(db, select_blocks),
+        of_routine_(db, select_blocks + "AND routine_id = ?4"),
+        of_title_(db, select_blocks + "AND routine_id = ?4 AND title = ?5"),
         next_title_(db, "SELECT min(title) FROM block WHERE routine_id = ? AND title > ?"),
-        routines_(db, "SELECT id, title FROM routine") {}
+        routines_(db, "SELECT id, title, event FROM routine ORDER BY title, event"),
+        edition_(db, "SELECT name FROM edition WHERE id = ?"),
+        version_(db, "SELECT version FROM block WHERE id = ?") {}
 
   std::vector<KeptBlock> find() {
+    while (routines_.next()) {
+      if (!wish_.event.empty() && routines_.text(2) != wish_.event) continue;
+      homes_.push_back({routines_.number(0), routines_.text(1), routines_.text(2), {}});
+    }
+    for (Home& home : homes_) by_id_[home.id] = &home;
     const std::vector<std::string> words = words_of(wish_.words);
     const bool routines_alone = wish_.what == Block::What::routine;
     if (words.empty() && !routines_alone) {
       take(all_);
     } else {
-      while (routines_.next())
-        find_in(routines_.number(0), words_not_in(routines_.text(1), words), routines_alone);
+      for (const Home& home : homes_) find_in(home.id, words_not_in(home.title, words), routines_alone);
     }
-    std::sort(found_.begin(), found_.end(), in_order);
-    return std::move(found_);
+    return in_the_order_of_the_book();
   }
 
  private:
+  // A routine with what was found of it.
+  struct Home {
+    std::int64_t id = 0;
+    std::string title, event;
+    std::vector<KeptBlock> found;
+  };
+
   void find_in(std::int64_t routine, const std::vector<std::string>& words, bool routines_alone) {
     if (routines_alone) {  // which have no title of their own
       if (words.empty()) take(of_title_, routine, "");
@@ -126,14 +128,67 @@ class Finding {
 
   template <class... Values>
   void take(Statement& rows, const Values&... values) {
-    rows.start(wish_.all_versions ? 1 : 0, what_, wish_.event, wish_.from, wish_.until, values...);
-    while (rows.next()) found_.push_back(block_from(rows));
+    rows.start(what_, wish_.from, wish_.until, values...);
+    while (rows.next()) {
+      const auto home = by_id_.find(rows.number(1));
+      if (home != by_id_.end()) home->second->found.push_back(block_from(rows, *home->second));
+    }
+  }
+
+  KeptBlock block_from(const Statement& row, const Home& home) {
+    KeptBlock block;
+    block.id = row.number(0);
+    block.what = what_from(row.text(2));
+    block.routine = home.title;
+    block.event = home.event;
+    block.date = row.text(3);
+    block.title = row.text(4);
+    block.kept_at = row.text(5);
+    block.version = static_cast<int>(row.number(6));
+    block.of_routine = row.number(7);
+    block.edition = row.number(8);
+    block.set = set_of(block.edition);
+    block.of_version = version_of(block.of_routine);
+    return block;
+  }
+
+  const std::string& set_of(std::int64_t edition) {
+    const auto [known, is_new] = sets_.try_emplace(edition);
+    if (is_new) {
+      edition_.start(edition);
+      if (edition_.next()) known->second = edition_.text(0);
+    }
+    return known->second;
+  }
+
+  int version_of(std::int64_t routine) {
+    const auto [known, is_new] = versions_.try_emplace(routine);
+    if (is_new) {
+      version_.start(routine);
+      if (version_.next()) known->second = static_cast<int>(version_.number(0));
+    }
+    return known->second;
+  }
+
+  std::vector<KeptBlock> in_the_order_of_the_book() {
+    std::vector<KeptBlock> all;
+    for (Home& home : homes_) {
+      std::sort(home.found.begin(), home.found.end(), in_order);
+      count_versions(home.found);
+      for (KeptBlock& block : home.found)
+        if (wish_.all_versions || block.version == block.versions) all.push_back(std::move(block));
+      home.found.clear();
+    }
+    return all;
   }
 
   const BookWish& wish_;
   const std::string what_;
-  Statement all_, of_routine_, of_title_, next_title_, routines_;
-  std::vector<KeptBlock> found_;
+  Statement all_, of_routine_, of_title_, next_title_, routines_, edition_, version_;
+  std::vector<Home> homes_;                        // in the order of the book
+  std::unordered_map<std::int64_t, Home*> by_id_;  // of routines
+  std::map<std::int64_t, std::string> sets_;       // names, by edition
+  std::map<std::int64_t, int> versions_;           // numbers, by version of a routine
 };
 
 }  // namespace
