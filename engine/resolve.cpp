@@ -40,7 +40,8 @@ class RoutineReading {
   void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
   void read_impression(const ast::ExpectedAspect& expected);
-  Option read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head);
+  void read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head,
+                   Option& option);
   bool read_parts(const ast::PartsLine& line, const Element& element, Option& option);
   bool can_be_swum(int counts, std::string_view piece);
   CountUses read_counts(const std::optional<ast::CountsLine>& line);
@@ -106,24 +107,26 @@ const PanelRule* RoutineReading::panel_of(const Kind& kind) const {
 }
 
 void RoutineReading::read_element(const ast::Element& typed) {
-  Element element;
+  Element& element = routine_.elements.emplace_back();
   const std::optional<int> number =
       reading_.whole(source_, typed.head.number, "the number of the element", 1, 1000);
   element.number = number.value_or(0);
   if (typed.head.title) element.title = typed.head.title->text;
   element.kind =
       reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
-  if (element.kind == nullptr) return leave_out(typed, element.number);
+  if (element.kind == nullptr) {
+    routine_.elements.pop_back();
+    return leave_out(typed, number.value_or(0));
+  }
   element.panel = panel_of(*element.kind);
   read_wishes(reading_, source_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
-    element.options.push_back(read_option(variant, element, typed.head));
+    read_option(variant, element, typed.head, element.options.emplace_back());
     // An option that says nothing of its counts takes as long as the element as written.
     if (!variant.counts) element.options.back().counts = element.options.front().counts;
   }
-  routine_.order.push_back({true, routine_.elements.size()});
-  routine_.elements.push_back(std::move(element));
+  routine_.order.push_back({true, routine_.elements.size() - 1});
 }
 
 // What can be said of the words below a line in error is said all the same.
@@ -143,9 +146,8 @@ void RoutineReading::read_passage(const ast::Passage& typed) {
   routine_.passages.push_back({typed.head.title.text, read_counts(typed.counts)});
 }
 
-Option RoutineReading::read_option(const ast::Variant& variant, const Element& element,
-                                   const ast::ElementLine& head) {
-  Option option;
+void RoutineReading::read_option(const ast::Variant& variant, const Element& element,
+                                 const ast::ElementLine& head, Option& option) {
   std::string_view piece = head.number.text;
   if (variant.title) option.title = piece = variant.title->text;
   if (variant.difficulty) read_stated(*variant.difficulty, option);
@@ -161,7 +163,6 @@ Option RoutineReading::read_option(const ast::Variant& variant, const Element& e
   } else if (option.stated || (variant.parts && parts_known)) {
     work_out_difficulty(option, element, piece);
   }
-  return option;
 }
 
 // False when a part is unknown or has no value, so that the formula cannot be asked.

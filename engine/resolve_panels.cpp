@@ -215,13 +215,17 @@ bool enough_judges(Reading& reading, const Source& source, std::string_view piec
   return false;
 }
 
-// The marks of one panel line, or nothing when any of them is in error.
-std::optional<JudgeMarks> judge_marks(Reading& reading, const Source& source, std::string_view piece,
-                                      const ast::JudgeMarks& typed, const PanelRule& rule) {
-  JudgeMarks marks;
-  marks.reserve(typed.size());
-  bool good = right_number_of_judges(reading, source, piece, typed.size(), rule);
-  for (const ast::JudgeMark& one : typed) {
+struct MarksLine {
+  std::string_view piece;  // what the line is about
+  const ast::JudgeMarks& marks;
+};
+
+// The marks of one panel line; false when any of them is in error.
+bool read_marks(Reading& reading, const Source& source, const MarksLine& typed, const PanelRule& rule,
+                JudgeMarks& marks) {
+  marks.reserve(typed.marks.size());
+  bool good = right_number_of_judges(reading, source, typed.piece, typed.marks.size(), rule);
+  for (const ast::JudgeMark& one : typed.marks) {
     std::optional<Mark> mark;
     if (one) {
       mark = reading.mark(source, *one, rule, true);
@@ -229,8 +233,7 @@ std::optional<JudgeMarks> judge_marks(Reading& reading, const Source& source, st
     }
     marks.push_back(mark);
   }
-  if (!good || !enough_judges(reading, source, piece, marks, rule)) return std::nullopt;
-  return marks;
+  return good && enough_judges(reading, source, typed.piece, marks, rule);
 }
 
 Run read_run(Reading& reading, const ast::Run& typed, const Routine& routine) {
@@ -238,6 +241,8 @@ Run read_run(Reading& reading, const ast::Run& typed, const Routine& routine) {
   Run run;
   run.date = typed.head.date.text;
   if (typed.head.title) run.title = typed.head.title->text;
+  run.elements.reserve(typed.elements.size());
+  run.aspects.reserve(typed.aspects.size());
   for (const ast::FaultsLine& line : typed.elements) {
     const auto index = marked_element(reading, source, line.element, line.base, routine);
     RunElement seen;
@@ -276,18 +281,24 @@ RecordedPanel read_panel(Reading& reading, const ast::Panel& typed, const Routin
   RecordedPanel panel;
   panel.date = typed.head.date.text;
   if (typed.head.title) panel.title = typed.head.title->text;
+  panel.elements.reserve(typed.elements.size());
   for (const ast::ElementMarksLine& line : typed.elements) {
     const auto index = marked_element(reading, source, line.element, line.base, routine);
     if (!index) continue;
+    RecordedElement& seen = panel.elements.emplace_back();
+    seen.element = *index;
+    seen.base = line.base;
     const PanelRule& rule = *routine.elements[*index].panel;
-    std::optional<JudgeMarks> marks = judge_marks(reading, source, line.element.text, line.marks, rule);
-    if (marks) panel.elements.push_back({*index, line.base, std::move(*marks)});
+    if (!read_marks(reading, source, {line.element.text, line.marks}, rule, seen.marks))
+      panel.elements.pop_back();
   }
+  panel.aspects.reserve(typed.aspects.size());
   for (const ast::AspectMarksLine& line : typed.aspects) {
-    const PanelRule* rule = aspect_rule(reading, source, line.aspect, routine);
-    if (rule == nullptr) continue;
-    std::optional<JudgeMarks> marks = judge_marks(reading, source, line.aspect.text, line.marks, *rule);
-    if (marks) panel.aspects.push_back({rule, std::move(*marks)});
+    RecordedAspect& seen = panel.aspects.emplace_back();
+    seen.rule = aspect_rule(reading, source, line.aspect, routine);
+    if (seen.rule == nullptr ||
+        !read_marks(reading, source, {line.aspect.text, line.marks}, *seen.rule, seen.marks))
+      panel.aspects.pop_back();
   }
   panel.sync = sync_errors(reading, source, typed.sync);
   panel.penalties = penalties(reading, source, typed.penalty);
@@ -301,10 +312,12 @@ RecordedPanel read_panel(Reading& reading, const ast::Panel& typed, const Routin
 }  // namespace
 
 void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine) {
+  routine.runs.reserve(sheet.runs.size());
   for (const ast::Run& run : sheet.runs) routine.runs.push_back(read_run(reading, run, routine));
 }
 
 void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine) {
+  routine.panels.reserve(sheet.panels.size());
   for (const ast::Panel& panel : sheet.panels) routine.panels.push_back(read_panel(reading, panel, routine));
 }
 

@@ -68,6 +68,7 @@ void Builder::start(Place place) {
 void Builder::start_element(Element& element) {
   element_ = &element;
   in_element_.clear();
+  element.variants.reserve(2);  // as written, and mostly one option at most
   start_variant(element.variants.emplace_back());
 }
 
