@@ -2,7 +2,8 @@
 //
 //   Meets meets(false);
 //   for (const RecordedPanel& panel : routine.panels) meets.add(sat_panel(routine, panel));
-//   view_of(*meets.by_date()[0]).views[0].sentences     // of the first meet's first sheet of marks: panel_view.h
+//   view_of(*meets.by_date()[0]).views[0].sentences     // of the first meet's first sheet of marks:
+//   panel_view.h
 //
 // The value sets of the routines outlive this; the routines need not.
 #pragma once
@@ -49,7 +50,8 @@ class Meets {
 
   bool same_judges_;
   std::vector<Meet> meets_;
-  std::map<std::tuple<std::string, std::string, std::string>, std::size_t> places_;  // of date, meet and event
+  std::map<std::tuple<std::string, std::string, std::string>, std::size_t>
+      places_;  // of date, meet and event
 };
 
 }  // namespace landdrill

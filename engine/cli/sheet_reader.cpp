@@ -29,8 +29,8 @@ SheetReader::SheetReader(Call& call) : SheetReader(call, call.given.operands) {}
 SheetReader::SheetReader(Call& call, std::vector<std::string> files)
     : call_(call),
       values_(call),
-      ahead_(files, [this](ReadSheet& sheet) { work_ahead(sheet); }),
-      first_file_(shown(files.front())) {
+      first_file_(shown(files.front())),
+      ahead_(files, [this](ReadSheet& sheet) { work_ahead(sheet); }) {
   if (forces_set(call.command)) forced_set_ = call.given.value("--set");
 }
 

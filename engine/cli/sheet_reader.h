@@ -46,7 +46,6 @@ class SheetReader {
 
   Call& call_;
   Values values_;
-  ReadAhead ahead_;
   ReadAhead::Work also_;
   ReadSheet nothing_;
   ReadSheet* sheet_ = nullptr;
@@ -56,6 +55,7 @@ class SheetReader {
   std::string first_file_;
   bool any_ = false;
   Exit worst_ = Exit::ok;
+  ReadAhead ahead_;  // last, so that it ends first: its work needs the others
 };
 
 // Names every file that cannot be read; false when there is one: then nothing should be done.

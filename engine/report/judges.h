@@ -6,7 +6,8 @@
 //   //   Execution: 7 elements, 5 judges
 //   //    - Judge 4 is dropped most often: 4 of 7 marks, 2 too high and 2 too low.
 //
-// A piece for each meet, so that a long report can be printed while it is made. Computes nothing. CSV has one number a row; with `full`, text has every pair and the biases by kind.
+// A piece for each meet, so that a long report can be printed while it is made. Computes nothing. CSV has one
+// number a row; with `full`, text has every pair and the biases by kind.
 #pragma once
 
 #include <string>

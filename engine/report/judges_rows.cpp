@@ -136,8 +136,8 @@ json::object view_object(const PanelView& view) {
 }  // namespace
 
 std::string judges_csv_head() {
-  return csv_row({"date", "meet", "event", "marked", "judge", "other", "kind", "number", "value", "low", "high",
-                  "rests_on", "why_not"});
+  return csv_row({"date", "meet", "event", "marked", "judge", "other", "kind", "number", "value", "low",
+                  "high", "rests_on", "why_not"});
 }
 
 std::string judges_csv(const MeetView& meet) {

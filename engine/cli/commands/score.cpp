@@ -19,7 +19,7 @@ enum class Layout { full, brief };
 
 class Scoring {
  public:
-  explicit Scoring(Call& call) : call_(call), reader_(call), messages_(call.streams) {
+  explicit Scoring(Call& call) : call_(call), messages_(call.streams), reader_(call) {
     wish_.colour = wants_colour(call.given.value("--colour", "auto"), 1);
     wish_.width = page_width(1);
     wish_.full = call.given.has("--full");
@@ -120,7 +120,6 @@ class Scoring {
   }
 
   Call& call_;
-  SheetReader reader_;
   Messages messages_;
   report::TextWish wish_;
   std::string_view format_;
@@ -129,6 +128,7 @@ class Scoring {
   std::string heading_, last_unmet_;
   std::size_t sheets_ = 0, priced_ = 0, unmet_ = 0;
   Exit worst_ = Exit::ok;
+  SheetReader reader_;  // last, so that it ends first: what it does ahead needs the others
 };
 
 }  // namespace
