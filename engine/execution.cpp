@@ -32,6 +32,7 @@ Deduction deduct(const FaultUse& use, const ShortList<Deduction, 3>& before) {
 
 bool counts(const Run& run, const RunWish& wish) {
   if (wish.which == RunWish::Which::none) return false;
+  if (!wish.until.empty() && run.date > wish.until) return false;
   return wish.which != RunWish::Which::dated || run.date == wish.date;
 }
 

@@ -14,7 +14,8 @@ namespace landdrill {
 // one day's.
 struct RunWish {
   enum class Which { latest, mean, none, dated } which = Which::latest;
-  std::string_view date;  // for dated
+  std::string_view date;        // for dated
+  std::string_view until = {};  // later ones do not count; empty: all do
 };
 
 // What one fault took from an element: capped by the fault's row.

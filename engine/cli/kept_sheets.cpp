@@ -20,19 +20,23 @@ Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
   return known.get();
 }
 
+void understand(KeptSheet& kept, const ReadSet& set) {
+  kept.sheet.pieces = {{kept.routine.routine, kept.text}};
+  put_together(kept.sheet);
+  if (set.loaded.set && !kept.sheet.assembled.sheets.empty()) {
+    resolve_from(set, kept.sheet);
+  } else {
+    kept.sheet.diagnostics.append(set.loaded.diagnostics);
+  }
+}
+
 Result<const KeptSheet*> KeptSheets::understood(const KeptBlock& routine, std::string text) {
   auto set = set_of(routine.edition);
   if (!set) return tl::unexpected(set.error());
   KeptSheet& kept = *sheets_.emplace_back(std::make_unique<KeptSheet>());
   kept.routine = routine;
   kept.text = std::move(text);
-  kept.sheet.pieces = {{routine.routine, kept.text}};
-  put_together(kept.sheet);
-  if ((*set)->loaded.set && !kept.sheet.assembled.sheets.empty()) {
-    resolve_from(**set, kept.sheet);
-  } else {
-    kept.sheet.diagnostics.append((*set)->loaded.diagnostics);
-  }
+  understand(kept, **set);
   return &kept;
 }
 

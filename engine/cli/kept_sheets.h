@@ -32,6 +32,9 @@ Result<Versions> versions_of(const Book& book, const BookWish& wish);
 // In the order of the book.
 Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions);
 
+// Its `routine` and `text` are there: the sheet is made of them.
+void understand(KeptSheet& kept, const ReadSet& set);
+
 class KeptSheets {
  public:
   explicit KeptSheets(const Book& book) : book_(book) {}
@@ -41,10 +44,10 @@ class KeptSheets {
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
   // `text` as a sheet of this version of the routine, with its edition.
   Result<const KeptSheet*> understood(const KeptBlock& routine, std::string text);
-
- private:
+  // Read once. It lives as long as this.
   Result<const ReadSet*> set_of(std::int64_t edition);
 
+ private:
   const Book& book_;
   std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
   std::vector<std::unique_ptr<KeptSheet>> sheets_;

@@ -25,7 +25,8 @@ constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
 // Of all that a run or a panel was called, the words that count: of a run the latest beside this version of
 // the routine, of a panel the latest of all.
 constexpr std::string_view latest_words_of_version =
-    "SELECT id, text, checksum FROM block b WHERE of_routine = ?1 AND version = (SELECT max(v.version) FROM "
+    "SELECT id, text, checksum, what = 'panel' FROM block b WHERE of_routine = ?1 AND version = (SELECT "
+    "max(v.version) FROM "
     "block v "
     "WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = b.date AND v.title = b.title "
     "AND (b.what = 'panel' OR v.of_routine = ?1)) ORDER BY what = 'panel', date, title";
@@ -118,15 +119,24 @@ Result<std::string> Book::text(std::int64_t block) const {
   return attempt([&] { return text_of(season_.inside_->db, block); });
 }
 
-Result<std::string> Book::sheet(std::int64_t routine) const {
+Result<SheetTexts> Book::texts(std::int64_t routine) const {
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::read);
-    std::string sheet = text_of(db, routine);
+    SheetTexts texts{text_of(db, routine), {}, {}};
     Statement rows(db, latest_words_of_version, routine);
-    while (rows.next()) sheet += "\n" + sound_text(db, rows);
-    return sheet;
+    while (rows.next()) (rows.number(3) == 0 ? texts.runs : texts.panels).push_back(sound_text(db, rows));
+    return texts;
   });
+}
+
+Result<std::string> Book::sheet(std::int64_t routine) const {
+  auto texts = this->texts(routine);
+  if (!texts) return tl::unexpected(texts.error());
+  std::string sheet = std::move(texts->routine);
+  for (const auto& blocks : {texts->runs, texts->panels})
+    for (const std::string& block : blocks) sheet.append("\n").append(block);
+  return sheet;
 }
 
 Result<std::vector<std::string>> Book::sheets_of_all_words(std::int64_t routine) const {

@@ -72,6 +72,12 @@ struct BookWish {
   bool all_versions = false;       // else the latest of each only
 };
 
+// The texts that make a sheet, in its order.
+struct SheetTexts {
+  std::string routine;
+  std::vector<std::string> runs, panels;
+};
+
 class Book {
  public:
   // The season outlives the book; opened to write for `add`.
@@ -87,6 +93,8 @@ class Book {
   Result<std::string> text(std::int64_t block) const;
   // A version of a routine with its runs and panels, each in its latest words: a whole sheet.
   Result<std::string> sheet(std::int64_t routine) const;
+  // The same, text by text.
+  Result<SheetTexts> texts(std::int64_t routine) const;
   // Sheets that bring a version of a routine with everything in all its words into another book, or change
   // nothing in this one, when they are added after those of the versions before: the first words of each run
   // and panel, then the second of those that have some, and so on. Words of a panel that were replaced by

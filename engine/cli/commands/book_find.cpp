@@ -2,6 +2,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
+#include <optional>
 #include <tuple>
 
 #include "engine/cli/as_swum.h"
@@ -28,25 +30,33 @@ report::BookLine line_of(const KeptBlock& block) {
           {}};
 }
 
-// A routine with one panel at a time, as it was known on that panel's day: without later runs.
+// A routine as it was known on the day of a panel: without later runs.
 class OnTheDay {
  public:
-  explicit OnTheDay(const Routine& whole) : whole_(whole), alone_(whole) {}
+  explicit OnTheDay(const Routine& routine) : routine_(routine) {}
 
-  const Routine& with(const RecordedPanel& panel) {
-    alone_.panels.assign(1, panel);
-    alone_.runs = whole_.runs;
-    std::erase_if(alone_.runs, [&](const Run& run) { return run.date > panel.date; });
-    return alone_;
+  Totals beside(const RecordedPanel& panel) {
+    const auto known = std::count_if(routine_.runs.begin(), routine_.runs.end(),
+                                     [&](const Run& run) { return run.date <= panel.date; });
+    // Of two days, what was known on the earlier was known on the later too: so many runs are always the
+    // same.
+    if (!estimated_ || known != known_) {
+      known_ = known;
+      Wish wish;
+      wish.runs.until = panel.date;
+      estimated_.emplace(routine_, wish);
+    }
+    return estimated_->beside(panel);
   }
 
  private:
-  const Routine& whole_;
-  Routine alone_;
+  const Routine& routine_;
+  std::optional<Estimated> estimated_;
+  std::ptrdiff_t known_ = 0;  // runs
 };
 
 report::BookScore score_of(const KeptBlock& routine, const RecordedPanel& recorded, OnTheDay& on_the_day) {
-  const Totals all = totals(on_the_day.with(recorded), {}, 0);
+  const Totals all = on_the_day.beside(recorded);
   return {routine.routine,
           routine.event,
           "panel",
@@ -58,6 +68,15 @@ report::BookScore score_of(const KeptBlock& routine, const RecordedPanel& record
           all.difference,
           all.announced,
           {}};
+}
+
+std::vector<report::BookScore> scores_of(const Swum& swum) {
+  const Routine& routine = *swum.kept.sheet.routine();
+  OnTheDay on_the_day(routine);
+  std::vector<report::BookScore> scores;
+  for (std::size_t panel = 0; panel < routine.panels.size(); ++panel)
+    if (swum.panels[panel]) scores.push_back(score_of(swum.kept.routine, routine.panels[panel], on_the_day));
+  return scores;
 }
 
 Result<std::vector<std::string>> sheets_of(const Book& book, const BookWish& wish) {
@@ -121,28 +140,18 @@ Exit book_export(Call& call) {
 }
 
 Exit book_score(Call& call) {
-  return with_swum(call, [&](const std::vector<Swum>& swum) {
-    Messages messages(call.streams);
-    Exit worst = Exit::ok;
-    std::vector<report::BookScore> scores;
-    for (const Swum& one : swum) {
-      if (!one.kept->sheet.routine()) {
-        messages.add(one.kept->sheet.diagnostics);
-        worst = Exit::errors;
-        continue;
-      }
-      const Routine& routine = *one.kept->sheet.routine();
-      OnTheDay on_the_day(routine);
-      for (std::size_t panel = 0; panel < routine.panels.size(); ++panel)
-        if (one.panels[panel])
-          scores.push_back(score_of(one.kept->routine, routine.panels[panel], on_the_day));
-    }
-    messages.finish();
+  std::vector<report::BookScore> scores;
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<report::BookScore>> parts) {
+    for (std::vector<report::BookScore>& part : parts)
+      std::move(part.begin(), part.end(), std::back_inserter(scores));
+  };
+  return with_swum(call, scores_of, take, [&](Exit worst) {
     // Panels of different versions of one routine come by their day as well.
-    std::stable_sort(scores.begin(), scores.end(),
-                     [](const report::BookScore& a, const report::BookScore& b) {
-                       return std::tie(a.routine, a.event, a.date) < std::tie(b.routine, b.event, b.date);
-                     });
+    const auto earlier = [](const report::BookScore& a, const report::BookScore& b) {
+      return std::tie(a.routine, a.event, a.date) < std::tie(b.routine, b.event, b.date);
+    };
+    if (!std::is_sorted(scores.begin(), scores.end(), earlier))
+      std::stable_sort(scores.begin(), scores.end(), earlier);
     call.streams.out.write(report::book_scores(scores, format_of(call), page_wish(call)));
     return worst;
   });

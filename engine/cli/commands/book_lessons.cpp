@@ -1,4 +1,7 @@
 // What the season teaches about the coach's expected marks.
+#include <algorithm>
+#include <iterator>
+
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
@@ -10,12 +13,14 @@
 namespace landdrill::cli {
 namespace {
 
-void add_lessons(const Swum& swum, std::vector<Lesson>& all) {
-  const Routine& routine = *swum.kept->sheet.routine();
+std::vector<Lesson> lessons_of(const Swum& swum) {
+  const Routine& routine = *swum.kept.sheet.routine();
+  std::vector<Lesson> all;
   for (std::size_t panel = 0; panel < routine.panels.size(); ++panel) {
     if (!swum.panels[panel]) continue;
     for (Lesson& lesson : lessons(routine, routine.panels[panel])) all.push_back(std::move(lesson));
   }
+  return all;
 }
 
 // The routine of --sheet beside what was learned.
@@ -61,21 +66,12 @@ Exit print(Call& call, const std::vector<Lesson>& all, Exit worst) {
 }  // namespace
 
 Exit book_lessons(Call& call) {
-  return with_swum(call, [&](const std::vector<Swum>& swum) {
-    Messages messages(call.streams);
-    Exit worst = Exit::ok;
-    std::vector<Lesson> all;
-    for (const Swum& one : swum) {
-      if (one.kept->sheet.routine()) {
-        add_lessons(one, all);
-      } else {
-        messages.add(one.kept->sheet.diagnostics);
-        worst = Exit::errors;
-      }
-    }
-    messages.finish();
-    return print(call, all, worst);
-  });
+  std::vector<Lesson> all;
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<Lesson>> parts) {
+    for (std::vector<Lesson>& lessons : parts)
+      std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
+  };
+  return with_swum(call, lessons_of, take, [&](Exit worst) { return print(call, all, worst); });
 }
 
 }  // namespace landdrill::cli

@@ -1,5 +1,7 @@
 // How the routines of the season book went over time.
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
@@ -12,7 +14,7 @@ namespace {
 
 // Whether the run or panel that the point is of counts.
 bool counts(const Swum& swum, const ProgressPoint& point) {
-  const Routine& routine = *swum.kept->sheet.routine();
+  const Routine& routine = *swum.kept.sheet.routine();
   const auto here = [&](const auto& all, const std::vector<bool>& wanted) {
     for (std::size_t i = 0; i < all.size(); ++i)
       if (all[i].date == point.date && all[i].title == point.title) return static_cast<bool>(wanted[i]);
@@ -21,9 +23,14 @@ bool counts(const Swum& swum, const ProgressPoint& point) {
   return point.panel ? here(routine.panels, swum.panels) : here(routine.runs, swum.runs);
 }
 
-ProgressVersion version_of(const Swum& swum) {
-  const Routine& routine = *swum.kept->sheet.routine();
-  const KeptBlock& kept = swum.kept->routine;
+struct Swam {
+  std::string event;
+  ProgressVersion version;
+};
+
+Swam swam(const Swum& swum) {
+  const Routine& routine = *swum.kept.sheet.routine();
+  const KeptBlock& kept = swum.kept.routine;
   ProgressVersion version{kept.version,
                           kept.kept_at,
                           kept.set,
@@ -33,37 +40,56 @@ ProgressVersion version_of(const Swum& swum) {
                           {}};
   for (ProgressPoint& point : progress(routine))
     if (counts(swum, point)) version.points.push_back(std::move(point));
-  return version;
+  return {routine.event->title, std::move(version)};
 }
+
+Swam together(std::vector<Swam> parts) {
+  Swam whole = std::move(parts.front());
+  std::vector<ProgressPoint>& points = whole.version.points;
+  for (std::size_t i = 1; i < parts.size(); ++i)
+    std::move(parts[i].version.points.begin(), parts[i].version.points.end(), std::back_inserter(points));
+  std::stable_sort(points.begin(), points.end(),
+                   [](const ProgressPoint& a, const ProgressPoint& b) { return a.date < b.date; });
+  return whole;
+}
+
+// The versions of one routine, one after the other, and what came of them.
+class Seasons {
+ public:
+  void add(const KeptBlock& version, Swam swam) {
+    if (!of_ || of_->routine != version.routine || of_->event != version.event) finish();
+    of_ = version;
+    event_ = std::move(swam.event);
+    versions_.push_back(std::move(swam.version));
+  }
+  const std::vector<SeasonProgress>& all() {
+    finish();
+    return all_;
+  }
+
+ private:
+  void finish() {
+    if (!versions_.empty())
+      all_.push_back(season_progress(of_->routine, event_, std::exchange(versions_, {})));
+  }
+
+  std::optional<KeptBlock> of_;
+  std::string event_;
+  std::vector<ProgressVersion> versions_;
+  std::vector<SeasonProgress> all_;
+};
 
 }  // namespace
 
 Exit book_progress(Call& call) {
-  return with_swum(call, [&](const std::vector<Swum>& swum) {
-    Messages messages(call.streams);
-    Exit worst = Exit::ok;
-    std::vector<SeasonProgress> seasons;
-    for (std::size_t i = 0; i < swum.size();) {
-      const KeptBlock& first = swum[i].kept->routine;
-      std::string event = first.event;
-      std::vector<ProgressVersion> versions;
-      for (; i < swum.size(); ++i) {
-        const KeptSheet& one = *swum[i].kept;
-        if (one.routine.routine != first.routine || one.routine.event != first.event) break;
-        if (one.sheet.routine()) {
-          event = one.sheet.routine()->event->title;
-          versions.push_back(version_of(swum[i]));
-        } else {
-          messages.add(one.sheet.diagnostics);
-          worst = Exit::errors;
-        }
-      }
-      if (!versions.empty()) seasons.push_back(season_progress(first.routine, event, std::move(versions)));
-    }
-    messages.finish();
+  Seasons seasons;
+  const auto take = [&](const KeptBlock& version, std::vector<Swam> parts) {
+    seasons.add(version, together(std::move(parts)));
+  };
+  return with_swum(call, swam, take, [&](Exit worst) {
     report::TextWish page = page_wish(call);
     page.full = call.given.has("--full");
-    call.streams.out.write(report::progress(seasons, format_of(call), page));
+    call.streams.out.write(report::progress(seasons.all(), format_of(call), page));
     return worst;
   });
 }

@@ -51,27 +51,19 @@ Exit judges(Call& call) {
 }
 
 Exit book_judges(Call& call) {
-  return with_book(call, [&](const Book& book, const BookWish& wish) {
-    AsSwum kept(book);
-    const auto swum = kept.read(wish);
-    if (!swum) return refuse(call, swum.error());
-    if (swum->empty()) return nothing_found(call, wish);
-    Meets meets(call.given.has("--same-judges"));
-    Messages messages(call.streams);
-    Exit worst = Exit::ok;
-    for (const Swum& one : *swum) {
-      const std::optional<Routine>& routine = one.kept->sheet.routine();
-      if (!routine) {
-        messages.add(one.kept->sheet.diagnostics);
-        worst = Exit::errors;
-        continue;
-      }
-      for (std::size_t panel = 0; panel < routine->panels.size(); ++panel)
-        if (one.panels[panel]) meets.add(sat_panel(*routine, routine->panels[panel]));
-    }
-    messages.finish();
-    return print(call, meets, worst);
-  });
+  Meets meets(call.given.has("--same-judges"));
+  const auto sat = [](const Swum& swum) {
+    const Routine& routine = *swum.kept.sheet.routine();
+    std::vector<SatPanel> panels;
+    for (std::size_t i = 0; i < routine.panels.size(); ++i)
+      if (swum.panels[i]) panels.push_back(sat_panel(routine, routine.panels[i]));
+    return panels;
+  };
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<SatPanel>> parts) {
+    for (std::vector<SatPanel>& panels : parts)
+      for (SatPanel& panel : panels) meets.add(std::move(panel));
+  };
+  return with_swum(call, sat, take, [&](Exit worst) { return print(call, meets, worst); });
 }
 
 }  // namespace landdrill::cli

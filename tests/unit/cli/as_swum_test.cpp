@@ -44,21 +44,31 @@ class AsSwumTest : public testing::Test {
   // "1: run 2026-03-01, panel 2026-04-11 (7); 2: ..."; in brackets what the wish does not find or an earlier
   // version had first.
   std::string swum(const BookWish& wish = {}) {
-    AsSwum kept(book_);
     std::string text;
-    const auto all = kept.read(wish);
-    if (!all) return all.error().why;
-    for (const Swum& one : *all) text += (text.empty() ? "" : "; ") + words(one);
+    for (const std::string& one : told(wish, words)) text += (text.empty() ? "" : "; ") + one;
     return text;
+  }
+  // What `tell` says of each version.
+  std::vector<std::string> told(const BookWish& wish, std::string (*tell)(const Swum&)) {
+    AsSwum kept(book_);
+    std::vector<std::string> all;
+    const auto found = kept.find(wish);
+    const auto take = [&](const KeptBlock&, std::vector<std::string> parts) {
+      EXPECT_EQ(parts.size(), 1u);
+      all.push_back(parts.front());
+    };
+    const auto complain = [&](const Diagnostics&) { all.push_back("in error"); };
+    if (!found || !kept.for_each(tell, take, complain)) return {"refused"};
+    EXPECT_EQ(*found, !all.empty());
+    return all;
   }
 
   const Book& book() const { return book_; }
 
  private:
   static std::string words(const Swum& one) {
-    const std::optional<Routine>& routine = one.kept->sheet.routine();
-    std::string text = std::to_string(one.kept->routine.version) + ":";
-    if (!routine) return text + " in error";
+    const std::optional<Routine>& routine = one.kept.sheet.routine();
+    std::string text = std::to_string(one.kept.routine.version) + ":";
     for (std::size_t i = 0; i < routine->runs.size(); ++i)
       text += named(one.runs[i], "run " + std::string(routine->runs[i].date));
     for (std::size_t i = 0; i < routine->panels.size(); ++i) {
@@ -105,11 +115,10 @@ TEST_F(AsSwumTest, OlderRunsOfTheSheetAreThereButCountOnce) {
 TEST_F(AsSwumTest, AnOlderVersionKeepsItsOwnWordingOfARun) {
   add({routine(hard), run("2026-03-31", "travel large"), panel("2026-04-11", sevens)});
   add({routine(easy), run("2026-03-31", "bent-knee large"), panel("2026-06-13", eights)});
-  AsSwum kept(book());
-  const auto all = kept.read({});
-  ASSERT_TRUE(all);
-  EXPECT_NE((*all)[0].kept->text.find("travel large"), std::string::npos);
-  EXPECT_NE((*all)[1].kept->text.find("bent-knee large"), std::string::npos);
+  const std::vector<std::string> texts = told({}, [](const Swum& one) { return one.kept.text; });
+  ASSERT_EQ(texts.size(), 2u);
+  EXPECT_NE(texts[0].find("travel large"), std::string::npos);
+  EXPECT_NE(texts[1].find("bent-knee large"), std::string::npos);
 }
 
 TEST_F(AsSwumTest, WhatTheWishDoesNotFindDoesNotCount) {
@@ -126,6 +135,43 @@ TEST_F(AsSwumTest, AVersionThatNothingWasSwumOfIsLeftOut) {
   add({routine(hard)});
   add({routine(easy), panel("2026-06-13", eights)});
   EXPECT_EQ(swum(), "2: panel 2026-06-13 of 8");
+}
+
+TEST_F(AsSwumTest, ManyPanelsComeInPartsAndNoneIsLost) {
+  std::vector<Block> blocks = {routine(hard), run("2026-03-31", "travel large")};
+  for (int day = 0; day < 28 * 12 * 9; ++day) {
+    blocks.push_back(panel("20" + std::to_string(20 + day / 336) + "-" +
+                               std::to_string(101 + day / 28 % 12).substr(1) + "-" +
+                               std::to_string(101 + day % 28).substr(1),
+                           sevens));
+  }
+  add(blocks);
+  AsSwum kept(book());
+  ASSERT_TRUE(*kept.find({}));
+  std::string last;
+  std::size_t panels = 0, runs = 0, parts = 0;
+  const auto make = [](const Swum& swum) {
+    std::vector<std::string> dates;
+    for (const bool one : swum.runs) dates.push_back(one ? "run" : "no run");
+    for (std::size_t i = 0; i < swum.panels.size(); ++i)
+      if (swum.panels[i]) dates.push_back(std::string(swum.kept.sheet.routine()->panels[i].date));
+    return dates;
+  };
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<std::string>> made) {
+    for (const std::vector<std::string>& part : made) {
+      ++parts;
+      runs += part[0] == "run";
+      for (std::size_t i = 1; i < part.size(); ++i) {
+        EXPECT_LT(last, part[i]);
+        last = part[i];
+        ++panels;
+      }
+    }
+  };
+  ASSERT_TRUE(kept.for_each(make, take, [](const Diagnostics&) { ADD_FAILURE(); }));
+  EXPECT_EQ(panels, blocks.size() - 2);
+  EXPECT_EQ(runs, 1u) << "a run counts with the first part alone";
+  EXPECT_GT(parts, 2u);
 }
 
 }  // namespace
