@@ -75,6 +75,13 @@ bool is_even(const std::string& csv) {
   });
 }
 
+std::string judges(const std::vector<MeetView>& meets, Format format, const TextWish& wish) {
+  const JudgesReport report(format, wish);
+  std::string text = report.head();
+  for (const MeetView& meet : meets) text += &meet == &meets.front() ? report.first(meet) : report.next(meet);
+  return text + report.foot();
+}
+
 TEST(JudgesReport, StaysWithinThePage) {
   const PanelRule rule = rule_of_three();
   for (const int width : widths) {
