@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/forecast_obstacles.h"
+#include "engine/grid_choice.h"
 #include "engine/line_odds.h"
 
 namespace landdrill {
@@ -91,8 +92,8 @@ class PiecesOf {
 
 }  // namespace
 
-TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
-  const Odds nothing = Odds::certain(Decimal());
+std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const {
+  static const Odds nothing = Odds::certain(Decimal());
   std::vector<World> worlds;
   for (std::size_t day = 0; day < days.cases().size(); ++day) {
     World world{days.cases()[day].chance, {&nothing}};
@@ -100,7 +101,19 @@ TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& 
     for (std::size_t i = 0; i < shared.size(); ++i) world.pieces.push_back(&shared_on(i, day));
     worlds.push_back(std::move(world));
   }
-  return total_odds(worlds, wish);
+  return worlds;
+}
+
+TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
+  return total_odds(worlds(chosen), wish);
+}
+
+GridStep Pieces::step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
+  return chosen_step(worlds(chosen), wish);
+}
+
+TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, GridStep step) const {
+  return total_odds(worlds(chosen), step);
 }
 
 Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles) {

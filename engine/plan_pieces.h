@@ -21,6 +21,12 @@ struct Pieces {
   }
   // Of one choice for each element.
   TotalOdds total(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
+  // On a grid chosen once, which is most of the work: of programmes that are to be told apart.
+  GridStep step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
+  TotalOdds total(const std::vector<std::size_t>& chosen, GridStep step) const;
+
+ private:
+  std::vector<World> worlds(const std::vector<std::size_t>& chosen) const;
 };
 // Fills `obstacles` instead when there can be no forecast.
 Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles);

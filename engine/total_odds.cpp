@@ -25,7 +25,11 @@ Odds as_odds(const GridSum& sum, GridStep step) {
 
 TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
                      const std::function<void(std::size_t)>& done) {
-  const GridStep step = chosen_step(worlds, wish);
+  return total_odds(worlds, chosen_step(worlds, wish), done);
+}
+
+TotalOdds total_odds(std::span<const World> worlds, GridStep step,
+                     const std::function<void(std::size_t)>& done) {
   TotalOdds result;
   GridSum total;
   std::int64_t bound = 0;

@@ -13,7 +13,7 @@
 #include <functional>
 #include <span>
 
-#include "engine/odds.h"
+#include "engine/grid_sum.h"
 
 namespace landdrill {
 
@@ -37,6 +37,9 @@ struct TotalOdds {
 };
 // Every piece has a case. `done`, when given, is called after each world with how many are done.
 TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
+                     const std::function<void(std::size_t)>& done = {});
+// On a grid that is known already.
+TotalOdds total_odds(std::span<const World> worlds, GridStep step,
                      const std::function<void(std::size_t)>& done = {});
 
 // `odds` without the outermost cases that together have a chance of less than `cut` on either side; what was

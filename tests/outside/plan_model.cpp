@@ -29,6 +29,7 @@ constexpr std::array<int, sorts> in_a_unit = {2, 2, 1, 1, 1, 1};
 
 struct Way {
   int tenths = 0, quarters = 0;  // difficulty and mark
+  int slip = 0;                  // per cent
   Uses uses{};
   // Thousandths of a point: difficulty x mark.
   int worth() const { return tenths * 25 * quarters; }
@@ -63,7 +64,8 @@ std::string text_of(const Way& way) {
   return (parts.empty() ? "" : parts + "\n") + "difficulty " + std::to_string(way.tenths / 10) + "." +
          std::to_string(way.tenths % 10) + "\ncounts " + std::to_string(way.uses[1]) + " under, " +
          std::to_string(way.uses[0] - way.uses[1]) + " surface\nexpect " + std::to_string(way.quarters / 4) +
-         hundredths[way.quarters % 4] + "\n";
+         hundredths[way.quarters % 4] + "\n" +
+         (way.slip == 0 ? "" : "slip " + std::to_string(way.slip) + "%\n");
 }
 
 std::string variable(std::size_t element, std::size_t way) {
@@ -88,7 +90,16 @@ PlanModel::PlanModel(std::uint64_t seed, const PlanShape& shape) {
     }
   }
 
+  // Dice of its own, so that the rest is the same with and without.
+  Dice slips(seed + 1'000'000);
+  for (Swum& element : elements) {
+    // What is harder is lost more often, as a rule.
+    for (Way& one : element.ways)
+      one.slip = shape.odds ? std::clamp(one.tenths / 2 - 6 + slips.from_to(-5, 5), 0, 30) : 0;
+  }
+
   sheet = "routine \"Made up\"\nevent duet-free\nvalues kingfisher-2026\ntempo 120\n";
+  if (shape.odds) sheet += "spread 0.4\nday 0.3\nerrors small 2\n";
   std::string rows;
   for (std::size_t sort = 0; sort < static_cast<std::size_t>(shape.limits); ++sort) {
     const int room = high[sort] - low[sort];
@@ -127,7 +138,8 @@ PlanModel::PlanModel(std::uint64_t seed, const PlanShape& shape) {
     }
     rows += " one" + std::to_string(i) + ":" + one + (elements[i].optional ? " <= 1\n" : " = 1\n");
   }
-  sheet += "impression choreography 0, performance 0, transitions 0\n";
+  const std::string marks = shape.odds ? "7.5" : "0";
+  sheet += "impression choreography " + marks + ", performance " + marks + ", transitions " + marks + "\n";
   lp = "Maximize\n worth:" + worth + "Subject To\n" + rows + "Binary\n" + binary + "End\n";
 }
 

@@ -15,6 +15,7 @@ namespace landdrill {
 struct PlanShape {
   int elements = 12, options = 8, limits = 4;  // limits: up to 6
   bool tight = false;                          // so narrow that some cannot be met
+  bool odds = false;                           // with spreads, slips and sync errors (in the sheet alone)
 };
 struct PlanModel {
   PlanModel(std::uint64_t seed, const PlanShape& shape);

@@ -153,7 +153,7 @@ TEST(PlanByOdds, StopsWhenToldAndSaysHowMuchBetterAnotherCouldBe) {
       ASSERT_TRUE(cut.gap);
       const double unit = how.aim == PlanWish::For::target ? 100 : 1;
       EXPECT_LE(unit * (value_of(whole.choices[0]) - value_of(cut.choices[0])),
-                static_cast<double>(cut.gap->units()) / Decimal::one + 0.1);
+                static_cast<double>(cut.gap->units()) / Decimal::one + 0.05);
     }
   }
   EXPECT_GT(stopped, 5);
