@@ -1,13 +1,15 @@
 // How long a plan takes, beside glpsol on the same model, and how it grows.
 //
 //   bench_plan beside FOLDER     // models of 12 x 8 and 20 x 12; for each: medians and the slowest, in
-//   milliseconds bench_plan grows             // elements, options, limits, milliseconds
+//   milliseconds bench_plan grows             // elements, options, limits, milliseconds bench_plan odds //
+//   the same for a quantile and a target, in seconds of the processor, with gaps
 //
 // Over many models: one says little, the next may be ten times as hard.
 #include <algorithm>
 #include <chrono>
 #include <cstdio>
 #include <cstdlib>
+#include <ctime>
 #include <fstream>
 #include <sstream>
 #include <string>
@@ -114,6 +116,76 @@ void grows() {
   grow({60, 20, 6, false});
 }
 
+double processor_seconds() {
+  return static_cast<double>(std::clock()) / CLOCKS_PER_SEC;
+}
+
+// One plan by odds that stops after ten seconds of the processor: other work on the machine is no part of it.
+struct OddsTimes {
+  std::vector<double> proved, gaps;  // seconds; points, or chance in per cent
+};
+void time_odds(const Routine& routine, PlanWish how, OddsTimes& times) {
+  const double start = processor_seconds();
+  how.go_on = [start](std::uint64_t) { return processor_seconds() - start < 10; };
+  const Plan told = plan(routine, {}, how);
+  if (told.proved) times.proved.push_back(processor_seconds() - start);
+  if (!told.proved && told.gap) times.gaps.push_back(static_cast<double>(told.gap->units()) / Decimal::one);
+}
+
+std::string told(std::vector<double> numbers) {
+  if (numbers.empty()) return "-";
+  char text[40];
+  std::snprintf(text, sizeof text, "%.2f, %.2f", share_of(numbers, 0.5), share_of(numbers, 1));
+  return text;
+}
+
+void odds_of(const PlanShape& shape, std::uint64_t models, bool whole) {
+  OddsTimes quantile, target;
+  for (std::uint64_t seed = 0; seed < models; ++seed) {
+    const PlanModel model(seed, shape);
+    const Source source("made up", model.sheet);
+    Parsed parsed = parse(source);
+    Assembled assembled;
+    assemble(source, parsed.lines, assembled);
+    const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+    PlanWish how;
+    how.event_limits = false;
+    how.how_many = whole ? 6 : 1;
+    how.limits_worth = whole;
+    how.aim = PlanWish::For::quantile;
+    time_odds(*resolved.routine, how, quantile);
+    // The highest expected total: reached about every other time.
+    PlanWish expected = how;
+    expected.aim = PlanWish::For::expected;
+    expected.limits_worth = false;
+    how.target = plan(*resolved.routine, {}, expected).choices.front().total.value();
+    how.aim = PlanWish::For::target;
+    time_odds(*resolved.routine, how, target);
+  }
+  for (const bool of_quantile : {true, false}) {
+    const OddsTimes& times = of_quantile ? quantile : target;
+    std::printf("  %8d %7d %6d  %-8s %-5s %3zu of %-3zu %14s %18s\n", shape.elements, shape.options,
+                shape.limits, of_quantile ? "quantile" : "target", whole ? "whole" : "best",
+                times.proved.size(), static_cast<std::size_t>(models), told(times.proved).c_str(),
+                told(times.gaps).c_str());
+  }
+}
+
+void odds() {
+  std::setvbuf(stdout, nullptr, _IOLBF, 0);
+  std::puts(
+      "  elements options limits  aim      plan     proved  median, slowest s  gap of the rest: median, "
+      "widest");
+  const auto shape = [](int elements, int options, int limits) {
+    return PlanShape{elements, options, limits, false, true};
+  };
+  for (const int options : {3, 4, 8}) odds_of(shape(9, options, 4), 10, false);
+  for (const int options : {3, 4, 8}) odds_of(shape(12, options, 4), 10, false);
+  odds_of(shape(12, 3, 4), 10, true);
+  for (const int limits : {0, 2}) odds_of(shape(12, 8, limits), 10, false);
+  for (const int options : {3, 12}) odds_of(shape(20, options, 4), 4, false);
+}
+
 }  // namespace
 
 int main(int count, char** words) {
@@ -122,8 +194,10 @@ int main(int count, char** words) {
     beside(words[2]);
   } else if (what == "grows") {
     grows();
+  } else if (what == "odds") {
+    odds();
   } else {
-    std::fputs("usage: bench_plan beside FOLDER | grows\n", stderr);
+    std::fputs("usage: bench_plan beside FOLDER | grows | odds\n", stderr);
     return 2;
   }
 }

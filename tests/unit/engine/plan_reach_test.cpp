@@ -5,8 +5,7 @@
 #include <cmath>
 #include <map>
 
-#include "engine/plan_tighten.h"
-#include "engine/plan_weigh.h"
+#include "engine/plan_search.h"
 #include "tests/unit/engine/planning_kit.h"
 
 namespace landdrill {
@@ -189,15 +188,17 @@ TEST(Reach, TellsTheChanceOfOneProgrammeFromBothSides) {
     for (const std::vector<std::size_t>& choices : small.within) {
       const TotalOdds total = small.total(choices);
       const double about = static_cast<double>(total.odds.quantile(0.3).units());
-      const Reach reach(small.pieces, small.within.front(), 400, about);
-      const Reach::Survival told = reach.survival(choices);
-      for (const int steps : {-20, -3, 0, 1, 15}) {
-        const std::size_t at = static_cast<std::size_t>(static_cast<int>(told.zero) + steps);
-        const ChanceBounds chance =
-            reaches(total, Decimal::from_units(std::llround(about - steps * told.step)));
-        EXPECT_LE(told.least[at], chance.most + 1e-9);
-        EXPECT_GE(told.most[at], chance.least - 1e-9);
-        EXPECT_LT(told.most[at] - told.least[at], 0.02);
+      for (const int points : {40, 400}) {
+        const Reach reach(small.pieces, small.within.front(), points, about);
+        const Reach::Survival told = reach.survival(choices);
+        for (const int steps : {-5, -3, -1, 0, 1, 2, 4, 7}) {
+          const auto at = static_cast<std::size_t>(static_cast<int>(told.zero) + steps);
+          const ChanceBounds chance =
+              reaches(total, Decimal::from_units(std::llround(about - steps * told.step)));
+          EXPECT_LE(told.least[at], chance.most + 1e-9);
+          EXPECT_GE(told.most[at], chance.least - 1e-9);
+          if (points == 400) EXPECT_LT(told.most[at] - told.least[at], 0.02);
+        }
       }
     }
   }
@@ -300,6 +301,34 @@ TEST(PlanByOdds, LeavesNoWiderGapTheLongerItSearches) {
     EXPECT_LE(at_most[1], at_most[0] + 0.01);
     EXPECT_LE(at_most[2], at_most[1] + 0.01);
     EXPECT_LT(at_most[2], at_most[0]);
+  }
+}
+
+// No climbing, and from the worst of all: what the bounds rule out is all that is not looked at.
+TEST(OddsSearch, FindsTheBestThreeFromTheWorst) {
+  for (const PlanWish::For aim : {PlanWish::For::target, PlanWish::For::quantile}) {
+    for (std::uint64_t seed = 0; seed < 20; ++seed) {
+      Small small(seed, aim);
+      if (small.within.size() < 3) continue;
+      SCOPED_TRACE(small.text);
+      small.how.target = small.missed(small.within.front(), 0.4);
+      Weighing weighing(small.inputs, small.pieces), of_all(small.inputs, small.pieces);
+      std::vector<Weighed> all;
+      for (const std::vector<std::size_t>& choices : small.within) all.push_back(of_all.of(choices));
+      std::sort(all.begin(), all.end(), [](const Weighed& a, const Weighed& b) { return a.value > b.value; });
+      OddsSearch search(small.inputs, small.pieces, small.programmes.choosing, weighing);
+      for (std::size_t i = all.size() - 3; i < all.size(); ++i) search.weigh(all[i].choices);
+      const AimedBest found = search.run(3, false);
+      ASSERT_TRUE(found.proved);
+      for (std::size_t i = 0; i < 3; ++i) {
+        const auto options = found.best[i].options;
+        const auto it = std::find_if(all.begin(), all.end(), [&](const Weighed& one) {
+          return small.programmes.options_of(one.choices) == options;
+        });
+        ASSERT_NE(it, all.end());
+        EXPECT_GE(it->most, all[i].least) << i;
+      }
+    }
   }
 }
 
