@@ -197,7 +197,7 @@ TEST(Reach, TellsTheChanceOfOneProgrammeFromBothSides) {
               reaches(total, Decimal::from_units(std::llround(about - steps * told.step)));
           EXPECT_LE(told.least[at], chance.most + 1e-9);
           EXPECT_GE(told.most[at], chance.least - 1e-9);
-          if (points == 400) EXPECT_LT(told.most[at] - told.least[at], 0.02);
+          EXPECT_LT(told.most[at] - told.least[at], points == 400 ? 0.02 : 0.6);
         }
       }
     }
@@ -304,8 +304,30 @@ TEST(PlanByOdds, LeavesNoWiderGapTheLongerItSearches) {
   }
 }
 
-// No climbing, and from the worst of all: what the bounds rule out is all that is not looked at.
-TEST(OddsSearch, FindsTheBestThreeFromTheWorst) {
+// What is split between two points scatters more: over many elements that would show, were V not lifted.
+TEST(Reach, TellsTheChanceOfALongProgrammeFromBothSides) {
+  std::string text = "routine \"Long\"\nevent open\nvalues pond\nspread 0.3\nday 0.1\n";
+  for (int i = 0; i < 16; ++i)
+    text += "element " + std::to_string(i + 1) + " throw\ndifficulty 2." + std::to_string(i % 10) +
+            "\nexpect 7.25\n";
+  const Small small(text + "impression choreography 7.5, performance 8\n", wish_for(PlanWish::For::target));
+  const std::vector<std::size_t>& choices = small.within.front();
+  const TotalOdds& total = small.total(choices);
+  for (const Chance share : {0.02, 0.1, 0.25, 0.5, 0.75, 0.9}) {
+    const Decimal target = small.missed(choices, share);
+    const ChanceBounds chance = reaches(total, target);
+    for (const int points : {16, 24, 32, 48}) {
+      const Reach reach(small.pieces, choices, points, static_cast<double>(target.units()));
+      const Reach::Survival told = reach.survival(choices);
+      EXPECT_LE(told.least[told.zero], chance.most + 1e-9) << points;
+      EXPECT_GE(told.most[told.zero], chance.least - 1e-9) << points;
+    }
+  }
+}
+
+// No climbing, and from the worst of all, or from those behind the best: what the bounds rule out is all that
+// is not looked at.
+TEST(OddsSearch, FindsTheBestThreeFromWorseOnes) {
   for (const PlanWish::For aim : {PlanWish::For::target, PlanWish::For::quantile}) {
     for (std::uint64_t seed = 0; seed < 20; ++seed) {
       Small small(seed, aim);
@@ -316,17 +338,19 @@ TEST(OddsSearch, FindsTheBestThreeFromTheWorst) {
       std::vector<Weighed> all;
       for (const std::vector<std::size_t>& choices : small.within) all.push_back(of_all.of(choices));
       std::sort(all.begin(), all.end(), [](const Weighed& a, const Weighed& b) { return a.value > b.value; });
-      OddsSearch search(small.inputs, small.pieces, small.programmes.choosing, weighing);
-      for (std::size_t i = all.size() - 3; i < all.size(); ++i) search.weigh(all[i].choices);
-      const AimedBest found = search.run(3, false);
-      ASSERT_TRUE(found.proved);
-      for (std::size_t i = 0; i < 3; ++i) {
-        const auto options = found.best[i].options;
-        const auto it = std::find_if(all.begin(), all.end(), [&](const Weighed& one) {
-          return small.programmes.options_of(one.choices) == options;
-        });
-        ASSERT_NE(it, all.end());
-        EXPECT_GE(it->most, all[i].least) << i;
+      for (const std::size_t from : {std::size_t{1}, all.size() - 3}) {
+        OddsSearch search(small.inputs, small.pieces, small.programmes.choosing, weighing);
+        for (std::size_t i = from; i < std::min(from + 3, all.size()); ++i) search.weigh(all[i].choices);
+        const AimedBest found = search.run(3, false);
+        ASSERT_TRUE(found.proved);
+        for (std::size_t i = 0; i < 3; ++i) {
+          const auto is_found = [&](const Weighed& one) {
+            return small.programmes.options_of(one.choices) == found.best[i].options;
+          };
+          const auto told = std::find_if(all.begin(), all.end(), is_found);
+          ASSERT_NE(told, all.end());
+          EXPECT_GE(told->most, all[i].least) << i;
+        }
       }
     }
   }
