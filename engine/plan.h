@@ -35,8 +35,8 @@ struct PlanWish {
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
   // For quantile and target: after so many partial programmes it stops by itself, in each search; a thousand
-  // take some seconds at the most.
-  std::uint64_t most_steps = 20'000;
+  // take about a second for 12 elements x 8 options, and some seconds for 20 x 12.
+  std::uint64_t most_steps = 100'000;
 };
 // Where the event weights elements by difficulty together, quantile and target are worked out programme by
 // programme: all of them, or the most promising up to so many, and then the answer is not proved.

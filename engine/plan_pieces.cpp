@@ -93,7 +93,6 @@ class PiecesOf {
 }  // namespace
 
 std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const {
-  static const Odds nothing = Odds::certain(Decimal());
   std::vector<World> worlds;
   for (std::size_t day = 0; day < days.cases().size(); ++day) {
     World world{days.cases()[day].chance, {&nothing}};

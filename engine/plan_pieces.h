@@ -25,6 +25,8 @@ struct Pieces {
   GridStep step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
   TotalOdds total(const std::vector<std::size_t>& chosen, GridStep step) const;
 
+  Odds nothing = Odds::certain(Decimal());  // what a world of no pieces has
+
  private:
   std::vector<World> worlds(const std::vector<std::size_t>& chosen) const;
 };
