@@ -62,7 +62,7 @@ class ByOdds : public PlanAim {
   const AimInputs inputs_;
   const Pieces pieces_;
   std::unique_ptr<PlanAim> added_;
-  Weighing weighing_;
+  ProgrammeOdds weighing_;
 };
 
 }  // namespace

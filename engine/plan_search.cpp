@@ -17,7 +17,7 @@ constexpr double widest_gap = 1e6;  // points
 }  // namespace
 
 OddsSearch::OddsSearch(const AimInputs& inputs, const Pieces& pieces, const Choosing& choosing,
-                       Weighing& weighing)
+                       ProgrammeOdds& weighing)
     : inputs_(inputs),
       pieces_(pieces),
       choosing_(choosing),
@@ -26,10 +26,10 @@ OddsSearch::OddsSearch(const AimInputs& inputs, const Pieces& pieces, const Choo
       openings_(choosing) {}
 
 void OddsSearch::weigh(const std::vector<std::size_t>& choices) {
-  const auto same = [&](const Weighed& one) { return one.choices == choices; };
+  const auto same = [&](const WeighedProgramme& one) { return one.choices == choices; };
   if (std::any_of(found_.begin(), found_.end(), same)) return;
   found_.push_back(weighing_.of(choices));
-  std::sort(found_.begin(), found_.end(), [](const Weighed& a, const Weighed& b) {
+  std::sort(found_.begin(), found_.end(), [](const WeighedProgramme& a, const WeighedProgramme& b) {
     return a.value != b.value ? a.value > b.value : a.choices < b.choices;
   });
 }
@@ -58,7 +58,7 @@ void OddsSearch::climb(std::size_t how_many) {
 std::optional<double> OddsSearch::to_beat() const {
   if (found_.size() < how_many_) return std::nullopt;
   std::vector<double> least;
-  for (const Weighed& one : found_) least.push_back(one.least);
+  for (const WeighedProgramme& one : found_) least.push_back(one.least);
   std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many_ - 1), least.end(),
                    std::greater<>());
   return least[how_many_ - 1];
@@ -107,7 +107,7 @@ bool OddsSearch::begin() {
   if (!openings_.narrow(open_)) return false;
   std::vector<std::size_t> order(open_.size());
   for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
-  const auto prices = std::make_shared<Prices>(tightening_->beside(found_.front().choices));
+  const auto prices = std::make_shared<TiePrices>(tightening_->beside(found_.front().choices));
   root_ = tightening_->run({open_, unsettled(open_, order), prices, needed(), root_steps});
   constexpr int most_rounds = 3;
   for (int round = 0; round < most_rounds && settle_for_good(root_); ++round) {

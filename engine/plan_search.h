@@ -11,14 +11,15 @@
 
 #include <queue>
 
+#include "engine/plan_programme_odds.h"
 #include "engine/plan_tighten.h"
-#include "engine/plan_weigh.h"
 
 namespace landdrill {
 
 class OddsSearch {
  public:
-  OddsSearch(const AimInputs& inputs, const Pieces& pieces, const Choosing& choosing, Weighing& weighing);
+  OddsSearch(const AimInputs& inputs, const Pieces& pieces, const Choosing& choosing,
+             ProgrammeOdds& weighing);
 
   void weigh(const std::vector<std::size_t>& choices);
   // From the best that is known to better ones: those of the highest sum of what each choice is worth beside
@@ -34,7 +35,7 @@ class OddsSearch {
   struct Node {
     double most = 0;
     std::vector<std::pair<std::uint32_t, std::uint32_t>> settled;  // list and choice
-    std::shared_ptr<const Prices> prices;
+    std::shared_ptr<const TiePrices> prices;
     std::shared_ptr<const std::vector<std::size_t>> order;
     bool operator<(const Node& other) const { return most < other.most; }
   };
@@ -60,11 +61,11 @@ class OddsSearch {
   const AimInputs& inputs_;
   const Pieces& pieces_;
   const Choosing& choosing_;
-  Weighing& weighing_;
+  ProgrammeOdds& weighing_;
   const bool quantile_;
   const Openings openings_;
   std::size_t how_many_ = 1;
-  std::vector<Weighed> found_;  // best first
+  std::vector<WeighedProgramme> found_;  // best first
 
   OpenLists open_;  // what is not ruled out for good
   std::optional<Reach> reach_;

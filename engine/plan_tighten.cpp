@@ -43,7 +43,7 @@ ByChoice over_days(const ByDay& by_day, const Odds& days) {
   return mean;
 }
 
-ByDay Tightening::added(const Prices& prices) const {
+ByDay Tightening::added(const TiePrices& prices) const {
   ByDay result = prices.tie;
   for (std::size_t i = 0; i < choosing_.lists.size(); ++i) {
     for (std::size_t c = 0; c < choosing_.lists[i].size(); ++c) {
@@ -56,7 +56,7 @@ ByDay Tightening::added(const Prices& prices) const {
   return result;
 }
 
-double Tightening::paid_back(const Prices& prices) const {
+double Tightening::paid_back(const TiePrices& prices) const {
   double sum = 0;
   for (std::size_t j = 0; j < prices.most.size(); ++j) {
     const ChoiceLimit& limit = choosing_.limits[j];
@@ -67,8 +67,8 @@ double Tightening::paid_back(const Prices& prices) const {
 }
 
 // Ties with which every choice is worth as much on each day as over all, beside the programme.
-Prices Tightening::beside(const std::vector<std::size_t>& programme) const {
-  Prices prices{reach_.worths(programme), {}, {}};
+TiePrices Tightening::beside(const std::vector<std::size_t>& programme) const {
+  TiePrices prices{reach_.worths(programme), {}, {}};
   prices.most.resize(choosing_.limits.size());
   prices.least.resize(choosing_.limits.size());
   const ByChoice mean = over_days(prices.tie, days_);
@@ -81,7 +81,7 @@ Prices Tightening::beside(const std::vector<std::size_t>& programme) const {
   return prices;
 }
 
-Tightening::Excess Tightening::excess(const ByChoice& taken, const Prices& prices) const {
+Tightening::Excess Tightening::excess(const ByChoice& taken, const TiePrices& prices) const {
   Excess result{prices.most, prices.least};
   for (std::size_t j = 0; j < prices.most.size(); ++j) {
     double used = 0;
@@ -95,13 +95,13 @@ Tightening::Excess Tightening::excess(const ByChoice& taken, const Prices& price
   return result;
 }
 
-// Prices for worths that add up, by steps against what is used too much or too little.
+// TiePrices for worths that add up, by steps against what is used too much or too little.
 void Tightening::price_limits(const ByChoice& worth, const std::vector<std::size_t>& programme,
-                              Prices& prices) const {
+                              TiePrices& prices) const {
   constexpr int rounds = 300;
   double known = 0, lowest = HUGE_VAL, pace = 1;
   for (std::size_t i = 0; i < programme.size(); ++i) known += worth[i][programme[i]];
-  Prices now{{}, prices.most, prices.least};
+  TiePrices now{{}, prices.most, prices.least};
   for (int round = 0; round < rounds; ++round) {
     ByChoice taken;
     double bound = paid_back(now);
@@ -150,7 +150,7 @@ std::vector<double> Tightening::widths(const OpenLists& open) const {
 }
 
 // Against what days do not agree on and limits that are not kept; false when there is nothing of the kind.
-bool Tightening::step(const OpenLists& open, const ByDay& taken, double over, Prices& prices) const {
+bool Tightening::step(const OpenLists& open, const ByDay& taken, double over, TiePrices& prices) const {
   ByChoice mean = over_days(taken, days_);
   double length = 0;
   for (std::size_t i = 0; i < open.size(); ++i) {
@@ -195,7 +195,7 @@ Tightened Tightening::run(const TightenWish& wish) const {
   double pace = 0.5;
   Tightened best;
   best.most = HUGE_VAL;
-  Prices now = *wish.from;
+  TiePrices now = *wish.from;
   ByDay mean;
   for (int round = 0;; ++round) {
     const Reach::Looked looked = reach_.look(wish.open, wish.order, added(now));
@@ -205,7 +205,7 @@ Tightened Tightening::run(const TightenWish& wish) const {
     pace *= bound < best.most ? longer : shorter;
     if (bound < best.most) {
       best = {bound, wish.order, looked.first, least_decided_first(wish.order, looked.taken),
-              round == 0 ? wish.from : std::make_shared<Prices>(now)};
+              round == 0 ? wish.from : std::make_shared<TiePrices>(now)};
       for (double& one : best.first) one += back;
     }
     if (bound < wish.to_beat || round == wish.steps || !patience_.more(1)) return best;

@@ -14,7 +14,7 @@
 
 namespace landdrill {
 
-struct Prices {
+struct TiePrices {
   ByDay tie;
   std::vector<double> most, least;  // one for each limit, 0 or more
 };
@@ -23,13 +23,13 @@ struct Tightened {
   std::vector<std::size_t> order;  // of the lists that are not settled
   std::vector<double> first;       // the bound with each choice of the first of them
   std::vector<std::size_t> then;   // the same lists, the least decided first
-  std::shared_ptr<const Prices> prices;
+  std::shared_ptr<const TiePrices> prices;
 };
 
 struct TightenWish {
   const OpenLists& open;
   std::vector<std::size_t> order;  // the lists that are not settled
-  std::shared_ptr<const Prices> from;
+  std::shared_ptr<const TiePrices> from;
   Chance to_beat = 0;  // lower than this need no bound be
   int steps = 0;
 };
@@ -42,7 +42,7 @@ class Tightening {
   Tightening(const Reach& reach, const Choosing& choosing, const Odds& days, Patience& patience)
       : reach_(reach), choosing_(choosing), days_(days), patience_(patience) {}
   // Where to begin: days and limits as the programme sees them.
-  Prices beside(const std::vector<std::size_t>& programme) const;
+  TiePrices beside(const std::vector<std::size_t>& programme) const;
   // The lowest bound on the way.
   Tightened run(const TightenWish& wish) const;
 
@@ -51,13 +51,13 @@ class Tightening {
   struct Excess {
     std::vector<double> most, least;
   };
-  ByDay added(const Prices& prices) const;
-  double paid_back(const Prices& prices) const;
-  Excess excess(const std::vector<std::vector<Chance>>& taken, const Prices& prices) const;
+  ByDay added(const TiePrices& prices) const;
+  double paid_back(const TiePrices& prices) const;
+  Excess excess(const std::vector<std::vector<Chance>>& taken, const TiePrices& prices) const;
   std::vector<double> widths(const OpenLists& open) const;
-  bool step(const OpenLists& open, const ByDay& taken, double over, Prices& prices) const;
+  bool step(const OpenLists& open, const ByDay& taken, double over, TiePrices& prices) const;
   void price_limits(const std::vector<std::vector<Chance>>& worth, const std::vector<std::size_t>& programme,
-                    Prices& prices) const;
+                    TiePrices& prices) const;
   std::vector<std::size_t> least_decided_first(std::vector<std::size_t> order, const ByDay& taken) const;
 
   const Reach& reach_;

@@ -29,7 +29,7 @@ WORLD = {"iostream", "fstream", "sstream", "ostream", "istream", "cstdio", "stdi
 FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
 # A chance comes from a bell curve and is never part of a score: these files deal in chances, all others in decimals.
 DEALS_IN_CHANCES = {"odds", "mark_odds", "spreads", "total_odds", "weighted_scatter", "forecast", "compare", "plan",
-                    "plan_odds", "plan_reach", "plan_reach_grid", "plan_tighten", "plan_weigh", "plan_search",
+                    "plan_odds", "plan_reach", "plan_reach_grid", "plan_tighten", "plan_programme_odds", "plan_search",
                     "agreement",
                     "panel_view",
                     "agreement_limits", "intraclass", "krippendorff", "concordance", "kappa", "rank_correlation",

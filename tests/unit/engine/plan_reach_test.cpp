@@ -138,7 +138,7 @@ TEST(Reach, IsNoLowerThanTheChanceOfAnyProgrammeWithinTheLimits) {
       const Reach reach(small.pieces, like, 24, static_cast<double>(target.units()));
       Patience patience({});
       const Tightening tightening(reach, small.programmes.choosing, small.pieces.days, patience);
-      const auto prices = std::make_shared<Prices>(tightening.beside(like));
+      const auto prices = std::make_shared<TiePrices>(tightening.beside(like));
       for (const OpenLists& open : beginnings(small, like)) {
         const int steps = static_cast<int>(dice.from_to(0, 12));
         const Tightened told = tightening.run({open, unsettled(open), prices, 0, steps});
@@ -168,7 +168,7 @@ TEST(Reach, IsLowerTheLongerItIsTightened) {
     const Reach reach(small.pieces, like, 64, static_cast<double>(small.missed(like, 0.3).units()));
     Patience patience({});
     const Tightening tightening(reach, small.programmes.choosing, small.pieces.days, patience);
-    const auto prices = std::make_shared<Prices>(tightening.beside(like));
+    const auto prices = std::make_shared<TiePrices>(tightening.beside(like));
     const OpenLists open = Openings(small.programmes.choosing).all();
     double before = 1e9;
     for (const int steps : {0, 5, 20}) {
@@ -204,7 +204,7 @@ TEST(Reach, TellsTheChanceOfOneProgrammeFromBothSides) {
   }
 }
 
-TEST(Weighing, LiesBetweenItsTwoSidesAndThoseOfAForecast) {
+TEST(ProgrammeOdds, LiesBetweenItsTwoSidesAndThoseOfAForecast) {
   for (const PlanWish::For aim : {PlanWish::For::target, PlanWish::For::quantile}) {
     double width = 0, rough_width = 0;
     for (std::uint64_t seed = 0; seed < 8; ++seed) {
@@ -212,9 +212,9 @@ TEST(Weighing, LiesBetweenItsTwoSidesAndThoseOfAForecast) {
       if (small.within.empty()) continue;
       small.how.target = small.missed(small.within.front(), 0.4);
       small.how.forecast.grid.grid = kit::number("0.5");
-      Weighing weighing(small.inputs, small.pieces);
+      ProgrammeOdds weighing(small.inputs, small.pieces);
       for (const std::vector<std::size_t>& choices : small.within) {
-        const Weighed& told = weighing.of(choices);
+        const WeighedProgramme& told = weighing.of(choices);
         EXPECT_LE(told.least, told.value);
         EXPECT_LE(told.value, told.most);
         const TotalOdds total = small.total(choices);
@@ -334,17 +334,18 @@ TEST(OddsSearch, FindsTheBestThreeFromWorseOnes) {
       if (small.within.size() < 3) continue;
       SCOPED_TRACE(small.text);
       small.how.target = small.missed(small.within.front(), 0.4);
-      Weighing weighing(small.inputs, small.pieces), of_all(small.inputs, small.pieces);
-      std::vector<Weighed> all;
+      ProgrammeOdds weighing(small.inputs, small.pieces), of_all(small.inputs, small.pieces);
+      std::vector<WeighedProgramme> all;
       for (const std::vector<std::size_t>& choices : small.within) all.push_back(of_all.of(choices));
-      std::sort(all.begin(), all.end(), [](const Weighed& a, const Weighed& b) { return a.value > b.value; });
+      std::sort(all.begin(), all.end(),
+                [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.value > b.value; });
       for (const std::size_t from : {std::size_t{1}, all.size() - 3}) {
         OddsSearch search(small.inputs, small.pieces, small.programmes.choosing, weighing);
         for (std::size_t i = from; i < std::min(from + 3, all.size()); ++i) search.weigh(all[i].choices);
         const AimedBest found = search.run(3, false);
         ASSERT_TRUE(found.proved);
         for (std::size_t i = 0; i < 3; ++i) {
-          const auto is_found = [&](const Weighed& one) {
+          const auto is_found = [&](const WeighedProgramme& one) {
             return small.programmes.options_of(one.choices) == found.best[i].options;
           };
           const auto told = std::find_if(all.begin(), all.end(), is_found);

@@ -1,4 +1,4 @@
-#include "engine/plan_weigh.h"
+#include "engine/plan_programme_odds.h"
 
 #include <algorithm>
 #include <cmath>
@@ -23,23 +23,23 @@ std::optional<double> first_at(const std::vector<Chance>& rising, std::size_t ze
 
 }  // namespace
 
-const Weighed& Weighing::of(const std::vector<std::size_t>& choices) {
+const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choices) {
   auto known = known_.find(choices);
   if (known != known_.end()) return known->second;
-  Weighed weighed = roughly(choices);
+  WeighedProgramme weighed = roughly(choices);
   if (weighed.most > weighed.least + 2 * last_bits) narrow(weighed);
   return known_.emplace(choices, std::move(weighed)).first->second;
 }
 
 // By the grid of a forecast. The best step for one programme is a good one for all.
-Weighed Weighing::roughly(const std::vector<std::size_t>& choices) {
+WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices) {
   if (!step_) {
     GridWish grid = inputs_.how.forecast.grid;
     grid.work = std::min(grid.work, work);
     step_ = pieces_.step_for(choices, grid);
   }
   const TotalOdds total = pieces_.total(choices, *step_);
-  Weighed weighed{choices, 0, 0, 0, {}};
+  WeighedProgramme weighed{choices, 0, 0, 0, {}};
   const double off = static_cast<double>(total.bound.units()) / Decimal::one;
   if (inputs_.how.aim == PlanWish::For::quantile) {
     const Decimal value = total.odds.quantile(inputs_.how.share);
@@ -58,7 +58,7 @@ Weighed Weighing::roughly(const std::vector<std::size_t>& choices) {
 }
 
 // The table errs far less than a grid to which every case is moved.
-void Weighing::narrow(Weighed& weighed) {
+void ProgrammeOdds::narrow(WeighedProgramme& weighed) {
   const bool quantile = inputs_.how.aim == PlanWish::For::quantile;
   const double total =
       quantile ? weighed.value * Decimal::one : static_cast<double>(inputs_.how.target.units());
@@ -78,7 +78,8 @@ void Weighing::narrow(Weighed& weighed) {
   weighed.exact = Exact(Decimal::from_units(std::llround(told * Decimal::one)));
 }
 
-void Weighing::narrow_quantile(Weighed& weighed, const Reach::Survival& survival, double total) const {
+void ProgrammeOdds::narrow_quantile(WeighedProgramme& weighed, const Reach::Survival& survival,
+                                    double total) const {
   const Chance often = 1 - inputs_.how.share;
   const auto points = [&](double steps) { return (total - steps * survival.step) / Decimal::one; };
   if (const auto steps = first_at(survival.least, survival.zero, often + last_bits))
