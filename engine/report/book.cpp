@@ -42,7 +42,7 @@ constexpr Field<BookEdition> edition_fields[] = {
     {"edition", "edition", &BookEdition::edition},
     {"kept_at", "kept", &BookEdition::kept_at, Shown::never},
     {"", "kept", &BookEdition::kept_on, Shown::page},
-    {"first_for", "first for", &BookEdition::first_for, Shown::wrapped},
+    {"first_for", "first for", &BookEdition::first_for, Shown::never},
     {"routines", "routines", &BookEdition::routines, Shown::amount},
     {"versions", "versions", &BookEdition::versions, Shown::amount},
     {"runs", "runs", &BookEdition::runs, Shown::amount},

@@ -169,7 +169,9 @@ std::string Telling::without_base(const Duel& duel) const {
 }
 
 std::string Telling::break_even(const Duel& duel) const {
-  const std::string start = at_start(duel.harder) + ", the harder one, ";
+  const bool equally_hard =
+      comparison_.options.at(duel.harder).declared == comparison_.options.at(duel.easier).declared;
+  const std::string start = at_start(duel.harder) + (equally_hard ? " " : ", the harder one, ");
   if (!comparison_.options.at(duel.harder).base) return start + without_base(duel);
   if (duel.gain >= Points())
     return start + "stays the better one " + mark_clause(duel) + ", or " + chance_clause(duel) +

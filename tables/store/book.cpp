@@ -176,9 +176,16 @@ Result<void> Book::back_up(const std::filesystem::path& to) const {
   return attempt([&] {
     if (std::filesystem::exists(to))
       throw Refused({to.string(), "there is a file of this name already", "name a new file for the backup"});
-    Database copy(to, Database::Access::create);
-    copy.copy_from(season_.inside_->db);
-    refuse_damaged(copy);
+    try {
+      Database copy(to, Database::Access::create);
+      copy.copy_from(season_.inside_->db);
+      refuse_damaged(copy);
+    } catch (const Refused&) {
+      std::error_code ignored;
+      std::filesystem::remove(to, ignored);  // what is no backup is not taken for one
+      refuse_damaged(season_.inside_->db);   // and it is the book that has to be looked at
+      throw;
+    }
   });
 }
 

@@ -63,11 +63,13 @@ landdrill: what can be read was printed all the same; not there:
   the panel 2026-06-13 "Osier Shield" of Reed Song
 landdrill: 5 added, 0 new versions, 0 already there
 === exit 0
-=== run landdrill book backup club.season copy.season
+=== run landdrill book backup club.season copy.season; echo "exit $?"; test -e copy.season
+=== output
+exit 3
 === errors
-landdrill: copy.season: the file is damaged (no longer what was kept: the panel 2026-06-13 "Osier Shield" of Reed Song)
-  hint: put it aside and go on with your last copy; landdrill book check 'copy.season' says more
-=== exit 3
+landdrill: club.season: the file is damaged (no longer what was kept: the panel 2026-06-13 "Osier Shield" of Reed Song)
+  hint: put it aside and go on with your last copy; landdrill book check 'club.season' says more
+=== exit 1
 === run dd if=/dev/zero of=club.season bs=4096 seek=1 count=60 conv=notrunc status=none; landdrill book export club.season --all
 === errors
 landdrill: club.season: the file is damaged (database disk image is malformed)

@@ -27,13 +27,13 @@ Reed Song, duet-free
   routine                            2                    new version
   panel    2026-06-13  Osier Shield  1        version 2   added
 === errors
-landdrill: 1 added, 1 new versions, 0 already there
+landdrill: 1 added, 1 new version, 0 already there
 === exit 0
 === run landdrill book editions club.season | sed "s/$(date -u +%F)/(that day)/"
 === output
-no.  value set  edition  kept        first for  routines  versions  runs  panels
-  1  club       2026     (that day)  Reed Song         2         2     1       1
-  2  club       2026     (that day)  Reed Song         1         1     0       1
+no.  value set  edition  kept        routines  versions  runs  panels
+  1  club       2026     (that day)         2         2     1       1
+  2  club       2026     (that day)         1         1     0       1
 === exit 0
 === run landdrill book editions club.season osier --format csv
 === output

@@ -118,7 +118,7 @@ Reed Song, duet-free
                                 version  value set
   panel  2026-05-09  Tarn Open  2        kingfisher-2026  new version
 === errors
-landdrill: 0 added, 1 new versions, 0 already there
+landdrill: 0 added, 1 new version, 0 already there
 === exit 0
 === run sed -i 's/7.00 7.25 7.25 7.50 7.00/7.00 7.25 7.25 7.50 7.25/' summer.sheet; landdrill book add club.season summer.sheet osier.sheet
 === output
@@ -129,7 +129,7 @@ Reed Song, duet-free
   panel    2026-04-11  Heron Cup     2        version 2   new version
   panel    2026-06-13  Osier Shield  1        version 2   already there
 === errors
-landdrill: 0 added, 1 new versions, 3 already there
+landdrill: 0 added, 1 new version, 3 already there
 === exit 0
 === run landdrill book export club.season --all > all.sheet; cat all.sheet
 === output

@@ -86,7 +86,7 @@ Reed Song, duet-free
   routine                         2        kingfisher-2026  new version
   panel    2026-04-11  Heron Cup  1        kingfisher-2026  already there
 === errors
-landdrill: 0 added, 1 new versions, 1 already there
+landdrill: 0 added, 1 new version, 1 already there
 landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
 === exit 0
 === run landdrill book list club.season
@@ -195,7 +195,7 @@ Reed Song, duet-free
                                   version  value set
   routine                         2 of 2   kingfisher-2026
 === errors
-landdrill: 0 added, 1 new versions, 1 already there
+landdrill: 0 added, 1 new version, 1 already there
 landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
 === exit 0
 === run landdrill values copy kingfisher-2026 sets/other >/dev/null && landdrill book add other.season reed-song.sheet --values sets --set other

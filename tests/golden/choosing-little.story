@@ -56,7 +56,7 @@ Loosen one of them, give an element another option, let one be left out
 === errors
 landdrill compare: something is missing in "Only Passing":
   - no element has an option to compare with: add `option "title"` below the
-    element, with what is different in it: parts, expect, slip
+    element, with its own lines: parts, expect, slip
 === exit 1
 === run landdrill train passing.sheet | sed '/^What the rules/,$d'
 === output
@@ -121,7 +121,7 @@ What the rules would object to
 === errors
 landdrill compare: something is missing in "One Way":
   - no element has an option to compare with: add `option "title"` below the
-    element, with what is different in it: parts, expect, slip
+    element, with its own lines: parts, expect, slip
 === exit 1
 === run landdrill forecast one.sheet --spread 0 --day 0 | sed -n '/^line/,/^On average/p'
 === output

@@ -19,7 +19,7 @@ element 1 hybrid "Eddy"
 === errors
 landdrill compare: something is missing in "Harbour Lights":
   - 1 Lantern has no option to compare with: add `option "title"` below the
-    element, with what is different in it: parts, expect, slip
+    element, with its own lines: parts, expect, slip
 === exit 1
 === run landdrill compare harbour-lights.sheet Becon
 === errors
@@ -44,7 +44,7 @@ landdrill compare: something is missing in "Bare":
 === errors
 landdrill compare: something is missing in "Alone":
   - no element has an option to compare with: add `option "title"` below the
-    element, with what is different in it: parts, expect, slip
+    element, with its own lines: parts, expect, slip
 === exit 1
 === run landdrill compare harbour-lights.sheet 2 --day much
 === errors

@@ -4,7 +4,7 @@ A closed window, Ctrl-C or a killed program loses no mark: the session goes on b
 # interrupt.sh SIGNAL NEXT: gives one mark, waits until the line NEXT is asked for, and sends the signal.
 set -m  # otherwise a shell makes its children deaf to Ctrl-C
 landdrill practice start club.season --name Robin --lines 6 --seed 3 < <(echo 7.25; sleep 5) > $1.txt &
-until grep -q "^$2 of 6   " $1.txt; do sleep 0.05; done
+for try in $(seq 1200); do grep -q "^$2 of 6   " $1.txt && break; sleep 0.05; done
 kill -s $1 $!
 wait $!
 head -1 $1.txt

@@ -2,7 +2,7 @@ Somebody else is writing into the season file: the edit waits a little, then say
 
 === run landdrill values import kingfisher-2026 --season s >/dev/null
 === exit 0
-=== run (python3 -c 'import sqlite3,time; c=sqlite3.connect("s",isolation_level=None); c.execute("begin exclusive"); open("held","w"); time.sleep(20)' & echo $! > pid); until test -e held; do sleep 0.1; done; landdrill values edit kingfisher-2026 sync small points 0.2 --season s; kill $(cat pid)
+=== run (python3 -c 'import sqlite3,time; c=sqlite3.connect("s",isolation_level=None); c.execute("begin exclusive"); open("held","w"); time.sleep(20)' & echo $! > pid); for try in $(seq 200); do test -e held && break; sleep 0.1; done; landdrill values edit kingfisher-2026 sync small points 0.2 --season s; kill $(cat pid)
 === errors
 landdrill: s: another program is using it and keeps it locked
   hint: nothing was changed; close the other program, or wait until it is done, and try again

@@ -188,8 +188,8 @@ class Adding {
     }
     if (lines.size() > most_lines_ && format_of(call_) == report::Format::text) lines.clear();
     call_.streams.out.write(report::book_list(lines, format_of(call_), page_wish(call_)));
-    call_.streams.say(fmt::format("landdrill: {} added, {} new versions, {} already there\n", counts[0],
-                                  counts[1], counts[2]));
+    call_.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
+                                  counts[1], counts[1] == 1 ? "" : "s", counts[2]));
     if (staying > 0)
       call_.streams.say(
           staying == 1

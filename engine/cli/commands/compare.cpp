@@ -55,7 +55,7 @@ Asked asked_for(const Call& call, const Routine& routine) {
 
 Obstacles without_options(const Routine& routine, const std::vector<std::size_t>& elements) {
   const std::string what_to_do =
-      "add `option \"title\"` below the element, with what is different in it: parts, expect, slip";
+      "add `option \"title\"` below the element, with its own lines: parts, expect, slip";
   if (elements.empty()) return {"no element has an option to compare with: " + what_to_do};
   const Element& element = routine.elements[elements.front()];
   if (element.options.size() > 1) return {};
