@@ -25,9 +25,6 @@ void add_blanks(int count, std::string& text) {
   text.append(static_cast<std::size_t>(std::max(0, count)), ' ');
 }
 
-// A column of words gets no narrower: a page too wide is read sooner than letters below each other.
-constexpr int least_words = 6;
-
 std::string blanks(int count) {
   std::string text;
   add_blanks(count, text);
@@ -77,7 +74,7 @@ std::vector<Grid::Width> Grid::widths_within(int width) const {
     std::size_t widest = columns_.size();
     for (std::size_t i = 0; i < columns_.size(); ++i) {
       const bool wider = widest == columns_.size() || result[i].all > result[widest].all;
-      if (columns_[i].wraps && result[i].all > least_words && wider) widest = i;
+      if (columns_[i].wraps && result[i].all > 1 && wider) widest = i;
     }
     if (widest == columns_.size()) break;
     --result[widest].all;
