@@ -22,14 +22,17 @@ int days_of_month(std::string_view date) {
 
 }  // namespace
 
-bool is_written_day(std::string_view text) {
-  constexpr std::string_view shape = "0000-00-00";
-  if (text.size() != shape.size()) return false;
-  for (std::size_t i = 0; i < shape.size(); ++i) {
+bool has_shape(std::string_view text, std::string_view pattern) {
+  if (text.size() != pattern.size()) return false;
+  for (std::size_t i = 0; i < pattern.size(); ++i) {
     const bool digit = text[i] >= '0' && text[i] <= '9';
-    if (shape[i] == '0' ? !digit : text[i] != shape[i]) return false;
+    if (pattern[i] == '0' ? !digit : text[i] != pattern[i]) return false;
   }
-  return is_day_of_the_calendar(text);
+  return true;
+}
+
+bool is_written_day(std::string_view text) {
+  return has_shape(text, "0000-00-00") && is_day_of_the_calendar(text);
 }
 
 bool is_day_of_the_calendar(std::string_view date) {

@@ -10,6 +10,8 @@
 
 namespace landdrill {
 
+// Whether the text has the pattern's characters, and any digit where that has a 0: has_shape("9:05", "0:00").
+bool has_shape(std::string_view text, std::string_view pattern);
 // Whether any text is a day that exists, written year-month-day.
 bool is_written_day(std::string_view text);
 // The same of a text that has the shape of 2026-04-14.

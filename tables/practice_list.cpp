@@ -31,13 +31,8 @@ constexpr ListShape shape = {columns,
 
 // "T18:03:11Z"
 bool is_time_of_day(std::string_view text) {
-  constexpr std::string_view pattern = "T00:00:00Z";
-  if (text.size() != pattern.size()) return false;
-  for (std::size_t i = 0; i < pattern.size(); ++i) {
-    const bool digit = text[i] >= '0' && text[i] <= '9';
-    if (pattern[i] == '0' ? !digit : text[i] != pattern[i]) return false;
-  }
-  return text.substr(1, 2) < "24" && text.substr(4, 2) < "60" && text.substr(7, 2) < "60";
+  return has_shape(text, "T00:00:00Z") && text.substr(1, 2) < "24" && text.substr(4, 2) < "60" &&
+         text.substr(7, 2) < "60";
 }
 
 class PracticeReader {
