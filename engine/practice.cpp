@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/panel.h"
+#include "grammar/words.h"
 
 namespace landdrill {
 namespace {
@@ -29,13 +30,6 @@ std::string_view without_blanks(std::string_view text) {
   const std::size_t first = text.find_first_not_of(" \t\r\n");
   if (first == std::string_view::npos) return {};
   return text.substr(first, text.find_last_not_of(" \t\r\n") - first + 1);
-}
-
-std::string in_lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& letter : lower)
-    letter = letter >= 'A' && letter <= 'Z' ? static_cast<char>(letter - 'A' + 'a') : letter;
-  return lower;
 }
 
 Answer complaint(std::string_view typed, const PanelRule& rule) {
@@ -103,7 +97,7 @@ std::vector<PracticeTask> practice_tasks(const Routine& routine, const RecordedP
 }
 
 Answer read_answer(std::string_view typed, const PracticeTask& task) {
-  const std::string word = in_lower_case(without_blanks(typed));
+  const std::string word = words::lower(without_blanks(typed));
   Answer answer;
   if (word == "b" || word == "back") answer.does = Answer::Does::back;
   if (word == "s" || word == "skip" || word == "-") answer.does = Answer::Does::skip;

@@ -127,6 +127,12 @@ std::optional<Word> nearest_keyword(std::string_view word) {
   return found.empty() ? std::nullopt : find(found.front());
 }
 
+std::string lower(std::string_view text) {
+  std::string result(text);
+  for (char& letter : result) letter = lower(letter);
+  return result;
+}
+
 std::string nearest_hint(std::string_view word, std::span<const std::string_view> known) {
   const auto found = nearest(word, known);
   if (found.empty()) return {};

@@ -47,6 +47,8 @@ constexpr char lower(char c) {
   return 'A' <= c && c <= 'Z' ? static_cast<char>(c + 32) : c;
 }
 
+// The same for every letter of a text.
+std::string lower(std::string_view text);
 // Equal, but for upper and lower case of ASCII letters.
 inline bool same(std::string_view one, std::string_view other) {
   if (one.size() != other.size()) return false;

@@ -66,12 +66,6 @@ bool is_one_of(std::span<const std::string_view> words, std::string_view header)
   });
 }
 
-std::string in_lower_case(std::string_view text) {
-  std::string lower(text);
-  for (char& c : lower) c = c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-  return lower;
-}
-
 bool has_digit(std::string_view text) {
   return text.find_first_of("0123456789") != std::string_view::npos;
 }
@@ -86,11 +80,11 @@ std::string quoted(std::string_view text) {
 class KnownCodes {
  public:
   explicit KnownCodes(const std::vector<std::string_view>& codes) : codes_(codes) {
-    for (std::string_view code : codes) alike_[in_lower_case(code)].push_back(code);
+    for (std::string_view code : codes) alike_[words::lower(code)].push_back(code);
   }
   // As the set spells it; empty when there is none.
   std::string_view find(std::string_view code) const {
-    const auto found = alike_.find(in_lower_case(code));
+    const auto found = alike_.find(words::lower(code));
     if (found == alike_.end()) return {};
     const auto& alike = found->second;
     const auto exact = std::find(alike.begin(), alike.end(), code);
@@ -219,7 +213,7 @@ class ListReader {
 
   // A new code in the spelling that the list has for it first.
   std::string spelt_before(std::string_view code) {
-    return new_codes_.try_emplace(in_lower_case(code), code).first->second;
+    return new_codes_.try_emplace(words::lower(code), code).first->second;
   }
 
   // "SP-360,0,9" in a list with commas between the cells.

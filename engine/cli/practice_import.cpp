@@ -31,11 +31,6 @@ std::string line_text(const std::string& line) {
   return (element ? "element " : "") + line;
 }
 
-std::string in_small_letters(std::string text) {
-  for (char& letter : text) letter = words::lower(letter);
-  return text;
-}
-
 }  // namespace
 
 Result<void> PracticeImport::read(const std::vector<ListedPractice>& rows) {
@@ -129,10 +124,10 @@ void PracticeImport::no_such_panel(const ListedPractice& row,
 
 const PracticeTask* PracticeImport::task_of(const ListedPractice& row,
                                             const std::vector<PracticeTask>& tasks) {
-  const std::string wanted = in_small_letters(row.line);
+  const std::string wanted = words::lower(row.line);
   std::vector<std::string> names;
   for (const PracticeTask& task : tasks) {
-    if (in_small_letters(task.line) == wanted) return &task;
+    if (words::lower(task.line) == wanted) return &task;
     names.push_back(task.line);
   }
   const std::vector<std::string_view> known(names.begin(), names.end());

@@ -45,24 +45,19 @@ void count_versions(std::span<KeptBlock> in_order) {
   }
 }
 
-std::string in_small_letters(std::string text) {
-  for (char& letter : text) letter = words::lower(letter);
-  return text;
-}
-
 std::vector<std::string> words_of(std::string_view wish) {
   std::vector<std::string> list;
   std::size_t at = 0;
   while ((at = wish.find_first_not_of(" \t", at)) != std::string_view::npos) {
     const std::size_t end = std::min(wish.find_first_of(" \t", at), wish.size());
-    list.push_back(in_small_letters(std::string(wish.substr(at, end - at))));
+    list.push_back(words::lower(wish.substr(at, end - at)));
     at = end;
   }
   return list;
 }
 
 std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words) {
-  title = in_small_letters(std::move(title));
+  title = words::lower(title);
   std::erase_if(words, [&](const std::string& word) { return title.find(word) != std::string::npos; });
   return words;
 }

@@ -36,17 +36,12 @@ Result<std::map<std::int64_t, Swam>> swam(const Book& book, BookWish wish) {
   return all;
 }
 
-std::string in_small_letters(std::string text) {
-  for (char& letter : text) letter = words::lower(letter);
-  return text;
-}
-
 // Whether the words are those of the edition itself.
 bool is_called(const KeptEdition& edition, const std::string& wanted) {
-  const std::string names = in_small_letters(edition.name + " " + edition.title + " " + edition.edition);
+  const std::string names = words::lower(edition.name + " " + edition.title + " " + edition.edition);
   for (std::size_t at = 0; (at = wanted.find_first_not_of(' ', at)) != wanted.npos;) {
     const std::size_t end = std::min(wanted.find(' ', at), wanted.size());
-    if (names.find(in_small_letters(wanted.substr(at, end - at))) == names.npos) return false;
+    if (names.find(words::lower(wanted.substr(at, end - at))) == names.npos) return false;
     at = end;
   }
   return true;
