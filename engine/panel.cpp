@@ -64,19 +64,22 @@ Judged judge(const PanelRule& rule, std::span<const std::optional<Mark>> marks) 
 }
 
 KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
-  std::array<Mark, 16> given;
+  std::array<Mark, 16> given;  // the lowest first
   if (marks.size() > given.size()) return judge(rule, marks).kept;
-  std::size_t count = 0;
+  auto last = given.begin();
+  const auto put_in = [&](Mark mark) {
+    auto at = last++;
+    for (; at != given.begin() && mark < at[-1]; --at) *at = at[-1];
+    *at = mark;
+  };
   for (const std::optional<Mark>& mark : marks) {
-    if (mark) given[count++] = *mark;
-    if (!mark && rule.missing == Missing::mean) given[count++] = mean_of_the_others(rule, marks);
+    if (mark) put_in(*mark);
+    if (!mark && rule.missing == Missing::mean) put_in(mean_of_the_others(rule, marks));
   }
-  std::sort(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
-  assert(count > static_cast<std::size_t>(rule.drop_low + rule.drop_high));
+  assert(last - given.begin() > rule.drop_low + rule.drop_high);
   KeptMarks kept;
-  for (auto i = static_cast<std::size_t>(rule.drop_low); i + static_cast<std::size_t>(rule.drop_high) < count;
-       ++i) {
-    kept.sum += given[i];
+  for (auto mark = given.begin() + rule.drop_low; mark != last - rule.drop_high; ++mark) {
+    kept.sum += *mark;
     ++kept.count;
   }
   return kept;

@@ -78,10 +78,12 @@ void Reading::gap(const Source& source, std::string_view piece, Gap gap) {
 std::optional<Decimal> Reading::number(const Source& source, const ast::Number& typed,
                                        std::string_view what) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
-  if (!value) {
-    complain(source, typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
-  }
+  if (!value) no_number(source, typed, what);
   return value;
+}
+
+void Reading::no_number(const Source& source, const ast::Number& typed, std::string_view what) {
+  complain(source, typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
 }
 
 // "128", and "128.0" as well.
@@ -116,19 +118,25 @@ std::optional<Mark> Reading::mark(const Source& source, const ast::Number& typed
   const std::optional<Decimal> value = number(source, typed, "the mark");
   if (!value) return std::nullopt;
   const Mark mark(*value);
-  if (mark < rule.least || mark > rule.most) {
-    complain(source, typed.text,
-             {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
-    return std::nullopt;
-  }
-  if (on_step && !value->is_multiple_of(rule.step)) {
-    complain(source, typed.text,
-             {Problem::off_step, "the mark " + mark.text(),
-              "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
-              "it lies between two steps: write " + neighbours(rule, *value)});
-    return std::nullopt;
-  }
-  return mark;
+  const bool in_range = mark >= rule.least && mark <= rule.most;
+  if (in_range && (!on_step || value->is_multiple_of(rule.step))) return mark;
+  if (in_range)
+    off_step(source, typed, rule, mark);
+  else
+    out_of_range(source, typed, rule, mark);
+  return std::nullopt;
+}
+
+void Reading::out_of_range(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark) {
+  complain(source, typed.text,
+           {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
+}
+
+void Reading::off_step(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark) {
+  complain(source, typed.text,
+           {Problem::off_step, "the mark " + mark.text(),
+            "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
+            "it lies between two steps: write " + neighbours(rule, mark.value())});
 }
 
 std::optional<Decimal> Reading::chance(const Source& source, const ast::Number& typed) {

@@ -51,6 +51,10 @@ class Reading {
                Problem problem, std::string_view what, std::string of = {});
 
  private:
+  void no_number(const Source& source, const ast::Number& typed, std::string_view what);
+  void out_of_range(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark);
+  void off_step(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark);
+
   Resolved& out_;
 };
 

@@ -98,9 +98,9 @@ class Builder {
   void start_variant(Variant& variant);
   void start_passage();
   // The first of a list makes room for as many as there usually are.
-  template <class List, class Line>
+  template <std::size_t usual = 8, class List, class Line>
   static void add(List& list, Line& line) {
-    if (list.empty()) list.reserve(8);
+    if (list.empty()) list.reserve(usual);
     list.push_back(std::move(line));
   }
   template <class Kind>

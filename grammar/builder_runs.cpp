@@ -58,7 +58,7 @@ void Builder::put(AspectMarksLine& line) {
   if (!in_block()) return misplaced("them in a run or a panel", aspect_hint(line), "marks");
   if (place_ == Place::run && (line.marks.size() != 1 || !line.marks[0])) return complain_of_run_marks(line);
   if (once(in_block_, {Said::aspect, line.aspect.text}, line.aspect.text))
-    (place_ == Place::run ? run_->aspects : panel_->aspects).push_back(std::move(line));
+    add<4>(place_ == Place::run ? run_->aspects : panel_->aspects, line);
 }
 
 void Builder::complain_of_run_marks(const AspectMarksLine& line) {

@@ -115,25 +115,13 @@ const char* wide_code_end(const char* first, const char* at, const char* last) {
   return at != last && *at == '+' ? at + 1 : at;
 }
 
-const char* number_end(const char* first, const char* last) {
-  const char* at = first;
-  if (at != last && (*at == '-' || *at == '+')) ++at;
-  const char* digits = at;
-  while (at != last && is_digit(*at)) ++at;
-  if (at == digits) return first;
-  if (last - at >= 2 && (*at == '.' || *at == ',') && is_digit(at[1]))
-    for (++at; at != last && is_digit(*at);) ++at;
-  return at;
-}
-
 const char* times_sign_end(const char* first, const char* last) {
   if (first == last) return first;
   if (*first == 'x' || *first == 'X') return first + 1;
   return starts(first, last, times) ? first + times.size() : first;
 }
 
-const char* missing_end(const char* first, const char* last) {
-  if (first == last || (*first != '-' && kind(*first) != beyond_ascii)) return first;
+const char* dash_end(const char* first, const char* last) {
   const char* end = *first == '-' ? first + 1 : first + one_of(dashes, first, last);
   if (end == first || end == last) return end;
   const bool stands_alone = kind(*end) == blank || *end == ',' || *end == ';' || *end == '#' ||

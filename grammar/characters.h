@@ -67,11 +67,24 @@ inline const char* code_end(const char* first, const char* last) {
   return at != last && *at == '+' ? at + 1 : at;
 }
 // The end of sign, digits, and a point or comma with digits; or `first`.
-const char* number_end(const char* first, const char* last);
+inline const char* number_end(const char* first, const char* last) {
+  const char* at = first;
+  if (at != last && (*at == '-' || *at == '+')) ++at;
+  const char* const digits = at;
+  while (at != last && is_digit(*at)) ++at;
+  if (at == digits) return first;
+  if (last - at >= 2 && (*at == '.' || *at == ',') && is_digit(at[1]))
+    for (++at; at != last && is_digit(*at);) ++at;
+  return at;
+}
 // The end of `x` or `×` at `first`, or `first`.
 const char* times_sign_end(const char* first, const char* last);
+// The same for what begins with a dash, or goes beyond ASCII.
+const char* dash_end(const char* first, const char* last);
 // The end of the `-` or dash at `first` that stands for a missing judge, or `first`.
-const char* missing_end(const char* first, const char* last);
+inline const char* missing_end(const char* first, const char* last) {
+  return first == last || (*first != '-' && kind(*first) != beyond_ascii) ? first : dash_end(first, last);
+}
 
 // A pair of quotation marks; `closing` may hold more than one.
 struct Quotes {

@@ -147,20 +147,23 @@ std::string_view word_of(Rounding rounding) {
 
 // Few digits with a point among them, read in one go; empty for everything else, right or wrong.
 std::optional<Decimal> Decimal::parse_short(std::string_view text, bool negative) {
-  constexpr std::int64_t tens[] = {1'000'000, 100'000, 10'000, 1'000, 100, 10, 1};
-  std::int64_t units = 0;
-  std::size_t point = text.size();
+  static constexpr std::int64_t tens[] = {1'000'000, 100'000, 10'000, 1'000, 100, 10, 1};
+  const char *at = text.data(), *const last = at + text.size();
   if (text.size() > 12) return std::nullopt;
-  for (std::size_t i = 0; i < text.size(); ++i) {
-    if (is_digit(text[i]))
-      units = units * 10 + (text[i] - '0');
-    else if ((text[i] == '.' || text[i] == ',') && point == text.size())
-      point = i;
-    else
-      return std::nullopt;
+  std::int64_t units = 0;
+  const auto take_digits = [&] {
+    const char* const first = at;
+    for (; at != last && is_digit(*at); ++at) units = units * 10 + (*at - '0');
+    return at - first;
+  };
+  std::ptrdiff_t after = 0;
+  if (take_digits() == 0) return std::nullopt;
+  if (at != last) {
+    if (*at != '.' && *at != ',') return std::nullopt;
+    ++at;
+    after = take_digits();
+    if (at != last || after == 0 || after > places) return std::nullopt;
   }
-  const std::size_t after = point == text.size() ? 0 : text.size() - point - 1;
-  if (point == 0 || point + 1 == text.size() || after > places) return std::nullopt;
   units *= tens[after];
   return Decimal(negative ? -units : units);
 }
@@ -200,11 +203,6 @@ std::string Decimal::text(int at_least) const {
   if (shown == 0) return result;
   const std::string decimals = std::to_string(one + size % one);
   return result + "." + decimals.substr(1, static_cast<std::size_t>(shown));
-}
-
-bool Decimal::is_multiple_of(Decimal step) const {
-  assert(step.units_ > 0);
-  return units_ % step.units_ == 0;
 }
 
 Exact Exact::in_lowest_terms() const {

@@ -48,7 +48,7 @@ class Decimal {
   std::string text(int at_least = 0) const;
   // Places needed to write it exactly, 0 to 6.
   int places_used() const;
-  bool is_multiple_of(Decimal step) const;  // step > 0
+  bool is_multiple_of(Decimal step) const { return units_ % step.units_ == 0; }  // step > 0
 
   friend constexpr auto operator<=>(Decimal, Decimal) = default;
   friend Decimal operator+(Decimal a, Decimal b) { return in_range(Int128{a.units_} + b.units_); }

@@ -7,7 +7,7 @@
 namespace landdrill::cli {
 namespace {
 
-constexpr std::size_t worth_a_thread = 32 * 1024;  // bytes of panels
+constexpr std::size_t worth_a_thread = 64 * 1024;  // bytes of panels
 
 bool same_name(const KeptBlock& a, const KeptBlock& b) {
   return std::tie(a.what, a.routine, a.event, a.date, a.title) ==
@@ -15,11 +15,11 @@ bool same_name(const KeptBlock& a, const KeptBlock& b) {
 }
 
 template <class Names>
-std::vector<bool> flags(const auto& runs_or_panels, const Names& names) {
+std::vector<bool> flags(const std::vector<Run>& runs, const Names& names) {
   std::vector<bool> counts;
-  for (const auto& one : runs_or_panels)
+  for (const Run& run : runs)
     counts.push_back(
-        std::binary_search(names.begin(), names.end(), typename Names::value_type{one.date, one.title}));
+        std::binary_search(names.begin(), names.end(), typename Names::value_type{run.date, run.title}));
   return counts;
 }
 
@@ -51,8 +51,7 @@ void AsSwum::count(const std::vector<KeptBlock>& found) {
     const bool last = i + 1 == found.size() || !same_name(found[i + 1], block);
     if (block.what == Block::What::run && first)
       by_id.at(block.of_routine)->runs.emplace_back(block.date, block.title);
-    if (block.what == Block::What::panel && last)
-      by_id.at(block.of_routine)->panels.emplace_back(block.date, block.title);
+    if (block.what == Block::What::panel && last) by_id.at(block.of_routine)->panels.push_back(block.id);
   }
 }
 
@@ -63,7 +62,9 @@ std::optional<std::size_t> AsSwum::next(Part& part) {
     part.trouble = cut_one.error();
     version_ = versions_.size();
   }
-  return part.swum.kept.text.size();
+  std::size_t bytes = part.swum.kept.text.size();
+  for (const StoredText& panel : part.panels) bytes += panel.text.size();
+  return bytes;
 }
 
 Result<void> AsSwum::cut(Part& part) {
@@ -71,14 +72,21 @@ Result<void> AsSwum::cut(Part& part) {
   if (!std::exchange(started_, true)) {
     if (auto started = start_version(); !started) return started;
   }
-  part.of = &versions_[version_];
+  const Version& version = versions_[version_];
+  part.of = &version;
   part.set = set_;
-  std::string& text = part.swum.kept.text;
-  text = head_;
-  // The routine is read with each part: that shall be little beside the panels.
-  const std::size_t enough = head_.size() + std::max(worth_a_thread, 8 * head_.size());
-  while (panel_ < panels_.size() && text.size() < enough) text.append("\n").append(panels_[panel_++]);
-  part.last = panel_ == panels_.size();
+  part.damaged.reset();
+  part.swum.kept.text = head_;
+  part.panels.clear();
+  if (panel_ < version.panels.size()) {
+    // The routine is read with each part: that shall be little beside the panels.
+    auto panels =
+        book_.stored(std::span(version.panels).subspan(panel_), std::max(worth_a_thread, 8 * head_.size()));
+    if (!panels) return tl::unexpected(panels.error());
+    part.panels = std::move(*panels);
+    panel_ += part.panels.size();
+  }
+  part.last = panel_ == version.panels.size();
   if (!part.last) return {};
   ++version_;
   started_ = false;
@@ -87,16 +95,26 @@ Result<void> AsSwum::cut(Part& part) {
 
 Result<void> AsSwum::start_version() {
   const KeptBlock& routine = versions_[version_].routine;
-  auto texts = book_.texts(routine.id);
-  if (!texts) return tl::unexpected(texts.error());
   const auto set = sheets_.set_of(routine.edition);
   if (!set) return tl::unexpected(set.error());
   set_ = *set;
-  head_ = std::move(texts->routine);
-  for (const std::string& run : texts->runs) head_.append("\n").append(run);
-  panels_ = std::move(texts->panels);
+  auto head = book_.sheet_without_panels(routine.id);
+  if (!head) return tl::unexpected(head.error());
+  head_ = std::move(*head);
   panel_ = 0;
   return {};
+}
+
+// The panels' texts behind the routine's, when they are what was kept.
+void AsSwum::put_in(Part& part) {
+  std::string& text = part.swum.kept.text;
+  for (const StoredText& panel : part.panels) {
+    if (!panel.sound()) {
+      part.damaged = panel.id;
+      return;
+    }
+    text.append("\n").append(panel.text);
+  }
 }
 
 void AsSwum::understand(Part& part) {
@@ -106,7 +124,6 @@ void AsSwum::understand(Part& part) {
   const std::optional<Routine>& routine = swum.kept.sheet.routine();
   if (!routine) return;
   swum.runs = part.first ? flags(routine->runs, part.of->runs) : std::vector<bool>(routine->runs.size());
-  swum.panels = flags(routine->panels, part.of->panels);
 }
 
 // Told of the whole sheet, as it would be exported.

@@ -19,11 +19,12 @@
 
 namespace landdrill::cli {
 
-// `runs` and `panels`, as many as the routine has: whether the wish finds it and it counts with this version.
-// What does not count is there all the same: an expectation may rest on an older run.
+// A version with all its runs, because an expectation may rest on an older one, and some of the panels that
+// the wish finds. `runs`, as many as the routine has: whether the wish finds it and it counts with this
+// version.
 struct Swum {
-  KeptSheet kept;  // the version with all its runs and some of its panels
-  std::vector<bool> runs, panels;
+  KeptSheet kept;
+  std::vector<bool> runs;
 };
 
 class AsSwum {
@@ -41,19 +42,23 @@ class AsSwum {
   using Names = std::vector<std::pair<std::string_view, std::string_view>>;  // dates and titles, in order
   struct Version {
     KeptBlock routine;
-    Names runs, panels;  // that count
+    Names runs;                        // that count,
+    std::vector<std::int64_t> panels;  // and panels
   };
   struct Part {
     Swum swum;
+    std::vector<StoredText> panels;
     const ReadSet* set = nullptr;
     const Version* of = nullptr;
-    bool first = false, last = false;  // of its version
-    std::optional<Trouble> trouble;    // why there is no more
+    bool first = false, last = false;     // of its version
+    std::optional<Trouble> trouble;       // why there is no more
+    std::optional<std::int64_t> damaged;  // a panel
   };
   void count(const std::vector<KeptBlock>& found);
   std::optional<std::size_t> next(Part& part);
   Result<void> cut(Part& part);
   Result<void> start_version();
+  static void put_in(Part& part);
   static void understand(Part& part);
   Result<Diagnostics> wrong_with(const KeptBlock& routine);
 
@@ -62,9 +67,8 @@ class AsSwum {
   std::vector<KeptBlock> found_;   // what names are views of
   std::vector<Version> versions_;  // in the order of the book
   std::size_t version_ = 0;        // of which parts are cut now:
-  std::string head_;               // the routine with its runs,
-  std::vector<std::string> panels_;
-  std::size_t panel_ = 0;  // the first that was not in a part yet
+  std::string head_;               // the routine with its runs
+  std::size_t panel_ = 0;          // the first that was not in a part yet
   const ReadSet* set_ = nullptr;
   bool started_ = false;
 };
@@ -81,6 +85,8 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
     auto& [part, made] = slots[slot];
     made.reset();
     if (part.trouble) return;
+    put_in(part);
+    if (part.damaged) return;
     understand(part);
     if (part.swum.kept.sheet.routine()) made = make(std::as_const(part.swum));
     part.swum.kept.sheet = {};
@@ -92,6 +98,7 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
   while (const auto slot = order.next()) {
     auto& [part, made] = slots[*slot];
     if (part.trouble) return tl::unexpected(*part.trouble);
+    if (part.damaged) return tl::unexpected(book_.damaged(*part.damaged));
     if (part.first) {
       all.clear();
       good = true;

@@ -5,19 +5,13 @@ namespace landdrill::cli {
 Estimated::Estimated(const Routine& routine, const Wish& wish)
     : routine_(routine), wish_(wish), places_(places_of(routine)) {
   const Score estimate = score(routine, expected(routine, wish));
-  credited_ = estimate.credited;
   total_ = estimate.total;
-}
-
-Totals Estimated::alone() const {
-  Totals result;
-  result.difficulty = credited_.text(2);
-  if (total_) result.estimate = total_->text(places_);
-  return result;
+  alone_.difficulty = estimate.credited.text(2);
+  if (total_) alone_.estimate = total_->text(places_);
 }
 
 Totals Estimated::beside(const RecordedPanel& seen) const {
-  Totals result = alone();
+  Totals result = alone_;
   const Score judged = score(routine_, recorded(routine_, seen, wish_));
   if (judged.total) result.recorded = judged.total->text(places_);
   if (seen.result) result.announced = seen.result->text(places_);

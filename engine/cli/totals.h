@@ -21,15 +21,15 @@ class Estimated {
  public:
   // Of a routine that outlives this.
   Estimated(const Routine& routine, const Wish& wish);
-  Totals alone() const;
+  const Totals& alone() const { return alone_; }
   Totals beside(const RecordedPanel& seen) const;
 
  private:
   const Routine& routine_;
   Wish wish_;
   int places_;
-  Difficulty credited_;
   std::optional<Points> total_;
+  Totals alone_;
 };
 
 Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel);

@@ -74,6 +74,7 @@ std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[cou
   Grid grid(std::move(columns));
   for (const Row& row : rows) {
     std::vector<std::string> cells;
+    cells.reserve(shown.size());
     for (const Field<Row>* field : shown) cells.push_back(row.*field->text);
     grid.add(std::move(cells));
   }

@@ -35,7 +35,8 @@ std::string blanks(int count) {
 
 void Grid::add(std::vector<std::string> cells, Look look) {
   assert(cells.size() == columns_.size());
-  for (std::string& cell : cells) cell = plain(cell);
+  for (std::string& cell : cells)
+    if (!is_plain(cell)) cell = plain(cell);
   rows_.push_back({std::move(cells), look, false});
 }
 
@@ -112,24 +113,23 @@ void Grid::add_line(const std::vector<std::string_view>& cells, const std::vecto
   page += '\n';
 }
 
-std::string Grid::lines(const Row& row, const std::vector<Width>& widths) const {
+void Grid::add_lines(const Row& row, const std::vector<Width>& widths, std::string& page) const {
   std::vector<std::string_view> cells(row.cells.begin(), row.cells.end());
-  std::vector<std::vector<std::string>> wrapped(columns_.size());
+  std::vector<std::vector<std::string>> wrapped;  // of each column, when one has to be
   std::size_t height = 1;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     if (columns_[i].align != GridColumn::Align::words || width_of(cells[i]) <= widths[i].all) continue;
+    wrapped.resize(columns_.size());
     wrapped[i] = wrap(cells[i], widths[i].all);
     cells[i] = wrapped[i].front();
     height = std::max(height, wrapped[i].size());
   }
-  std::string result;
-  add_line(cells, widths, result);
+  add_line(cells, widths, page);
   for (std::size_t line = 1; line < height; ++line) {
     for (std::size_t i = 0; i < columns_.size(); ++i)
       cells[i] = line < wrapped[i].size() ? std::string_view(wrapped[i][line]) : std::string_view();
-    add_line(cells, widths, result);
+    add_line(cells, widths, page);
   }
-  return result;
 }
 
 std::string Grid::headings(const std::vector<Width>& widths) const {
@@ -159,8 +159,10 @@ std::string Grid::text(int width, bool colour) const {
     if (row.rule) {
       result += std::string(static_cast<std::size_t>(std::max(1, across)), '-') + "\n";
     } else {
-      const std::string text = lines(row, all);
-      result += colour ? coloured(text, row.look) : text;
+      const std::size_t start = result.size();
+      add_lines(row, all, result);
+      if (colour && row.look != Look::usual)
+        result.replace(start, result.npos, coloured(result.substr(start), row.look));
     }
   }
   return result;

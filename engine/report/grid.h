@@ -55,7 +55,7 @@ class Grid {
   std::string headings(const std::vector<Width>& widths) const;
   void add_line(const std::vector<std::string_view>& cells, const std::vector<Width>& widths,
                 std::string& page) const;
-  std::string lines(const Row& row, const std::vector<Width>& widths) const;
+  void add_lines(const Row& row, const std::vector<Width>& widths, std::string& page) const;
 
   std::vector<GridColumn> columns_;
   std::vector<Row> rows_;

@@ -8,6 +8,7 @@
 #include "engine/report/csv.h"
 #include "engine/report/grid.h"
 #include "engine/report/json_text.h"
+#include "engine/report/practice_list.h"
 #include "engine/report/sections.h"
 
 namespace landdrill::report {
@@ -34,11 +35,6 @@ std::string marks_of(const JudgeMarks& judges) {
   for (const std::optional<Mark>& mark : judges)
     text += (text.empty() ? "" : " ") + (mark ? mark->text(2) : std::string("-"));
   return text;
-}
-
-// "2026-11-25T15:03:43Z" -> "2026-11-25 15:03 UTC"
-std::string moment(std::string_view utc) {
-  return utc.size() < 16 ? std::string(utc) : fmt::format("{} {} UTC", utc.substr(0, 10), utc.substr(11, 5));
 }
 
 struct Compared {
@@ -112,8 +108,8 @@ std::string where_section(const PracticeReport& report, const TextWish& wish) {
 
 std::string as_text(const PracticeTold& told, const TextWish& wish) {
   const PracticeReport& report = *told.report;
-  std::string text = fmt::format("Practice of {}, {}: {} marked, {} not\n", told.trainee, told.started,
-                                 report.marked, report.skipped);
+  std::string text = fmt::format("Practice of {}, {}: {} marked, {} not\n", told.trainee,
+                                 moment(told.started), report.marked, report.skipped);
   std::vector<std::string> said = report.sentences;
   said.insert(said.end(), report.warnings.begin(), report.warnings.end());
   if (!said.empty()) text += "\n" + bullets(said, wish);

@@ -1,5 +1,7 @@
 #include "engine/report/practice_list.h"
 
+#include <fmt/format.h>
+
 #include "engine/report/field_list.h"
 
 namespace landdrill::report {
@@ -22,8 +24,16 @@ constexpr Field<MarkLine> mark_fields[] = {
 
 }  // namespace
 
+std::string moment(std::string_view utc) {
+  if (utc.size() < 16 || utc.substr(10) == "T00:00:00Z") return std::string(utc.substr(0, 10));
+  return fmt::format("{} {} UTC", utc.substr(0, 10), utc.substr(11, 5));
+}
+
 std::string practice_sessions(const std::vector<Session>& sessions, Format format, const TextWish& wish) {
-  return field_list("sessions", sessions, session_fields, format, wish);
+  if (format != Format::text) return field_list("sessions", sessions, session_fields, format, wish);
+  std::vector<Session> on_the_page = sessions;
+  for (Session& session : on_the_page) session.started = moment(session.started);
+  return field_list("sessions", on_the_page, session_fields, format, wish);
 }
 
 std::string practice_marks(const std::vector<MarkLine>& marks) {

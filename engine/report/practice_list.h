@@ -9,11 +9,16 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/report/values.h"
 
 namespace landdrill::report {
+
+// How a page tells when a session began: "2026-11-25T15:03:43Z" -> "2026-11-25 15:03 UTC"; the day alone
+// where no more is known: "2026-05-10T00:00:00Z" -> "2026-05-10".
+std::string moment(std::string_view utc);
 
 // Texts, empty for what is not there. `number`: of the finished session, by which `practice report` knows it.
 struct PracticeSessionLine {

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cstdint>
+#include <cstring>
 
 namespace landdrill::report {
 namespace {
@@ -103,7 +104,12 @@ std::size_t fitting(std::string_view text, int width) {
 }  // namespace
 
 int width_of(std::string_view text) {
+  constexpr std::uint64_t beyond_ascii = 0x8080808080808080;
   std::size_t at = 0;
+  for (std::uint64_t eight; at + 8 <= text.size(); at += 8) {
+    std::memcpy(&eight, text.data() + at, 8);
+    if ((eight & beyond_ascii) != 0) break;
+  }
   while (at < text.size() && static_cast<unsigned char>(text[at]) < 0x80) ++at;
   int width = static_cast<int>(at);
   while (at < text.size()) {
@@ -112,6 +118,10 @@ int width_of(std::string_view text) {
     at += c.length;
   }
   return width;
+}
+
+bool is_plain(std::string_view text) {
+  return std::all_of(text.begin(), text.end(), is_plain_ascii);
 }
 
 std::string plain(std::string_view text) {

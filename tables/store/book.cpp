@@ -22,14 +22,17 @@ namespace {
 
 constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
 
-// Of all that a run or a panel was called, the words that count: of a run the latest beside this version of
-// the routine, of a panel the latest of all.
-constexpr std::string_view latest_words_of_version =
-    "SELECT id, text, checksum, what = 'panel' FROM block b WHERE of_routine = ?1 AND version = (SELECT "
-    "max(v.version) FROM "
-    "block v "
-    "WHERE v.routine_id = b.routine_id AND v.what = b.what AND v.date = b.date AND v.title = b.title "
-    "AND (b.what = 'panel' OR v.of_routine = ?1)) ORDER BY what = 'panel', date, title";
+// Of all that a run was called, the latest words beside this version of the routine; of a panel, the latest
+// of all. Given the version; rows in the order of a sheet.
+constexpr std::string_view latest_runs =
+    "SELECT id, text, checksum FROM block b WHERE id IN (SELECT id FROM block WHERE what = 'run' AND "
+    "routine_id = (SELECT routine_id FROM block WHERE id = ?1)) AND of_routine = ?1 AND version = "
+    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = 'run' AND "
+    "v.date = b.date AND v.title = b.title AND v.of_routine = ?1) ORDER BY date, title";
+constexpr std::string_view latest_panels =
+    "SELECT id, text, checksum FROM block b WHERE of_routine = ?1 AND what = 'panel' AND version = "
+    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = 'panel' AND "
+    "v.date = b.date AND v.title = b.title) ORDER BY date, title";
 
 // Of panels the words beside other versions too.
 constexpr std::string_view all_words_of_version =
@@ -37,18 +40,47 @@ constexpr std::string_view all_words_of_version =
     "JOIN block b ON b.routine_id = r.routine_id WHERE r.id = ?1 AND (b.what = 'panel' OR b.of_routine = ?1) "
     "ORDER BY b.what = 'panel', b.date, b.title, b.version";
 
+constexpr std::string_view text_of_block = "SELECT id, text, checksum FROM block WHERE id = ?";
+
 // Given a row of id, text and checksum.
+StoredText stored_text(const Statement& row) {
+  StoredText stored{row.number(0), row.text(1), std::nullopt};
+  if (!row.is_null(2)) stored.checksum = row.number(2);
+  return stored;
+}
+
+Trouble damage_of(Database& db, std::int64_t block) {
+  return changed_texts(db.file(), name_of_entry(db, block));
+}
+
 std::string sound_text(Database& db, const Statement& row) {
-  std::string text = row.text(1);
-  if (row.is_null(2) || row.number(2) == checksum_of(text)) return text;
-  throw Refused(changed_texts(db.file(), name_of_entry(db, row.number(0))), SQLITE_CORRUPT);
+  StoredText stored = stored_text(row);
+  if (!stored.sound()) throw Refused(damage_of(db, stored.id), SQLITE_CORRUPT);
+  return std::move(stored.text);
+}
+
+void look_up(Database& db, Statement& row, std::int64_t block) {
+  row.start(block);
+  if (!row.next())
+    throw Refused({db.file(), fmt::format("it has no entry {}", block), "look it up in the list"});
 }
 
 std::string text_of(Database& db, std::int64_t block) {
-  Statement row(db, "SELECT id, text, checksum FROM block WHERE id = ?", block);
-  if (!row.next())
-    throw Refused({db.file(), fmt::format("it has no entry {}", block), "look it up in the list"});
+  Statement row(db, text_of_block);
+  look_up(db, row, block);
   return sound_text(db, row);
+}
+
+std::string sheet_of(Database& db, std::int64_t routine, bool with_panels) {
+  Transaction transaction(db, Transaction::Kind::read);
+  std::string sheet = text_of(db, routine);
+  const auto append = [&](std::string_view sql) {
+    Statement rows(db, sql, routine);
+    while (rows.next()) sheet.append("\n").append(sound_text(db, rows));
+  };
+  append(latest_runs);
+  if (with_panels) append(latest_panels);
+  return sheet;
 }
 
 // Sheets of a version of a routine: in each the next words of its runs and panels.
@@ -119,24 +151,38 @@ Result<std::string> Book::text(std::int64_t block) const {
   return attempt([&] { return text_of(season_.inside_->db, block); });
 }
 
-Result<SheetTexts> Book::texts(std::int64_t routine) const {
+bool StoredText::sound() const {
+  return !checksum || *checksum == checksum_of(text);
+}
+
+Result<std::string> Book::sheet(std::int64_t routine) const {
+  return attempt([&] { return sheet_of(season_.inside_->db, routine, true); });
+}
+
+Result<std::string> Book::sheet_without_panels(std::int64_t routine) const {
+  return attempt([&] { return sheet_of(season_.inside_->db, routine, false); });
+}
+
+Result<std::vector<StoredText>> Book::stored(std::span<const std::int64_t> entries,
+                                             std::size_t enough) const {
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::read);
-    SheetTexts texts{text_of(db, routine), {}, {}};
-    Statement rows(db, latest_words_of_version, routine);
-    while (rows.next()) (rows.number(3) == 0 ? texts.runs : texts.panels).push_back(sound_text(db, rows));
+    Statement row(db, text_of_block);
+    std::vector<StoredText> texts;
+    std::size_t bytes = 0;
+    for (const std::int64_t entry : entries) {
+      if (!texts.empty() && bytes >= enough) break;
+      look_up(db, row, entry);
+      bytes += texts.emplace_back(stored_text(row)).text.size();
+    }
     return texts;
   });
 }
 
-Result<std::string> Book::sheet(std::int64_t routine) const {
-  auto texts = this->texts(routine);
-  if (!texts) return tl::unexpected(texts.error());
-  std::string sheet = std::move(texts->routine);
-  for (const auto& blocks : {texts->runs, texts->panels})
-    for (const std::string& block : blocks) sheet.append("\n").append(block);
-  return sheet;
+Trouble Book::damaged(std::int64_t entry) const {
+  const auto told = attempt([&] { return damage_of(season_.inside_->db, entry); });
+  return told ? *told : told.error();
 }
 
 Result<std::vector<std::string>> Book::sheets_of_all_words(std::int64_t routine) const {

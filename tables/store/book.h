@@ -15,6 +15,8 @@
 // goes with every version whose sheet had it, because what that sheet expects may rest on it.
 #pragma once
 
+#include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -72,10 +74,14 @@ struct BookWish {
   bool all_versions = false;       // else the latest of each only
 };
 
-// The texts that make a sheet, in its order.
-struct SheetTexts {
-  std::string routine;
-  std::vector<std::string> runs, panels;
+// The text of an entry as it stands in the file, which nobody has looked at yet.
+struct StoredText {
+  std::int64_t id = 0;
+  std::string text;
+  std::optional<std::int64_t> checksum;  // that it was kept with
+
+  // Whether it is what was kept. May be asked by any thread; see Book::damaged.
+  bool sound() const;
 };
 
 class Book {
@@ -93,8 +99,12 @@ class Book {
   Result<std::string> text(std::int64_t block) const;
   // A version of a routine with its runs and panels, each in its latest words: a whole sheet.
   Result<std::string> sheet(std::int64_t routine) const;
-  // The same, text by text.
-  Result<SheetTexts> texts(std::int64_t routine) const;
+  // The same without panels.
+  Result<std::string> sheet_without_panels(std::int64_t routine) const;
+  // The texts of the first of these entries, until there are `enough` bytes of them: at least one.
+  Result<std::vector<StoredText>> stored(std::span<const std::int64_t> entries, std::size_t enough) const;
+  // What there is to say of an entry whose text is not sound.
+  Trouble damaged(std::int64_t entry) const;
   // Sheets that bring a version of a routine with everything in all its words into another book, or change
   // nothing in this one, when they are added after those of the versions before: the first words of each run
   // and panel, then the second of those that have some, and so on. Words of a panel that were replaced by

@@ -53,7 +53,8 @@ Database Database::in_memory(const std::string& name) {
 
 Database::Database(const std::string& path, const std::string& name, int flags) : file_(name) {
   sqlite3* connection = nullptr;
-  const int code = sqlite3_open_v2(path.c_str(), &connection, flags | SQLITE_OPEN_EXRESCODE, nullptr);
+  constexpr int always = SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOMUTEX;
+  const int code = sqlite3_open_v2(path.c_str(), &connection, flags | always, nullptr);
   connection_.reset(connection);
   if (code != SQLITE_OK) refuse();
   sqlite3_busy_timeout(connection, patience);
@@ -140,7 +141,7 @@ std::int64_t Statement::number(int column) const {
   return sqlite3_column_int64(statement_.get(), column);
 }
 
-std::string Statement::text(int column) const {
+std::string_view Statement::view(int column) const {
   const auto* bytes = reinterpret_cast<const char*>(sqlite3_column_text(statement_.get(), column));
   if (bytes == nullptr) return {};
   return {bytes, static_cast<std::size_t>(sqlite3_column_bytes(statement_.get(), column))};

@@ -4,8 +4,8 @@
 //   Statement rows(db, "SELECT name FROM value_set WHERE id > ?", 3);
 //   while (rows.next()) names.push_back(rows.text(0));
 //
-// Whatever SQLite refuses is thrown as Refused (refusal.h), and the transaction around it takes everything
-// back.
+// A database belongs to one thread at a time. Whatever SQLite refuses is thrown as Refused (refusal.h), and
+// the transaction around it takes everything back.
 #pragma once
 
 #include <cstdint>
@@ -80,7 +80,8 @@ class Statement {
 
   // Columns of the current row, counted from 0.
   std::int64_t number(int column) const;
-  std::string text(int column) const;
+  std::string text(int column) const { return std::string(view(column)); }
+  std::string_view view(int column) const;  // until the next row
   bool is_null(int column) const;
 
  private:

@@ -126,14 +126,13 @@ class Finding {
     rows.start(what_, wish_.from, wish_.until, values...);
     while (rows.next()) {
       const auto home = by_id_.find(rows.number(1));
-      if (home != by_id_.end()) home->second->found.push_back(block_from(rows, *home->second));
+      if (home != by_id_.end()) put_in(home->second->found.emplace_back(), rows, *home->second);
     }
   }
 
-  KeptBlock block_from(const Statement& row, const Home& home) {
-    KeptBlock block;
+  void put_in(KeptBlock& block, const Statement& row, const Home& home) {
     block.id = row.number(0);
-    block.what = what_from(row.text(2));
+    block.what = what_from(row.view(2));
     block.routine = home.title;
     block.event = home.event;
     block.date = row.text(3);
@@ -144,7 +143,6 @@ class Finding {
     block.edition = row.number(8);
     block.set = set_of(block.edition);
     block.of_version = version_of(block.of_routine);
-    return block;
   }
 
   const std::string& set_of(std::int64_t edition) {
@@ -167,8 +165,13 @@ class Finding {
 
   std::vector<KeptBlock> in_the_order_of_the_book() {
     std::vector<KeptBlock> all;
+    std::size_t found = 0;
+    for (const Home& home : homes_) found += home.found.size();
+    all.reserve(found);
     for (Home& home : homes_) {
-      std::sort(home.found.begin(), home.found.end(), in_order);
+      // As a rule they came in this order.
+      if (!std::is_sorted(home.found.begin(), home.found.end(), in_order))
+        std::sort(home.found.begin(), home.found.end(), in_order);
       count_versions(home.found);
       for (KeptBlock& block : home.found)
         if (wish_.all_versions || block.version == block.versions) all.push_back(std::move(block));

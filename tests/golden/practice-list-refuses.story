@@ -95,8 +95,8 @@ landdrill: the book has no practice
 === exit 0
 === run landdrill practice add club.season fine.csv
 === output
-trainee  started               lines  marked
-Robin    <time>      1       1  added
+trainee  started     lines  marked
+Robin    2026-06-01      1       1  added
 === errors
 landdrill: 1 mark added, 0 already there
 === exit 0

@@ -19,8 +19,8 @@ date,routine,element,mark
 2026-05-09,Harbour Lights,6,7.00
 === run landdrill book add club.season harbour-lights.sheet 2> added.txt > added.txt; landdrill practice add club.season robin.csv
 === output
-trainee  started               lines  marked
-Robin    <time>      6       5  added
+trainee  started     lines  marked
+Robin    2026-06-01      6       5  added
 === errors
 landdrill: 6 marks added, 0 already there
 === exit 0
@@ -34,8 +34,8 @@ landdrill: 5 marks added, 6 already there
 === exit 0
 === run sed -i 's/;4;-/;5;6,75/' robin.csv; landdrill practice add club.season robin.csv
 === output
-trainee  started               lines  marked
-Robin    <time>      6       6  1 added, 5 already there
+trainee  started     lines  marked
+Robin    2026-06-01      6       6  1 added, 5 already there
 === errors
 landdrill: 1 mark added, 5 already there
 === exit 0
@@ -48,9 +48,9 @@ Robin,2,<time>,2,2,
 === run landdrill practice list club.season
 === output
 trainee  session  started               lines  marked
-Robin          1  <time>      7       6
+Robin          1  2026-06-01                7       6
 Robin          2  <time>      2       2
-Sam            1  <time>      5       5
+Sam            1  2026-05-09                5       5
 === exit 0
 === run landdrill practice report club.season --name Robin --session 1 --format csv
 === output
@@ -65,7 +65,7 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,5,hybrid,6.75,no,7.83,-1.08
 === exit 0
 === run landdrill practice report club.season --name Robin --session 2026-06-01 | head -12
 === output
-Practice of Robin, <time>: 6 marked, 1 not
+Practice of Robin, 2026-06-01: 6 marked, 1 not
 
   - On average you mark as the panel does (0.07 lower).
   - You are furthest off on hybrid: 0.61 from the panel on average.
@@ -90,9 +90,9 @@ Sam,<time>,2026-05-09,Tarn Open,Harbour Lights,duet-free,6,7.00,
 === run landdrill practice export club.season > all.csv; landdrill book backup club.season other.season > backup.txt; landdrill practice add club.season all.csv
 === output
 trainee  started               lines  marked
-Robin    <time>      7       6  already there
+Robin    2026-06-01                7       6  already there
 Robin    <time>      2       2  already there
-Sam      <time>      5       5  already there
+Sam      2026-05-09                5       5  already there
 === errors
 landdrill: 0 marks added, 14 already there
 === exit 0

@@ -74,8 +74,9 @@ std::vector<report::BookScore> scores_of(const Swum& swum) {
   const Routine& routine = *swum.kept.sheet.routine();
   OnTheDay on_the_day(routine);
   std::vector<report::BookScore> scores;
-  for (std::size_t panel = 0; panel < routine.panels.size(); ++panel)
-    if (swum.panels[panel]) scores.push_back(score_of(swum.kept.routine, routine.panels[panel], on_the_day));
+  scores.reserve(routine.panels.size());
+  for (const RecordedPanel& panel : routine.panels)
+    scores.push_back(score_of(swum.kept.routine, panel, on_the_day));
   return scores;
 }
 

@@ -16,10 +16,8 @@ namespace {
 std::vector<Lesson> lessons_of(const Swum& swum) {
   const Routine& routine = *swum.kept.sheet.routine();
   std::vector<Lesson> all;
-  for (std::size_t panel = 0; panel < routine.panels.size(); ++panel) {
-    if (!swum.panels[panel]) continue;
-    for (Lesson& lesson : lessons(routine, routine.panels[panel])) all.push_back(std::move(lesson));
-  }
+  for (const RecordedPanel& panel : routine.panels)
+    for (Lesson& lesson : lessons(routine, panel)) all.push_back(std::move(lesson));
   return all;
 }
 

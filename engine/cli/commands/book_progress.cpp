@@ -12,15 +12,13 @@
 namespace landdrill::cli {
 namespace {
 
-// Whether the run or panel that the point is of counts.
+// Whether the run or panel that the point is of counts: of panels, only those that do are here.
 bool counts(const Swum& swum, const ProgressPoint& point) {
-  const Routine& routine = *swum.kept.sheet.routine();
-  const auto here = [&](const auto& all, const std::vector<bool>& wanted) {
-    for (std::size_t i = 0; i < all.size(); ++i)
-      if (all[i].date == point.date && all[i].title == point.title) return static_cast<bool>(wanted[i]);
-    return false;
-  };
-  return point.panel ? here(routine.panels, swum.panels) : here(routine.runs, swum.runs);
+  if (point.panel) return true;
+  const std::vector<Run>& runs = swum.kept.sheet.routine()->runs;
+  for (std::size_t i = 0; i < runs.size(); ++i)
+    if (runs[i].date == point.date && runs[i].title == point.title) return swum.runs[i];
+  return false;
 }
 
 struct Swam {

@@ -55,8 +55,7 @@ Exit book_judges(Call& call) {
   const auto sat = [](const Swum& swum) {
     const Routine& routine = *swum.kept.sheet.routine();
     std::vector<SatPanel> panels;
-    for (std::size_t i = 0; i < routine.panels.size(); ++i)
-      if (swum.panels[i]) panels.push_back(sat_panel(routine, routine.panels[i]));
+    for (const RecordedPanel& panel : routine.panels) panels.push_back(sat_panel(routine, panel));
     return panels;
   };
   const auto take = [&](const KeptBlock&, std::vector<std::vector<SatPanel>> parts) {

@@ -7,6 +7,7 @@
 #include "engine/report/figures.h"
 #include "engine/report/judges.h"
 #include "engine/report/lessons.h"
+#include "engine/report/practice_list.h"
 #include "engine/report/progress.h"
 #include "sample.h"
 
@@ -185,6 +186,15 @@ TEST(ProgressReport, GivesOtherProgramsEveryPoint) {
   EXPECT_EQ(point.at("mark").as_string(), "7.25");
   EXPECT_TRUE(point.at("penalties").is_null());
   EXPECT_EQ(lines_of(progress(course(), Format::csv, {})).size(), 2u);
+}
+
+TEST(PracticeList, TellsTheDayAloneWhereNoMoreIsKnownAndOtherProgramsWhatIsKept) {
+  EXPECT_EQ(moment("2026-11-25T15:03:43Z"), "2026-11-25 15:03 UTC");
+  EXPECT_EQ(moment("2026-05-10T00:00:00Z"), "2026-05-10");
+  EXPECT_EQ(moment("2026-05-10T00:00:07Z"), "2026-05-10 00:00 UTC");
+  const std::vector<PracticeSessionLine> one = {{"Robin", "1", "2026-05-10T00:00:00Z", "6", "5", ""}};
+  EXPECT_NE(practice_sessions(one, Format::text, {}).find("2026-05-10   "), std::string::npos);
+  EXPECT_NE(practice_sessions(one, Format::csv, {}).find(",2026-05-10T00:00:00Z,"), std::string::npos);
 }
 
 TEST(Figures, AreWrittenForPeopleAndForPrograms) {

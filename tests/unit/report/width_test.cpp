@@ -36,6 +36,20 @@ TEST(Width, HangsAParagraphBehindItsStart) {
   EXPECT_EQ(paragraph("  - ", "one two three", 10), "  - one\n    two\n    three\n");
 }
 
+TEST(Width, CountsAWideLetterWhereverItStands) {
+  for (std::size_t at = 0; at < 20; ++at) {
+    std::string text(20, 'a');
+    text.replace(at, 1, "水");
+    EXPECT_EQ(width_of(text), 21) << text;
+  }
+}
+
+TEST(Width, KnowsWhatIsPlainAlready) {
+  EXPECT_TRUE(is_plain("Tarn Open ~ 7.25"));
+  EXPECT_TRUE(is_plain(""));
+  for (const std::string_view other : {"a\tb", "a\x1b[1m", "Größe", "\x7f"}) EXPECT_FALSE(is_plain(other));
+}
+
 TEST(Width, SpellsOutWhatCouldSteerATerminal) {
   EXPECT_EQ(plain("a\x1b[31mb"), "a\\x1b[31mb");
   EXPECT_EQ(plain("a\tb\nc"), "a b c");

@@ -178,7 +178,38 @@ TEST_F(BookTest, KeepsTheEditionByteForByteAndASecondOneWhenAByteDiffers) {
   EXPECT_EQ(bytes_of(*book.edition(routines[1].edition)), bytes_of(changed));
 }
 
+TEST_F(BookTest, GivesASheetWithoutItsPanelsButWithTheRunsOfThatVersion) {
+  const Block run{What::run, "Low Water", "solo-free", "2026-04-14", "Tuesday", "run 2026-04-14\n", 0};
+  add({routine(low_water), run, panel("2026-05-09", "panel 2026-05-09\n")});
+  add({routine(low_water + "tempo 120\n"), panel("2026-06-13", "panel 2026-06-13\n")});
+  const std::vector<KeptBlock> routines = *book.find({"", What::routine, "", "", "", true});
+  ASSERT_EQ(routines.size(), 2u);
+  EXPECT_EQ(*book.sheet_without_panels(routines[0].id), low_water + "\nrun 2026-04-14\n");
+  EXPECT_EQ(*book.sheet_without_panels(routines[1].id), low_water + "tempo 120\n");
+}
+
+TEST_F(BookTest, GivesStoredTextsInTheOrderAskedForUntilThereAreEnoughBytes) {
+  add({routine(low_water), panel("2026-05-09", "panel 2026-05-09\n"),
+       panel("2026-06-13", "panel 2026-06-13\n")});
+  const std::vector<std::int64_t> ids = {3, 1, 2};
+  const auto dates = [&](std::size_t enough) {
+    std::string words;
+    const std::vector<StoredText> texts = *book.stored(ids, enough);
+    for (const StoredText& one : texts) {
+      EXPECT_TRUE(one.sound());
+      words += std::to_string(one.id) + " " + one.text;
+    }
+    return words;
+  };
+  EXPECT_EQ(dates(0), "3 panel 2026-06-13\n");
+  EXPECT_EQ(dates(18), "3 panel 2026-06-13\n1 " + low_water);
+  EXPECT_EQ(dates(1000), "3 panel 2026-06-13\n1 " + low_water + "2 panel 2026-05-09\n");
+  EXPECT_EQ(book.stored({}, 1000)->size(), 0u);
+}
+
 TEST_F(BookTest, SaysThatAnEntryIsNotThere) {
+  EXPECT_EQ(trouble_in(book.stored(std::vector<std::int64_t>{7}, 0)),
+            file.string() + ": it has no entry 7 (look it up in the list)");
   EXPECT_EQ(trouble_in(book.text(7)), file.string() + ": it has no entry 7 (look it up in the list)");
   EXPECT_EQ(trouble_in(book.edition(7)), file.string() + ": it has no edition 7 (look it up in the list)");
 }

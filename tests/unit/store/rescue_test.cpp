@@ -79,6 +79,19 @@ TEST_F(RescueTest, AZeroedPageInsideATextIsFoundAndTheRestGiven) {
   EXPECT_NE(trouble_in(sheet).find("no longer what was kept"), std::string::npos);
 }
 
+TEST_F(RescueTest, AStoredTextKnowsWhetherItIsSoundAndTheBookSaysWhatIsDamaged) {
+  zero_page_of("pppp");
+  Season season = open(Mode::read);
+  const Book book(season);
+  const auto texts = book.stored(std::vector<std::int64_t>{1, 2, 3}, 10 * page);
+  ASSERT_EQ(texts->size(), 3u);
+  EXPECT_TRUE((*texts)[0].sound());
+  EXPECT_FALSE((*texts)[1].sound());
+  EXPECT_TRUE((*texts)[2].sound());
+  EXPECT_EQ(book.damaged(2).why,
+            "the file is damaged (no longer what was kept: the panel 2026-05-09 of Low Water)");
+}
+
 TEST_F(RescueTest, PanelsOfARoutineThatIsLostAreGivenAsComments) {
   zero_page_of("rrrr");
   EXPECT_EQ(saved(),
