@@ -1,4 +1,5 @@
-// Fuzzes the lists of marks: the rows of a CSV text as views, lists of panels, lists of practice.
+// Fuzzes the lists that a coach types: the rows of a CSV text as views, lists of panels, lists of practice,
+// lists of values.
 //
 // The first byte says which; the rest is the text.
 #include <cstdint>
@@ -9,6 +10,7 @@
 #include "grammar/calendar.h"
 #include "tables/csv.h"
 #include "tables/csv_rows.h"
+#include "tables/fill.h"
 #include "tables/marks_list.h"
 #include "tables/practice_list.h"
 
@@ -122,20 +124,60 @@ void fuzz_practice(std::string_view text) {
   }
 }
 
+TableFiles with_gaps() {
+  return {"made-up",
+          "made-up/",
+          {{"families.csv", "code,title\nspins,Spins\nthrusts,Thrusts\n"},
+           {"parts.csv",
+            "code,family,title,value,source,status\nSP-360,spins,\"Spin, full\",,book,published\r\n"
+            "SP-720,spins,Spin of two,,book,published\nTH-1,thrusts,Thrust,0.7,book,published\n"}}};
+}
+
+// A list that was understood changes nothing when it comes again; one that was not changes nothing at all.
+// Where no heading says which column holds the codes that is guessed, and a code that is known by then may
+// change the guess.
+void fuzz_fill(std::string_view text, const FillWish& wish) {
+  const TableFiles before = with_gaps();
+  const Filled once = fill(before, {"list.csv", text}, wish);
+  (void)to_string(once.diagnostics);
+  require(once.files.files.size() == before.files.size());
+  require(once.files.files[0].text == before.files[0].text);
+  if (!once.diagnostics.ok()) {
+    require(once.files.files[1].text == before.files[1].text && once.filled.empty() && once.added.empty());
+    return;
+  }
+  require(wish.family.empty() ? once.added.empty() : once.added.size() <= text.size());
+  if (!text.starts_with("code") && !wish.family.empty()) return;
+  const Filled again = fill(once.files, {"list.csv", text}, wish);
+  require(again.diagnostics.ok() && again.filled.empty() && again.added.empty());
+  require(again.unchanged.size() == once.filled.size() + once.added.size() + once.unchanged.size());
+  require(again.files.files[1].text == once.files.files[1].text);
+  require(once.still_missing == again.still_missing && once.still_missing.size() + once.filled.size() >= 2);
+}
+
 }  // namespace
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
   if (size == 0) return 0;
   const std::string_view text(reinterpret_cast<const char*>(data) + 1, size - 1);
-  switch (data[0] % 3) {
+  FillWish wish;
+  switch (data[0] % 5) {
     case 0:
       fuzz_rows(text);
       break;
     case 1:
       fuzz_marks(text);
       break;
-    default:
+    case 2:
       fuzz_practice(text);
+      break;
+    case 3:
+      wish.overwrite = true;
+      fuzz_fill(text, wish);
+      break;
+    default:
+      wish.family = "thrusts";
+      fuzz_fill(text, wish);
       break;
   }
   return 0;
