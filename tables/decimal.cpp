@@ -145,33 +145,9 @@ std::string_view word_of(Rounding rounding) {
   std::abort();
 }
 
-// Few digits with a point among them, read in one go; empty for everything else, right or wrong.
-std::optional<Decimal> Decimal::parse_short(std::string_view text, bool negative) {
-  static constexpr std::int64_t tens[] = {1'000'000, 100'000, 10'000, 1'000, 100, 10, 1};
-  const char *at = text.data(), *const last = at + text.size();
-  if (text.size() > 12) return std::nullopt;
-  std::int64_t units = 0;
-  const auto take_digits = [&] {
-    const char* const first = at;
-    for (; at != last && is_digit(*at); ++at) units = units * 10 + (*at - '0');
-    return at - first;
-  };
-  std::ptrdiff_t after = 0;
-  if (take_digits() == 0) return std::nullopt;
-  if (at != last) {
-    if (*at != '.' && *at != ',') return std::nullopt;
-    ++at;
-    after = take_digits();
-    if (at != last || after == 0 || after > places) return std::nullopt;
-  }
-  units *= tens[after];
-  return Decimal(negative ? -units : units);
-}
-
-std::optional<Decimal> Decimal::parse(std::string_view text) {
+std::optional<Decimal> Decimal::parse_any(std::string_view text) {
   const bool negative = !text.empty() && text.front() == '-';
   if (!text.empty() && (negative || text.front() == '+')) text.remove_prefix(1);
-  if (const std::optional<Decimal> number = parse_short(text, negative)) return number;
   const std::size_t sign_of_decimals = text.find_first_of(".,");
   const std::string_view before = text.substr(0, sign_of_decimals);
   std::string_view after;

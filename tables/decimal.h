@@ -41,7 +41,10 @@ class Decimal {
 
   // "7.25", "-3", "7,25", "+0.1"; nothing else: no blanks, no exponent, no thousands separator. Empty when it
   // is none, has more than six places that are not zero, or is out of range.
-  static std::optional<Decimal> parse(std::string_view text);
+  static std::optional<Decimal> parse(std::string_view text) {
+    const std::optional<Decimal> number = parse_short(text);
+    return number ? number : parse_any(text);
+  }
 
   constexpr std::int64_t units() const { return units_; }
   // The shortest exact text: "7.25", "3", "-0.1". With `at_least` places: "7.50".
@@ -64,7 +67,28 @@ class Decimal {
     if (units > most_units || units < -most_units) throw Overflow();
     return Decimal(static_cast<std::int64_t>(units));
   }
-  static std::optional<Decimal> parse_short(std::string_view text, bool negative);
+  // Few digits with a point among them, as nearly all numbers are, read in one go; empty for everything else,
+  // right or wrong.
+  static std::optional<Decimal> parse_short(std::string_view text) {
+    constexpr std::string_view::size_type most_digits = 12;
+    std::int64_t units = 0;
+    std::size_t point = text.size();
+    if (text.empty() || text.size() > most_digits) return std::nullopt;
+    for (std::size_t i = 0; i < text.size(); ++i) {
+      const unsigned digit = static_cast<unsigned char>(text[i]) - unsigned{'0'};
+      if (digit <= 9)
+        units = units * 10 + digit;
+      else if ((text[i] == '.' || text[i] == ',') && point == text.size())
+        point = i;
+      else
+        return std::nullopt;
+    }
+    const std::size_t after = point == text.size() ? 0 : text.size() - point - 1;
+    if (point == 0 || point + 1 == text.size() || after > places) return std::nullopt;
+    return Decimal(units * tens[places - after]);
+  }
+  static std::optional<Decimal> parse_any(std::string_view text);
+  static constexpr std::int64_t tens[] = {1, 10, 100, 1'000, 10'000, 100'000, 1'000'000};
   std::int64_t units_ = 0;
 };
 
