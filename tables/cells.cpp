@@ -18,9 +18,6 @@ bool all_digits(std::string_view text) {
 bool has(std::string_view text, std::string_view any_of) {
   return text.find_first_of(any_of) != std::string_view::npos;
 }
-std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
-}
 std::string in_column(const Column& column) {
   return " in the column " + quoted(column.name);
 }

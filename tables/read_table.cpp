@@ -8,10 +8,6 @@
 namespace landdrill {
 namespace {
 
-std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
-}
-
 std::string column_names(const Table& table) {
   std::string names;
   for (const Column& column : table.columns) names += (names.empty() ? "" : ", ") + std::string(column.name);
@@ -165,6 +161,10 @@ ReadTable read_table(const Table& table, const Source& source, Diagnostics& diag
 bool is_blank(const CsvRow& row) {
   return std::all_of(row.cells.begin(), row.cells.end(),
                      [](const CsvCell& cell) { return trimmed(cell.text).empty(); });
+}
+
+std::string quoted(std::string_view text) {
+  return "\"" + std::string(text) + "\"";
 }
 
 std::string normal_name(std::string_view header) {

@@ -72,10 +72,6 @@ bool has_digit(std::string_view text) {
 bool all_digits(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
 }
-std::string quoted(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
-}
-
 // Capital letters matter only where two codes differ in nothing else.
 class KnownCodes {
  public:

@@ -1,76 +1,17 @@
 // Practice for officials: mark what a recorded panel marked, then see how it compares. Every mark is on disk
 // at once.
-#include "engine/report/practice.h"
-
 #include <fmt/format.h>
-#include <poll.h>
-#include <termios.h>
-#include <unistd.h>
 
 #include <algorithm>
-#include <chrono>
 #include <random>
 
 #include "engine/cli/book_file.h"
-#include "engine/cli/page.h"
-#include "engine/cli/practice_tasks.h"
+#include "engine/cli/keyboard.h"
+#include "engine/cli/practice_told.h"
 #include "engine/cli/price.h"
 
 namespace landdrill::cli {
 namespace {
-
-using Clock = std::chrono::steady_clock;
-
-// One line of standard input, as typed; waits no longer than until the deadline.
-class Keyboard {
- public:
-  enum class Heard { line, end, too_late };
-  Heard listen(std::optional<Clock::time_point> deadline) {
-    for (;;) {
-      if (const std::size_t end = waiting_.find('\n'); end != waiting_.npos) {
-        line = waiting_.substr(0, end);
-        waiting_.erase(0, end + 1);
-        return Heard::line;
-      }
-      if (ended_) return end_of_input();
-      if (!ready(deadline)) return forget();
-      read_some();
-    }
-  }
-  std::string line;
-
- private:
-  Heard end_of_input() {
-    if (waiting_.empty()) return Heard::end;
-    line = std::exchange(waiting_, {});
-    return Heard::line;
-  }
-  // What was half typed when the time was up belongs to no element.
-  Heard forget() {
-    waiting_.clear();
-    if (isatty(0)) tcflush(0, TCIFLUSH);
-    return Heard::too_late;
-  }
-  static bool ready(std::optional<Clock::time_point> deadline) {
-    if (!deadline) return true;
-    const auto left = std::chrono::duration_cast<std::chrono::milliseconds>(*deadline - Clock::now()).count();
-    pollfd input{0, POLLIN, 0};
-    return left > 0 && poll(&input, 1, static_cast<int>(left)) > 0;
-  }
-  void read_some() {
-    char buffer[4096];
-    const ssize_t size = read(0, buffer, sizeof buffer);
-    if (size <= 0) ended_ = true;
-    if (size > 0) waiting_.append(buffer, static_cast<std::size_t>(size));
-  }
-
-  std::string waiting_;
-  bool ended_ = false;
-};
-
-std::string name_of_trainee(const Call& call) {
-  return std::string(call.given.value("--name"));
-}
 
 // A whole number of at least 1, or `otherwise`; a mistake in words when it is none.
 std::optional<int> whole(const Call& call, std::string_view option, int otherwise, std::string& mistake) {
@@ -133,9 +74,9 @@ class Marking {
   // False to pause.
   bool ask() {
     show_task();
-    std::optional<Clock::time_point> deadline;
+    std::optional<Keyboard::Clock::time_point> deadline;
     if (session_.wish.seconds_each)
-      deadline = Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
+      deadline = Keyboard::Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
     for (;;) {
       say(session_.wish.seconds_each ? fmt::format("  your mark ({} s): ", *session_.wish.seconds_each)
                                      : "  your mark: ");
@@ -203,69 +144,20 @@ class Marking {
   bool again_ = false, failed_ = false;
 };
 
-// Tasks and marks of a session, without those whose panel can no longer be read.
-struct Compared {
-  std::vector<PracticeTask> tasks;
-  std::vector<Practised> done;
-};
-Compared compared(const std::vector<PracticeTask>& tasks, const PracticeSession& session) {
-  Compared all;
-  const std::vector<Practised> done = practised(session);
-  for (std::size_t i = 0; i < tasks.size(); ++i) {
-    if (tasks[i].rule == nullptr) continue;
-    all.tasks.push_back(tasks[i]);
-    all.done.push_back(done[i]);
-  }
-  return all;
-}
-
-void tell(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
-  const Compared all = compared(tasks, session);
-  const PracticeReport report = practice_report(all.tasks, all.done);
-  const bool format = call.command.words == "practice report";
-  call.streams.out.write(
-      report::practice({session.wish.trainee, session.started_at, all.tasks, all.done, &report},
-                       format ? format_of(call) : report::Format::text, page_wish(call)));
-}
-
 // How far off she was so far.
 Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
                                           const std::string& trainee) {
   const auto sessions = practice.sessions(trainee);
   if (!sessions) return tl::unexpected(sessions.error());
-  Compared all;
+  ComparedMarks all;
   for (const PracticeSession& session : *sessions) {
     const auto of_this = tasks.of(session);
     if (!of_this) return tl::unexpected(of_this.error());
-    const Compared one = compared(*of_this, session);
+    const ComparedMarks one = compared_marks(*of_this, session);
     all.tasks.insert(all.tasks.end(), one.tasks.begin(), one.tasks.end());
     all.done.insert(all.done.end(), one.done.begin(), one.done.end());
   }
   return weaknesses(landdrill::practice_report(all.tasks, all.done));
-}
-
-// The finished session that --session names, otherwise the last.
-struct ChosenSession {
-  const PracticeSession* session = nullptr;
-  std::string mistake;
-};
-ChosenSession chosen_session(const Call& call, const std::vector<PracticeSession>& sessions) {
-  if (!call.given.has("--session")) return {&sessions.back(), {}};
-  const std::string wanted(call.given.value("--session"));
-  const std::string& trainee = sessions.front().wish.trainee;
-  std::vector<std::size_t> found;
-  for (std::size_t i = 0; i < sessions.size(); ++i)
-    if (std::to_string(i + 1) == wanted || sessions[i].started_at.substr(0, 10) == wanted) found.push_back(i);
-  if (found.size() == 1) return {&sessions[found.front()], {}};
-  if (found.empty())
-    return {nullptr,
-            fmt::format("found --session {}; expected a number from 1 to {}, or the day of a session: "
-                        "see `landdrill practice list`",
-                        wanted, sessions.size())};
-  std::string numbers;
-  for (const std::size_t i : found) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", i + 1);
-  return {nullptr, fmt::format("{} has several sessions of {}: name one of {} by its number", trainee, wanted,
-                               numbers)};
 }
 
 struct Wished {
@@ -339,40 +231,7 @@ Exit practice_start(Call& call) {
   const Exit ended = marking.run();
   if (ended != Exit::ok || !marking.finished()) return ended;
   call.streams.out.write("\n");
-  tell(call, marking.session(), marking.tasks());
-  return Exit::ok;
-}
-
-Exit practice_report(Call& call) {
-  const std::string trainee = name_of_trainee(call);
-  if (trainee.empty()) return misused(call, "--name NAME is missing: whose marks are these?");
-  auto season = open_book(call, Season::Mode::read);
-  if (!season) return refuse(call, season.error());
-  const Book book(*season);
-  const PracticeBook practice(*season);
-  BookTasks tasks(book);
-  const auto sessions = practice.sessions(trainee);
-  if (!sessions) return refuse(call, sessions.error());
-  if (sessions->empty())
-    return misused(call, fmt::format("{} has no finished session in this book", trainee));
-  if (!call.given.has("--curve")) {
-    const ChosenSession chosen = chosen_session(call, *sessions);
-    if (chosen.session == nullptr) return misused(call, chosen.mistake);
-    const auto of_this = tasks.of(*chosen.session);
-    if (!of_this) return refuse(call, of_this.error());
-    tell(call, *chosen.session, *of_this);
-    return Exit::ok;
-  }
-  std::vector<PracticeReport> reports;
-  for (const PracticeSession& session : *sessions) {
-    const auto of_this = tasks.of(session);
-    if (!of_this) return refuse(call, of_this.error());
-    const Compared all = compared(*of_this, session);
-    reports.push_back(landdrill::practice_report(all.tasks, all.done));
-  }
-  std::vector<report::PracticePoint> points;
-  for (std::size_t i = 0; i < reports.size(); ++i) points.push_back({(*sessions)[i].started_at, &reports[i]});
-  call.streams.out.write(report::practice_curve(trainee, points, format_of(call), page_wish(call)));
+  tell_practice(call, marking.session(), marking.tasks());
   return Exit::ok;
 }
 

@@ -1,0 +1,32 @@
+#include "engine/cli/practice_told.h"
+
+#include "engine/cli/page.h"
+#include "engine/report/practice.h"
+
+namespace landdrill::cli {
+
+std::string name_of_trainee(const Call& call) {
+  return std::string(call.given.value("--name"));
+}
+
+ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const PracticeSession& session) {
+  ComparedMarks all;
+  const std::vector<Practised> done = practised(session);
+  for (std::size_t i = 0; i < tasks.size(); ++i) {
+    if (tasks[i].rule == nullptr) continue;
+    all.tasks.push_back(tasks[i]);
+    all.done.push_back(done[i]);
+  }
+  return all;
+}
+
+void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
+  const ComparedMarks all = compared_marks(tasks, session);
+  const PracticeReport report = practice_report(all.tasks, all.done);
+  const bool format = call.command.words == "practice report";
+  call.streams.out.write(
+      report::practice({session.wish.trainee, session.started_at, all.tasks, all.done, &report},
+                       format ? format_of(call) : report::Format::text, page_wish(call)));
+}
+
+}  // namespace landdrill::cli
