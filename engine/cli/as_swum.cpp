@@ -1,58 +1,65 @@
 #include "engine/cli/as_swum.h"
 
 #include <algorithm>
-#include <tuple>
-#include <unordered_map>
 
 namespace landdrill::cli {
 namespace {
 
 constexpr std::size_t worth_a_thread = 64 * 1024;  // bytes of panels
 
-bool same_name(const KeptBlock& a, const KeptBlock& b) {
-  return std::tie(a.what, a.routine, a.event, a.date, a.title) ==
-         std::tie(b.what, b.routine, b.event, b.date, b.title);
+bool same_routine(const KeptBlock& a, const KeptBlock& b) {
+  return a.routine == b.routine && a.event == b.event;
 }
 
-template <class Names>
-std::vector<bool> flags(const std::vector<Run>& runs, const Names& names) {
-  std::vector<bool> counts;
-  for (const Run& run : runs)
-    counts.push_back(
-        std::binary_search(names.begin(), names.end(), typename Names::value_type{run.date, run.title}));
-  return counts;
+std::vector<bool> flags(const std::vector<Run>& runs,
+                        const std::vector<std::pair<std::string, std::string>>& counting) {
+  using Name = std::pair<std::string_view, std::string_view>;
+  const auto counts = [&](const Run& run) {
+    return std::binary_search(counting.begin(), counting.end(), Name(run.date, run.title),
+                              [](const auto& a, const auto& b) { return Name(a) < Name(b); });
+  };
+  std::vector<bool> all;
+  for (const Run& run : runs) all.push_back(counts(run));
+  return all;
 }
 
 }  // namespace
 
-Result<bool> AsSwum::find(BookWish wish) {
-  wish.all_versions = true;
-  auto found = book_.find(wish);
-  if (!found) return tl::unexpected(found.error());
-  found_ = std::move(*found);
+Result<void> AsSwum::find_versions() {
   BookWish every;
   every.what = Block::What::routine;
+  every.event = wish_.event;
   every.all_versions = true;
-  const auto routines = book_.find(every);
+  auto routines = book_.find(every);
   if (!routines) return tl::unexpected(routines.error());
-  for (const KeptBlock& routine : *routines) versions_.push_back({routine, {}, {}});
-  count(found_);
-  std::erase_if(versions_, [](const Version& one) { return one.runs.empty() && one.panels.empty(); });
-  return !versions_.empty();
+  for (KeptBlock& routine : *routines) versions_.push_back({std::move(routine), {}});
+  return go_to_next();
 }
 
-// Which runs and panels count with which version. Versions of one name follow each other.
-void AsSwum::count(const std::vector<KeptBlock>& found) {
-  std::unordered_map<std::int64_t, Version*> by_id;
-  for (Version& version : versions_) by_id[version.routine.id] = &version;
-  for (std::size_t i = 0; i < found.size(); ++i) {
-    const KeptBlock& block = found[i];
-    const bool first = i == 0 || !same_name(found[i - 1], block);
-    const bool last = i + 1 == found.size() || !same_name(found[i + 1], block);
-    if (block.what == Block::What::run && first)
-      by_id.at(block.of_routine)->runs.emplace_back(block.date, block.title);
-    if (block.what == Block::What::panel && last) by_id.at(block.of_routine)->panels.push_back(block.id);
+// What counts with the versions of the next routine, which follow each other.
+Result<void> AsSwum::find_swum() {
+  std::vector<std::int64_t> entries;
+  const KeptBlock& first = versions_[known_].routine;
+  for (std::size_t i = known_; i < versions_.size() && same_routine(versions_[i].routine, first); ++i)
+    entries.push_back(versions_[i].routine.id);
+  auto swum = book_.swum(entries, wish_);
+  if (!swum) return tl::unexpected(swum.error());
+  for (SwumWith& with : *swum) versions_[known_++].swum = std::move(with);
+  return {};
+}
+
+// To the next version that something was swum of.
+Result<void> AsSwum::go_to_next() {
+  for (; version_ < versions_.size(); ++version_) {
+    if (version_ == known_) {
+      if (auto found = find_swum(); !found) return found;
+    }
+    const SwumWith& swum = versions_[version_].swum;
+    if (swum.runs.empty() && swum.panels.empty()) continue;
+    found_ = true;
+    return start_version();
   }
+  return {};
 }
 
 std::optional<std::size_t> AsSwum::next(Part& part) {
@@ -68,29 +75,25 @@ std::optional<std::size_t> AsSwum::next(Part& part) {
 }
 
 Result<void> AsSwum::cut(Part& part) {
-  part.first = !started_;
-  if (!std::exchange(started_, true)) {
-    if (auto started = start_version(); !started) return started;
-  }
   const Version& version = versions_[version_];
   part.of = &version;
   part.set = set_;
+  part.first = panel_ == 0;
   part.damaged.reset();
   part.swum.kept.text = head_;
   part.panels.clear();
-  if (panel_ < version.panels.size()) {
+  if (panel_ < version.swum.panels.size()) {
     // The routine is read with each part: that shall be little beside the panels.
-    auto panels =
-        book_.stored(std::span(version.panels).subspan(panel_), std::max(worth_a_thread, 8 * head_.size()));
+    auto panels = book_.stored(std::span(version.swum.panels).subspan(panel_),
+                               std::max(worth_a_thread, 8 * head_.size()));
     if (!panels) return tl::unexpected(panels.error());
     part.panels = std::move(*panels);
     panel_ += part.panels.size();
   }
-  part.last = panel_ == version.panels.size();
+  part.last = panel_ == version.swum.panels.size();
   if (!part.last) return {};
   ++version_;
-  started_ = false;
-  return {};
+  return go_to_next();
 }
 
 Result<void> AsSwum::start_version() {
@@ -123,7 +126,7 @@ void AsSwum::understand(Part& part) {
   cli::understand(swum.kept, *part.set);
   const std::optional<Routine>& routine = swum.kept.sheet.routine();
   if (!routine) return;
-  swum.runs = part.first ? flags(routine->runs, part.of->runs) : std::vector<bool>(routine->runs.size());
+  swum.runs = part.first ? flags(routine->runs, part.of->swum.runs) : std::vector<bool>(routine->runs.size());
 }
 
 // Told of the whole sheet, as it would be exported.

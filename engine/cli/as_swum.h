@@ -1,16 +1,14 @@
 // Routines of the book as they were when a panel saw them: what was changed later does not change what was
 // known then.
 //
-//   AsSwum book_of(book);
-//   book_of.find(wish);                        // whether there is anything
+//   AsSwum book_of(book, wish);
 //   book_of.for_each(make, take, complain);    // one version after the other that something was swum of
+//   book_of.found();                           // whether there was any
 //
 // Which version a panel belongs to, the book says (book.h). A run that several versions have counts with the
 // first of them alone. A version comes in parts with some of its panels each, worked on by all processors, so
 // that a season of any length needs little memory.
 #pragma once
-
-#include <map>
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/in_order.h"
@@ -29,21 +27,18 @@ struct Swum {
 
 class AsSwum {
  public:
-  explicit AsSwum(const Book& book) : book_(book), sheets_(book) {}
-  // False when nothing was swum of what the wish finds.
-  Result<bool> find(BookWish wish);
+  AsSwum(const Book& book, const BookWish& wish) : book_(book), sheets_(book), wish_(wish) {}
   // `make(swum)` of every part, at several processors at once; then here, in the order of the book,
   // `take(routine, parts)` with all that was made of a version, or `complain(diagnostics)` of one that is in
   // error. The value sets live as long as this.
   template <class Make, class Take, class Complain>
   Result<void> for_each(Make make, Take take, Complain complain);
+  bool found() const { return found_; }
 
  private:
-  using Names = std::vector<std::pair<std::string_view, std::string_view>>;  // dates and titles, in order
   struct Version {
     KeptBlock routine;
-    Names runs;                        // that count,
-    std::vector<std::int64_t> panels;  // and panels
+    SwumWith swum;
   };
   struct Part {
     Swum swum;
@@ -54,23 +49,26 @@ class AsSwum {
     std::optional<Trouble> trouble;       // why there is no more
     std::optional<std::int64_t> damaged;  // a panel
   };
-  void count(const std::vector<KeptBlock>& found);
+  Result<void> find_versions();
+  Result<void> find_swum();
+  Result<void> go_to_next();
+  Result<void> start_version();
   std::optional<std::size_t> next(Part& part);
   Result<void> cut(Part& part);
-  Result<void> start_version();
   static void put_in(Part& part);
   static void understand(Part& part);
   Result<Diagnostics> wrong_with(const KeptBlock& routine);
 
   const Book& book_;
   KeptSheets sheets_;
-  std::vector<KeptBlock> found_;   // what names are views of
+  const BookWish wish_;
   std::vector<Version> versions_;  // in the order of the book
+  std::size_t known_ = 0;          // of so many it is known what counts with them
   std::size_t version_ = 0;        // of which parts are cut now:
   std::string head_;               // the routine with its runs
   std::size_t panel_ = 0;          // the first that was not in a part yet
   const ReadSet* set_ = nullptr;
-  bool started_ = false;
+  bool found_ = false;
 };
 
 template <class Make, class Take, class Complain>
@@ -80,6 +78,7 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
     Part part;
     std::optional<Made> made;
   };
+  if (auto found = find_versions(); !found) return found;
   std::vector<Slot> slots(InOrder::slots());
   const auto work = [&](std::size_t slot) {
     auto& [part, made] = slots[slot];
@@ -121,10 +120,7 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
 template <class Make, class Take, class Print>
 Exit with_swum(Call& call, Make make, Take take, Print print) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
-    AsSwum as_swum(book);
-    const auto found = as_swum.find(wish);
-    if (!found) return refuse(call, found.error());
-    if (!*found) return nothing_found(call, wish);
+    AsSwum as_swum(book, wish);
     Messages messages(call.streams);
     Exit worst = Exit::ok;
     const auto complain = [&](const Diagnostics& diagnostics) {
@@ -133,6 +129,7 @@ Exit with_swum(Call& call, Make make, Take take, Print print) {
     };
     const auto done = as_swum.for_each(make, take, complain);
     if (!done) return refuse(call, done.error());
+    if (!as_swum.found()) return nothing_found(call, wish);
     messages.finish();
     return print(worst);
   });

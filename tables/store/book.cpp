@@ -12,6 +12,7 @@
 #include "tables/store/rescue.h"
 #include "tables/store/season_file.h"
 #include "tables/store/season_inside.h"
+#include "tables/store/swum_blocks.h"
 #include "tables/store/wordings.h"
 
 namespace landdrill {
@@ -161,6 +162,13 @@ Result<std::string> Book::sheet(std::int64_t routine) const {
 
 Result<std::string> Book::sheet_without_panels(std::int64_t routine) const {
   return attempt([&] { return sheet_of(season_.inside_->db, routine, false); });
+}
+
+Result<std::vector<SwumWith>> Book::swum(std::span<const std::int64_t> versions, const BookWish& wish) const {
+  return attempt([&] {
+    Transaction transaction(season_.inside_->db, Transaction::Kind::read);
+    return swum_blocks(season_.inside_->db, versions, wish);
+  });
 }
 
 Result<std::vector<StoredText>> Book::stored(std::span<const std::int64_t> entries,

@@ -19,6 +19,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "tables/store/season.h"
@@ -74,6 +75,13 @@ struct BookWish {
   bool all_versions = false;       // else the latest of each only
 };
 
+// What counts with a version of a routine: the runs that its sheet was the first to have, and the panels that
+// belong to it.
+struct SwumWith {
+  std::vector<std::pair<std::string, std::string>> runs;  // dates and titles, in order
+  std::vector<std::int64_t> panels;  // entries of the latest words, in the order of a sheet
+};
+
 // The text of an entry as it stands in the file, which nobody has looked at yet.
 struct StoredText {
   std::int64_t id = 0;
@@ -101,6 +109,9 @@ class Book {
   Result<std::string> sheet(std::int64_t routine) const;
   // The same without panels.
   Result<std::string> sheet_without_panels(std::int64_t routine) const;
+  // Given all versions of a routine, by their entries: for each what counts with it and fits the wish, whose
+  // event and versions do not matter here.
+  Result<std::vector<SwumWith>> swum(std::span<const std::int64_t> versions, const BookWish& wish) const;
   // The texts of the first of these entries, until there are `enough` bytes of them: at least one.
   Result<std::vector<StoredText>> stored(std::span<const std::int64_t> entries, std::size_t enough) const;
   // What there is to say of an entry whose text is not sound.

@@ -45,23 +45,6 @@ void count_versions(std::span<KeptBlock> in_order) {
   }
 }
 
-std::vector<std::string> words_of(std::string_view wish) {
-  std::vector<std::string> list;
-  std::size_t at = 0;
-  while ((at = wish.find_first_not_of(" \t", at)) != std::string_view::npos) {
-    const std::size_t end = std::min(wish.find_first_of(" \t", at), wish.size());
-    list.push_back(words::lower(wish.substr(at, end - at)));
-    at = end;
-  }
-  return list;
-}
-
-std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words) {
-  title = words::lower(title);
-  std::erase_if(words, [&](const std::string& word) { return title.find(word) != std::string::npos; });
-  return words;
-}
-
 // Finds blocks without looking at each: a routine's title, and each title of its runs and panels, is looked
 // at once.
 class Finding {
@@ -190,6 +173,23 @@ class Finding {
 };
 
 }  // namespace
+
+std::vector<std::string> words_of(std::string_view wish) {
+  std::vector<std::string> list;
+  std::size_t at = 0;
+  while ((at = wish.find_first_not_of(" \t", at)) != std::string_view::npos) {
+    const std::size_t end = std::min(wish.find_first_of(" \t", at), wish.size());
+    list.push_back(words::lower(wish.substr(at, end - at)));
+    at = end;
+  }
+  return list;
+}
+
+std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words) {
+  title = words::lower(title);
+  std::erase_if(words, [&](const std::string& word) { return title.find(word) != std::string::npos; });
+  return words;
+}
 
 std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish) {
   return Finding(db, wish).find();

@@ -13,4 +13,9 @@ namespace landdrill::store {
 
 std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish);
 
+// The words of a wish, in small letters.
+std::vector<std::string> words_of(std::string_view wish);
+// Those of them that a title has not.
+std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words);
+
 }  // namespace landdrill::store

@@ -188,6 +188,44 @@ TEST_F(BookTest, GivesASheetWithoutItsPanelsButWithTheRunsOfThatVersion) {
   EXPECT_EQ(*book.sheet_without_panels(routines[1].id), low_water + "tempo 120\n");
 }
 
+TEST_F(BookTest, SaysWhatCountsWithEachVersionOfARoutine) {
+  const auto run = [](const std::string& date, const std::string& text) {
+    return Block{What::run, "Low Water", "solo-free", date, "Tuesday", text, 0};
+  };
+  const auto other_panel = [](const std::string& date, const std::string& title, const std::string& text) {
+    return Block{What::panel, "Low Water", "solo-free", date, title, text, 0};
+  };
+  add({routine(low_water), run("2026-04-14", "a\n"), panel("2026-06-13", "b\n"), panel("2026-05-09", "c\n")});
+  add({routine(low_water + "tempo 120\n"),
+       run("2026-04-14", "d\n"),
+       run("2026-04-21", "e\n"),
+       panel("2026-05-09", "f\n"),
+       other_panel("2026-07-04", "Heron Cup", "g\n"),
+       other_panel("2026-05-09", "Open Reed", "h\n"),
+       {What::run, "Low Water", "solo-free", "2026-07-04", "Heron Cup", "k\n", 0}});
+  std::vector<std::int64_t> versions;
+  const std::vector<KeptBlock> routines = *book.find({"", What::routine, "", "", "", true});
+  for (const KeptBlock& one : routines) versions.push_back(one.id);
+  const auto swum = [&](const BookWish& wish) {
+    std::string words;
+    const std::vector<SwumWith> all = *book.swum(versions, wish);
+    for (const SwumWith& with : all) {
+      for (const auto& [date, title] : with.runs) words += date + " " + title + ", ";
+      for (const std::int64_t id : with.panels) words += book.text(id)->substr(0, 1) + ", ";
+      words += "; ";
+    }
+    return words;
+  };
+  EXPECT_EQ(swum({}), "2026-04-14 Tuesday, b, ; 2026-04-21 Tuesday, 2026-07-04 Heron Cup, h, f, g, ; ");
+  EXPECT_EQ(swum({"tuesday", {}, "", "", "", false}), "2026-04-14 Tuesday, ; 2026-04-21 Tuesday, ; ");
+  EXPECT_EQ(swum({"WATER open", {}, "", "", "", false}), "b, ; h, f, ; ");
+  EXPECT_EQ(swum({"", What::panel, "", "2026-06-01", "", false}), "b, ; g, ; ");
+  EXPECT_EQ(swum({"", {}, "", "", "2026-05-09", false}),
+            "2026-04-14 Tuesday, ; 2026-04-21 Tuesday, h, f, ; ");
+  EXPECT_EQ(swum({"", What::routine, "", "", "", false}), "; ; ");
+  EXPECT_EQ(book.swum({}, {})->size(), 0u);
+}
+
 TEST_F(BookTest, GivesStoredTextsInTheOrderAskedForUntilThereAreEnoughBytes) {
   add({routine(low_water), panel("2026-05-09", "panel 2026-05-09\n"),
        panel("2026-06-13", "panel 2026-06-13\n")});

@@ -1,0 +1,104 @@
+#include "tables/store/swum_blocks.h"
+
+#include <algorithm>
+#include <tuple>
+
+#include "tables/store/find_blocks.h"
+
+namespace landdrill::store {
+namespace {
+
+// All versions of a name follow each other, the first one first. Every column is in the index of names.
+std::string names_of_routine(bool all) {
+  const std::string wished =
+      "AND (?2 = '' OR what = ?2) AND (?3 = '' OR date >= ?3) AND (?4 = '' OR date <= ?4) ";
+  return "SELECT id, title, what = 'panel', date FROM block WHERE routine_id = (SELECT routine_id FROM block "
+         "WHERE id = ?1) AND what <> 'routine' " +
+         (all ? "" : wished) + "ORDER BY title, what, date, version";
+}
+
+class Swum {
+ public:
+  Swum(Database& db, std::span<const std::int64_t> versions, const BookWish& wish)
+      : versions_(versions), home_(db, "SELECT of_routine FROM block WHERE id = ?"), all_(versions.size()) {
+    Statement title(db, "SELECT title FROM routine WHERE id = (SELECT routine_id FROM block WHERE id = ?)",
+                    versions.front());
+    if (title.next()) words_ = words_not_in(title.text(0), words_of(wish.words));
+    const std::string_view what = wish.what ? word_of(*wish.what) : std::string_view();
+    const bool all = what.empty() && wish.from.empty() && wish.until.empty();
+    Statement names(db, names_of_routine(all), versions.front());
+    if (!all) names.start(versions.front(), what, wish.from, wish.until);
+    while (names.next()) take(names);
+    put_in();
+  }
+  // Runs and panels in the order of a sheet.
+  std::vector<SwumWith> in_order() {
+    const auto by_day = [](const Name& a, const Name& b) {
+      return std::tie(a.date, a.title) < std::tie(b.date, b.title);
+    };
+    for (std::size_t i = 0; i < all_.size(); ++i) {
+      std::sort(panels_[i].begin(), panels_[i].end(), by_day);
+      for (const Name& panel : panels_[i]) all_[i].panels.push_back(panel.id);
+      std::sort(all_[i].runs.begin(), all_[i].runs.end());
+    }
+    return std::move(all_);
+  }
+
+ private:
+  struct Name {
+    std::int64_t id = 0;
+    std::string date, title;
+    bool panel = false;
+  };
+
+  void take(const Statement& row) {
+    if (row.view(1) != title_ || !any_title_) {
+      title_ = row.text(1);
+      any_title_ = true;
+      fits_ = words_.empty() || words_not_in(title_, words_).empty();
+    }
+    if (!fits_) return;
+    const bool panel = row.number(2) != 0;
+    if (last_ && last_->panel == panel && last_->date == row.view(3) && last_->title == title_) {
+      if (panel) last_->id = row.number(0);  // the latest words
+      return;
+    }
+    put_in();
+    last_ = Name{row.number(0), row.text(3), title_, panel};
+  }
+
+  void put_in() {
+    if (!last_) return;
+    const auto at = std::find(versions_.begin(), versions_.end(), home_of(last_->id));
+    if (at == versions_.end()) return;
+    const auto place = static_cast<std::size_t>(at - versions_.begin());
+    if (last_->panel)
+      panels_[place].push_back(std::move(*last_));
+    else
+      all_[place].runs.emplace_back(last_->date, last_->title);
+  }
+
+  std::int64_t home_of(std::int64_t block) {
+    if (versions_.size() == 1) return versions_.front();
+    home_.start(block);
+    return home_.next() ? home_.number(0) : 0;
+  }
+
+  const std::span<const std::int64_t> versions_;
+  Statement home_;
+  std::vector<std::string> words_;  // that the routine's title has not
+  std::string title_;
+  bool any_title_ = false, fits_ = true;
+  std::optional<Name> last_;
+  std::vector<SwumWith> all_;
+  std::vector<std::vector<Name>> panels_{all_.size()};
+};
+
+}  // namespace
+
+std::vector<SwumWith> swum_blocks(Database& db, std::span<const std::int64_t> versions,
+                                  const BookWish& wish) {
+  return versions.empty() ? std::vector<SwumWith>() : Swum(db, versions, wish).in_order();
+}
+
+}  // namespace landdrill::store
