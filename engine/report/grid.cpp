@@ -97,17 +97,24 @@ bool Grid::fits(int width, int least) const {
 void Grid::add_line(const std::vector<std::string_view>& cells, const std::vector<Width>& widths,
                     std::string& page) const {
   const std::size_t start = page.size();
+  int blank = 0;  // since the last word: none at the end of a line
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const std::string_view cell = cells[i];
+    blank += gap_before(i);
+    if (cell.empty()) {
+      blank += widths[i].all;
+      continue;
+    }
+    const int width = width_of(cell);
     int before = 0;
-    if (columns_[i].align == GridColumn::Align::amount && !cell.empty()) {
-      before = is_word(cell) ? widths[i].all - width_of(cell)
+    if (columns_[i].align == GridColumn::Align::amount) {
+      before = is_word(cell) ? widths[i].all - width
                              : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
     }
     before = std::max(0, before);
-    add_blanks(gap_before(i) + before, page);
+    add_blanks(blank + before, page);
     page += cell;
-    add_blanks(widths[i].all - before - width_of(cell), page);
+    blank = std::max(0, widths[i].all - before - width);
   }
   while (page.size() > start && page.back() == ' ') page.pop_back();
   page += '\n';
