@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cassert>
+#include <charconv>
 #include <cstdlib>
 #include <limits>
 #include <numeric>
@@ -173,12 +174,19 @@ int Decimal::places_used() const {
 
 std::string Decimal::text(int at_least) const {
   const std::int64_t size = units_ < 0 ? -units_ : units_;
-  std::string result = units_ < 0 ? "-" : "";
-  result += std::to_string(size / one);
   const int shown = std::max(places_used(), std::min(at_least, places));
-  if (shown == 0) return result;
-  const std::string decimals = std::to_string(one + size % one);
-  return result + "." + decimals.substr(1, static_cast<std::size_t>(shown));
+  std::array<char, 24> digits;
+  char* at = digits.data();
+  if (units_ < 0) *at++ = '-';
+  at = std::to_chars(at, digits.data() + digits.size(), size / one).ptr;
+  if (shown > 0) *at++ = '.';
+  std::int64_t rest = size % one;
+  for (int place = 0; place < shown; ++place) {
+    rest *= 10;
+    *at++ = static_cast<char>('0' + rest / one);
+    rest %= one;
+  }
+  return std::string(digits.data(), at);
 }
 
 Exact Exact::in_lowest_terms() const {

@@ -57,7 +57,8 @@ class MarksReader {
   std::string_view text(Field field) const { return rows_.text(field); }
 
   void take_row() {
-    if (!is_written_day(text(date))) return rows_.complain_of_date(date);
+    const bool same_panel = last_ != nowhere && is_of_row(panels_[last_]);
+    if (!same_panel && !is_written_day(text(date))) return rows_.complain_of_date(date);
     const auto seat = seat_of(text(judge));
     if (!seat) {
       return rows_.complain(judge, {Problem::bad_number, "the judge \"" + std::string(text(judge)) + "\"",
@@ -68,11 +69,12 @@ class MarksReader {
       given.mark = Decimal::parse(text(mark));
       if (!given.mark) return rows_.complain_of_mark(mark);
     }
-    give(line_of(panel_of_row()), *seat, given);
+    give(line_of(same_panel ? panels_[last_] : panel_of_row()), *seat, given);
   }
 
   void give(ListedPanel::Line& into, std::size_t seat, const ListedPanel::Given& given) {
     if (into.judges.size() <= seat) into.judges.resize(seat + 1);
+    usual_seats_ = std::max(usual_seats_, seat + 1);
     auto& place = into.judges[seat];
     if (place) {
       return rows_.complain_at(given.piece, {Problem::repeated,
@@ -84,9 +86,7 @@ class MarksReader {
     place = given;
   }
 
-  // Rows of one panel mostly follow each other.
   ListedPanel& panel_of_row() {
-    if (last_ != nowhere && is_of_row(panels_[last_])) return panels_[last_];
     std::string key;
     for (Field field : {date, meet, routine, event}) {
       key += text(field);
@@ -104,10 +104,12 @@ class MarksReader {
                          rows_.piece(date),
                          rows_.piece(routine),
                          rows_.piece(event, routine)});
+      panels_.back().lines.reserve(usual_lines_);
     }
     return panels_[last_];
   }
 
+  // Rows of one panel mostly follow each other.
   bool is_of_row(const ListedPanel& panel) const {
     return panel.date == text(date) && panel.meet == text(meet) && panel.routine == text(routine) &&
            panel.event == text(event);
@@ -123,7 +125,11 @@ class MarksReader {
     const auto known = std::find_if(panel.lines.begin(), panel.lines.end(),
                                     [&](const ListedPanel::Line& one) { return one.name == name; });
     last_line_ = static_cast<std::size_t>(known - panel.lines.begin());
-    if (known == panel.lines.end()) panel.lines.push_back({std::string(name), false, {}, rows_.piece(line)});
+    if (known == panel.lines.end()) {
+      panel.lines.push_back({std::string(name), false, {}, rows_.piece(line)});
+      panel.lines.back().judges.reserve(usual_seats_);
+      usual_lines_ = std::max(usual_lines_, panel.lines.size());
+    }
     panel.lines[last_line_].base |= is_base;
     return panel.lines[last_line_];
   }
@@ -132,7 +138,7 @@ class MarksReader {
   HeadedRows rows_;
   std::vector<ListedPanel> panels_;
   std::unordered_map<std::string, std::size_t> by_name_;
-  std::size_t last_ = nowhere, last_line_ = 0;
+  std::size_t last_ = nowhere, last_line_ = 0, usual_seats_ = 5, usual_lines_ = 8;
 };
 
 }  // namespace

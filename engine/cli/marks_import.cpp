@@ -3,8 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <deque>
+#include <span>
 
+#include "engine/cli/in_order.h"
 #include "grammar/print.h"
 #include "grammar/words.h"
 
@@ -73,28 +74,133 @@ std::string_view place_of(const Diagnostic& one, const Written& written, std::si
   return given ? origin.line->judges[seat]->piece : origin.line->piece;
 }
 
+// Some panels of one version of a routine as blocks, or what is wrong with them.
+class ImportOfSome {
+ public:
+  struct Made {
+    std::vector<Block> blocks;
+    std::size_t marks = 0;
+    Diagnostics diagnostics;
+  };
+  ImportOfSome(const Source& list, const KeptSheet& routine) : list_(list), routine_(routine) {}
+
+  Made of(std::span<const ListedPanel* const> panels) {
+    for (const ListedPanel* panel : panels) written_.write(*panel);
+    check();
+    if (made_.diagnostics.ok()) cut_into_blocks(panels);
+    return std::move(made_);
+  }
+
+ private:
+  // The routine alone with the new panels; what is found in them is said where it stands in the list.
+  void check() {
+    const std::string text = std::string(routine_alone(routine_.text)) + written_.text;
+    const auto above =
+        static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) - written_.origins.size();
+    ReadSheet sheet;
+    sheet.pieces = {{list_.name, text}};
+    put_together(sheet);
+    if (!sheet.assembled.sheets.empty()) resolve_from(*routine_.sheet.set, sheet);
+    for (const Diagnostic& one : sheet.diagnostics.list()) {
+      if (severity_of(one.problem) != Severity::error) continue;
+      const std::string_view piece = place_of(one, written_, above);
+      if (piece.data() == nullptr) continue;
+      complain(piece, {one.problem, one.found, one.expected, one.hint});
+    }
+  }
+
+  void complain(std::string_view piece, Complaint complaint) {
+    if (!made_.diagnostics.wants_more()) return made_.diagnostics.count_only(severity_of(complaint.problem));
+    made_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
+  }
+
+  // Without the runs and panels that are kept already: they were checked when they came.
+  static std::string_view routine_alone(std::string_view text) {
+    std::size_t end = text.size();
+    for (std::string_view start : {"\nrun ", "\npanel "}) {
+      if (const std::size_t found = text.find(start); found != text.npos) end = std::min(end, found + 1);
+    }
+    return text.substr(0, end);
+  }
+
+  void cut_into_blocks(std::span<const ListedPanel* const> panels) {
+    const KeptBlock& routine = routine_.routine;
+    std::string_view rest = written_.text;
+    for (const ListedPanel* panel : panels) {
+      std::size_t length = 0;
+      for (std::size_t line = 0; line < 1 + panel->lines.size(); ++line) length = rest.find('\n', length) + 1;
+      made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, panel->date, panel->meet,
+                              std::string(rest.substr(0, length)), 0});
+      rest.remove_prefix(length);
+      for (const auto& one : panel->lines) made_.marks += one.judges.size();
+    }
+  }
+
+  const Source& list_;
+  const KeptSheet& routine_;
+  Written written_;
+  Made made_;
+};
+
 class Importing {
  public:
   Importing(const Source& list, ListHomes& homes, Imported& out)
       : list_(list), homes_(homes), routines_(homes.latest()), out_(out) {}
 
   Result<void> import(const std::vector<ListedPanel>& panels) {
-    std::vector<std::pair<const KeptSheet*, std::vector<const ListedPanel*>>> of_version;
+    if (auto found = find_homes(panels); !found) return found;
+    std::vector<Piece> pieces;
+    for (const OfVersion& version : versions_) {
+      out_.editions.push_back(version.routine->sheet.set->files);
+      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread)
+        pieces.push_back({version.routine,
+                          std::span(version.panels)
+                              .subspan(at)
+                              .first(std::min(worth_a_thread, version.panels.size() - at)),
+                          out_.editions.size() - 1});
+    }
+    const auto make = [&](std::size_t i) {
+      return ImportOfSome(list_, *pieces[i].routine).of(pieces[i].panels);
+    };
+    std::size_t next = 0;
+    make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
+      const std::size_t edition = pieces[next++].edition;
+      for (Block& block : made.blocks) {
+        block.edition = edition;
+        out_.blocks.push_back(std::move(block));
+      }
+      out_.marks += made.marks;
+      out_.diagnostics.append(std::move(made.diagnostics));
+    });
+    return {};
+  }
+
+ private:
+  static constexpr std::size_t worth_a_thread = 200;  // panels
+  struct OfVersion {
+    const KeptSheet* routine = nullptr;
+    std::vector<const ListedPanel*> panels;
+  };
+  struct Piece {
+    const KeptSheet* routine = nullptr;
+    std::span<const ListedPanel* const> panels;
+    std::size_t edition = 0;
+  };
+
+  Result<void> find_homes(const std::vector<ListedPanel>& panels) {
     std::map<const KeptSheet*, std::size_t> places;
     for (const ListedPanel& panel : panels) {
       const auto routine = routine_of(panel);
       if (!routine) continue;
       const auto home = homes_.of(panel, *routines_[*routine]);
       if (!home) return tl::unexpected(home.error());
-      const auto [place, is_new] = places.try_emplace(*home, of_version.size());
-      if (is_new) of_version.push_back({*home, {}});
-      of_version[place->second].second.push_back(&panel);
+      const auto [place, is_new] = places.try_emplace(*home, versions_.size());
+      if (is_new) versions_.push_back({*home, {}});
+      versions_[place->second].panels.push_back(&panel);
     }
-    for (const auto& [version, its_panels] : of_version) import_of(*version, its_panels);
     return {};
   }
 
- private:
   void complain(std::string_view piece, Complaint complaint) {
     if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
     out_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
@@ -131,56 +237,11 @@ class Importing {
                                    "one routine", "add a column event: the book has it in " + events});
   }
 
-  void import_of(const KeptSheet& routine, const std::vector<const ListedPanel*>& panels) {
-    Written written;
-    for (const ListedPanel* panel : panels) written.write(*panel);
-    if (!check(routine, written)) return;
-    out_.editions.push_back(routine.sheet.set->files);
-    std::size_t line = 0;
-    std::string_view rest = written.text;
-    for (const ListedPanel* panel : panels) {
-      std::size_t length = 0;
-      for (const std::size_t end = line + 1 + panel->lines.size(); line < end; ++line)
-        length = rest.find('\n', length) + 1;
-      out_.blocks.push_back({Block::What::panel, routine.routine.routine, routine.routine.event, panel->date,
-                             panel->meet, std::string(rest.substr(0, length)), out_.editions.size() - 1});
-      rest.remove_prefix(length);
-      for (const auto& one : panel->lines) out_.marks += one.judges.size();
-    }
-  }
-
-  // The routine alone with the new panels; what is found in them is said where it stands in the list.
-  bool check(const KeptSheet& routine, const Written& written) {
-    const std::string_view whole = routine.text;
-    const std::string text = std::string(routine_alone(whole)) + written.text;
-    const auto above =
-        static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) - written.origins.size();
-    ReadSheet sheet;
-    sheet.pieces = {{list_.name, text}};
-    put_together(sheet);
-    if (!sheet.assembled.sheets.empty()) resolve_from(*routine.sheet.set, sheet);
-    for (const Diagnostic& one : sheet.diagnostics.list()) {
-      if (severity_of(one.problem) != Severity::error) continue;
-      const std::string_view piece = place_of(one, written, above);
-      if (piece.data() == nullptr) continue;
-      complain(piece, {one.problem, one.found, one.expected, one.hint});
-    }
-    return sheet.diagnostics.ok();
-  }
-
-  // Without the runs and panels that are kept already: they were checked when they came.
-  static std::string_view routine_alone(std::string_view text) {
-    std::size_t end = text.size();
-    for (std::string_view start : {"\nrun ", "\npanel "}) {
-      if (const std::size_t found = text.find(start); found != text.npos) end = std::min(end, found + 1);
-    }
-    return text.substr(0, end);
-  }
-
   const Source& list_;
   ListHomes& homes_;
   const std::vector<const KeptSheet*>& routines_;
   Imported& out_;
+  std::vector<OfVersion> versions_;
 };
 
 }  // namespace

@@ -29,7 +29,7 @@ CREATE TABLE routine (
 CREATE TABLE block (
   id INTEGER PRIMARY KEY,
   routine_id INTEGER NOT NULL REFERENCES routine (id),
-  what TEXT NOT NULL CHECK (what IN ('routine', 'run', 'panel')),
+  what TEXT NOT NULL CHECK (what = 'routine' OR what = 'run' OR what = 'panel'),  -- faster than IN (...)
   date TEXT NOT NULL,
   title TEXT NOT NULL,
   version INTEGER NOT NULL CHECK (version >= 1),

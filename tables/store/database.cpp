@@ -110,11 +110,11 @@ bool Statement::next() {
   return false;
 }
 
-std::int64_t Statement::new_number() {
-  next();
-  const std::int64_t value = number(0);
-  next();
-  return value;
+// Not with RETURNING, for which SQLite makes a table of its own each time.
+std::int64_t Statement::new_row() {
+  while (next()) {
+  }
+  return sqlite3_last_insert_rowid(db_.raw());
 }
 
 // An error of the last run was thrown when it happened; reset only repeats it.

@@ -68,8 +68,8 @@ class Statement {
     }
   }
 
-  // Runs what returns one number, such as an INSERT with RETURNING, to its end.
-  std::int64_t new_number();
+  // Runs an INSERT to its end: the number of the new row.
+  std::int64_t new_row();
 
   // Ready to be asked for rows once more, with other values.
   template <class... Values>

@@ -29,11 +29,9 @@ std::optional<std::int64_t> find_edition(Database& db, const TableFiles& set) {
 
 std::int64_t keep_edition(Database& db, const TableFiles& set) {
   if (const auto known = find_edition(db, set)) return *known;
-  Statement insert(db,
-                   "INSERT INTO edition (name, kept_at) VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now')) "
-                   "RETURNING id",
-                   set.name);
-  const std::int64_t id = insert.new_number();
+  Statement insert(
+      db, "INSERT INTO edition (name, kept_at) VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'))", set.name);
+  const std::int64_t id = insert.new_row();
   Statement file(
       db, "INSERT INTO edition_file (edition_id, position, file, text, checksum) VALUES (?, ?, ?, ?, ?)");
   for (std::size_t i = 0; i < set.files.size(); ++i)

@@ -81,7 +81,7 @@ KeepingBlocks::KeepingBlocks(Database& db, const std::vector<TableFiles>& editio
       insert_(db,
               "INSERT INTO block (routine_id, what, date, title, version, of_routine, edition_id, kept_at, "
               "text, checksum) VALUES (?, ?, ?, ?, ?, nullif(?, 0), ?, strftime('%Y-%m-%dT%H:%M:%SZ', "
-              "'now'), ?, ?) RETURNING id") {
+              "'now'), ?, ?)") {
   for (const TableFiles& set : editions) editions_.push_back({&set, find_edition(db, set)});
 }
 
@@ -220,7 +220,7 @@ void KeepingBlocks::write(std::size_t at, History& history) {
   Kept one{0, home == 0 ? keep_edition_of(block) : swum.edition, home, history.next_version(), block.text};
   insert_.start(routine_[at], word_of(block.what), block.date, block.title, one.version, home, one.edition,
                 block.text, checksum_of(block.text));
-  one.id = insert_.new_number();
+  one.id = insert_.new_row();
   AddedBlock& added = added_[at];
   added.did = one.version == 1 ? AddedBlock::Did::added : AddedBlock::Did::new_version;
   added.id = one.id;

@@ -70,7 +70,7 @@ class AddingSessions {
       : session_(db, "SELECT id FROM practice WHERE trainee = ? AND started_at = ? ORDER BY id LIMIT 1"),
         make_(db,
               "INSERT INTO practice (trainee, started_at, finished_at, seconds_each) VALUES (?1, ?2, ?2, "
-              "nullif(?3, 0)) RETURNING id"),
+              "nullif(?3, 0))"),
         known_(
             db,
             "SELECT l.mark FROM practice_line l JOIN block k ON k.id = l.block_id JOIN block g ON g.id = ?3 "
@@ -94,7 +94,7 @@ class AddingSessions {
     session_.start(session.wish.trainee, session.started_at);
     if (session_.next()) return session_.number(0);
     make_.start(session.wish.trainee, session.started_at, session.wish.seconds_each.value_or(0));
-    return make_.new_number();
+    return make_.new_row();
   }
 
   AddedMark add_line(std::int64_t session, const PracticeLine& line, const KeptMark& mark) {
@@ -125,9 +125,9 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
     Transaction transaction(db, Transaction::Kind::write);
     Statement insert(db,
                      "INSERT INTO practice (trainee, started_at, seconds_each) VALUES (?, "
-                     "strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), nullif(?, 0)) RETURNING id",
+                     "strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), nullif(?, 0))",
                      wish.trainee, wish.seconds_each.value_or(0));
-    const std::int64_t id = insert.new_number();
+    const std::int64_t id = insert.new_row();
     Statement line(db,
                    "INSERT INTO practice_line (practice_id, position, block_id, line) VALUES (?, ?, ?, ?)");
     for (std::size_t i = 0; i < lines.size(); ++i) line.run(id, i, lines[i].block, lines[i].line);
