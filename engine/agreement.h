@@ -9,6 +9,7 @@
 #pragma once
 
 #include <cstddef>
+#include <cstdint>
 #include <optional>
 #include <span>
 #include <string>
@@ -65,12 +66,28 @@ Concordance kendall_w(const MarkTable& table);
 using Pairs = std::vector<std::pair<double, double>>;
 Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
 
+// How often each mark of the one judge met each of the other, where both gave few different ones: marks come
+// in steps, so many pairs are few cells.
+struct CrossTable {
+  std::vector<double> first, second;  // the marks that occur, the lowest first
+  std::vector<std::int64_t> counts;   // `second.size()` for each of `first`
+  std::int64_t at(std::size_t i, std::size_t j) const { return counts[i * second.size() + j]; }
+};
+
+// Pairs counted once for all that is asked of them.
+struct CountedPairs {
+  explicit CountedPairs(Pairs of);
+  Pairs pairs;
+  std::optional<CrossTable> table;  // none where there are too many different marks, or one is no number
+};
+
 // Cohen's weighted kappa (1968) on the marks that occur, in their order. A disagreement weighs 1, the
 // distance of the two marks, or its square; from counts: `counts` and `weights` are square, row by row,
 // weights 0 on the diagonal. Interval by the large-sample variance of Fleiss, Cohen & Everitt (1969), cut off
 // at -1 and 1.
 enum class KappaWeights { equal, linear, squared };
 Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence = 0.95);
+Statistic weighted_kappa(const CountedPairs& counted, KappaWeights weights, double confidence = 0.95);
 // `sample` is how many pairs there were: counts may be given as proportions.
 Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
                          double confidence = 0.95);
@@ -78,7 +95,9 @@ Statistic weighted_kappa(std::span<const double> counts, std::span<const double>
 // Spearman's rho by mid-ranks, Kendall's tau-b. Interval of rho by Fisher's z, from four pairs on; of tau
 // none.
 Statistic spearman(const Pairs& pairs, double confidence = 0.95);
+Statistic spearman(const CountedPairs& counted, double confidence = 0.95);
 Statistic kendall_tau(const Pairs& pairs);
+Statistic kendall_tau(const CountedPairs& counted);
 
 // Bland & Altman (1986): mean difference (first less second), and the limits of agreement mean +- 1.96 s;
 // intervals by Student's t, the standard error of a limit being sqrt(3 s^2 / n).

@@ -136,19 +136,23 @@ std::vector<double> marks_that_occur(const CrossTable& counted) {
 
 }  // namespace
 
-Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence) {
+Statistic weighted_kappa(const CountedPairs& counted, KappaWeights weights, double confidence) {
+  const auto& [pairs, table] = counted;
   if (!all_finite(pairs)) return no_number(not_finite);
   if (pairs.empty()) return no_number("the two judges have no row in common");
-  const auto counted = cross_table(pairs);
-  const std::vector<double> marks = counted ? marks_that_occur(*counted) : marks_that_occur(pairs);
+  const std::vector<double> marks = table ? marks_that_occur(*table) : marks_that_occur(pairs);
   const Distance distance = [&](std::size_t i, std::size_t j) {
     const double apart = std::abs(marks[i] - marks[j]);
     if (weights == KappaWeights::equal) return apart > 0 ? 1.0 : 0.0;
     return weights == KappaWeights::linear ? apart : apart * apart;
   };
   const auto sample = static_cast<double>(pairs.size());
-  return kappa_of(counted ? crossed(*counted, marks, sample) : crossed(pairs, marks), distance, sample,
+  return kappa_of(table ? crossed(*table, marks, sample) : crossed(pairs, marks), distance, sample,
                   confidence);
+}
+
+Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence) {
+  return weighted_kappa(CountedPairs(pairs), weights, confidence);
 }
 
 Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,

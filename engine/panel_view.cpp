@@ -116,7 +116,7 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
 }
 
 PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t judge, std::size_t other) {
-  const Pairs pairs = pairs_of(table, judge, other);
+  const CountedPairs counted(pairs_of(table, judge, other));
   const auto difference = [&](const MarkedLine& line) -> std::optional<double> {
     const std::optional<Mark>&first = line.marks[judge], &second = line.marks[other];
     if (!first || !second) return std::nullopt;
@@ -124,10 +124,10 @@ PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t j
   };
   return {judge,
           other,
-          spearman(pairs),
-          kendall_tau(pairs),
-          weighted_kappa(pairs, KappaWeights::linear),
-          bland_altman(pairs),
+          spearman(counted),
+          kendall_tau(counted),
+          weighted_kappa(counted, KappaWeights::linear),
+          bland_altman(counted.pairs),
           by_kind(sheet, difference)};
 }
 

@@ -135,19 +135,19 @@ PairCounts count_pairs(Pairs sorted) {
   return counts;
 }
 
-double rank_correlation(const Pairs& pairs) {
-  if (const auto table = cross_table(pairs))
-    return rank_correlation(*table, static_cast<std::int64_t>(pairs.size()));
-  const auto [first, second] = columns_of(pairs);
+double rank_correlation(const CountedPairs& counted) {
+  if (counted.table) return rank_correlation(*counted.table, static_cast<std::int64_t>(counted.pairs.size()));
+  const auto [first, second] = columns_of(counted.pairs);
   return correlation(mid_ranks(first), mid_ranks(second));
 }
 
 }  // namespace
 
-Statistic spearman(const Pairs& pairs, double confidence) {
+Statistic spearman(const CountedPairs& counted, double confidence) {
+  const Pairs& pairs = counted.pairs;
   assert(confidence > 0 && confidence < 1);
   if (std::string why = why_none(pairs); !why.empty()) return no_number(std::move(why));
-  const double rho = std::clamp(rank_correlation(pairs), -1.0, 1.0);
+  const double rho = std::clamp(rank_correlation(counted), -1.0, 1.0);
   Statistic result = number(rho, pairs.size());
   const std::optional<double> z = normal_quantile((1 + confidence) / 2);
   // Fisher's z of a full correlation is infinite, but for what rounding leaves.
@@ -157,15 +157,23 @@ Statistic spearman(const Pairs& pairs, double confidence) {
   return result;
 }
 
-Statistic kendall_tau(const Pairs& pairs) {
+Statistic kendall_tau(const CountedPairs& counted) {
+  const Pairs& pairs = counted.pairs;
   if (std::string why = why_none(pairs); !why.empty()) return no_number(std::move(why));
   const std::int64_t all = pairs_among(static_cast<std::int64_t>(pairs.size()));
-  const auto table = cross_table(pairs);
-  const PairCounts of = table ? count_pairs(*table) : count_pairs(pairs);
+  const PairCounts of = counted.table ? count_pairs(*counted.table) : count_pairs(pairs);
   const std::int64_t rising = all - of.tied_first - of.tied_second + of.tied_both - of.falling;
   const double most = std::sqrt(static_cast<double>(all - of.tied_first)) *
                       std::sqrt(static_cast<double>(all - of.tied_second));
   return number(std::clamp(static_cast<double>(rising - of.falling) / most, -1.0, 1.0), pairs.size());
+}
+
+Statistic spearman(const Pairs& pairs, double confidence) {
+  return spearman(CountedPairs(pairs), confidence);
+}
+
+Statistic kendall_tau(const Pairs& pairs) {
+  return kendall_tau(CountedPairs(pairs));
 }
 
 }  // namespace landdrill

@@ -101,8 +101,6 @@ class MarkNumbers {
   std::vector<double> marks_;
 };
 
-}  // namespace
-
 std::optional<CrossTable> cross_table(const Pairs& pairs) {
   MarkNumbers first, second;
   std::vector<std::pair<std::size_t, std::size_t>> cells;
@@ -116,6 +114,12 @@ std::optional<CrossTable> cross_table(const Pairs& pairs) {
   table.counts.resize(table.first.size() * table.second.size());
   for (const auto& [one, other] : cells) ++table.counts[row[one] * table.second.size() + column[other]];
   return table;
+}
+
+}  // namespace
+
+CountedPairs::CountedPairs(Pairs of) : pairs(std::move(of)) {
+  if (all_finite(pairs)) table = cross_table(pairs);
 }
 
 Statistic no_number(std::string why) {

@@ -32,15 +32,6 @@ struct TwoColumns {
 };
 TwoColumns columns_of(const Pairs& pairs);
 
-// How often each mark of the one judge met each of the other, where both gave few different ones: marks come
-// in steps, so many pairs are few cells.
-struct CrossTable {
-  std::vector<double> first, second;  // the marks that occur, the lowest first
-  std::vector<std::int64_t> counts;   // `second.size()` for each of `first`
-  std::int64_t at(std::size_t i, std::size_t j) const { return counts[i * second.size() + j]; }
-};
-std::optional<CrossTable> cross_table(const Pairs& pairs);  // none where there are too many different marks
-
 Statistic no_number(std::string why);
 // Both bounds, or none when one of them is missing or no finite number.
 void set_interval(Statistic& statistic, std::optional<double> low, std::optional<double> high);
