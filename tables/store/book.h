@@ -109,7 +109,7 @@ class Book {
   Result<std::string> sheet(std::int64_t routine) const;
   // The same without panels.
   Result<std::string> sheet_without_panels(std::int64_t routine) const;
-  // Given all versions of a routine, by their entries: for each what counts with it and fits the wish, whose
+  // Given versions of one routine, by their entries: for each what counts with it and fits the wish, whose
   // event and versions do not matter here.
   Result<std::vector<SwumWith>> swum(std::span<const std::int64_t> versions, const BookWish& wish) const;
   // The texts of the first of these entries, until there are `enough` bytes of them: at least one.

@@ -17,6 +17,12 @@ std::string names_of_routine(bool all) {
          (all ? "" : wished) + "ORDER BY title, what, date, version";
 }
 
+// Somebody may have added one meanwhile.
+constexpr std::string_view how_many_versions =
+    "SELECT count(*) FROM block WHERE routine_id = (SELECT routine_id FROM block WHERE id = ?) AND title = "
+    "'' AND "
+    "what = 'routine'";
+
 class Swum {
  public:
   Swum(Database& db, std::span<const std::int64_t> versions, const BookWish& wish)
@@ -24,6 +30,8 @@ class Swum {
     Statement title(db, "SELECT title FROM routine WHERE id = (SELECT routine_id FROM block WHERE id = ?)",
                     versions.front());
     if (title.next()) words_ = words_not_in(title.text(0), words_of(wish.words));
+    Statement count(db, how_many_versions, versions.front());
+    only_one_ = count.next() && count.number(0) == 1;
     const std::string_view what = wish.what ? word_of(*wish.what) : std::string_view();
     const bool all = what.empty() && wish.from.empty() && wish.until.empty();
     Statement names(db, names_of_routine(all), versions.front());
@@ -79,7 +87,7 @@ class Swum {
   }
 
   std::int64_t home_of(std::int64_t block) {
-    if (versions_.size() == 1) return versions_.front();
+    if (only_one_) return versions_.front();
     home_.start(block);
     return home_.next() ? home_.number(0) : 0;
   }
@@ -88,7 +96,7 @@ class Swum {
   Statement home_;
   std::vector<std::string> words_;  // that the routine's title has not
   std::string title_;
-  bool any_title_ = false, fits_ = true;
+  bool only_one_ = false, any_title_ = false, fits_ = true;
   std::optional<Name> last_;
   std::vector<SwumWith> all_;
   std::vector<std::vector<Name>> panels_{all_.size()};

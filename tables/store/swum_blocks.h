@@ -13,7 +13,7 @@
 
 namespace landdrill::store {
 
-// Given all versions of a routine: for each what counts with it.
+// Given versions of a routine: for each what counts with it.
 std::vector<SwumWith> swum_blocks(Database& db, std::span<const std::int64_t> versions, const BookWish& wish);
 
 }  // namespace landdrill::store

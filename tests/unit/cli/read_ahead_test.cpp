@@ -69,7 +69,7 @@ TEST(ReadAhead, WorksOnOneSheetAtATimeUntilItIsToldOtherwise) {
 TEST(ReadAhead, ReadsLessAheadWhenTheTextsAreLong) {
   const Scratch scratch;
   std::string text;
-  for (int i = 0; i < 64; ++i) text += "routine \"long\"\n#" + std::string(300'000, '-') + "\n";
+  for (int i = 0; i < 64; ++i) text += "routine \"" + std::string(300'000, '-') + "\"\n";
   std::atomic<int> begun = 0;
   ReadAhead ahead({scratch.file("long", text)}, [&](ReadSheet&) { ++begun; });
   ahead.ahead();

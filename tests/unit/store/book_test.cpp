@@ -224,6 +224,8 @@ TEST_F(BookTest, SaysWhatCountsWithEachVersionOfARoutine) {
             "2026-04-14 Tuesday, ; 2026-04-21 Tuesday, h, f, ; ");
   EXPECT_EQ(swum({"", What::routine, "", "", "", false}), "; ; ");
   EXPECT_EQ(book.swum({}, {})->size(), 0u);
+  versions.pop_back();
+  EXPECT_EQ(swum({}), "2026-04-14 Tuesday, b, ; ") << "what belongs to a version that was not asked about";
 }
 
 TEST_F(BookTest, GivesStoredTextsInTheOrderAskedForUntilThereAreEnoughBytes) {
