@@ -23,17 +23,12 @@ namespace {
 
 constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
 
-// Of all that a run was called, the latest words beside this version of the routine; of a panel, the latest
-// of all. Given the version; rows in the order of a sheet.
+// Of all that a run was called, the latest words beside this version of the routine, in the order of a sheet.
 constexpr std::string_view latest_runs =
     "SELECT id, text, checksum FROM block b WHERE id IN (SELECT id FROM block WHERE what = 'run' AND "
     "routine_id = (SELECT routine_id FROM block WHERE id = ?1)) AND of_routine = ?1 AND version = "
     "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = 'run' AND "
     "v.date = b.date AND v.title = b.title AND v.of_routine = ?1) ORDER BY date, title";
-constexpr std::string_view latest_panels =
-    "SELECT id, text, checksum FROM block b WHERE of_routine = ?1 AND what = 'panel' AND version = "
-    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.what = 'panel' AND "
-    "v.date = b.date AND v.title = b.title) ORDER BY date, title";
 
 // Of panels the words beside other versions too.
 constexpr std::string_view all_words_of_version =
@@ -75,12 +70,12 @@ std::string text_of(Database& db, std::int64_t block) {
 std::string sheet_of(Database& db, std::int64_t routine, bool with_panels) {
   Transaction transaction(db, Transaction::Kind::read);
   std::string sheet = text_of(db, routine);
-  const auto append = [&](std::string_view sql) {
-    Statement rows(db, sql, routine);
-    while (rows.next()) sheet.append("\n").append(sound_text(db, rows));
-  };
-  append(latest_runs);
-  if (with_panels) append(latest_panels);
+  Statement runs(db, latest_runs, routine);
+  while (runs.next()) sheet.append("\n").append(sound_text(db, runs));
+  if (!with_panels) return sheet;
+  const std::int64_t version[] = {routine};
+  const std::vector<SwumWith> swum = swum_blocks(db, version, {});
+  for (const std::int64_t panel : swum.front().panels) sheet.append("\n").append(text_of(db, panel));
   return sheet;
 }
 
