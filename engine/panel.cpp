@@ -64,22 +64,19 @@ Judged judge(const PanelRule& rule, std::span<const std::optional<Mark>> marks) 
 }
 
 KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
-  std::array<Mark, 16> given;  // the lowest first
+  std::array<Mark, 16> given;
   if (marks.size() > given.size()) return judge(rule, marks).kept;
-  auto last = given.begin();
-  const auto put_in = [&](Mark mark) {
-    auto at = last++;
-    for (; at != given.begin() && mark < at[-1]; --at) *at = at[-1];
-    *at = mark;
-  };
+  std::size_t count = 0;
   for (const std::optional<Mark>& mark : marks) {
-    if (mark) put_in(*mark);
-    if (!mark && rule.missing == Missing::mean) put_in(mean_of_the_others(rule, marks));
+    if (mark) given[count++] = *mark;
+    if (!mark && rule.missing == Missing::mean) given[count++] = mean_of_the_others(rule, marks);
   }
-  assert(last - given.begin() > rule.drop_low + rule.drop_high);
+  std::sort(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
+  assert(count > static_cast<std::size_t>(rule.drop_low + rule.drop_high));
   KeptMarks kept;
-  for (auto mark = given.begin() + rule.drop_low; mark != last - rule.drop_high; ++mark) {
-    kept.sum += *mark;
+  for (auto i = static_cast<std::size_t>(rule.drop_low); i + static_cast<std::size_t>(rule.drop_high) < count;
+       ++i) {
+    kept.sum += given[i];
     ++kept.count;
   }
   return kept;
