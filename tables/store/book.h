@@ -11,8 +11,9 @@
 // no change. An `add` is one transaction: all of it is on disk when it returns, or nothing is.
 //
 // A panel belongs to the version of the routine that stood beside it when it was first kept in these words:
-// the same words beside a changed routine do not move it. New words belong to the version beside them. A run
-// goes with every version whose sheet had it, because what that sheet expects may rest on it.
+// the same words beside a changed routine do not move it. New words belong to the version beside them, unless
+// it is said (Block::of) that they are of another. A run goes with every version whose sheet had it, because
+// what that sheet expects may rest on it; it counts with the first of these.
 #pragma once
 
 #include <optional>
@@ -34,6 +35,7 @@ struct Block {
   std::string date, title;     // of a run or a panel; empty for a routine
   std::string text;            // tidied, whole lines
   std::size_t edition = 0;     // index into the editions given with it
+  std::int64_t of = 0;         // of a run or a panel: the version it is said to belong to, as KeptBlock::id
 };
 std::string_view word_of(Block::What what);  // "routine", "run", "panel"
 
@@ -43,7 +45,8 @@ struct KeptBlock {
   std::string routine, event, date, title, kept_at;
   int version = 1, versions = 1;  // this one, and how many there are
   std::int64_t of_routine = 0;    // for a run or a panel: the routine's version it belongs to,
-  int of_version = 0;             // and its number
+  int of_version = 0;             // its number,
+  int routine_versions = 0;       // and for all, how many versions of the routine there are
   std::int64_t edition = 0;       // which edition of the value set
   std::string set;                // its name
 };
@@ -51,8 +54,9 @@ struct AddedBlock {
   enum class Did { added, new_version, already_there } did = Did::added;
   std::int64_t id = 0;
   int version = 1;
-  int of_version = 0;  // of a run or a panel: the version of the routine that it belongs to,
-  int beside = 0;      // and the version beside it in this add; 0 when there was none
+  int of_version = 0;        // of a run or a panel: the version of the routine that it belongs to,
+  int beside = 0;            // and the version beside it in this add; 0 when there was none
+  int routine_versions = 0;  // how many there are of the routine now
 };
 
 // An edition of a value set that something was swum under.
@@ -72,7 +76,7 @@ struct BookWish {
   std::string words;  // all of them in the routine's title or the block's, case aside; empty: any
   std::optional<Block::What> what;
   std::string event, from, until;  // dates as written, both included; empty: any
-  bool all_versions = false;       // else the latest of each only
+  bool all_versions = false;       // else the latest of each only, a run with the version it counts with
 };
 
 // What counts with a version of a routine: the runs that its sheet was the first to have, and the panels that

@@ -45,6 +45,18 @@ void count_versions(std::span<KeptBlock> in_order) {
   }
 }
 
+// A run counts with the first version that had it, whatever it is called beside later ones.
+void count_with_first(std::span<KeptBlock> in_order) {
+  for (std::size_t i = 1; i < in_order.size(); ++i) {
+    KeptBlock& block = in_order[i];
+    const KeptBlock& before = in_order[i - 1];
+    if (block.what != Block::What::run || !same_name(before, block) || block.of_version < before.of_version)
+      continue;
+    block.of_routine = before.of_routine;
+    block.of_version = before.of_version;
+  }
+}
+
 // Finds blocks without looking at each: a routine's title, and each title of its runs and panels, is looked
 // at once.
 class Finding {
@@ -58,7 +70,10 @@ class Finding {
         next_title_(db, "SELECT min(title) FROM block WHERE routine_id = ? AND title > ?"),
         routines_(db, "SELECT id, title, event FROM routine ORDER BY title, event"),
         edition_(db, "SELECT name FROM edition WHERE id = ?"),
-        version_(db, "SELECT version FROM block WHERE id = ?") {}
+        version_(db, "SELECT version FROM block WHERE id = ?"),
+        versions_(db,
+                  "SELECT max(version) FROM block WHERE routine_id = ? AND title = '' AND what = 'routine' "
+                  "AND date = ''") {}
 
   std::vector<KeptBlock> find() {
     while (routines_.next()) {
@@ -138,12 +153,17 @@ class Finding {
   }
 
   int version_of(std::int64_t routine) {
-    const auto [known, is_new] = versions_.try_emplace(routine);
+    const auto [known, is_new] = numbers_.try_emplace(routine);
     if (is_new) {
       version_.start(routine);
       if (version_.next()) known->second = static_cast<int>(version_.number(0));
     }
     return known->second;
+  }
+
+  int versions_of(std::int64_t routine) {
+    versions_.start(routine);
+    return versions_.next() ? static_cast<int>(versions_.number(0)) : 0;
   }
 
   std::vector<KeptBlock> in_the_order_of_the_book() {
@@ -156,6 +176,9 @@ class Finding {
       if (!std::is_sorted(home.found.begin(), home.found.end(), in_order))
         std::sort(home.found.begin(), home.found.end(), in_order);
       count_versions(home.found);
+      if (!wish_.all_versions) count_with_first(home.found);
+      const int versions = home.found.empty() ? 0 : versions_of(home.id);
+      for (KeptBlock& block : home.found) block.routine_versions = versions;
       for (KeptBlock& block : home.found)
         if (wish_.all_versions || block.version == block.versions) all.push_back(std::move(block));
       home.found.clear();
@@ -165,11 +188,11 @@ class Finding {
 
   const BookWish& wish_;
   const std::string what_;
-  Statement all_, of_routine_, of_title_, next_title_, routines_, edition_, version_;
+  Statement all_, of_routine_, of_title_, next_title_, routines_, edition_, version_, versions_;
   std::vector<Home> homes_;                        // in the order of the book
   std::unordered_map<std::int64_t, Home*> by_id_;  // of routines
   std::map<std::int64_t, std::string> sets_;       // names, by edition
-  std::map<std::int64_t, int> versions_;           // numbers, by version of a routine
+  std::map<std::int64_t, int> numbers_;            // of versions of routines
 };
 
 }  // namespace

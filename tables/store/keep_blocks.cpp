@@ -95,6 +95,7 @@ std::vector<AddedBlock> KeepingBlocks::keep(const std::vector<Block>& blocks) {
   for (const Group& group : groups(true)) keep_group(group);
   lay_beside();
   for (const Group& group : groups(false)) keep_group(group);
+  count_versions();
   return std::move(added_);
 }
 
@@ -159,7 +160,25 @@ void KeepingBlocks::lay_beside() {
       beside_[i] = added_[above->second].id;
       added_[i].beside = added_[above->second].version;
     }
+    if ((*blocks_)[i].of != 0) beside_[i] = of_routine(i);
   }
+}
+
+// The version that is said, when it is one of this routine.
+std::int64_t KeepingBlocks::of_routine(std::size_t at) {
+  const std::int64_t version = (*blocks_)[at].of;
+  Statement row(db_, "SELECT 1 FROM block WHERE id = ? AND routine_id = ? AND what = 'routine'", version,
+                routine_[at]);
+  if (!row.next())
+    throw Refused({db_.file(),
+                   fmt::format("entry {} is no version of \"{}\"", version, (*blocks_)[at].routine),
+                   "look it up in the list"});
+  return version;
+}
+
+void KeepingBlocks::count_versions() {
+  for (std::size_t i = 0; i < added_.size(); ++i)
+    added_[i].routine_versions = version_of(latest_version(routine_[i])).number;
 }
 
 void KeepingBlocks::keep_group(const Group& group) {
@@ -180,6 +199,8 @@ void KeepingBlocks::keep_group(const Group& group) {
     // Older versions are history whatever the tables say now; the latest in another edition is a new version.
     if (same != nullptr && same == &history.kept.back() && is_routine(name) &&
         !is_of_edition(*same, (*blocks_)[group[i]]))
+      same = nullptr;
+    if (same != nullptr && (*blocks_)[group[i]].of != 0 && same->home != (*blocks_)[group[i]].of)
       same = nullptr;
     if (same == nullptr) {
       write(group[i], history);

@@ -43,6 +43,8 @@ class KeepingBlocks {
   std::int64_t make_routine(const Block& block);
   [[noreturn]] void refuse_stray(const Block& block);
   void lay_beside();
+  std::int64_t of_routine(std::size_t at);
+  void count_versions();
   void keep_group(const Group& group);
   std::int64_t home_of(std::size_t at, const History& history);
   void write(std::size_t at, History& history);

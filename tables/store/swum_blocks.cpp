@@ -68,7 +68,9 @@ class Swum {
     if (!fits_) return;
     const bool panel = row.number(2) != 0;
     if (last_ && last_->panel == panel && last_->date == row.view(3) && last_->title == title_) {
-      if (panel) last_->id = row.number(0);  // the latest words
+      const std::int64_t id = row.number(0);
+      // Of a panel the latest words, of a run those beside the first version that had it.
+      if (panel || home_of(id) < home_of(last_->id)) last_->id = id;
       return;
     }
     put_in();

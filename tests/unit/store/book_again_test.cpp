@@ -32,6 +32,8 @@ std::vector<Block> blocks_of(const std::string& sheets) {
   return blocks;
 }
 
+constexpr int texts = 24;
+
 // A line of somebody's sheet; few different ones, so that they come again.
 std::string some_text(int number) {
   const std::string words = " " + std::to_string(number / 4 % 3) + "\n";
@@ -46,12 +48,34 @@ struct KeptBook {
   std::vector<AddedBlock> add(const std::vector<Block>& blocks) {
     return Book(season).add(blocks, {odd_set()}).value();
   }
+  // Each number a text and, of some runs and panels, the version that they are said to belong to.
+  std::vector<Block> blocks_of(const std::vector<int>& numbers) const {
+    std::vector<Block> blocks;
+    for (const int number : numbers) {
+      blocks.push_back(block_of(some_text(number % texts)));
+      for (const KeptBlock& one : routines())
+        if (blocks.back().what != What::routine && one.version == number / texts) blocks.back().of = one.id;
+    }
+    return blocks;
+  }
   std::vector<KeptBlock> routines() const { return *book.find({"", What::routine, "", "", "", true}); }
-  // What is swum of each version.
+  // What is swum of each version, and which runs count with it.
   std::string state() const {
     std::string text;
-    for (const KeptBlock& one : routines())
+    std::vector<std::int64_t> entries;
+    for (const KeptBlock& one : routines()) {
+      entries.push_back(one.id);
       text += std::to_string(one.version) + ": " + *book.sheet(one.id) + "--\n";
+    }
+    const auto swum = book.swum(entries, {});
+    for (const SwumWith& with : *swum) {
+      text += "runs";
+      for (const auto& run : with.runs) text += " " + run.first;
+      text += "\n";
+    }
+    const auto runs = book.find({"", What::run, "", "", "", false});
+    for (const KeptBlock& one : *runs)
+      text += one.date + " counts with " + std::to_string(one.of_version) + "\n";
     return text;
   }
   std::string sheets() const {
@@ -73,14 +97,10 @@ TEST_F(BookAgain, WhateverWasAddedTheSheetsOfTheBookBringItBack) {
   int number = 0;
   const bool holds = rc::check([&] {
     const auto adds = *rc::gen::container<std::vector<std::vector<int>>>(
-        rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 24)));
+        rc::gen::container<std::vector<int>>(rc::gen::inRange(0, 4 * texts)));
     KeptBook one(folder / (std::to_string(++number) + ".season"));
     one.add({block_of("routine 0\n")});
-    for (const std::vector<int>& numbers : adds) {
-      std::vector<Block> blocks;
-      for (const int each : numbers) blocks.push_back(block_of(some_text(each)));
-      one.add(blocks);
-    }
+    for (const std::vector<int>& numbers : adds) one.add(one.blocks_of(numbers));
     const std::string sheets = one.sheets(), state = one.state();
 
     KeptBook other(folder / (std::to_string(++number) + ".season"));

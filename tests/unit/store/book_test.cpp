@@ -50,6 +50,10 @@ class BookTest : public SeasonTest {
     for (const KeptBlock& one : *routines) text += *book.sheet(one.id) + "--\n";
     return text;
   }
+  std::int64_t entry_of_version(int number) const {
+    const auto routines = book.find({"", What::routine, "", "", "", true});
+    return routines->at(static_cast<std::size_t>(number - 1)).id;
+  }
   Season season;
   Book book;
 };
@@ -116,6 +120,58 @@ TEST_F(BookTest, LeavesNewWordsOfAPanelThatComeAloneWithItsVersion) {
   add({routine(low_water + "tempo 120\n")});
   EXPECT_EQ(add({panel("2026-05-09", "b\n")}), "new version 2");
   EXPECT_EQ(sheets(), low_water + "\nb\n--\n" + low_water + "tempo 120\n--\n");
+}
+
+TEST_F(BookTest, PutsNewWordsOfAPanelToTheVersionThatIsSaid) {
+  add({routine(low_water), panel("2026-05-09", "a\n")});
+  Block corrected = panel("2026-05-09", "b\n");
+  corrected.of = entry_of_version(1);
+  EXPECT_EQ(add({routine(low_water + "tempo 120\n"), corrected}), "new version 2, new version 2");
+  EXPECT_EQ(sheets(), low_water + "\nb\n--\n" + low_water + "tempo 120\n--\n");
+}
+
+TEST_F(BookTest, PutsAPanelInTheSameWordsToAnotherVersionThatIsSaidAndBack) {
+  const std::string second = low_water + "tempo 120\n";
+  add({routine(low_water), panel("2026-05-09", "a\n"), routine(second)});
+  Block moved = panel("2026-05-09", "a\n");
+  moved.of = entry_of_version(2);
+  EXPECT_EQ(add({moved}), "new version 2");
+  EXPECT_EQ(sheets(), low_water + "--\n" + second + "\na\n--\n");
+  EXPECT_EQ(add({moved}), "already there 2");
+  EXPECT_EQ(add({routine(second), panel("2026-05-09", "a\n")}), "already there 2, already there 2");
+  moved.of = entry_of_version(1);
+  EXPECT_EQ(add({moved}), "new version 3");
+  EXPECT_EQ(sheets(), low_water + "\na\n--\n" + second + "--\n");
+}
+
+TEST_F(BookTest, RefusesToPutAPanelToWhatIsNoVersionOfItsRoutine) {
+  Block other = routine(low_water);
+  other.routine = "High Water";
+  add({routine(low_water), panel("2026-05-09", "a\n"), other});
+  Block moved = panel("2026-05-09", "a\n");
+  for (const std::int64_t of : {2, 3, 99}) {  // the panel, the other routine, nothing
+    moved.of = of;
+    EXPECT_EQ(add({moved}),
+              "entry " + std::to_string(of) + " is no version of \"Low Water\" (look it up in the list)");
+  }
+}
+
+TEST_F(BookTest, SaysOfARunTheVersionThatHadItFirstAndOfAllHowManyVersionsThereAre) {
+  const Block tuesday{What::run, "Low Water", "solo-free", "2026-04-14", "", "a\n", 0};
+  Block later = tuesday;
+  later.text = "b\n";
+  add({routine(low_water), tuesday, routine(low_water + "tempo 120\n"), later});
+  const std::vector<KeptBlock> latest = *book.find({"", What::run, "", "", "", false});
+  ASSERT_EQ(latest.size(), 1u);
+  EXPECT_EQ(latest[0].version, 2);
+  EXPECT_EQ(latest[0].of_version, 1);
+  EXPECT_EQ(latest[0].of_routine, entry_of_version(1));
+  EXPECT_EQ(latest[0].routine_versions, 2);
+  const std::vector<KeptBlock> all = *book.find({"", What::run, "", "", "", true});
+  ASSERT_EQ(all.size(), 2u);
+  EXPECT_EQ(all[1].of_version, 2);
+  const auto again = book.add({tuesday}, {odd_set()});
+  EXPECT_EQ(again->front().routine_versions, 2);
 }
 
 TEST_F(BookTest, KeepsARunWithEveryVersionWhoseSheetHadIt) {
