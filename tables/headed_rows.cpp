@@ -3,10 +3,22 @@
 #include <algorithm>
 #include <array>
 
+#include "grammar/words.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/read_table.h"
 
 namespace landdrill {
+namespace {
+
+std::string listed(const std::vector<std::string_view>& names) {
+  std::string text;
+  for (std::size_t i = 0; i < names.size(); ++i)
+    text.append(i == 0 ? "" : i + 1 == names.size() ? " or " : ", ").append(names[i]);
+  return text;
+}
+
+}  // namespace
 
 HeadedRows::HeadedRows(const Source& list, const ListShape& shape, Diagnostics& diagnostics)
     : list_(list),
@@ -28,6 +40,7 @@ bool HeadedRows::read_headings() {
   }
   columns_ = rows_.cells();
   for (std::size_t i = 0; i < columns_; ++i) read_heading(i);
+  if (diagnostics_.ok()) tell_unread();
   for (std::size_t field = 0; field < place_.size(); ++field)
     if (shape_.columns[field].needed && !has(field)) miss(shape_.columns[field]);
   return diagnostics_.ok();
@@ -51,6 +64,23 @@ void HeadedRows::read_heading(std::size_t column) {
     }
     return;
   }
+  if (name != shape_.foreign) leave_unread(column, name);
+}
+
+void HeadedRows::leave_unread(std::size_t column, std::string_view name) {
+  if (std::find(shape_.refused.begin(), shape_.refused.end(), name) != shape_.refused.end())
+    refused_.emplace_back(column, rows_.cell(column));
+  else if (!name.empty())
+    unread_.push_back(column);
+}
+
+void HeadedRows::tell_unread() {
+  std::vector<std::string_view> known;
+  for (const ListColumn& one : shape_.columns) known.push_back(one.name);
+  for (const std::size_t column : unread_)
+    complain_at(rows_.piece(column),
+                {Problem::unread_column, "a column " + quoted(rows_.cell(column)) + ", which is not read",
+                 listed(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
 }
 
 void HeadedRows::miss(const ListColumn& column) {
@@ -60,9 +90,37 @@ void HeadedRows::miss(const ListColumn& column) {
 }
 
 bool HeadedRows::next() {
-  while (rows_.next())
+  while (rows_.next()) {
+    any_row_ = true;
+    if (!refused_.empty()) find_refused();
     if (complete()) return true;
+  }
+  if (!any_row_)
+    diagnostics_.add(diagnostic_about(
+        list_.name, {Problem::no_rows, "a heading and nothing below it", std::string(shape_.row)}));
   return false;
+}
+
+// Said once of each column.
+void HeadedRows::find_refused() {
+  std::erase_if(refused_, [&](const auto& one) {
+    const auto& [column, name] = one;
+    const std::string_view text = rows_.cell(column);
+    const auto number = Decimal::parse(text);
+    if (is_no_mark(text) || (number && *number == Decimal())) return false;
+    complain_at(rows_.piece(column), {Problem::not_in_lists,
+                                      quoted(text) + " in the column " + quoted(name) + ", which no list has",
+                                      "nothing there", std::string(shape_.refused_hint)});
+    return true;
+  });
+}
+
+// Whether the text ends here, without the end of a line.
+bool HeadedRows::cut_off() const {
+  const char* const end = list_.text.data() + list_.text.size();
+  return rows_.cells() > 0 &&
+         rows_.piece(rows_.cells() - 1).data() + rows_.piece(rows_.cells() - 1).size() == end &&
+         !list_.text.ends_with('\n') && !list_.text.ends_with('\r');
 }
 
 bool HeadedRows::complete() {
@@ -82,7 +140,14 @@ bool HeadedRows::complete() {
   }
   for (std::size_t field = 0; field < place_.size(); ++field) {
     const ListColumn& column = shape_.columns[field];
-    if (!column.needed || column.may_be_empty || !text(field).empty()) continue;
+    if (!column.needed || !text(field).empty()) continue;
+    if (column.may_be_empty) {
+      if (place_[field] < rows_.cells() && !cut_off()) continue;
+      complain_at(rows_.piece(0), {Problem::cut_off, "a row that ends before its " + std::string(column.name),
+                                   std::to_string(columns_) + " cells, as the heading has",
+                                   "write - where there is no " + std::string(column.name)});
+      return false;
+    }
     complain(field,
              {Problem::missing_cell, "an empty cell", "the " + std::string(column.name) + " in every row"});
     return false;

@@ -9,6 +9,8 @@
 #pragma once
 
 #include <span>
+#include <string>
+#include <utility>
 #include <vector>
 
 #include "tables/csv_rows.h"
@@ -27,6 +29,9 @@ struct ListShape {
   std::string_view heading_hint;  // how a list starts
   // By what column another kind of list is known, what was expected instead, and where that list belongs.
   std::string_view foreign, instead, foreign_hint;
+  // Names of columns that say what no list can take: with anything in them the list is refused.
+  std::span<const std::string_view> refused = {};
+  std::string_view refused_hint = {};
 };
 
 class HeadedRows {
@@ -35,7 +40,7 @@ class HeadedRows {
 
   // False when the list is not to be read on.
   bool read_headings();
-  // The next row that has what it needs; false at the end.
+  // The next row that has what it needs; false at the end. A list without any row is complained of.
   bool next();
 
   // Fields are places in the shape's columns. A column that is not there is empty in every row.
@@ -54,15 +59,21 @@ class HeadedRows {
  private:
   static constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
   void read_heading(std::size_t column);
+  void leave_unread(std::size_t column, std::string_view name);
+  void tell_unread();
   void miss(const ListColumn& column);
   bool complete();
+  void find_refused();
+  bool cut_off() const;
 
   const Source& list_;
   const ListShape shape_;
   Diagnostics& diagnostics_;
   CsvRows rows_;
   std::size_t columns_ = 0;
-  std::vector<std::size_t> place_;
+  bool any_row_ = false;
+  std::vector<std::size_t> place_, unread_;
+  std::vector<std::pair<std::size_t, std::string>> refused_;  // columns, and as they are called
 };
 
 // A cell that stands for no mark: nothing, or a dash.

@@ -19,6 +19,12 @@ inline constexpr std::string_view line[] = {"element", "line",    "what",     "a
 inline constexpr std::string_view judge[] = {"judge", "seat", "richter", "juge", "juez", "giudice", "судья"};
 inline constexpr std::string_view mark[] = {"mark", "marks",  "score",   "note",
                                             "nota", "punkte", "wertung", "оценка"};
+// What a panel's list cannot say, for it has one row a mark.
+inline constexpr std::string_view said_in_sheets[] = {
+    "sync",      "sync_error",   "sync_errors", "synchronisation", "synchronization", "penalty",
+    "penalties", "deduction",    "deductions",  "result",          "total",           "strafe",
+    "strafen",   "abzug",        "abzüge",      "ergebnis",        "pénalité",        "pénalités",
+    "résultat",  "penalización", "resultado",   "penalità",        "risultato"};
 inline constexpr std::string_view base[] = {"base", "base_mark", "basis"};
 
 }  // namespace landdrill::list_words

@@ -4,6 +4,7 @@
 #include <unordered_map>
 
 #include "grammar/calendar.h"
+#include "tables/csv_rows.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
 #include "tables/read_table.h"
@@ -18,16 +19,34 @@ constexpr ListColumn columns[fields] = {
     {"routine", true, list_words::routine}, {"event", false, list_words::event},
     {"element", true, list_words::line},    {"judge", true, list_words::judge},
     {"mark", true, list_words::mark, true}, {"base", false, list_words::base}};
-constexpr ListShape shape = {columns,
-                             "one row a mark",
-                             "a list starts with a heading such as date,meet,routine,element,judge,mark",
-                             "trainee",
-                             "the marks of a panel, with a column for the judge",
-                             "a trainee's marks are kept by `landdrill practice add`"};
+constexpr ListShape shape = {
+    columns,
+    "one row a mark",
+    "a list starts with a heading such as date,meet,routine,element,judge,mark",
+    "trainee",
+    "the marks of a panel, with a column for the judge",
+    "a trainee's marks are kept by `landdrill practice add`",
+    list_words::said_in_sheets,
+    "sync errors, penalties and results belong in the panel of a sheet: `landdrill help "
+    "book add`"};
 constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
 
 bool is_number(std::string_view text) {
   return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
+}
+
+// "2" of "2", "Element 2", "E2" and "2."; any other name as it is.
+std::string_view line_name(std::string_view text) {
+  std::string_view number = text.ends_with('.') ? text.substr(0, text.size() - 1) : text;
+  const std::size_t digits = number.find_last_not_of("0123456789") + 1;
+  if (digits == number.size()) return text;
+  std::string word = normal_name(number.substr(0, digits));
+  while (word.ends_with('_') || word.ends_with('.')) word.pop_back();
+  const bool known =
+      word.empty() || word == "e" || word == "el" ||
+      std::find(std::begin(list_words::line), std::end(list_words::line), word) != std::end(list_words::line);
+  number.remove_prefix(digits);
+  return known && number.front() != '0' ? number : text;
 }
 
 // "3", "J3", "Judge 3"
@@ -103,7 +122,8 @@ class MarksReader {
                          {},
                          rows_.piece(date),
                          rows_.piece(routine),
-                         rows_.piece(event, routine)});
+                         rows_.piece(event, routine),
+                         rows_.has(base)});
       panels_.back().lines.reserve(usual_lines_);
     }
     return panels_[last_];
@@ -116,7 +136,7 @@ class MarksReader {
   }
 
   ListedPanel::Line& line_of(ListedPanel& panel) {
-    const std::string_view name = text(line);
+    const std::string_view name = is_number(text(line)) ? text(line) : line_name(text(line));
     const bool is_base = says_yes(text(base));
     if (last_line_ < panel.lines.size() && panel.lines[last_line_].name == name) {
       panel.lines[last_line_].base |= is_base;
@@ -142,6 +162,19 @@ class MarksReader {
 };
 
 }  // namespace
+
+bool looks_like_a_list(const Source& text) {
+  CsvRows rows(text);
+  if (!rows.next()) return false;
+  const auto has = [&](const ListColumn& column) {
+    for (std::size_t i = 0; i < rows.cells(); ++i) {
+      const auto& words = column.words;
+      if (std::find(words.begin(), words.end(), normal_name(rows.cell(i))) != words.end()) return true;
+    }
+    return false;
+  };
+  return has(columns[date]) && has(columns[routine]) && has(columns[mark]);
+}
 
 std::vector<ListedPanel> read_marks_list(const Source& list, Diagnostics& diagnostics) {
   return MarksReader(list, diagnostics).read();

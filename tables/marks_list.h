@@ -6,11 +6,11 @@
 //   read_marks_list(list, diagnostics)[0].lines[0].judges[0]->mark     // 7.25
 //
 // Columns are found by their names, in any order, forgivingly and in several languages: date, meet, routine,
-// event (may be missing), element (its number, or an aspect of the whole routine), judge (1 is the first; or
-// `J1`), mark
-// (`-` or empty: the judge is missing), base (may be missing: yes where the base mark was given). Comma,
-// semicolon or tab between cells, decimal point or comma. Knows nothing of routines and scales: the engine
-// checks those.
+// event (may be missing), element (its number, or an aspect of the whole routine; `Element 2` is 2), judge
+// (1 is the first; or `J1`), mark (`-` or empty: the judge is missing), base (may be missing: yes where the
+// base mark was given). Comma, semicolon or tab between cells, decimal point or comma. Other columns are not
+// read, which is said, and those that would change the score, such as penalties, are refused. Knows nothing
+// of routines and scales: the engine checks those.
 #pragma once
 
 #include <optional>
@@ -37,11 +37,15 @@ struct ListedPanel {
   std::string date, meet, routine, event;
   std::vector<Line> lines;  // in the order of the list
   std::string_view date_piece, routine_piece, event_piece;
+  bool says_base = false;  // the list has a column for it
 };
 
 constexpr int most_seats = 99;
 
 // In the order in which panels first occur. Linear in the list. With errors the list is not to be used.
 std::vector<ListedPanel> read_marks_list(const Source& list, Diagnostics& diagnostics);
+
+// Whether the first line of a text is the heading of such a list, or of a trainee's.
+bool looks_like_a_list(const Source& text);
 
 }  // namespace landdrill

@@ -1,5 +1,7 @@
 #include "engine/cli/read_sheet.h"
 
+#include "tables/marks_list.h"
+
 namespace landdrill::cli {
 namespace {
 
@@ -22,6 +24,13 @@ void put_together(ReadSheet& sheet) {
     sheet.diagnostics.append(std::move(of_lines));
   }
   sheet.diagnostics.append(std::move(sheet.assembled.diagnostics));
+  if (sheet.assembled.sheets.empty() && !sheet.diagnostics.ok() && looks_like_a_list(sheet.pieces.front())) {
+    sheet.diagnostics = {};
+    sheet.diagnostics.add(diagnostic_about(
+        sheet.file(), {Problem::not_a_sheet, "a list of marks", "a sheet",
+                       "`landdrill book add BOOK FILE.csv` keeps such a list; its name has to end in .csv"}));
+    return;
+  }
   if (sheet.assembled.sheets.empty() && sheet.diagnostics.ok())
     sheet.diagnostics.add(diagnostic_about(sheet.file(), {Problem::missing_line, "no routine in it",
                                                           "a line such as `routine \"Harbour Lights\"`"}));

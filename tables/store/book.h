@@ -57,6 +57,7 @@ struct AddedBlock {
   int of_version = 0;        // of a run or a panel: the version of the routine that it belongs to,
   int beside = 0;            // and the version beside it in this add; 0 when there was none
   int routine_versions = 0;  // how many there are of the routine now
+  std::string set;           // the name of the value set that it is priced from
 };
 
 // An edition of a value set that something was swum under.

@@ -90,12 +90,13 @@ std::vector<AddedBlock> KeepingBlocks::keep(const std::vector<Block>& blocks) {
   added_.assign(blocks.size(), {});
   routine_.assign(blocks.size(), 0);
   beside_.assign(blocks.size(), 0);
+  swum_.assign(blocks.size(), 0);
   for (std::size_t i = 0; i < blocks.size(); ++i)
     routine_[i] = is_routine(blocks[i]) ? make_routine(blocks[i]) : find_routine(blocks[i]);
   for (const Group& group : groups(true)) keep_group(group);
   lay_beside();
   for (const Group& group : groups(false)) keep_group(group);
-  count_versions();
+  say_versions();
   return std::move(added_);
 }
 
@@ -176,9 +177,22 @@ std::int64_t KeepingBlocks::of_routine(std::size_t at) {
   return version;
 }
 
-void KeepingBlocks::count_versions() {
-  for (std::size_t i = 0; i < added_.size(); ++i)
+void KeepingBlocks::say_versions() {
+  for (std::size_t i = 0; i < added_.size(); ++i) {
+    const Version swum = version_of(swum_[i]);
+    if (!is_routine((*blocks_)[i])) added_[i].of_version = swum.number;
+    added_[i].set = set_of(swum.edition);
     added_[i].routine_versions = version_of(latest_version(routine_[i])).number;
+  }
+}
+
+const std::string& KeepingBlocks::set_of(std::int64_t edition) {
+  const auto [place, is_new] = sets_.try_emplace(edition);
+  if (is_new) {
+    Statement row(db_, "SELECT name FROM edition WHERE id = ?", edition);
+    if (row.next()) place->second = row.text(0);
+  }
+  return place->second;
 }
 
 void KeepingBlocks::keep_group(const Group& group) {
@@ -210,7 +224,7 @@ void KeepingBlocks::keep_group(const Group& group) {
     added.did = AddedBlock::Did::already_there;
     added.id = same->id;
     added.version = same->version;
-    added.of_version = version_of(same->home).number;
+    swum_[group[i]] = same->home == 0 ? same->id : same->home;
   }
 }
 
@@ -237,8 +251,8 @@ std::int64_t KeepingBlocks::keep_edition_of(const Block& block) {
 void KeepingBlocks::write(std::size_t at, History& history) {
   const Block& block = (*blocks_)[at];
   const std::int64_t home = home_of(at, history);
-  const Version swum = version_of(home);
-  Kept one{0, home == 0 ? keep_edition_of(block) : swum.edition, home, history.next_version(), block.text};
+  Kept one{0, home == 0 ? keep_edition_of(block) : version_of(home).edition, home, history.next_version(),
+           block.text};
   insert_.start(routine_[at], word_of(block.what), block.date, block.title, one.version, home, one.edition,
                 block.text, checksum_of(block.text));
   one.id = insert_.new_row();
@@ -246,7 +260,7 @@ void KeepingBlocks::write(std::size_t at, History& history) {
   added.did = one.version == 1 ? AddedBlock::Did::added : AddedBlock::Did::new_version;
   added.id = one.id;
   added.version = one.version;
-  added.of_version = swum.number;
+  swum_[at] = home == 0 ? one.id : home;
   history.kept.push_back(std::move(one));
 }
 

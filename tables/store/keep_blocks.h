@@ -44,7 +44,8 @@ class KeepingBlocks {
   [[noreturn]] void refuse_stray(const Block& block);
   void lay_beside();
   std::int64_t of_routine(std::size_t at);
-  void count_versions();
+  void say_versions();
+  const std::string& set_of(std::int64_t edition);
   void keep_group(const Group& group);
   std::int64_t home_of(std::size_t at, const History& history);
   void write(std::size_t at, History& history);
@@ -68,10 +69,12 @@ class KeepingBlocks {
   const std::vector<Block>* blocks_ = nullptr;
   std::vector<AddedBlock> added_;      // of each block, and
   std::vector<std::int64_t> routine_;  // the routine it is of,
-  std::vector<std::int64_t> beside_;   // the version of it that stands beside it, or 0
+  std::vector<std::int64_t> beside_;   // the version of it that stands beside it, or 0,
+  std::vector<std::int64_t> swum_;     // and the version that it is or belongs to
   std::map<std::pair<std::string_view, std::string_view>, std::int64_t> routines_;
   std::unordered_map<std::int64_t, Version> versions_;
   std::unordered_map<std::int64_t, std::int64_t> latest_;  // of routines
+  std::unordered_map<std::int64_t, std::string> sets_;     // names, by edition
 };
 
 }  // namespace landdrill::store

@@ -57,6 +57,70 @@ TEST(MarksList, SaysWhichColumnIsNotThere) {
             "  hint: a list starts with a heading such as date,meet,routine,element,judge,mark\n");
 }
 
+TEST(MarksList, TakesTheNumberOfAnElementHoweverItIsCalled) {
+  const std::string row = "2026-05-09,A,R,";
+  EXPECT_EQ(read(heading + row + "Element 2,1,7\n" + row + "E2,2,7\n" + row + "el. 2,3,7\n" + row +
+                 "2.,4,7\n" + row + "2,5,8\n"),
+            "2026-05-09|A|R| / 2: 7 7 7 7 8\n");
+  EXPECT_EQ(read(heading + row + "part 2,1,7\n" + row + "02,1,7\n" + row + "Element 02,1,7\n" + row +
+                 "Element,1,7\n"),
+            "2026-05-09|A|R| / part 2: 7 / 02: 7 / Element 02: 7 / Element: 7\n");
+}
+
+TEST(MarksList, SaysOfAColumnThatItDoesNotKnowThatItIsNotRead) {
+  EXPECT_EQ(
+      read("date,meet,routine,element,judge,mark,Remark,bse,\n2026-05-09,A,R,1,1,7,good,yes,\n"),
+      "marks.csv:1:38: warning: found a column \"Remark\", which is not read; expected date, meet, "
+      "routine, event, element, judge, mark or base [unread-column]\n"
+      "  date,meet,routine,element,judge,mark,Remark,bse,\n"
+      "                                       ^~~~~~\n"
+      "  hint: the nearest is mark\n"
+      "marks.csv:1:45: warning: found a column \"bse\", which is not read; expected date, meet, routine, "
+      "event, element, judge, mark or base [unread-column]\n"
+      "  date,meet,routine,element,judge,mark,Remark,bse,\n"
+      "                                              ^~~\n"
+      "  hint: the nearest is base\n");
+}
+
+TEST(MarksList, RefusesWhatOnlyASheetCanSayAndOnlyWhereItIsSaid) {
+  const std::string with = "date,meet,routine,element,judge,mark,Sync errors,Penalty\n2026-05-09,A,R,1,1,7,";
+  EXPECT_EQ(read(with + ",0\n2026-05-09,A,R,1,2,7,-,0.0\n"), "2026-05-09|A|R| / 1: 7 7\n");
+  EXPECT_EQ(read(with + "small x2,\n2026-05-09,A,R,1,2,7,clear,\n"),
+            "marks.csv:2:22: error: found \"small x2\" in the column \"Sync errors\", which no list has; "
+            "expected nothing there [not-in-lists]\n"
+            "  2026-05-09,A,R,1,1,7,small x2,\n"
+            "                       ^~~~~~~~\n"
+            "  hint: sync errors, penalties and results belong in the panel of a sheet: `landdrill help book "
+            "add`\n");
+}
+
+TEST(MarksList, SaysThatThereIsNothingBelowTheHeading) {
+  EXPECT_EQ(read(heading),
+            "marks.csv: error: found a heading and nothing below it; expected one row a mark [no-rows]\n");
+}
+
+TEST(MarksList, SaysThatAListIsCutOff) {
+  const std::string row = "2026-05-09,A,R,1,1,7\n2026-05-09,A,R,1,2,";
+  const std::string complaint =
+      "marks.csv:3:1: error: found a row that ends before its mark; expected 6 cells, as the heading has "
+      "[cut-off]\n"
+      "  2026-05-09,A,R,1,2,\n"
+      "  ^~~~~~~~~~\n"
+      "  hint: write - where there is no mark\n";
+  EXPECT_EQ(read(heading + row), complaint);
+  EXPECT_EQ(read(heading + row + "\n"), "2026-05-09|A|R| / 1: 7 -\n");
+  EXPECT_EQ(read(heading + row + "-"), "2026-05-09|A|R| / 1: 7 -\n");
+  EXPECT_NE(read(heading + "2026-05-09,A,R,1,2\n2026-05-09,A,R,1,3,7\n").find("[cut-off]"),
+            std::string::npos);
+}
+
+TEST(MarksList, IsKnownByItsHeading) {
+  EXPECT_TRUE(looks_like_a_list({"a", heading}));
+  EXPECT_TRUE(looks_like_a_list({"a", "Datum;Kür;Note\n"}));
+  EXPECT_FALSE(looks_like_a_list({"a", "routine \"Harbour Lights\"\n"}));
+  EXPECT_FALSE(looks_like_a_list({"a", ""}));
+}
+
 TEST(MarksList, SaysThatAShortDateIsNone) {
   EXPECT_EQ(
       read(heading + "2026,A,R,1,1,7\n"),
