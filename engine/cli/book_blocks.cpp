@@ -72,16 +72,18 @@ std::size_t first_block(const Lines& lines) {
   return at;
 }
 
-void add_blocks(const Source& piece, const Block& named, std::vector<Block>& blocks) {
+void add_blocks(const Source& piece, const Block& named, std::vector<TypedBlock>& blocks) {
   const Lines lines = parse(piece).lines;
   std::size_t start = 0, head = first_block(lines);
   while (head < lines.size()) {
     const std::size_t end = end_of_block(lines, head);
-    Block block = named;
-    name_block(lines[head].statement, block);
-    block.text = print(alone(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
-                                   lines.begin() + static_cast<std::ptrdiff_t>(end))));
-    blocks.push_back(std::move(block));
+    const std::string_view last = lines[end - 1].text;
+    const char* const from = lines[start].text.data();
+    TypedBlock typed{named, &piece, {from, static_cast<std::size_t>(last.data() + last.size() - from)}};
+    name_block(lines[head].statement, typed.block);
+    typed.block.text = print(alone(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
+                                         lines.begin() + static_cast<std::ptrdiff_t>(end))));
+    blocks.push_back(std::move(typed));
     start = end;
     head = end;
     while (head < lines.size() && !starts_block(lines[head].statement)) ++head;
@@ -91,12 +93,23 @@ void add_blocks(const Source& piece, const Block& named, std::vector<Block>& blo
 }  // namespace
 
 std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition) {
-  const Routine& routine = *sheet.routine();
-  Block named;
-  named.routine = routine.title;
-  named.event = routine.event->code;
-  named.edition = edition;
   std::vector<Block> blocks;
+  for (TypedBlock& typed : typed_blocks(sheet)) {
+    blocks.push_back(std::move(typed.block));
+    blocks.back().event = sheet.routine()->event->code;
+    blocks.back().edition = edition;
+  }
+  return blocks;
+}
+
+std::vector<TypedBlock> typed_blocks(const ReadSheet& sheet) {
+  Block named;
+  named.routine = sheet.title();
+  if (!sheet.assembled.sheets.empty()) {
+    const auto& event = sheet.assembled.sheets.front().routine.event;
+    if (event) named.event = event->event.text;
+  }
+  std::vector<TypedBlock> blocks;
   for (const Source& piece : sheet.pieces) add_blocks(piece, named, blocks);
   return blocks;
 }

@@ -12,4 +12,13 @@ namespace landdrill::cli {
 // in Block.
 std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition);
 
+// A block, and the piece of the sheet's text that it is made of: whole lines without the last one's ending.
+struct TypedBlock {
+  Block block;
+  const Source* source = nullptr;
+  std::string_view typed;
+};
+// The same of a sheet that may have errors: title and event of the routine are as typed.
+std::vector<TypedBlock> typed_blocks(const ReadSheet& sheet);
+
 }  // namespace landdrill::cli

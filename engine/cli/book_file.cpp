@@ -25,10 +25,10 @@ Result<Season> open_book(const Call& call, Season::Mode mode) {
   return Season::open(call.given.operands.front(), mode);
 }
 
-WishRead book_wish(const Call& call) {
+WishRead book_wish(const Call& call, std::size_t words) {
   WishRead read;
-  for (std::size_t i = 1; i < call.given.operands.size(); ++i)
-    read.wish.words += (i == 1 ? "" : " ") + call.given.operands[i];
+  for (std::size_t i = words; i < call.given.operands.size(); ++i)
+    read.wish.words += (i == words ? "" : " ") + call.given.operands[i];
   read.wish.event = option(call, "--event");
   read.wish.from = option(call, "--from");
   read.wish.until = option(call, "--until");

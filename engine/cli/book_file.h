@@ -17,8 +17,8 @@ struct WishRead {
   BookWish wish;
   std::string mistake;  // what was asked for and cannot be; empty when all is well
 };
-// Heeds the operands behind BOOK and those of the options that the command has.
-WishRead book_wish(const Call& call);
+// Heeds the operands from the place `words` on and those of the options that the command has.
+WishRead book_wish(const Call& call, std::size_t words = 1);
 // Opens the book to read, reads the wish and does the work, or says why not.
 Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work);
 // Says that the book has nothing of that; Exit::ok.

@@ -60,6 +60,7 @@ Exit values_redo(Call& call);
 Exit values_history(Call& call);
 Exit values_remove(Call& call);
 Exit book_add(Call& call);
+Exit book_swum_as(Call& call);
 Exit book_list(Call& call);
 Exit book_editions(Call& call);
 Exit book_export(Call& call);

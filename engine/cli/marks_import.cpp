@@ -6,112 +6,69 @@
 #include <span>
 
 #include "engine/cli/in_order.h"
-#include "grammar/print.h"
+#include "engine/cli/listed_text.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
 namespace {
 
-bool is_element(std::string_view name) {
-  return !name.empty() && name.find_first_not_of("0123456789") == name.npos;
-}
-
-// The text of panels in the sheet language, and for each of its lines where that stands in the list.
-class Written {
- public:
-  struct Origin {
-    const ListedPanel* panel = nullptr;
-    const ListedPanel::Line* line = nullptr;  // nullptr for the panel's first line
-  };
-
-  void write(const ListedPanel& panel) {
-    ast::PanelLine head{{panel.date}, std::nullopt};
-    if (!panel.meet.empty()) head.title = ast::Name{panel.meet, true};
-    add(print(ast::Statement(head)), {&panel, nullptr});
-    for (const ListedPanel::Line& line : panel.lines) write_line(panel, line);
-  }
-
-  // The seat whose mark starts in this column of the line, or the number of seats.
-  static std::size_t seat_at(const ListedPanel::Line& line, std::size_t column) {
-    std::size_t start = start_of(line).size() + 2, seat = 0;
-    for (; seat < line.judges.size() && start != column; ++seat)
-      start += written_mark(line.judges[seat]).size() + 1;
-    return seat;
-  }
-
-  std::string text;
-  std::vector<Origin> origins;  // of each line
-
- private:
-  void add(const std::string& line, Origin origin) {
-    text += line + "\n";
-    origins.push_back(origin);
-  }
-
-  void write_line(const ListedPanel& panel, const ListedPanel::Line& line) {
-    std::string written = start_of(line);
-    for (const auto& given : line.judges) (written += ' ') += written_mark(given);
-    add(written, {&panel, &line});
-  }
-
-  static std::string start_of(const ListedPanel::Line& line) {
-    if (is_element(line.name)) return "  element " + line.name + (line.base ? " base:" : ":");
-    std::string start = "  " + print(ast::Statement(ast::AspectMarksLine{{line.name, false}, {}}));
-    while (start.ends_with(' ')) start.pop_back();
-    return start;
-  }
-  static std::string written_mark(const std::optional<ListedPanel::Given>& given) {
-    return given && given->mark ? given->mark->text(2) : "-";
-  }
+struct OnePanel {
+  const ListedPanel* listed = nullptr;
+  std::string kept;  // its text when it is in the book
 };
 
-std::string_view place_of(const Diagnostic& one, const Written& written, std::size_t lines_above) {
-  if (one.at.line <= lines_above || one.at.line - lines_above > written.origins.size()) return {};
-  const Written::Origin& origin = written.origins[one.at.line - lines_above - 1];
-  if (origin.line == nullptr) return origin.panel->date_piece;
-  const std::size_t seat = Written::seat_at(*origin.line, one.at.column);
-  const bool given = seat < origin.line->judges.size() && origin.line->judges[seat];
-  return given ? origin.line->judges[seat]->piece : origin.line->piece;
-}
+// What is wrong, and where in the list.
+struct Wrong {
+  std::string_view piece;
+  Complaint complaint;
+};
 
 // Some panels of one version of a routine as blocks, or what is wrong with them.
 class ImportOfSome {
  public:
   struct Made {
     std::vector<Block> blocks;
+    std::vector<Imported::Merged> merged;
     std::size_t marks = 0;
-    Diagnostics diagnostics;
+    std::vector<Wrong> wrong;
   };
-  ImportOfSome(const Source& list, const KeptSheet& routine) : list_(list), routine_(routine) {}
+  explicit ImportOfSome(const KeptSheet& routine) : routine_(routine) {
+    if (!routine.sheet.routine()) return;
+    for (const PanelRule* rule : routine.sheet.routine()->aspects) aspects_.push_back(rule->aspect);
+  }
 
-  Made of(std::span<const ListedPanel* const> panels) {
-    for (const ListedPanel* panel : panels) written_.write(*panel);
-    check();
-    if (made_.diagnostics.ok()) cut_into_blocks(panels);
+  Made of(std::span<const OnePanel> panels) {
+    for (const OnePanel& one : panels)
+      texts_.push_back(one.kept.empty() ? written(*one.listed, aspects_)
+                                        : written_into(one.kept, *one.listed, aspects_));
+    check(panels);
+    if (made_.wrong.empty()) make_blocks(panels);
     return std::move(made_);
   }
 
  private:
-  // The routine alone with the new panels; what is found in them is said where it stands in the list.
-  void check() {
-    const std::string text = std::string(routine_alone(routine_.text)) + written_.text;
-    const auto above =
-        static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n')) - written_.origins.size();
+  // The routine alone with the panels; what is found in them is said where it stands in the list.
+  void check(std::span<const OnePanel> panels) {
+    std::string text(routine_alone(routine_.text));
+    std::size_t line = 1 + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+    std::vector<std::size_t> starts;
+    for (const ListedText& one : texts_) {
+      starts.push_back(line);
+      text += one.text;
+      line += one.lines.size();
+    }
     ReadSheet sheet;
-    sheet.pieces = {{list_.name, text}};
+    sheet.pieces = {{"", text}};
     put_together(sheet);
     if (!sheet.assembled.sheets.empty()) resolve_from(*routine_.sheet.set, sheet);
     for (const Diagnostic& one : sheet.diagnostics.list()) {
-      if (severity_of(one.problem) != Severity::error) continue;
-      const std::string_view piece = place_of(one, written_, above);
-      if (piece.data() == nullptr) continue;
-      complain(piece, {one.problem, one.found, one.expected, one.hint});
+      const auto after = std::upper_bound(starts.begin(), starts.end(), one.at.line);
+      if (severity_of(one.problem) != Severity::error || after == starts.begin()) continue;
+      const auto at = static_cast<std::size_t>(after - starts.begin()) - 1;
+      const std::string_view piece = texts_[at].piece_at(one.at.line - starts[at], one.at.column);
+      made_.wrong.push_back({piece.data() == nullptr ? panels[at].listed->date_piece : piece,
+                             {one.problem, one.found, one.expected, one.hint}});
     }
-  }
-
-  void complain(std::string_view piece, Complaint complaint) {
-    if (!made_.diagnostics.wants_more()) return made_.diagnostics.count_only(severity_of(complaint.problem));
-    made_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
   }
 
   // Without the runs and panels that are kept already: they were checked when they came.
@@ -123,22 +80,22 @@ class ImportOfSome {
     return text.substr(0, end);
   }
 
-  void cut_into_blocks(std::span<const ListedPanel* const> panels) {
+  void make_blocks(std::span<const OnePanel> panels) {
     const KeptBlock& routine = routine_.routine;
-    std::string_view rest = written_.text;
-    for (const ListedPanel* panel : panels) {
-      std::size_t length = 0;
-      for (std::size_t line = 0; line < 1 + panel->lines.size(); ++line) length = rest.find('\n', length) + 1;
-      made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, panel->date, panel->meet,
-                              std::string(rest.substr(0, length)), 0});
-      rest.remove_prefix(length);
-      for (const auto& one : panel->lines) made_.marks += one.judges.size();
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+      const ListedPanel& listed = *panels[i].listed;
+      ListedText& text = texts_[i];
+      if (!panels[i].kept.empty())
+        made_.merged.push_back({i, text.there, text.changed, text.added, text.bases});
+      made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, listed.date, listed.meet,
+                              std::move(text.text), 0});
+      for (const auto& line : listed.lines) made_.marks += line.judges.size();
     }
   }
 
-  const Source& list_;
   const KeptSheet& routine_;
-  Written written_;
+  std::vector<std::string> aspects_;
+  std::vector<ListedText> texts_;
   Made made_;
 };
 
@@ -153,37 +110,35 @@ class Importing {
     for (const OfVersion& version : versions_) {
       out_.editions.push_back(version.routine->sheet.set->files);
       for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread)
-        pieces.push_back({version.routine,
+        pieces.push_back({&version,
                           std::span(version.panels)
                               .subspan(at)
                               .first(std::min(worth_a_thread, version.panels.size() - at)),
                           out_.editions.size() - 1});
     }
     const auto make = [&](std::size_t i) {
-      return ImportOfSome(list_, *pieces[i].routine).of(pieces[i].panels);
+      return ImportOfSome(*pieces[i].version->routine).of(pieces[i].panels);
     };
     std::size_t next = 0;
+    Result<void> all_told;
     make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
-      const std::size_t edition = pieces[next++].edition;
-      for (Block& block : made.blocks) {
-        block.edition = edition;
-        out_.blocks.push_back(std::move(block));
-      }
-      out_.marks += made.marks;
-      out_.diagnostics.append(std::move(made.diagnostics));
+      const Piece& piece = pieces[next++];
+      if (auto told = tell(made.wrong, piece); !told) all_told = std::move(told);
+      take(std::move(made), piece);
     });
-    return {};
+    return all_told;
   }
 
  private:
   static constexpr std::size_t worth_a_thread = 200;  // panels
   struct OfVersion {
     const KeptSheet* routine = nullptr;
-    std::vector<const ListedPanel*> panels;
+    const KeptSheet* latest = nullptr;
+    std::vector<OnePanel> panels;
   };
   struct Piece {
-    const KeptSheet* routine = nullptr;
-    std::span<const ListedPanel* const> panels;
+    const OfVersion* version = nullptr;
+    std::span<const OnePanel> panels;
     std::size_t edition = 0;
   };
 
@@ -192,13 +147,62 @@ class Importing {
     for (const ListedPanel& panel : panels) {
       const auto routine = routine_of(panel);
       if (!routine) continue;
-      const auto home = homes_.of(panel, *routines_[*routine]);
+      auto home = homes_.of(panel, *routines_[*routine]);
       if (!home) return tl::unexpected(home.error());
-      const auto [place, is_new] = places.try_emplace(*home, versions_.size());
-      if (is_new) versions_.push_back({*home, {}});
-      versions_[place->second].panels.push_back(&panel);
+      if (home->version == nullptr) {
+        no_such_version(panel, routines_[*routine]->routine);
+        continue;
+      }
+      const auto [place, is_new] = places.try_emplace(home->version, versions_.size());
+      if (is_new) versions_.push_back({home->version, routines_[*routine], {}});
+      versions_[place->second].panels.push_back({&panel, std::move(home->kept)});
     }
     return {};
+  }
+
+  void take(ImportOfSome::Made made, const Piece& piece) {
+    for (Imported::Merged& one : made.merged) {
+      one.block += out_.blocks.size();
+      out_.merged.push_back(one);
+    }
+    for (Block& block : made.blocks) {
+      block.edition = piece.edition;
+      if (homes_.said() != 0) block.of = piece.version->routine->routine.id;
+      homes_.take(block, piece.version->routine->routine.version);
+      out_.blocks.push_back(std::move(block));
+    }
+    out_.marks += made.marks;
+  }
+
+  // An element that is not there may be one of an older version.
+  Result<void> tell(const std::vector<Wrong>& wrong, const Piece& piece) {
+    const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Wrong& one) {
+      return one.complaint.problem == Problem::unknown_element;
+    });
+    std::string hint;
+    if (elements && homes_.said() == 0 && piece.version->routine == piece.version->latest) {
+      const auto fitting = older_version_for(piece);
+      if (!fitting) return tl::unexpected(fitting.error());
+      if (*fitting != 0)
+        hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", *fitting);
+    }
+    for (const Wrong& one : wrong) {
+      Complaint complaint = one.complaint;
+      if (complaint.problem == Problem::unknown_element && !hint.empty()) complaint.hint = hint;
+      complain(one.piece, std::move(complaint));
+    }
+    return {};
+  }
+
+  // The latest one into which all panels fit; 0 when there is none.
+  Result<int> older_version_for(const Piece& piece) {
+    const KeptSheet& latest = *piece.version->latest;
+    for (int number = latest.routine.version - 1; number > 0; --number) {
+      const auto older = homes_.version(latest, number);
+      if (!older) return tl::unexpected(older.error());
+      if (*older != nullptr && ImportOfSome(**older).of(piece.panels).wrong.empty()) return number;
+    }
+    return 0;
   }
 
   void complain(std::string_view piece, Complaint complaint) {
@@ -230,6 +234,13 @@ class Importing {
               "a routine of the book", event ? "" : words::nearest_hint(panel.routine, titles)});
   }
 
+  void no_such_version(const ListedPanel& panel, const KeptBlock& latest) {
+    complain(panel.routine_piece,
+             {Problem::unknown_name, fmt::format("{} with --swum-as {}", panel.routine, homes_.said()),
+              latest.version == 1 ? "--swum-as 1, for there is one version of it"
+                                  : fmt::format("one of its versions, 1 to {}", latest.version)});
+  }
+
   void several_events(const ListedPanel& panel, const std::vector<std::size_t>& found) {
     std::string events;
     for (std::size_t i : found) events += (events.empty() ? "" : ", ") + routines_[i]->routine.event;
@@ -245,35 +256,6 @@ class Importing {
 };
 
 }  // namespace
-
-Result<void> ListHomes::read() {
-  BookWish wish;
-  wish.what = Block::What::routine;
-  const auto newest = versions_of(book_, wish);
-  if (!newest) return tl::unexpected(newest.error());
-  auto sheets = sheets_.read(*newest);
-  if (!sheets) return tl::unexpected(sheets.error());
-  latest_ = std::move(*sheets);
-  wish.what = Block::What::panel;
-  const auto panels = book_.find(wish);
-  if (!panels) return tl::unexpected(panels.error());
-  for (const KeptBlock& one : *panels)
-    if (newest->count(one.of_routine) == 0)
-      older_[{one.routine, one.event, one.date, one.title}] = one.of_routine;
-  return {};
-}
-
-Result<const KeptSheet*> ListHomes::of(const ListedPanel& panel, const KeptSheet& latest) {
-  const auto older = older_.find({latest.routine.routine, latest.routine.event, panel.date, panel.meet});
-  if (older == older_.end()) return &latest;
-  const KeptSheet*& version = versions_[older->second];
-  if (version == nullptr) {
-    const auto sheets = sheets_.read(Versions{older->second});
-    if (!sheets) return tl::unexpected(sheets.error());
-    version = sheets->front();
-  }
-  return version;
-}
 
 Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes) {
   Imported made;

@@ -13,6 +13,10 @@ constexpr OperandRow words = {"WORDS", "words of the title of a routine or a mee
 constexpr OperandRow added = {"FILE", "a sheet, or a list of marks (.csv)", 1, any_number, Offers::files};
 constexpr OperandRow backup = {"BACKUP", "the file of the backup", 1, 1, Offers::files};
 
+constexpr OperandRow version = {"VERSION", "the number of a version of the routine", 1, 1};
+constexpr OptionRow swum_as_option = {"--swum-as", "VERSION",
+                                      "the panels of the lists were swum as this version of their routine"};
+
 constexpr OptionRow judges_full = {"--full", "", "every pair, the limits of agreement, and bias by kind"};
 constexpr OptionRow same_judges = {"--same-judges", "",
                                    "the same judges sat in the same seats at all meets: take all together"};
@@ -103,22 +107,41 @@ std::vector<Command> book_commands() {
       {"book add",
        "keep sheets and lists of marks in the season book",
        "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
-       "was "
-       "priced from. The same again changes nothing; another text for the same routine, run or panel becomes "
-       "a new "
-       "version, and the old one stays. A panel belongs to the version of the routine that stood beside it "
-       "when it was first added in these words: the routine may change later. New words of it, a remark is "
-       "enough, belong to the version beside them then.\n\n"
+       "was priced from. The same again changes nothing; another text for the same routine, run or panel "
+       "becomes a new version, and the old one stays. Everything is added, or, when anything is wrong, "
+       "nothing.\n\n"
+       "A panel belongs to the version of the routine that stood above it when it was first added, also when "
+       "the routine changes or a mark is corrected later. What is kept already in the same words may stay in "
+       "the sheet although it no longer fits the changed routine; it is left where it is. Where several "
+       "versions of a routine are added at once, as `book export --all` writes them, everything belongs to "
+       "the version that it stands below.\n\n"
        "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
-       "aspect such "
-       "as choreography), judge, mark. Its routines must be in the book already. Everything is added, or, "
-       "when "
-       "anything is wrong, nothing.",
+       "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
+       "event, and base (yes where the base mark was given). Its routines must be in the book already. Marks "
+       "for a panel that is kept take the places of the kept ones; everything else of that panel stays. A "
+       "new "
+       "panel belongs to the latest version of its routine, unless --swum-as says another. Sync errors, "
+       "penalties and announced results are written in a sheet.",
        {book, added},
-       {&format_option, &set_option, &values_option, &season_option},
+       {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
        {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
-        {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"}},
+        {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
+        {"landdrill book add club.season spring-cup.csv --swum-as 1",
+         "marks of the spring, when the routine was as it was first"}},
        book_add},
+      {"book swum-as",
+       "say of panels which version of their routine was swum",
+       "Puts the panels that are found to this version of their routine, in the words that they have; they "
+       "are "
+       "priced and compared as that from then on. `landdrill book list --all` shows the versions. When one "
+       "of "
+       "them does not fit the version, nothing is changed.",
+       {book, version, words},
+       {&event_option, &from_option, &until_option, &format_option},
+       {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
+        {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
+         "everything since June as version 2"}},
+       book_swum_as},
       {"book list",
        "what is in the season book",
        "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "

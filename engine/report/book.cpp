@@ -11,16 +11,18 @@ namespace {
 
 using Align = GridColumn::Align;
 
-constexpr Field<BookLine> line_fields[] = {{"routine", "routine", &BookLine::routine, Shown::wrapped},
-                                           {"event", "event", &BookLine::event},
-                                           {"what", "what", &BookLine::what},
-                                           {"date", "date", &BookLine::date},
-                                           {"title", "title", &BookLine::title, Shown::wrapped},
-                                           {"version", "version", &BookLine::version},
-                                           {"of_version", "of routine", &BookLine::of_version},
-                                           {"set", "value set", &BookLine::set, Shown::never},
-                                           {"kept_at", "kept", &BookLine::kept_at, Shown::never},
-                                           {"did", "", &BookLine::did}};
+constexpr Field<BookLine> line_fields[] = {
+    {"routine", "routine", &BookLine::routine, Shown::wrapped},
+    {"event", "event", &BookLine::event},
+    {"what", "what", &BookLine::what},
+    {"date", "date", &BookLine::date},
+    {"title", "title", &BookLine::title, Shown::wrapped},
+    {"version", "version", &BookLine::version},
+    {"of_version", "of routine", &BookLine::of_version},
+    {"routine_versions", "", &BookLine::routine_versions, Shown::never},
+    {"set", "value set", &BookLine::set, Shown::never},
+    {"kept_at", "kept", &BookLine::kept_at, Shown::never},
+    {"did", "", &BookLine::did}};
 
 constexpr Field<BookScore> score_fields[] = {
     {"routine", "routine", &BookScore::routine, Shown::wrapped},
@@ -51,8 +53,8 @@ constexpr Field<BookEdition> edition_fields[] = {
 // The rows of one routine under its name. Where there are several versions of it, it is said to which of them
 // a run or a panel belongs, and the value set only if there are several.
 std::string routine_text(std::span<const BookLine> lines, const TextWish& wish) {
-  const bool versions =
-      std::any_of(lines.begin(), lines.end(), [](const BookLine& line) { return line.of_version > "1"; });
+  const bool versions = std::any_of(lines.begin(), lines.end(),
+                                    [](const BookLine& line) { return line.routine_versions != "1"; });
   const bool sets = !versions || std::any_of(lines.begin(), lines.end(), [&](const BookLine& line) {
     return line.set != lines.front().set;
   });
@@ -63,7 +65,8 @@ std::string routine_text(std::span<const BookLine> lines, const TextWish& wish) 
   Grid grid(std::move(columns));
   for (const BookLine& line : lines) {
     std::vector<std::string> cells = {"", line.what, line.date, line.title, line.version};
-    if (versions) cells.push_back(line.of_version.empty() ? "" : "version " + line.of_version);
+    if (versions)
+      cells.push_back(line.of_version.empty() ? "" : line.of_version + " of " + line.routine_versions);
     if (sets) cells.push_back(line.set);
     cells.push_back(line.did);
     grid.add(std::move(cells));

@@ -19,7 +19,8 @@ namespace landdrill::report {
 // Texts, empty for what is not there.
 struct BookLine {
   std::string routine, event, what, date, title, version;
-  std::string of_version;  // of a run or a panel: the version of the routine that it belongs to
+  std::string of_version;        // of a run or a panel: the version of the routine that it belongs to
+  std::string routine_versions;  // how many versions of the routine there are
   std::string set, kept_at;
   std::string did;  // of an import: "added", "new version", "already there"
 };

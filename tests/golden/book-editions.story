@@ -25,7 +25,7 @@ run 2026-04-12 "Tuesday"
 Reed Song, duet-free
                                      version  of routine
   routine                            2                    new version
-  panel    2026-06-13  Osier Shield  1        version 2   added
+  panel    2026-06-13  Osier Shield  1        2 of 2      added
 === errors
 landdrill: 1 added, 1 new version, 0 already there
 === exit 0

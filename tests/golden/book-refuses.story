@@ -70,6 +70,9 @@ landdrill: 1 added, 0 new versions, 0 already there
 === exit 0
 === run landdrill book add club.season no-mark.csv
 === errors
+no-mark.csv:1:33: warning: found a column "points", which is not read; expected date, meet, routine, event, element, judge, mark or base [unread-column]
+  date,meet,routine,element,judge,points
+                                  ^~~~~~
 no-mark.csv:1:1: error: found no column for the mark; expected one that is called mark [missing-column]
   date,meet,routine,element,judge,points
   ^~~~
@@ -129,7 +132,7 @@ landdrill: nothing was added to the book
 === exit 1
 === run landdrill book add club.season reed-song.sheet no-mark.csv
 === errors
-landdrill: nothing was added: add the sheets first, then the lists of marks
+landdrill book add: add the sheets first, then the lists of marks
 === exit 2
 === run landdrill book add club.season nowhere.csv
 === errors

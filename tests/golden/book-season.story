@@ -115,7 +115,9 @@ panel 2026-07-04 "Kingfisher Final"
 === output
 landdrill: 4 added, 0 new versions, 0 already there
 landdrill: 2 added, 2 new versions, 2 already there
-landdrill: the routine was changed; 2 panels that were kept before stay with the versions that they were swum as
+landdrill: Reed Song, duet-free was changed and is version 2; panels stay with the version that they were swum as:
+  2026-04-11 "Heron Cup": version 1
+  2026-05-09 "Tarn Open": version 1
 === exit 0
 === run landdrill book lessons club.season
 === output

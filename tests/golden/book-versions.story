@@ -66,12 +66,13 @@ landdrill: 1 added, 0 new versions, 0 already there
 Reed Song, duet-free
                                      version  of routine
   routine                            2                    new version
-  run      2026-04-05  Long pool     2        version 2   new version
-  panel    2026-04-11  Heron Cup     1        version 1   already there
-  panel    2026-06-13  Osier Shield  1        version 2   added
+  run      2026-04-05  Long pool     2        2 of 2      new version
+  panel    2026-04-11  Heron Cup     1        1 of 2      already there
+  panel    2026-06-13  Osier Shield  1        2 of 2      added
 === errors
 landdrill: 1 added, 2 new versions, 1 already there
-landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
+landdrill: Reed Song, duet-free was changed and is version 2; panels stay with the version that they were swum as:
+  2026-04-11 "Heron Cup": version 1
 === exit 0
 === run landdrill book list club.season --all
 === output
@@ -79,11 +80,11 @@ Reed Song, duet-free
                                      version  of routine
   routine                            1 of 2
   routine                            2 of 2
-  run      2026-04-05  Long pool     1 of 2   version 1
-  run      2026-04-05  Long pool     2 of 2   version 2
-  panel    2026-04-11  Heron Cup     1        version 1
-  panel    2026-05-09  Tarn Open     1        version 1
-  panel    2026-06-13  Osier Shield  1        version 2
+  run      2026-04-05  Long pool     1 of 2   1 of 2
+  run      2026-04-05  Long pool     2 of 2   2 of 2
+  panel    2026-04-11  Heron Cup     1        1 of 2
+  panel    2026-05-09  Tarn Open     1        1 of 2
+  panel    2026-06-13  Osier Shield  1        2 of 2
 === exit 0
 === run landdrill book score club.season
 === output
@@ -115,21 +116,24 @@ mark: the mean of the elements' marks, of a run-through what your deductions
 === run sed -i '2s/7.75/7.25/' tarn.csv; landdrill book add club.season tarn.csv
 === output
 Reed Song, duet-free
-                                version  value set
-  panel  2026-05-09  Tarn Open  2        kingfisher-2026  new version
+                                version  of routine
+  panel  2026-05-09  Tarn Open  2        1 of 2      new version
 === errors
 landdrill: 0 added, 1 new version, 0 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Reed Song was kept before: 1 of its 5 marks is another now; the rest stays as it was
 === exit 0
 === run sed -i 's/7.00 7.25 7.25 7.50 7.00/7.00 7.25 7.25 7.50 7.25/' summer.sheet; landdrill book add club.season summer.sheet osier.sheet
 === output
 Reed Song, duet-free
                                      version  of routine
   routine                            2                    already there
-  run      2026-04-05  Long pool     2        version 2   already there
-  panel    2026-04-11  Heron Cup     2        version 2   new version
-  panel    2026-06-13  Osier Shield  1        version 2   already there
+  run      2026-04-05  Long pool     2        2 of 2      already there
+  panel    2026-04-11  Heron Cup     2        1 of 2      new version
+  panel    2026-06-13  Osier Shield  1        2 of 2      already there
 === errors
 landdrill: 0 added, 1 new version, 3 already there
+landdrill: the panel of 2026-04-11 "Heron Cup" has new words; it stays with version 1 of Reed Song, as which it was swum
+  hint: if it was version 2 that was swum: landdrill book swum-as club.season 2 'Reed Song Heron Cup' --event duet-free --from 2026-04-11 --until 2026-04-11
 === exit 0
 === run landdrill book export club.season --all > all.sheet; cat all.sheet
 === output
@@ -178,6 +182,16 @@ element 2 hybrid "Undertow"
 
 impression choreography 7.50, performance 7.75, transitions 7.25
 
+panel 2026-04-11 "Heron Cup"
+  element 1: 7.50 7.75 7.50 7.75 7.50
+  element 2: 7.00 7.25 7.25 7.50 7.25
+  choreography: 7.50 7.75 7.50 7.25 7.50
+  performance: 7.75 8.00 7.50 7.75 7.75
+  transitions: 7.00 7.25 7.25 7.50 7.25
+  sync: small x4
+  penalty: none
+  # That is all of it.
+
 panel 2026-05-09 "Tarn Open"
   element 2: 7.25 7.75 7.50 7.75 7.50
 
@@ -199,16 +213,6 @@ run 2026-04-05 "Long pool"
   element 2: travel small
   # No spotter was there.
 
-panel 2026-04-11 "Heron Cup"
-  element 1: 7.50 7.75 7.50 7.75 7.50
-  element 2: 7.00 7.25 7.25 7.50 7.25
-  choreography: 7.50 7.75 7.50 7.25 7.50
-  performance: 7.75 8.00 7.50 7.75 7.75
-  transitions: 7.00 7.25 7.25 7.50 7.25
-  sync: small x4
-  penalty: none
-  # That is all of it.
-
 panel 2026-06-13 "Osier Shield"
   element 1: 7.50 7.75 7.50 7.75 7.75
   element 2: 7.50 7.50 7.25 7.75 7.50
@@ -223,15 +227,15 @@ panel 2026-06-13 "Osier Shield"
 Reed Song, duet-free
                                      version  of routine
   routine                            1                    already there
-  run      2026-04-05  Long pool     1        version 1   already there
-  panel    2026-04-11  Heron Cup     1        version 1   already there
-  panel    2026-05-09  Tarn Open     1        version 1   already there
+  run      2026-04-05  Long pool     1        1 of 2      already there
+  panel    2026-04-11  Heron Cup     1        1 of 2      already there
+  panel    2026-05-09  Tarn Open     1        1 of 2      already there
   routine                            1                    already there
-  panel    2026-05-09  Tarn Open     2        version 1   already there
+  panel    2026-04-11  Heron Cup     2        1 of 2      already there
+  panel    2026-05-09  Tarn Open     2        1 of 2      already there
   routine                            2                    already there
-  run      2026-04-05  Long pool     2        version 2   already there
-  panel    2026-04-11  Heron Cup     2        version 2   already there
-  panel    2026-06-13  Osier Shield  1        version 2   already there
+  run      2026-04-05  Long pool     2        2 of 2      already there
+  panel    2026-06-13  Osier Shield  1        2 of 2      already there
 === errors
 landdrill: 0 added, 0 new versions, 10 already there
 === exit 0

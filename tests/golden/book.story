@@ -55,9 +55,9 @@ landdrill: 2 added, 0 new versions, 0 already there
 === exit 0
 === run landdrill book add club.season reed-song.sheet --format csv
 === output
-routine,event,what,date,title,version,of_version,set,kept_at,did
-Reed Song,duet-free,routine,,,1,,kingfisher-2026,,already there
-Reed Song,duet-free,panel,2026-04-11,Heron Cup,1,1,kingfisher-2026,,already there
+routine,event,what,date,title,version,of_version,routine_versions,set,kept_at,did
+Reed Song,duet-free,routine,,,1,,1,kingfisher-2026,,already there
+Reed Song,duet-free,panel,2026-04-11,Heron Cup,1,1,1,kingfisher-2026,,already there
 === errors
 landdrill: 0 added, 0 new versions, 2 already there
 === exit 0
@@ -82,25 +82,26 @@ landdrill: 0 added, 0 new versions, 3 already there
 === run sed -i 's/expect 7.50/expect 7.25/' reed-song.sheet && landdrill book add club.season reed-song.sheet
 === output
 Reed Song, duet-free
-                                  version  value set
-  routine                         2        kingfisher-2026  new version
-  panel    2026-04-11  Heron Cup  1        kingfisher-2026  already there
+                                  version  of routine
+  routine                         2                    new version
+  panel    2026-04-11  Heron Cup  1        1 of 2      already there
 === errors
 landdrill: 0 added, 1 new version, 1 already there
-landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
+landdrill: Reed Song, duet-free was changed and is version 2; panels stay with the version that they were swum as:
+  2026-04-11 "Heron Cup": version 1
 === exit 0
 === run landdrill book list club.season
 === output
 Reed Song, duet-free
-                                  version  value set
-  routine                         2 of 2   kingfisher-2026
-  panel    2026-04-11  Heron Cup  1        kingfisher-2026
-  panel    2026-05-09  Tarn Open  1        kingfisher-2026
+                                  version  of routine
+  routine                         2 of 2
+  panel    2026-04-11  Heron Cup  1        1 of 2
+  panel    2026-05-09  Tarn Open  1        1 of 2
 === exit 0
 === run landdrill book list club.season reed song --all --event duet-free --from 2026-05-01 --until 2026-05-31 --format csv
 === output
-routine,event,what,date,title,version,of_version,set,kept_at,did
-Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,kingfisher-2026,<time>,
+routine,event,what,date,title,version,of_version,routine_versions,set,kept_at,did
+Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,2,kingfisher-2026,<time>,
 === exit 0
 === run landdrill book list club.season heron --format json
 === output
@@ -114,6 +115,7 @@ Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,kingfisher-2026,<time>,
       "title": "Heron Cup",
       "version": "1",
       "of_version": "1",
+      "routine_versions": "2",
       "set": "kingfisher-2026",
       "kept_at": "<time>",
       "did": null
@@ -192,11 +194,12 @@ landdrill: backup.season: there is a file of this name already
 === output
 club.season is again what it was in backup.season
 Reed Song, duet-free
-                                  version  value set
-  routine                         2 of 2   kingfisher-2026
+                                  version  of routine
+  routine                         2 of 2
 === errors
 landdrill: 0 added, 1 new version, 1 already there
-landdrill: the routine was changed; a panel that was kept before stays with the version that it was swum as
+landdrill: Reed Song, duet-free was changed and is version 3; panels stay with the version that they were swum as:
+  2026-04-11 "Heron Cup": version 1
 === exit 0
 === run landdrill values copy kingfisher-2026 sets/other >/dev/null && landdrill book add other.season reed-song.sheet --values sets --set other
 === output

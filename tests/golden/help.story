@@ -18,6 +18,7 @@ Sheets
 
 Season book
   book add          keep sheets and lists of marks in the season book
+  book swum-as      say of panels which version of their routine was swum
   book list         what is in the season book
   book editions     which editions of value sets the season book keeps
   book export       routines of the season book as sheets
@@ -225,6 +226,7 @@ Ends with
 | `landdrill values history SET` | every change of a set in a season file: when, what, why |
 | `landdrill values remove SET` | take a set out of a season file, with its history |
 | `landdrill book add BOOK FILE...` | keep sheets and lists of marks in the season book |
+| `landdrill book swum-as BOOK VERSION [WORDS...]` | say of panels which version of their routine was swum |
 | `landdrill book list BOOK [WORDS...]` | what is in the season book |
 | `landdrill book editions BOOK [WORDS...]` | which editions of value sets the season book keeps |
 | `landdrill book export BOOK [WORDS...]` | routines of the season book as sheets |

@@ -145,6 +145,7 @@ Sheets
 
 Season book
   book add          keep sheets and lists of marks in the season book
+  book swum-as      say of panels which version of their routine was swum
   book list         what is in the season book
   book editions     which editions of value sets the season book keeps
   book export       routines of the season book as sheets

@@ -29,7 +29,7 @@ def command_options(table):
     names = dict(re.findall(r'constexpr OptionRow (\w+)\s*=?\s*{\s*"(--[\w-]+)"', table))
     commands = {}
     body = table[table.index("sheet_commands()"):]
-    for words, rest in re.findall(r'\{\s*"([a-z]+(?: [a-z]+)?)",\s*"[a-z](.*?)(?=\{\s*"[a-z]+(?: [a-z]+)?",\s*"[a-z]|\Z)', body, re.S):
+    for words, rest in re.findall(r'\{\s*"([a-z]+(?: [a-z-]+)?)",\s*"[a-z](.*?)(?=\{\s*"[a-z]+(?: [a-z-]+)?",\s*"[a-z]|\Z)', body, re.S):
         if words.startswith("landdrill"):  # an example
             continue
         commands[words] = {names[row] for row in re.findall(r"&(\w+)", rest) if row in names}

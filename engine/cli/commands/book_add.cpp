@@ -1,18 +1,19 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <array>
+#include <filesystem>
 #include <set>
 
+#include "engine/cli/added_notes.h"
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/fitting_rest.h"
 #include "engine/cli/marks_import.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/page.h"
 #include "engine/cli/price.h"
 #include "engine/cli/read_sheets.h"
 #include "engine/cli/sheet_reader.h"
-#include "engine/report/book.h"
+#include "engine/cli/tell_added.h"
 
 namespace landdrill::cli {
 namespace {
@@ -64,24 +65,36 @@ class Adding {
   }
 
   Exit add() {
+    if (const std::string mistake = misuse(); !mistake.empty()) return misused(call_, mistake);
     std::vector<std::string> files = sheets_;
     files.insert(files.end(), lists_.begin(), lists_.end());
     if (!all_readable(call_, files)) return Exit::environment;
     if (!sheets_.empty()) read_sheets();
     if (worst_ != Exit::ok) return refuse_all();
-    auto season = open_book(call_, Season::Mode::create);
+    // The routines of a list are in the book, so the book is there.
+    auto season = open_book(call_, lists_.empty() ? Season::Mode::create : Season::Mode::write);
     if (!season) return refuse(call_, season.error());
     Book book(*season);
     if (const Exit spelled = check_spelling(book); spelled != Exit::ok) return spelled;
-    if (!lists_.empty() && !blocks_.empty()) {
-      call_.streams.say("landdrill: nothing was added: add the sheets first, then the lists of marks\n");
-      return Exit::usage;
-    }
     if (!lists_.empty()) read_lists(book);
     return worst_ == Exit::ok ? keep(book) : refuse_all();
   }
 
  private:
+  // The number that --swum-as says is put down; what is wrong with the command line is given back.
+  std::string misuse() {
+    if (!lists_.empty() && !sheets_.empty()) return "add the sheets first, then the lists of marks";
+    const std::string number(call_.given.value("--swum-as"));
+    if (number.empty()) return {};
+    if (lists_.empty())
+      return "--swum-as says it of the panels of a list; `landdrill book swum-as` says it of a panel that is "
+             "kept";
+    swum_as_ = version_number(number);
+    return swum_as_ != 0
+               ? std::string()
+               : fmt::format("found --swum-as {}; expected the number of a version, such as 1", number);
+  }
+
   Exit refuse_all() {
     messages_.finish();
     call_.streams.say("landdrill: nothing was added to the book\n");
@@ -92,11 +105,10 @@ class Adding {
     SheetReader reader(call_, sheets_);
     while (reader.next()) {
       const ReadSheet& sheet = reader.sheet();
-      const Diagnostics twice = sheet.ok() ? called_the_same(sheet) : Diagnostics();
-      if (sheet.ok() && twice.ok()) {
+      if (sheet.ok()) {
         take(sheet);
-      } else {
-        messages_.add(sheet.ok() ? twice : sheet.diagnostics);
+      } else if (!take_rest(sheet)) {
+        messages_.add(sheet.diagnostics);
         worst_ = worse(worst_, Exit::errors);
       }
     }
@@ -104,6 +116,12 @@ class Adding {
   }
 
   void take(const ReadSheet& sheet) {
+    const Diagnostics twice = called_the_same(sheet);
+    if (!twice.ok()) {
+      messages_.add(twice);
+      worst_ = worse(worst_, Exit::errors);
+      return;
+    }
     const TableFiles& set = sheet.set->files;
     const auto known = std::find_if(editions_.begin(), editions_.end(), [&](const TableFiles& one) {
       return one.name == set.name && one.place == set.place;
@@ -112,6 +130,27 @@ class Adding {
     if (known == editions_.end()) editions_.push_back(set);
     std::vector<Block> blocks = blocks_of(sheet, edition);
     std::move(blocks.begin(), blocks.end(), std::back_inserter(blocks_));
+  }
+
+  // What is wrong with a sheet may be that its routine was changed and a run or a panel that is kept already
+  // was not. Such a one is left where it is.
+  bool take_rest(const ReadSheet& sheet) {
+    if (sheet.without_set || !std::filesystem::exists(call_.given.operands.front())) return false;
+    auto season = open_book(call_, Season::Mode::read);
+    if (!season) return false;  // it is said when the book is opened to write
+    const Book book(*season);
+    Placing placing(book, editions_);
+    if (!placing.read()) return false;
+    const auto rest = fitting_rest(sheet, placing);
+    if (!rest || *rest == nullptr) return false;
+    if (!(*rest)->sheet.ok()) {
+      messages_.add((*rest)->sheet.diagnostics);
+      worst_ = worse(worst_, Exit::errors);
+      return true;
+    }
+    take((*rest)->sheet);
+    std::move((*rest)->left.begin(), (*rest)->left.end(), std::back_inserter(blocks_));
+    return true;
   }
 
   // A title that differs from one of the book in nothing but case, blanks or signs is that one, misspelled.
@@ -138,12 +177,15 @@ class Adding {
   }
 
   void read_lists(const Book& book) {
-    ListHomes homes(book);
+    ListHomes homes(book, swum_as_);
     if (const auto known = homes.read(); !known) {
       worst_ = worse(worst_, refuse(call_, known.error()));
       return;
     }
-    for (const std::string& file : lists_) read_list(file, homes);
+    for (std::size_t i = 0; i < lists_.size(); ++i) {
+      homes.expect_more(i + 1 < lists_.size());
+      read_list(lists_[i], homes);
+    }
   }
 
   void read_list(const std::string& file, ListHomes& homes) {
@@ -167,6 +209,10 @@ class Adding {
     diagnostics.append(std::move(made.diagnostics));
     messages_.add(diagnostics);
     if (!diagnostics.ok()) worst_ = worse(worst_, Exit::errors);
+    for (Imported::Merged& one : made.merged) {
+      one.block += blocks_.size();
+      merged_.push_back(one);
+    }
     for (Block& block : made.blocks) {
       block.edition += editions_.size();
       blocks_.push_back(std::move(block));
@@ -174,58 +220,47 @@ class Adding {
     std::move(made.editions.begin(), made.editions.end(), std::back_inserter(editions_));
   }
 
-  Exit keep(Book& book) {
-    const auto added = book.add(blocks_, editions_);
-    if (!added) return refuse(call_, added.error());
-    std::vector<report::BookLine> lines;
-    std::array<std::size_t, 3> counts{};
-    std::size_t staying = 0;
-    for (std::size_t i = 0; i < blocks_.size(); ++i) {
-      const AddedBlock& one = (*added)[i];
-      ++counts[static_cast<std::size_t>(one.did)];
-      if (stays(one)) ++staying;
-      lines.push_back(line_of(blocks_[i], one));
+  Result<std::vector<Placed>> placed(const Book& book) {
+    std::vector<Placed> all;
+    if (lists_.empty()) {
+      Placing placing(book, editions_);
+      if (auto known = placing.read(); !known) return tl::unexpected(known.error());
+      return placing.place(std::move(blocks_));
     }
-    if (lines.size() > most_lines_ && format_of(call_) == report::Format::text) lines.clear();
-    call_.streams.out.write(report::book_list(lines, format_of(call_), page_wish(call_)));
-    call_.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
-                                  counts[1], counts[1] == 1 ? "" : "s", counts[2]));
-    if (staying > 0)
-      call_.streams.say(
-          staying == 1
-              ? std::string("landdrill: the routine was changed; a panel that was kept before stays with the "
-                            "version that it was swum as\n")
-              : fmt::format(
-                    "landdrill: the routine was changed; {} panels that were kept before stay with the "
-                    "versions that they were swum as\n",
-                    staying));
+    for (Block& block : blocks_) all.push_back({Placed::Why::as_given, std::move(block), 0});
+    return all;
+  }
+
+  Exit keep(Book& book) {
+    const auto all = placed(book);
+    if (!all) return refuse(call_, all.error());
+    auto until = swum_until(book);
+    if (!until) return refuse(call_, until.error());
+    const AddedNotes notes(call_.given.operands.front(), std::move(*until));
+    std::vector<Block> blocks;
+    for (const Placed& one : *all) blocks.push_back(one.block);
+    const auto added = book.add(blocks, editions_);
+    if (!added) return refuse(call_, added.error());
+    tell_added(call_, blocks, *added);
+    say(notes.of(merged_, *all));
+    say(notes.of(*all, *added));
     return Exit::ok;
   }
 
-  // Whether it was kept before with another version of the routine than the one beside it now.
-  static bool stays(const AddedBlock& one) {
-    return one.did == AddedBlock::Did::already_there && one.beside != 0 && one.of_version != one.beside;
+  void say(const std::vector<std::string>& notes) {
+    for (std::size_t i = 0; i < std::min(most_notes_, notes.size()); ++i)
+      call_.streams.say(fmt::format("landdrill: {}\n", notes[i]));
+    if (notes.size() > most_notes_)
+      call_.streams.say(fmt::format("landdrill: and {} more such notes\n", notes.size() - most_notes_));
   }
 
-  report::BookLine line_of(const Block& block, const AddedBlock& one) const {
-    constexpr std::string_view did[] = {"added", "new version", "already there"};
-    return {block.routine,
-            block.event,
-            std::string(word_of(block.what)),
-            block.date,
-            block.title,
-            std::to_string(one.version),
-            one.of_version == 0 ? "" : std::to_string(one.of_version),
-            editions_[block.edition].name,
-            {},
-            std::string(did[static_cast<std::size_t>(one.did)])};
-  }
-
-  static constexpr std::size_t most_lines_ = 200;
+  static constexpr std::size_t most_notes_ = 10;
   Call& call_;
   Messages messages_;
   std::vector<std::string> sheets_, lists_;
+  int swum_as_ = 0;
   std::vector<Block> blocks_;
+  std::vector<Imported::Merged> merged_;
   std::vector<TableFiles> editions_;
   Exit worst_ = Exit::ok;
 };

@@ -25,6 +25,7 @@ report::BookLine line_of(const KeptBlock& block) {
           block.title,
           block.versions == 1 ? "1" : fmt::format("{} of {}", block.version, block.versions),
           block.of_version == 0 ? "" : std::to_string(block.of_version),
+          std::to_string(block.routine_versions),
           block.set,
           block.kept_at,
           {}};

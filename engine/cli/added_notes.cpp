@@ -1,0 +1,152 @@
+#include "engine/cli/added_notes.h"
+
+#include <fmt/format.h>
+
+namespace landdrill::cli {
+namespace {
+
+using Why = Placed::Why;
+using Did = AddedBlock::Did;
+
+std::string day_and_title(const Block& block) {
+  return block.date + (block.title.empty() ? "" : fmt::format(" \"{}\"", block.title));
+}
+std::string called(const Block& block) {
+  return fmt::format("the {} of {}", word_of(block.what), day_and_title(block));
+}
+
+// As a shell reads it again.
+std::string shell_quoted(std::string_view text) {
+  constexpr std::string_view plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./";
+  if (!text.empty() && text.find_first_not_of(plain) == text.npos) return std::string(text);
+  std::string quoted = "'";
+  for (const char c : text) quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
+  return quoted + "'";
+}
+
+}  // namespace
+
+Result<SwumUntil> swum_until(const Book& book) {
+  BookWish panels;
+  panels.what = Block::What::panel;
+  const auto found = book.find(panels);
+  if (!found) return tl::unexpected(found.error());
+  SwumUntil until;
+  for (const KeptBlock& one : *found) {
+    std::string& last = until[{one.routine, one.event}][one.of_version];
+    last = std::max(last, one.date);
+  }
+  return until;
+}
+
+std::vector<std::string> AddedNotes::of(const std::vector<Placed>& placed,
+                                        const std::vector<AddedBlock>& added) const {
+  std::vector<std::string> notes;
+  for (std::size_t i = 0; i < placed.size(); ++i) {
+    const bool routine = placed[i].block.what == Block::What::routine;
+    std::string note = routine ? staying(placed, added, i) : of_block(placed[i], added[i]);
+    if (!note.empty()) notes.push_back(std::move(note));
+  }
+  if (std::string left = all_left(placed); !left.empty()) notes.push_back(std::move(left));
+  return notes;
+}
+
+std::string AddedNotes::all_left(const std::vector<Placed>& placed) {
+  std::string blocks;
+  for (const Placed& one : placed)
+    if (one.why == Why::left)
+      blocks += fmt::format("\n  {} {}, {}: version {}", word_of(one.block.what), day_and_title(one.block),
+                            one.block.routine, one.version);
+  if (blocks.empty()) return {};
+  return "what does not fit its routine any more was left with the version where it is in these words:" +
+         blocks + "\n  hint: take it out of the sheet, for the other commands stumble over it";
+}
+
+// The panels below a routine that has become a new version, as far as they stay with older ones.
+std::string AddedNotes::staying(const std::vector<Placed>& placed, const std::vector<AddedBlock>& added,
+                                std::size_t routine) const {
+  if (added[routine].did != Did::new_version) return {};
+  std::string panels;
+  for (std::size_t i = routine + 1; i < placed.size() && placed[i].block.what != Block::What::routine; ++i) {
+    if (placed[i].block.what != Block::What::panel || added[i].did != Did::already_there ||
+        added[i].of_version == added[i].beside || placed[i].why == Why::left)
+      continue;
+    panels += fmt::format("\n  {}: version {}", day_and_title(placed[i].block), added[i].of_version);
+  }
+  if (panels.empty()) return {};
+  const Block& block = placed[routine].block;
+  return fmt::format(
+      "{}, {} {} version {}; panels stay with the version that they were swum as:{}", block.routine,
+      block.event,
+      placed[routine].why == Why::same_words ? "has another value set, and so is" : "was changed and is",
+      added[routine].version, panels);
+}
+
+std::string AddedNotes::of_block(const Placed& placed, const AddedBlock& added) const {
+  const Block& block = placed.block;
+  switch (placed.why) {
+    case Why::stays:
+      if (added.beside == placed.version) return {};
+      return fmt::format(
+          "{} has new words; it stays with version {} of {}, as which it was swum\n  hint: if it was "
+          "version {} that was swum: {}",
+          called(block), placed.version, block.routine, added.beside, move_to(block, added.beside));
+    case Why::moves:
+      if (added.of_version == placed.version) return {};
+      return fmt::format("{} has new words, which do not fit version {} of {}; it belongs to version {} now",
+                         called(block), placed.version, block.routine, added.of_version);
+    case Why::corrected:
+      return fmt::format(
+          "{} has new words; they are kept with version {} of {} too, which the run counts with",
+          called(block), placed.version, block.routine);
+    case Why::left:
+      return {};
+    default:
+      return block.of == 0 && block.what == Block::What::panel && added.did == Did::added
+                 ? too_late(block, added)
+                 : std::string();
+  }
+}
+
+// A new panel that is older than what was swum of an older version.
+std::string AddedNotes::too_late(const Block& block, const AddedBlock& added) const {
+  const auto routine = until_.find({block.routine, block.event});
+  if (routine == until_.end()) return {};
+  for (const auto& [version, day] : routine->second) {
+    if (version >= added.of_version || day <= block.date) continue;
+    return fmt::format(
+        "{} was put to version {} of {}, though a panel saw version {} later, on {}\n  hint: if it "
+        "was version {} that was swum: {}",
+        called(block), added.of_version, block.routine, version, day, version, move_to(block, version));
+  }
+  return {};
+}
+
+std::string AddedNotes::move_to(const Block& block, int version) const {
+  return fmt::format("landdrill book swum-as {} {} {} --event {} --from {} --until {}", shell_quoted(book_),
+                     version, shell_quoted(block.routine + (block.title.empty() ? "" : " ") + block.title),
+                     shell_quoted(block.event), block.date, block.date);
+}
+
+std::vector<std::string> AddedNotes::of(const std::vector<Imported::Merged>& merged,
+                                        const std::vector<Placed>& placed) const {
+  std::vector<std::string> notes;
+  for (const Imported::Merged& one : merged) {
+    if (one.changed + one.added + one.bases == 0) continue;
+    const Block& block = placed[one.block].block;
+    std::vector<std::string> told;
+    if (one.changed > 0)
+      told.push_back(fmt::format("{} of its {} marks {} another now", one.changed, one.there,
+                                 one.changed == 1 ? "is" : "are"));
+    if (one.added > 0)
+      told.push_back(fmt::format("{} mark{} new", one.added, one.added == 1 ? " is" : "s are"));
+    if (one.bases > 0)
+      told.push_back(fmt::format("{} element{} or no longer", one.bases,
+                                 one.bases == 1 ? " has the base mark now" : "s have the base mark now"));
+    notes.push_back(fmt::format("{} of {} was kept before: {}; the rest stays as it was", called(block),
+                                block.routine, fmt::join(told, ", ")));
+  }
+  return notes;
+}
+
+}  // namespace landdrill::cli

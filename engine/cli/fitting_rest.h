@@ -1,0 +1,24 @@
+// A sheet whose routine was changed so that runs or panels below it fit it no longer, without those of them
+// that the book has already in these very words.
+//
+//   const auto rest = fitting_rest(sheet, placing);
+//   (*rest)->sheet.ok()       // nothing else is wrong with it
+//   (*rest)->left[0].of       // the version that the first one that was left out belongs to
+#pragma once
+
+#include <deque>
+
+#include "engine/cli/placing.h"
+
+namespace landdrill::cli {
+
+struct FittingRest {
+  ReadSheet sheet;  // its lines stand where they stood
+  std::vector<Block> left;
+  std::deque<std::string> texts;  // of the sheet
+};
+
+// Given a sheet with errors; nullptr when nothing of it can be left out.
+Result<std::unique_ptr<FittingRest>> fitting_rest(const ReadSheet& sheet, Placing& placing);
+
+}  // namespace landdrill::cli

@@ -1,0 +1,53 @@
+#include "engine/cli/tell_added.h"
+
+#include <fmt/format.h>
+
+#include <array>
+#include <charconv>
+
+#include "engine/cli/page.h"
+#include "engine/report/book.h"
+
+namespace landdrill::cli {
+namespace {
+
+constexpr std::size_t most_lines = 200;
+constexpr std::string_view did_words[] = {"added", "new version", "already there"};
+
+report::BookLine line_of(const Block& block, const AddedBlock& one) {
+  report::BookLine line;
+  line.routine = block.routine;
+  line.event = block.event;
+  line.what = word_of(block.what);
+  line.date = block.date;
+  line.title = block.title;
+  line.version = std::to_string(one.version);
+  if (one.of_version != 0) line.of_version = std::to_string(one.of_version);
+  line.routine_versions = std::to_string(one.routine_versions);
+  line.set = one.set;
+  line.did = did_words[static_cast<std::size_t>(one.did)];
+  return line;
+}
+
+}  // namespace
+
+void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<AddedBlock>& added) {
+  std::vector<report::BookLine> lines;
+  std::array<std::size_t, 3> counts{};
+  for (std::size_t i = 0; i < blocks.size(); ++i) {
+    ++counts[static_cast<std::size_t>(added[i].did)];
+    lines.push_back(line_of(blocks[i], added[i]));
+  }
+  if (lines.size() > most_lines && format_of(call) == report::Format::text) lines.clear();
+  call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
+  call.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
+                               counts[1], counts[1] == 1 ? "" : "s", counts[2]));
+}
+
+int version_number(std::string_view text) {
+  int number = 0;
+  const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
+  return error == std::errc() && end == text.data() + text.size() && number > 0 ? number : 0;
+}
+
+}  // namespace landdrill::cli
