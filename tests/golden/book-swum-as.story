@@ -116,6 +116,10 @@ landdrill: 0 added, 0 new versions, 1 already there
 === exit 0
 === run landdrill book swum-as club.season 1 mallard --format csv
 === output
+routine,event,what,date,title,version,of_version,routine_versions,set,kept_at,did
+Low Water,duet-free,panel,2026-03-14,Mallard Cup,2,1,2,kingfisher-2026,,already there
+=== errors
+landdrill: 0 added, 0 new versions, 1 already there
 === exit 0
 === run sed 's/;1;\([0-9];\)/;3;\1/; s/Mallard/Merganser/' early.csv > third.csv; landdrill book add club.season third.csv 2>&1 | tail -9
 === output
