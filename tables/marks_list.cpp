@@ -121,6 +121,7 @@ class MarksReader {
                          std::string(text(event)),
                          {},
                          rows_.piece(date),
+                         rows_.piece(meet, date),
                          rows_.piece(routine),
                          rows_.piece(event, routine),
                          rows_.has(base)});

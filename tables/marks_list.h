@@ -36,7 +36,7 @@ struct ListedPanel {
   };
   std::string date, meet, routine, event;
   std::vector<Line> lines;  // in the order of the list
-  std::string_view date_piece, routine_piece, event_piece;
+  std::string_view date_piece, meet_piece, routine_piece, event_piece;  // the date's where there is no meet
   bool says_base = false;  // the list has a column for it
 };
 

@@ -1,5 +1,7 @@
 #include "engine/cli/list_homes.h"
 
+#include "engine/cli/titles.h"
+
 namespace landdrill::cli {
 
 Result<void> ListHomes::read() {
@@ -38,6 +40,18 @@ Result<ListHomes::Home> ListHomes::of(const ListedPanel& panel, const KeptSheet&
   if (!wanted) return tl::unexpected(wanted.error());
   home.version = *wanted;
   return home;
+}
+
+std::string ListHomes::spelled_otherwise(const ListedPanel& panel, const KeptBlock& routine) const {
+  const std::string bare = bare_title(panel.meet);
+  if (bare.empty() || panels_.count({routine.routine, routine.event, panel.date, panel.meet}) != 0) return {};
+  auto of_day = panels_.lower_bound({routine.routine, routine.event, panel.date, ""});
+  for (; of_day != panels_.end(); ++of_day) {
+    const auto& [title, event, date, meet] = of_day->first;
+    if (title != routine.routine || event != routine.event || date != panel.date) break;
+    if (bare_title(meet) == bare) return meet;
+  }
+  return {};
 }
 
 void ListHomes::take(const Block& panel, int of_version) {

@@ -27,6 +27,8 @@ class ListHomes {
   };
   // Given the latest version of the panel's routine.
   Result<Home> of(const ListedPanel& panel, const KeptSheet& latest);
+  // How the book has the meet of that day, when this is another spelling of it; empty otherwise.
+  std::string spelled_otherwise(const ListedPanel& panel, const KeptBlock& routine) const;
   // Whether another list follows: then that one goes on from what this one makes of its panels.
   void expect_more(bool more) { more_ = more; }
   void take(const Block& panel, int of_version);

@@ -3,10 +3,12 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 #include <span>
 
 #include "engine/cli/in_order.h"
 #include "engine/cli/listed_text.h"
+#include "engine/cli/titles.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -146,7 +148,7 @@ class Importing {
     std::map<const KeptSheet*, std::size_t> places;
     for (const ListedPanel& panel : panels) {
       const auto routine = routine_of(panel);
-      if (!routine) continue;
+      if (!routine || !is_first_of_its_name(panel, routines_[*routine]->routine)) continue;
       auto home = homes_.of(panel, *routines_[*routine]);
       if (!home) return tl::unexpected(home.error());
       if (home->version == nullptr) {
@@ -157,7 +159,35 @@ class Importing {
       if (is_new) versions_.push_back({home->version, routines_[*routine], {}});
       versions_[place->second].panels.push_back({&panel, std::move(home->kept)});
     }
+    for (OfVersion& version : versions_)
+      std::erase_if(version.panels, [&](const OnePanel& one) { return split_.count(one.listed) != 0; });
     return {};
+  }
+
+  // One panel of a list may look like two, when its meet is spelled in two ways or its event is said in some
+  // of its rows. Neither is looked at any further then.
+  bool is_first_of_its_name(const ListedPanel& panel, const KeptBlock& routine) {
+    const std::string bare = bare_title(panel.meet);
+    const auto [known, is_new] =
+        named_.try_emplace({routine.id, panel.date, bare.empty() ? panel.meet : bare}, &panel);
+    const ListedPanel& first = *known->second;
+    if (!is_new) split_.insert(&first);
+    const std::string in_book = homes_.spelled_otherwise(panel, routine);
+    if (!in_book.empty()) {
+      wrong_meet(panel, in_book, "the book");
+    } else if (first.meet != panel.meet) {
+      wrong_meet(panel, first.meet, "another row");
+    } else if (!is_new) {
+      complain(panel.event_piece, {Problem::repeated, "rows of one panel with and without the event",
+                                   "the event in each of its rows, or in none"});
+    }
+    return is_new && in_book.empty();
+  }
+
+  void wrong_meet(const ListedPanel& panel, const std::string& expected, std::string_view where) {
+    complain(panel.meet_piece,
+             {Problem::two_spellings, fmt::format("the meet \"{}\"", panel.meet),
+              fmt::format("\"{}\", as {} has it on this day", expected, where), "write the meet in one way"});
   }
 
   void take(ImportOfSome::Made made, const Piece& piece) {
@@ -253,6 +283,9 @@ class Importing {
   const std::vector<const KeptSheet*>& routines_;
   Imported& out_;
   std::vector<OfVersion> versions_;
+  // By routine, day and meet; and those that others are rows of.
+  std::map<std::tuple<std::int64_t, std::string, std::string>, const ListedPanel*> named_;
+  std::set<const ListedPanel*> split_;
 };
 
 }  // namespace

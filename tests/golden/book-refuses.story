@@ -126,7 +126,7 @@ landdrill: nothing was added to the book
 === exit 1
 === run landdrill book add club.season two-names.sheet
 === errors
-landdrill: found the routine "Reed  song"; the book has it as "Reed Song"
+landdrill: found the routine "Reed  song"; expected "Reed Song", as it is spelled elsewhere
   hint: write the title in one way
 landdrill: nothing was added to the book
 === exit 1

@@ -14,24 +14,13 @@
 #include "engine/cli/read_sheets.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/tell_added.h"
+#include "engine/cli/titles.h"
 
 namespace landdrill::cli {
 namespace {
 
 bool is_list(const std::string& file) {
   return file.ends_with(".csv") || file.ends_with(".CSV") || file.ends_with(".tsv");
-}
-
-// The letters and digits alone, in lower case: two titles that are the same so are one title spelled in two
-// ways.
-std::string bare(std::string_view title) {
-  std::string letters;
-  for (char c : title) {
-    const auto byte = static_cast<unsigned char>(c);
-    if (c >= 'A' && c <= 'Z') letters += static_cast<char>(c - 'A' + 'a');
-    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80) letters += c;
-  }
-  return letters;
 }
 
 // Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
@@ -71,11 +60,17 @@ class Adding {
     if (!all_readable(call_, files)) return Exit::environment;
     if (!sheets_.empty()) read_sheets();
     if (worst_ != Exit::ok) return refuse_all();
-    // The routines of a list are in the book, so the book is there.
+    // No file is made for sheets that are refused, and the routines of a list are in the book already.
+    const bool is_new = !std::filesystem::exists(call_.given.operands.front());
+    if (is_new && !spelled_well({})) return Exit::errors;
     auto season = open_book(call_, lists_.empty() ? Season::Mode::create : Season::Mode::write);
     if (!season) return refuse(call_, season.error());
     Book book(*season);
-    if (const Exit spelled = check_spelling(book); spelled != Exit::ok) return spelled;
+    if (!sheets_.empty()) {
+      const auto kept = book.find({});
+      if (!kept) return refuse(call_, kept.error());
+      if (!spelled_well(*kept)) return Exit::errors;
+    }
     if (!lists_.empty()) read_lists(book);
     return worst_ == Exit::ok ? keep(book) : refuse_all();
   }
@@ -153,27 +148,25 @@ class Adding {
     return true;
   }
 
-  // A title that differs from one of the book in nothing but case, blanks or signs is that one, misspelled.
-  Exit check_spelling(const Book& book) {
-    BookWish routines;
-    routines.what = Block::What::routine;
-    const auto kept = book.find(routines);
-    if (!kept) return refuse(call_, kept.error());
-    Exit result = Exit::ok;
+  // A title that differs from one that is there in nothing but case, blanks or signs is that one, misspelled.
+  bool spelled_well(const std::vector<KeptBlock>& kept) {
+    Titles titles;
+    for (const KeptBlock& one : kept) titles.know(one);
+    bool well = true;
     for (const Block& block : blocks_) {
-      if (block.what != Block::What::routine) continue;
-      for (const KeptBlock& one : *kept) {
-        if (one.event != block.event || one.routine == block.routine ||
-            bare(one.routine) != bare(block.routine))
-          continue;
-        call_.streams.say(
-            fmt::format("landdrill: found the routine \"{}\"; the book has it as \"{}\"\n  hint: write the "
-                        "title in one way\nlanddrill: nothing was added to the book\n",
-                        block.routine, one.routine));
-        result = Exit::errors;
-      }
+      const std::string otherwise = titles.take(block);
+      if (otherwise.empty()) continue;
+      const bool routine = block.what == Block::What::routine;
+      call_.streams.say(fmt::format(
+          "landdrill: found the {} \"{}\"; expected \"{}\", as it is spelled elsewhere\n  hint: write the "
+          "title in one way\n",
+          routine ? std::string("routine")
+                  : fmt::format("{} of {}, {},", word_of(block.what), block.routine, block.date),
+          routine ? block.routine : block.title, otherwise));
+      well = false;
     }
-    return result;
+    if (!well) call_.streams.say("landdrill: nothing was added to the book\n");
+    return well;
   }
 
   void read_lists(const Book& book) {
