@@ -91,7 +91,9 @@ struct ProgressPoint {
   std::optional<Points> announced;                    // of a panel
   std::size_t base_marks = 0;
 };
-// By date, runs before panels of the same day. A run is of the elements as written and has nothing but what
+// By date, runs before panels of the same day, then by title.
+bool swum_before(const ProgressPoint& a, const ProgressPoint& b);
+// In that order. A run is of the elements as written and has nothing but what
 // was seen in it; `options` are of the panels, as Wish::options.
 std::vector<ProgressPoint> progress(const Routine& routine, const std::vector<std::size_t>& options = {});
 

@@ -17,12 +17,13 @@ std::vector<std::string> routines_of(const Meet& meet) {
 }  // namespace
 
 SatPanel sat_panel(const Routine& routine, const RecordedPanel& panel) {
-  return {std::string(panel.date), std::string(panel.title), routine.event->title, std::string(routine.title),
-          mark_sheets(routine, std::span(&panel, 1))};
+  return {std::string(panel.date), std::string(panel.title),   routine.event->code,
+          routine.event->title,    std::string(routine.title), mark_sheets(routine, std::span(&panel, 1))};
 }
 
 MeetView view_of(const Meet& meet) {
-  MeetView view{meet.date, meet.meet, meet.event, routines_of(meet), meet.panels.size(), {}};
+  MeetView view{meet.date,         meet.meet,          meet.event, meet.event_title,
+                routines_of(meet), meet.panels.size(), {}};
   std::vector<MarkSheet> together;
   for (const SatPanel& one : meet.panels) {
     std::vector<MarkSheet> sheets = one.sheets;
@@ -41,7 +42,7 @@ MeetView view_of(const Meet& meet) {
 Meet& Meets::meet_of(const SatPanel& panel) {
   if (same_judges_) return meets_.empty() ? meets_.emplace_back() : meets_.front();
   const auto [known, is_new] = places_.try_emplace({panel.date, panel.meet, panel.event}, meets_.size());
-  if (is_new) meets_.push_back({panel.date, panel.meet, panel.event, {}});
+  if (is_new) meets_.push_back({panel.date, panel.meet, panel.event, panel.event_title, {}});
   return meets_[known->second];
 }
 

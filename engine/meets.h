@@ -18,22 +18,22 @@
 namespace landdrill {
 
 struct MeetView {
-  std::string date, meet, event;      // empty where several were put together
-  std::vector<std::string> routines;  // titles, each once
+  std::string date, meet, event, event_title;  // empty where several were put together
+  std::vector<std::string> routines;           // titles, each once
   std::size_t panels = 0;
   std::vector<PanelView> views;
 };
 
 // The marks of one panel, with what tells where they belong.
 struct SatPanel {
-  std::string date, meet, event, routine;
+  std::string date, meet, event, event_title, routine;
   std::vector<MarkSheet> sheets;
 };
 SatPanel sat_panel(const Routine& routine, const RecordedPanel& panel);
 
 struct Meet {
-  std::string date, meet, event;  // empty where several were put together
-  std::vector<SatPanel> panels;   // as they were added
+  std::string date, meet, event, event_title;  // empty where several were put together
+  std::vector<SatPanel> panels;                // as they were added
 };
 MeetView view_of(const Meet& meet);
 

@@ -1,5 +1,6 @@
 // How a routine went over time: a point for each run and each panel.
 #include <algorithm>
+#include <tuple>
 
 #include "engine/lessons.h"
 
@@ -94,12 +95,15 @@ ProgressPoint point_of(const Routine& routine, const RecordedPanel& panel, const
 
 }  // namespace
 
+bool swum_before(const ProgressPoint& a, const ProgressPoint& b) {
+  return std::tie(a.date, a.panel, a.title) < std::tie(b.date, b.panel, b.title);
+}
+
 std::vector<ProgressPoint> progress(const Routine& routine, const std::vector<std::size_t>& options) {
   std::vector<ProgressPoint> points;
   for (const Run& run : routine.runs) points.push_back(point_of(routine, run));
   for (const RecordedPanel& panel : routine.panels) points.push_back(point_of(routine, panel, {options, {}}));
-  std::stable_sort(points.begin(), points.end(),
-                   [](const ProgressPoint& a, const ProgressPoint& b) { return a.date < b.date; });
+  std::stable_sort(points.begin(), points.end(), swum_before);
   return points;
 }
 

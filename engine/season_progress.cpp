@@ -1,6 +1,8 @@
 #include "engine/season_progress.h"
 
+#include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace landdrill {
 namespace {
@@ -17,6 +19,7 @@ std::string with_sign(std::string text) {
   return text.starts_with('-') ? text : "+" + text;
 }
 
+// By day, and by title within a day.
 std::vector<Swum> panels_of(const SeasonProgress& season) {
   std::vector<Swum> panels;
   for (const ProgressVersion& version : season.versions) {
@@ -24,7 +27,14 @@ std::vector<Swum> panels_of(const SeasonProgress& season) {
       if (point.panel) panels.push_back({&point, version.places});
     }
   }
+  std::stable_sort(panels.begin(), panels.end(), [](const Swum& a, const Swum& b) {
+    return std::tie(a.point->date, a.point->title) < std::tie(b.point->date, b.point->title);
+  });
   return panels;
+}
+
+std::string called(const ProgressPoint& point) {
+  return point.title.empty() ? point.date : point.date + " \"" + point.title + "\"";
 }
 
 std::string went(const std::string& what, const std::string& from, const std::string& to,
@@ -33,18 +43,15 @@ std::string went(const std::string& what, const std::string& from, const std::st
   return what + " went from " + from + " to " + to + " (" + with_sign(change) + ")";
 }
 
-std::string mark_sentence(const ProgressPoint& first, const ProgressPoint& last) {
-  const double from = *first.mark, to = *last.mark;
-  const std::string before = two_places(from), after = two_places(to);
+std::string mark_clause(const ProgressPoint& first, const ProgressPoint& last) {
+  const std::string before = two_places(*first.mark), after = two_places(*last.mark);
   const std::string change = (*Decimal::parse(after) - *Decimal::parse(before)).text(2);
-  return "From the panel of " + first.date + " to that of " + last.date + " " +
-         went("the mean mark of an element", before, after, change) + ".";
+  return went("the mean mark of an element", before, after, change);
 }
 
-std::string total_sentence(const Swum& first, const Swum& last) {
+std::string total_clause(const Swum& first, const Swum& last) {
   const Points from = *first.point->total, to = *last.point->total;
-  return went("The total", from.text(first.places), to.text(last.places), (to - from).text(last.places)) +
-         ".";
+  return went("the total", from.text(first.places), to.text(last.places), (to - from).text(last.places));
 }
 
 std::string taken_sentence(const ProgressPoint& first, const ProgressPoint& last) {
@@ -65,49 +72,65 @@ void add(std::string sentence, std::vector<std::string>& sentences) {
   if (!sentence.empty()) sentences.push_back(std::move(sentence));
 }
 
+std::string what_changed(const ProgressVersion& before, const ProgressVersion& after) {
+  if (before.edition == after.edition) return "The routine was changed";
+  return before.words == after.words ? "The value set was changed"
+                                     : "The routine and its value set were changed";
+}
+
 void say_versions(const SeasonProgress& season, std::vector<std::string>& sentences) {
   for (std::size_t i = 1; i < season.versions.size(); ++i) {
     const ProgressVersion &before = season.versions[i - 1], &after = season.versions[i];
-    const std::string which =
-        "version " + std::to_string(before.number) + " to " + std::to_string(after.number);
-    sentences.push_back(before.declared == after.declared
-                            ? "The routine was changed, " + which + ": its difficulty stayed " +
-                                  after.declared.text(2) + "."
-                            : "The routine was changed, " + which + ": its difficulty went from " +
-                                  before.declared.text(2) + " to " + after.declared.text(2) + " (" +
-                                  with_sign((after.declared - before.declared).text(2)) + ").");
+    sentences.push_back(what_changed(before, after) + ", version " + std::to_string(before.number) + " to " +
+                        std::to_string(after.number) + ": " +
+                        went("its difficulty", before.declared.text(2), after.declared.text(2),
+                             (after.declared - before.declared).text(2)) +
+                        ".");
   }
+  for (const ProgressVersion& version : season.versions)
+    if (version.points.empty())
+      sentences.push_back("Version " + std::to_string(version.number) + " was not swum yet.");
 }
 
 void say_panels(const SeasonProgress& season, std::vector<std::string>& sentences) {
   const std::vector<Swum> panels = panels_of(season);
-  if (panels.size() < 2) return;
+  if (panels.empty() || panels.front().point->date == panels.back().point->date) return;
   const Swum &first = panels.front(), &last = panels.back();
-  if (first.point->mark && last.point->mark) sentences.push_back(mark_sentence(*first.point, *last.point));
-  if (first.point->total && last.point->total) sentences.push_back(total_sentence(first, last));
+  std::string start =
+      "From the panel of " + called(*first.point) + " to that of " + called(*last.point) + " ";
+  if (first.point->mark && last.point->mark) {
+    sentences.push_back(start + mark_clause(*first.point, *last.point) + ".");
+    start.clear();
+  }
+  if (first.point->total && last.point->total) {
+    std::string clause = start + total_clause(first, last) + ".";
+    if (start.empty()) clause.front() = 'T';
+    sentences.push_back(std::move(clause));
+  }
   if (first.point->sync && last.point->sync && first.point->penalties && last.point->penalties)
     add(taken_sentence(*first.point, *last.point), sentences);
   add(base_sentence(*first.point, *last.point), sentences);
 }
 
 void warn(const SeasonProgress& season, std::vector<std::string>& warnings) {
-  const std::size_t panels = panels_of(season).size();
-  if (panels == 0) warnings.push_back("No panel has seen it yet: run-throughs are the coach's own view.");
-  if (panels == 1) warnings.push_back("One panel only: there is no course to see yet.");
-  for (const ProgressVersion& version : season.versions) {
-    for (const ProgressPoint& point : version.points) {
-      if (!point.panel || point.marked == point.of) continue;
-      warnings.push_back("The panel of " + point.date + " marked " + std::to_string(point.marked) + " of " +
-                         std::to_string(point.of) + " elements: it has no total.");
-    }
+  const std::vector<Swum> panels = panels_of(season);
+  if (panels.empty()) warnings.push_back("No panel has seen it yet: run-throughs are the coach's own view.");
+  if (panels.size() == 1) warnings.push_back("One panel only: there is no course to see yet.");
+  if (panels.size() > 1 && panels.front().point->date == panels.back().point->date)
+    warnings.push_back("All panels are of one day: there is no course to see yet.");
+  for (const Swum& panel : panels) {
+    const ProgressPoint& point = *panel.point;
+    if (point.marked == point.of) continue;
+    warnings.push_back("The panel of " + called(point) + " marked " + std::to_string(point.marked) + " of " +
+                       std::to_string(point.of) + (point.of == 1 ? " element" : " elements") +
+                       ": it has no total.");
   }
 }
 
 }  // namespace
 
-SeasonProgress season_progress(std::string routine, std::string event,
-                               std::vector<ProgressVersion> versions) {
-  SeasonProgress season{std::move(routine), std::move(event), std::move(versions), {}, {}};
+SeasonProgress season_progress(SeasonOf of, std::vector<ProgressVersion> versions) {
+  SeasonProgress season{std::move(of), std::move(versions), {}, {}};
   say_panels(season, season.sentences);
   say_versions(season, season.sentences);
   warn(season, season.warnings);

@@ -1,13 +1,15 @@
 // How a routine went over a season, version by version, and what that comes to in plain sentences.
 //
-//   SeasonProgress harbour = season_progress("Harbour Lights", "Duet, free", versions);
-//   harbour.sentences[0]   // "From the panel of 2026-05-09 to that of 2026-06-20 the mean mark went from
-//                          //  7.27 to 7.60 (+0.33)."
+//   SeasonProgress harbour = season_progress({"Harbour Lights", "duet-free", "Duet, free routine"},
+//   versions); harbour.sentences[0]   // "From the panel of 2026-05-09 \"Tarn Open\" to that of 2026-06-20
+//   \"Mere Cup\"
+//                          //  the mean mark of an element went from 7.27 to 7.60 (+0.33)."
 //
-// Between panels of different versions differences are told all the same, and that the routine changed is
-// said.
+// First and last are so by their day, of whatever version they are: differences between versions are told all
+// the same, and what was changed is said.
 #pragma once
 
+#include <cstdint>
 #include <string>
 #include <vector>
 
@@ -16,18 +18,24 @@
 namespace landdrill {
 
 struct ProgressVersion {
-  int number = 1;
+  int number = 1, of = 1;  // how many versions of the routine there are
   std::string kept_at, set;
   std::size_t elements = 0;
   Difficulty declared;                // as written
   int places = 4;                     // of its points
-  std::vector<ProgressPoint> points;  // by date
+  std::vector<ProgressPoint> points;  // by date; none of one that was not swum yet
+  std::string words;                  // what tells one wording of the routine
+  std::int64_t edition = 0;           // and one edition of the value set from another
+};
+struct SeasonOf {
+  std::string routine, event, event_title;
 };
 struct SeasonProgress {
-  std::string routine, event;
+  SeasonOf of;
   std::vector<ProgressVersion> versions;
   std::vector<std::string> sentences, warnings;
 };
-SeasonProgress season_progress(std::string routine, std::string event, std::vector<ProgressVersion> versions);
+// `versions`: by their number.
+SeasonProgress season_progress(SeasonOf of, std::vector<ProgressVersion> versions);
 
 }  // namespace landdrill

@@ -116,7 +116,8 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
   return {};
 }
 
-// The same with what the call asks of the book, and `print(worst)` at the end; says so when there is nothing.
+// The same with what the call asks of the book, and `print(book, wish, worst)` at the end; says so when there
+// is nothing.
 template <class Make, class Take, class Print>
 Exit with_swum(Call& call, Make make, Take take, Print print) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
@@ -131,7 +132,7 @@ Exit with_swum(Call& call, Make make, Take take, Print print) {
     if (!done) return refuse(call, done.error());
     if (!as_swum.found()) return nothing_found(call, wish);
     messages.finish();
-    return print(worst);
+    return print(book, wish, worst);
   });
 }
 

@@ -32,6 +32,7 @@ Command judges_row() {
       "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
       "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
       "alpha.\n\n"
+      "A panel that comes twice in the same words, as when a sheet is named twice, is counted once.\n\n"
       "Judges go by the number of their seat. Within one event of one meet the same judges are taken to sit "
       "in the same seats; --same-judges takes them to do so at all.",
       {sheets},
@@ -75,16 +76,18 @@ Command book_lessons_row() {
 }
 
 Command book_progress_row() {
-  return {"book progress",
-          "how a routine went over the season",
-          "A line for each run-through and each panel of the routines that are found: the difficulty that "
-          "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
-          "swum of different versions of a routine stands apart.",
-          {book, words},
-          {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
-          {{"landdrill book progress club.season harbour", "one routine"},
-           {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
-          book_progress};
+  return {
+      "book progress",
+      "how a routine went over the season",
+      "A line for each run-through and each panel of the routines that are found: the difficulty that "
+      "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
+      "swum of different versions of a routine stands apart; the first panel is compared with the last by "
+      "their days, whatever the version. A latest version that was not swum yet is told with its difficulty.",
+      {book, words},
+      {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
+      {{"landdrill book progress club.season harbour", "one routine"},
+       {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
+      book_progress};
 }
 
 Command book_editions_row() {

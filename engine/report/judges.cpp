@@ -24,7 +24,7 @@ std::string title_of(const MeetView& meet) {
   if (meet.date.empty())
     return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel", "panels"));
   const std::string name = meet.meet.empty() ? meet.date : plain(meet.meet) + ", " + meet.date;
-  return name + ": " + plain(meet.event);
+  return name + ": " + plain(meet.event_title);
 }
 
 std::string routines_of(const MeetView& meet, const TextWish& wish) {

@@ -159,6 +159,7 @@ std::string judges_json(const MeetView& meet) {
   return json_text_inside(json::object{{"date", text_or_null(meet.date)},
                                        {"meet", text_or_null(meet.meet)},
                                        {"event", text_or_null(meet.event)},
+                                       {"event_title", text_or_null(meet.event_title)},
                                        {"routines", list_of(meet.routines)},
                                        {"panels", meet.panels},
                                        {"views", std::move(views)}},

@@ -31,11 +31,11 @@ std::string_view what_of(const ProgressPoint& point) {
   return point.panel ? "panel" : "run";
 }
 
-std::string title_of(const ProgressVersion& version, std::size_t versions) {
+std::string title_of(const ProgressVersion& version) {
   const std::string size =
       fmt::format("{} {}, difficulty {}", version.elements, version.elements == 1 ? "element" : "elements",
                   version.declared.text(2));
-  return versions == 1 && version.number == 1 ? size : fmt::format("Version {}: {}", version.number, size);
+  return version.of == 1 ? size : fmt::format("Version {} of {}: {}", version.number, version.of, size);
 }
 
 // A narrow page has no room for what was taken off.
@@ -85,11 +85,13 @@ std::string parts_table(const ProgressVersion& version, const TextWish& wish) {
 }
 
 std::string season_text(const SeasonProgress& season, const TextWish& wish) {
-  std::string text = paragraph("", plain(season.routine) + ": " + plain(season.event), wish.width);
+  std::string text =
+      paragraph("", plain(season.of.routine) + ": " + plain(season.of.event_title), wish.width);
   text += bullets(season.sentences, wish) + bullets(season.warnings, wish);
   for (const ProgressVersion& version : season.versions)
-    text += heading(title_of(version, season.versions.size()), wish) + course_table(version, wish) +
-            parts_table(version, wish);
+    text += heading(title_of(version), wish) +
+            (version.points.empty() ? std::string("not swum yet\n")
+                                    : course_table(version, wish) + parts_table(version, wish));
   return text;
 }
 
@@ -101,17 +103,18 @@ std::string how_to_read(const TextWish& wish) {
                           wish.width);
 }
 
-constexpr std::string_view columns[] = {"routine", "event",     "version",    "set",      "date",
-                                        "what",    "title",     "declared",   "credited", "mark",
-                                        "marked",  "of",        "base_marks", "elements", "impression",
-                                        "sync",    "penalties", "total",      "announced"};
+constexpr std::string_view columns[] = {
+    "routine",  "event",     "version", "routine_versions", "set", "date",       "what",     "title",
+    "declared", "credited",  "mark",    "marked",           "of",  "base_marks", "elements", "impression",
+    "sync",     "penalties", "total",   "announced"};
 
 std::vector<std::string> cells_of(const SeasonProgress& season, const ProgressVersion& version,
                                   const ProgressPoint& point) {
   const int places = version.places;
-  return {season.routine,
-          season.event,
+  return {season.of.routine,
+          season.of.event,
           std::to_string(version.number),
+          std::to_string(version.of),
           version.set,
           point.date,
           std::string(what_of(point)),
@@ -169,14 +172,16 @@ std::string progress_json(const std::vector<SeasonProgress>& seasons) {
       json::array points;
       for (const ProgressPoint& point : version.points) points.push_back(point_object(point, version.places));
       versions.push_back(json::object{{"version", version.number},
+                                      {"routine_versions", version.of},
                                       {"kept_at", text_or_null(version.kept_at)},
                                       {"set", text_or_null(version.set)},
                                       {"elements", version.elements},
                                       {"declared", version.declared.text()},
                                       {"points", std::move(points)}});
     }
-    routines.push_back(json::object{{"routine", text_or_null(season.routine)},
-                                    {"event", text_or_null(season.event)},
+    routines.push_back(json::object{{"routine", text_or_null(season.of.routine)},
+                                    {"event", text_or_null(season.of.event)},
+                                    {"event_title", text_or_null(season.of.event_title)},
                                     {"sentences", list_of(season.sentences)},
                                     {"warnings", list_of(season.warnings)},
                                     {"versions", std::move(versions)}});

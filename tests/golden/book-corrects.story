@@ -65,16 +65,17 @@ Low Water, duet-free
   panel    2026-05-09  Tarn Open  1 of 2   1 of 2
   panel    2026-05-09  Tarn Open  2 of 2   1 of 2
 Low Water: Duet, free routine
+  - The routine was changed, version 1 to 2: its difficulty went from 6.30 to
+    5.80 (-0.50).
+  - Version 2 was not swum yet.
   - One panel only: there is no course to see yet.
 
-2 elements, difficulty 6.30
+Version 1 of 2: 2 elements, difficulty 6.30
 day                           credited  mark  base  sync  penalties     total
 2026-04-05  run    Long pool      6.30  9.75     0
 2026-05-09  panel  Tarn Open      6.30  7.46     0     0          0  121.5250
 
-mark: the mean of the elements' marks, of a run-through what your deductions
-leave; credited: the difficulty that counted; base: how many elements got their
-base mark; sync and penalties: points taken off.
+Version 2 of 2: 2 elements, difficulty 5.80
 === exit 0
 === run landdrill book add club.season low-water.sheet 2>&1 | tail -1; landdrill book export club.season --all > all.sheet; landdrill book add club.season all.sheet 2>&1 | tail -1; landdrill book add other.season all.sheet 2>&1 | tail -1; landdrill book score other.season
 === output

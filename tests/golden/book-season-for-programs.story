@@ -463,12 +463,12 @@ kingfisher-2026: 229 rows are in club.season
 === exit 0
 === run landdrill book progress club.season --format csv
 === output
-routine,event,version,set,date,what,title,declared,credited,mark,marked,of,base_marks,elements,impression,sync,penalties,total,announced
-Reed Song,"Duet, free routine",1,kingfisher-2026,2026-03-31,run,In the long pool,12.3,12.3,7.75,1,4,0,,,,,,
-Reed Song,"Duet, free routine",1,kingfisher-2026,2026-04-11,panel,Heron Cup,12.3,12.3,7.458333,4,4,0,91.4417,74.7500,0.4,0,165.7917,
-Reed Song,"Duet, free routine",1,kingfisher-2026,2026-05-09,panel,Tarn Open,12.3,8.8,7.375,4,4,1,66.0500,74.7500,0.2,0.5,140.1000,
-Reed Song,"Duet, free routine",2,kingfisher-2026,2026-06-13,panel,Osier Shield,11,11,7.5625,4,4,0,83.1083,75.0000,0,0,158.1083,
-Reed Song,"Duet, free routine",2,kingfisher-2026,2026-07-04,panel,Kingfisher Final,11,11,7.5625,4,4,0,83.1583,76.1667,0.1,0,159.2250,
+routine,event,version,routine_versions,set,date,what,title,declared,credited,mark,marked,of,base_marks,elements,impression,sync,penalties,total,announced
+Reed Song,duet-free,1,2,kingfisher-2026,2026-03-31,run,In the long pool,12.3,12.3,7.75,1,4,0,,,,,,
+Reed Song,duet-free,1,2,kingfisher-2026,2026-04-11,panel,Heron Cup,12.3,12.3,7.458333,4,4,0,91.4417,74.7500,0.4,0,165.7917,
+Reed Song,duet-free,1,2,kingfisher-2026,2026-05-09,panel,Tarn Open,12.3,8.8,7.375,4,4,1,66.0500,74.7500,0.2,0.5,140.1000,
+Reed Song,duet-free,2,2,kingfisher-2026,2026-06-13,panel,Osier Shield,11,11,7.5625,4,4,0,83.1083,75.0000,0,0,158.1083,
+Reed Song,duet-free,2,2,kingfisher-2026,2026-07-04,panel,Kingfisher Final,11,11,7.5625,4,4,0,83.1583,76.1667,0.1,0,159.2250,
 === exit 0
 === run landdrill book progress club.season --event duet-free --until 2026-04-30 --format json --colour never
 === output
@@ -476,7 +476,8 @@ Reed Song,"Duet, free routine",2,kingfisher-2026,2026-07-04,panel,Kingfisher Fin
   "routines": [
     {
       "routine": "Reed Song",
-      "event": "Duet, free routine",
+      "event": "duet-free",
+      "event_title": "Duet, free routine",
       "sentences": [],
       "warnings": [
         "One panel only: there is no course to see yet."
@@ -484,6 +485,7 @@ Reed Song,"Duet, free routine",2,kingfisher-2026,2026-07-04,panel,Kingfisher Fin
       "versions": [
         {
           "version": 1,
+          "routine_versions": 2,
           "kept_at": "<time>",
           "set": "kingfisher-2026",
           "elements": 4,

@@ -209,21 +209,21 @@ How to read it
 === run landdrill book progress club.season
 === output
 Reed Song: Duet, free routine
-  - From the panel of 2026-04-11 to that of 2026-07-04 the mean mark of an
-    element went from 7.46 to 7.56 (+0.10).
+  - From the panel of 2026-04-11 "Heron Cup" to that of 2026-07-04 "Kingfisher
+    Final" the mean mark of an element went from 7.46 to 7.56 (+0.10).
   - The total went from 165.7917 to 159.2250 (-6.5667).
   - What panels took for sync errors and penalties went from 0.40 to 0.10.
   - The routine was changed, version 1 to 2: its difficulty went from 12.30 to
     11.00 (-1.30).
 
-Version 1: 4 elements, difficulty 12.30
+Version 1 of 2: 4 elements, difficulty 12.30
 day                              credited  mark  base  sync  penalties     total
 2026-03-31  run    In the long      12.30  7.75     0
                    pool
 2026-04-11  panel  Heron Cup        12.30  7.46     0  -0.4        0    165.7917
 2026-05-09  panel  Tarn Open         8.80  7.38     1  -0.2       -0.5  140.1000
 
-Version 2: 4 elements, difficulty 11.00
+Version 2 of 2: 4 elements, difficulty 11.00
 day                              credited  mark  base  sync  penalties     total
 2026-06-13  panel  Osier Shield     11.00  7.56     0   0            0  158.1083
 2026-07-04  panel  Kingfisher       11.00  7.56     0  -0.1          0  159.2250
@@ -236,12 +236,12 @@ base mark; sync and penalties: points taken off.
 === run landdrill book progress club.season reed --from 2026-06-01 --full
 === output
 Reed Song: Duet, free routine
-  - From the panel of 2026-06-13 to that of 2026-07-04 the mean mark of an
-    element stayed at 7.56.
+  - From the panel of 2026-06-13 "Osier Shield" to that of 2026-07-04
+    "Kingfisher Final" the mean mark of an element stayed at 7.56.
   - The total went from 158.1083 to 159.2250 (+1.1167).
   - What panels took for sync errors and penalties went from 0.00 to 0.10.
 
-Version 2: 4 elements, difficulty 11.00
+Version 2 of 2: 4 elements, difficulty 11.00
 day                              credited  mark  base  sync  penalties     total
 2026-06-13  panel  Osier Shield     11.00  7.56     0   0            0  158.1083
 2026-07-04  panel  Kingfisher       11.00  7.56     0  -0.1          0  159.2250

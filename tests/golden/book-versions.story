@@ -101,13 +101,13 @@ Reed Song  2026-06-13  Osier Shield  118.5750  112.8833     -5.6917
 === exit 0
 === run landdrill book progress club.season | grep -A4 Version
 === output
-Version 1: 2 elements, difficulty 6.30
+Version 1 of 2: 2 elements, difficulty 6.30
 day                           credited  mark  base  sync  penalties     total
 2026-04-05  run    Long pool      6.30  9.75     0
 2026-04-11  panel  Heron Cup      6.30  7.42     0  -0.4          0  120.7917
 2026-05-09  panel  Tarn Open      6.30  7.67     0   0            0
 --
-Version 2: 2 elements, difficulty 5.00
+Version 2 of 2: 2 elements, difficulty 5.00
 day                              credited  mark  base  sync  penalties     total
 2026-06-13  panel  Osier Shield      5.00  7.58     0     0          0  112.8833
 

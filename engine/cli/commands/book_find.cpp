@@ -147,7 +147,7 @@ Exit book_score(Call& call) {
     for (std::vector<report::BookScore>& part : parts)
       std::move(part.begin(), part.end(), std::back_inserter(scores));
   };
-  return with_swum(call, scores_of, take, [&](Exit worst) {
+  return with_swum(call, scores_of, take, [&](const Book&, const BookWish&, Exit worst) {
     // Panels of different versions of one routine come by their day as well.
     const auto earlier = [](const report::BookScore& a, const report::BookScore& b) {
       return std::tie(a.routine, a.event, a.date) < std::tie(b.routine, b.event, b.date);

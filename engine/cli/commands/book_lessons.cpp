@@ -69,7 +69,8 @@ Exit book_lessons(Call& call) {
     for (std::vector<Lesson>& lessons : parts)
       std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
   };
-  return with_swum(call, lessons_of, take, [&](Exit worst) { return print(call, all, worst); });
+  return with_swum(call, lessons_of, take,
+                   [&](const Book&, const BookWish&, Exit worst) { return print(call, all, worst); });
 }
 
 }  // namespace landdrill::cli

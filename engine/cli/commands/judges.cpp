@@ -1,7 +1,15 @@
 // Panels judge by judge: of sheets, or of the season book.
 #include "engine/report/judges.h"
 
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+
 #include "engine/cli/as_swum.h"
+#include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
@@ -29,12 +37,58 @@ Exit print(Call& call, const Meets& meets, Exit worst) {
   return worst;
 }
 
+// A panel that comes again, as when a file is named twice, is counted once.
+class SeenPanels {
+ public:
+  explicit SeenPanels(Call& call) : call_(call) {}
+
+  // Of a sheet without errors.
+  std::vector<SatPanel> not_seen(const ReadSheet& sheet) {
+    const Routine& routine = *sheet.routine();
+    std::vector<std::string> words;
+    for (TypedBlock& one : typed_blocks(sheet))
+      if (one.block.what == Block::What::panel) words.push_back(std::move(one.block.text));
+    std::vector<SatPanel> panels;
+    for (std::size_t i = 0; i < routine.panels.size(); ++i) {
+      SatPanel panel = sat_panel(routine, routine.panels[i]);
+      std::set<std::string>& known = seen_[{panel.routine, panel.event, panel.date, panel.meet}];
+      const bool is_first = known.empty();
+      if (!known.insert(std::move(words.at(i))).second) {
+        note(panel, "came before in the same words; it is counted once");
+        continue;
+      }
+      if (!is_first) note(panel, "came before with something else in it; both are counted");
+      panels.push_back(std::move(panel));
+    }
+    return panels;
+  }
+  void tell() const {
+    constexpr std::size_t most = 5;
+    for (std::size_t i = 0; i < std::min(most, notes_.size()); ++i)
+      call_.streams.say(fmt::format("landdrill: {}\n", notes_[i]));
+    if (notes_.size() > most)
+      call_.streams.say(fmt::format("landdrill: and {} more such notes\n", notes_.size() - most));
+  }
+
+ private:
+  void note(const SatPanel& panel, std::string_view what) {
+    notes_.push_back(fmt::format("the panel of {}{} of {} {}", panel.date,
+                                 panel.meet.empty() ? std::string() : fmt::format(" \"{}\"", panel.meet),
+                                 panel.routine, what));
+  }
+
+  Call& call_;
+  std::map<std::tuple<std::string, std::string, std::string, std::string>, std::set<std::string>> seen_;
+  std::vector<std::string> notes_;
+};
+
 }  // namespace
 
 Exit judges(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
   Meets meets(call.given.has("--same-judges"));
   Messages messages(call.streams);
+  SeenPanels panels(call);
   SheetReader reader(call);
   Exit worst = Exit::ok;
   while (reader.next()) {
@@ -44,9 +98,10 @@ Exit judges(Call& call) {
       worst = worse(worst, Exit::errors);
       continue;
     }
-    for (const RecordedPanel& panel : sheet.routine()->panels) meets.add(sat_panel(*sheet.routine(), panel));
+    for (SatPanel& panel : panels.not_seen(sheet)) meets.add(std::move(panel));
   }
   messages.finish();
+  panels.tell();
   return print(call, meets, worse(worst, reader.worst()));
 }
 
@@ -62,7 +117,8 @@ Exit book_judges(Call& call) {
     for (std::vector<SatPanel>& panels : parts)
       for (SatPanel& panel : panels) meets.add(std::move(panel));
   };
-  return with_swum(call, sat, take, [&](Exit worst) { return print(call, meets, worst); });
+  return with_swum(call, sat, take,
+                   [&](const Book&, const BookWish&, Exit worst) { return print(call, meets, worst); });
 }
 
 }  // namespace landdrill::cli

@@ -43,7 +43,7 @@ TEST(Meets, KeepMeetsApartForOtherJudgesSatThere) {
   ASSERT_EQ(views.size(), 2u);
   EXPECT_EQ(views[0].meet, "Heron Cup");  // by date, whatever the order in the sheet
   EXPECT_EQ(views[1].date, "2026-05-09");
-  EXPECT_EQ(views[1].event, "Open water");
+  EXPECT_EQ(views[1].event_title, "Open water");
   EXPECT_EQ(views[1].views[0].lines, (std::vector<std::string>{"1 Ripple"}));
 }
 

@@ -39,7 +39,7 @@ std::vector<MeetView> meet(const PanelRule& rule, int lines) {
     }
     sheet.lines.push_back(std::move(line));
   }
-  return {{"2026-05-09", "Tarn Open", "Duet, free", {long_title}, 1, {panel_view(sheet)}}};
+  return {{"2026-05-09", "Tarn Open", "duet-free", "Duet, free", {long_title}, 1, {panel_view(sheet)}}};
 }
 
 std::vector<Lesson> season(const std::string& kind) {
@@ -64,8 +64,8 @@ std::vector<SeasonProgress> course() {
   point.mark = 7.25;
   point.total = Points(d("180.5"));
   point.sync = Points(d("0.4"));
-  ProgressVersion version{2, {}, "kingfisher-2026", 2, Difficulty(d("4.5")), 4, {point}};
-  return {season_progress(long_title, "Duet, free", {version})};
+  ProgressVersion version{2, 3, {}, "kingfisher-2026", 2, Difficulty(d("4.5")), 4, {point}, {}, 1};
+  return {season_progress({long_title, "duet-free", "Duet, free"}, {version})};
 }
 
 // How many cells each row of a CSV has, where no cell holds a comma.
@@ -174,7 +174,7 @@ TEST(ProgressReport, StaysWithinThePage) {
 
 TEST(ProgressReport, TellsAVersionAndItsPanels) {
   const std::string text = progress(course(), Format::text, {});
-  EXPECT_TRUE(holds(text, "Version 2: 2 elements, difficulty 4.50")) << text;
+  EXPECT_TRUE(holds(text, "Version 2 of 3: 2 elements, difficulty 4.50")) << text;
   EXPECT_TRUE(holds(text, "180.5000"));
   EXPECT_TRUE(holds(text, "-0.4"));
 }
