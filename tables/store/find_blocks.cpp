@@ -54,6 +54,8 @@ void count_with_first(std::span<KeptBlock> in_order) {
       continue;
     block.of_routine = before.of_routine;
     block.of_version = before.of_version;
+    block.edition = before.edition;
+    block.set = before.set;
   }
 }
 

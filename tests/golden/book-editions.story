@@ -63,3 +63,24 @@ number,set,title,edition,kept_at,first_for,routines,versions,runs,panels
 === errors
 landdrill: the book has nothing with "nowhere" in its title
 === exit 0
+=== run sed -i '/^spin-720/s/,1.4,/,1.6,/' sets/club/parts.csv; landdrill book add club.season low-water.sheet --values sets 2>&1 | tail -1; landdrill book editions club.season --format csv | cut -d, -f1,7-; landdrill book list club.season low --format csv | cut -d, -f3-9
+=== output
+landdrill: 0 added, 2 new versions, 0 already there
+number,routines,versions,runs,panels
+1,2,2,1,1
+2,1,1,0,1
+3,1,1,0,0
+what,date,title,version,of_version,routine_versions,set
+routine,,,2 of 2,,2,club
+run,2026-04-12,Tuesday,2 of 2,1,2,club
+=== exit 0
+=== run sed -i 's/2026-06-13 "Osier Shield"/2026-04-11 "Heron Cup"/; s/7.75 7.50$/7.75 7.75/' spring.sheet; landdrill book add club.season spring.sheet --values sets 2>&1 | tail -3; landdrill book editions club.season --format csv | cut -d, -f1,7-
+=== output
+landdrill: 0 added, 2 new versions, 0 already there
+landdrill: the panel of 2026-04-11 "Heron Cup" has new words; it stays with version 1 of Reed Song, as which it was swum
+  hint: if it was version 3 that was swum: landdrill book swum-as club.season 3 'Reed Song Heron Cup' --event duet-free --from 2026-04-11 --until 2026-04-11
+number,routines,versions,runs,panels
+1,2,2,1,1
+2,1,1,0,1
+3,2,2,0,0
+=== exit 0

@@ -21,18 +21,23 @@ struct Swam {
   void count(const KeptBlock& block) {
     routines.emplace(block.routine, block.event);
     versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
-    if (block.version != block.versions) return;
-    if (block.what == Block::What::run) ++runs;
-    if (block.what == Block::What::panel) ++panels;
   }
 };
 
 Result<std::map<std::int64_t, Swam>> swam(const Book& book, BookWish wish) {
+  std::map<std::int64_t, Swam> all;
   wish.all_versions = true;
   const auto found = book.find(wish);
   if (!found) return tl::unexpected(found.error());
-  std::map<std::int64_t, Swam> all;
   for (const KeptBlock& block : *found) all[block.edition].count(block);
+  // What counts is the latest words of a panel, and a run with the first version that had it.
+  wish.all_versions = false;
+  const auto counting = book.find(wish);
+  if (!counting) return tl::unexpected(counting.error());
+  for (const KeptBlock& block : *counting) {
+    if (block.what == Block::What::run) ++all[block.edition].runs;
+    if (block.what == Block::What::panel) ++all[block.edition].panels;
+  }
   return all;
 }
 
