@@ -20,6 +20,8 @@ struct Unmarked {
 };
 
 Unmarked unmarked(const Routine& routine, const Showing& showing);
+// "element 2 has no marks, nor has choreography"; empty when nothing is missing.
+std::string in_words(const Unmarked& missing);
 
 // Whole sentences for what the routine holds: lifts, throws, time under water. Common practice, no source; no
 // limit is stated because none is published.

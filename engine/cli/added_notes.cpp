@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/shell_quoted.h"
+
 namespace landdrill::cli {
 namespace {
 
@@ -13,15 +15,6 @@ std::string day_and_title(const Block& block) {
 }
 std::string called(const Block& block) {
   return fmt::format("the {} of {}", word_of(block.what), day_and_title(block));
-}
-
-// As a shell reads it again.
-std::string shell_quoted(std::string_view text) {
-  constexpr std::string_view plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./";
-  if (!text.empty() && text.find_first_not_of(plain) == text.npos) return std::string(text);
-  std::string quoted = "'";
-  for (const char c : text) quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
-  return quoted + "'";
 }
 
 }  // namespace

@@ -130,7 +130,7 @@ Exit with_swum(Call& call, Make make, Take take, Print print) {
     };
     const auto done = as_swum.for_each(make, take, complain);
     if (!done) return refuse(call, done.error());
-    if (!as_swum.found()) return nothing_found(call, wish);
+    if (!as_swum.found()) return nothing_found(call, book, wish);
     messages.finish();
     return print(book, wish, worst);
   });

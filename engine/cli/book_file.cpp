@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <set>
 
 #include "engine/cli/price.h"
 #include "grammar/calendar.h"
@@ -17,6 +18,17 @@ bool has_option(const Call& call, std::string_view name) {
 
 std::string option(const Call& call, std::string_view name) {
   return has_option(call, name) ? std::string(call.given.value(name)) : std::string();
+}
+
+// The events of the routines in the book, "duet-free, solo-free"; empty when the wanted one is among them.
+std::string other_events(const Book& book, const std::string& wanted) {
+  BookWish every;
+  every.what = Block::What::routine;
+  std::set<std::string> events;
+  const auto routines = book.find(every);
+  if (!routines) return {};
+  for (const KeptBlock& one : *routines) events.insert(one.event);
+  return events.count(wanted) == 0 ? fmt::format("{}", fmt::join(events, ", ")) : std::string();
 }
 
 }  // namespace
@@ -38,6 +50,9 @@ WishRead book_wish(const Call& call, std::size_t words) {
       read.mistake = fmt::format(
           "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", *date);
   }
+  if (read.mistake.empty() && !read.wish.until.empty() && read.wish.from > read.wish.until)
+    read.mistake = fmt::format("found --from {} and --until {}; expected --until to be the same day or later",
+                               read.wish.from, read.wish.until);
   return read;
 }
 
@@ -50,7 +65,13 @@ Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&
   return work(book, read.wish);
 }
 
-Exit nothing_found(Call& call, const BookWish& wish) {
+Exit nothing_found(Call& call, const Book& book, const BookWish& wish) {
+  const std::string events = wish.event.empty() ? std::string() : other_events(book, wish.event);
+  if (!events.empty()) {
+    call.streams.say(
+        fmt::format("landdrill: the book has no routine in the event {}; it has {}\n", wish.event, events));
+    return Exit::ok;
+  }
   call.streams.say(
       wish.words.empty()
           ? "landdrill: the book has nothing of that\n"

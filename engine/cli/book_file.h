@@ -21,7 +21,7 @@ struct WishRead {
 WishRead book_wish(const Call& call, std::size_t words = 1);
 // Opens the book to read, reads the wish and does the work, or says why not.
 Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work);
-// Says that the book has nothing of that; Exit::ok.
-Exit nothing_found(Call& call, const BookWish& wish);
+// Says that the book has nothing of that, and which events it has when one was asked for in vain; Exit::ok.
+Exit nothing_found(Call& call, const Book& book, const BookWish& wish);
 
 }  // namespace landdrill::cli

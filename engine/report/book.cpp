@@ -1,9 +1,12 @@
 #include "engine/report/book.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <span>
 
 #include "engine/report/field_list.h"
+#include "engine/report/sections.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
@@ -35,7 +38,7 @@ constexpr Field<BookScore> score_fields[] = {
     {"recorded", "recorded", &BookScore::recorded, Shown::amount},
     {"difference", "difference", &BookScore::difference, Shown::amount},
     {"announced", "announced", &BookScore::announced, Shown::amount},
-    {"note", "", &BookScore::note, Shown::wrapped}};
+    {"note", "", &BookScore::note, Shown::never}};
 
 constexpr Field<BookEdition> edition_fields[] = {
     {"number", "no.", &BookEdition::number, Shown::amount},
@@ -87,6 +90,22 @@ std::string list_text(std::span<const BookLine> lines, const TextWish& wish) {
   return text;
 }
 
+// Below the table, where a sentence has room.
+std::string notes_text(const std::vector<BookScore>& scores, const TextWish& wish) {
+  constexpr std::size_t most = 10;
+  std::vector<std::string> notes;
+  std::size_t more = 0;
+  for (const BookScore& one : scores) {
+    if (one.note.empty()) continue;
+    if (notes.size() == most) ++more;
+    if (notes.size() < most)
+      notes.push_back(plain(one.routine) + ", " + one.date +
+                      (one.title.empty() ? "" : " " + plain(one.title)) + ", " + one.note);
+  }
+  if (more > 0) notes.push_back(fmt::format("and {} more, which CSV and JSON have", more));
+  return notes.empty() ? std::string() : "\n" + bullets(notes, wish);
+}
+
 }  // namespace
 
 std::string book_list(const std::vector<BookLine>& lines, Format format, const TextWish& wish) {
@@ -99,7 +118,8 @@ std::string book_editions(const std::vector<BookEdition>& editions, Format forma
 }
 
 std::string book_scores(const std::vector<BookScore>& scores, Format format, const TextWish& wish) {
-  return field_list("scores", scores, score_fields, format, wish);
+  std::string text = field_list("scores", scores, score_fields, format, wish);
+  return format == Format::text ? text + notes_text(scores, wish) : text;
 }
 
 }  // namespace landdrill::report

@@ -225,6 +225,7 @@ Result<void> Book::back_up(const std::filesystem::path& to) const {
   return attempt([&] {
     if (std::filesystem::exists(to))
       throw Refused({to.string(), "there is a file of this name already", "name a new file for the backup"});
+    refuse_unless_makeable(to);
     try {
       Database copy(to, Database::Access::create);
       copy.copy_from(season_.inside_->db);
@@ -240,6 +241,9 @@ Result<void> Book::back_up(const std::filesystem::path& to) const {
 
 Result<void> Book::restore(const std::filesystem::path& backup) {
   return attempt([&] {
+    std::error_code not_there;
+    if (std::filesystem::equivalent(season_.inside_->db.file(), backup, not_there))
+      throw Refused({backup.string(), "it is the season file itself", "name the backup"});
     Database kept = open_season_file(backup, Season::Mode::read);
     refuse_damaged(kept);
     season_.inside_->db.copy_from(kept);

@@ -132,10 +132,12 @@ class Book {
   Result<TableFiles> edition(std::int64_t edition) const;
   // Whatever the damage.
   Result<Rescued> rescue() const;
-  // A copy of the whole season file as it is now, also while others work with it. Refused when `to` is there.
+  // A copy of the whole season file as it is now, also while others work with it. Refused when `to` is there or
+  // its folder takes no new file.
   Result<void> back_up(const std::filesystem::path& to) const;
 
-  // The season file is from now on what the backup was. Refused when the backup is damaged or no season file.
+  // The season file is from now on what the backup was. Refused when the backup is damaged, no season
+  // file, or this file itself.
   Result<void> restore(const std::filesystem::path& backup);
 
  private:

@@ -20,19 +20,6 @@ using Mode = Season::Mode;
 constexpr std::size_t most_names = 10;  // in a message
 constexpr const char* make_one_hint = "import a value set or add a sheet to make one";
 
-void refuse_unless_makeable(const fs::path& file) {
-  std::error_code unreadable;
-  const fs::path folder = fs::absolute(file).parent_path();
-  if (!fs::is_directory(folder, unreadable)) {
-    throw Refused(
-        {file.string(), fmt::format("there is no folder {}", folder.string()), "make the folder first"});
-  }
-  if (access(folder.c_str(), W_OK | X_OK) != 0) {
-    throw Refused({file.string(), "its folder is read-only, so no file can be made in it",
-                   "allow writing in the folder, or name a file elsewhere"});
-  }
-}
-
 void refuse_what_is_no_file(const fs::path& file, Mode mode) {
   std::error_code unreadable;
   const fs::file_status status = fs::status(file, unreadable);
@@ -162,6 +149,19 @@ Database open_to_read(const fs::path& file) {
 }
 
 }  // namespace
+
+void refuse_unless_makeable(const fs::path& file) {
+  std::error_code unreadable;
+  const fs::path folder = fs::absolute(file).parent_path();
+  if (!fs::is_directory(folder, unreadable)) {
+    throw Refused(
+        {file.string(), fmt::format("there is no folder {}", folder.string()), "make the folder first"});
+  }
+  if (access(folder.c_str(), W_OK | X_OK) != 0) {
+    throw Refused({file.string(), "its folder is read-only, so no file can be made in it",
+                   "allow writing in the folder, or name a file elsewhere"});
+  }
+}
 
 Database open_season_file(const fs::path& file, Mode mode) {
   refuse_what_is_no_file(file, mode);

@@ -18,6 +18,7 @@ inline constexpr std::int64_t season_application_id = 0x4C44726C;  // "LDrl", al
 inline constexpr std::int64_t season_version = 4;
 
 // Throws Refused.
+void refuse_unless_makeable(const std::filesystem::path& file);
 Database open_season_file(const std::filesystem::path& file, Season::Mode mode);
 // Reads every page and every kept text; refused when one is damaged or a row belongs to nothing.
 void refuse_damaged(Database& db);

@@ -69,6 +69,8 @@ landdrill: the panel of 2026-05-09 "Tarn Open" has new words; it stays with vers
 === output
 routine    date        panel      estimate
 Low Water  2026-05-09  Tarn Open  154.3250
+
+  - Low Water, 2026-05-09 Tarn Open, no total: element 3 has no marks
 === exit 0
 === run landdrill book add club.season summer.sheet
 === output

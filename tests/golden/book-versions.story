@@ -92,12 +92,18 @@ routine    date        panel         estimate  recorded  difference
 Reed Song  2026-04-11  Heron Cup     131.2500  120.7917    -10.4583
 Reed Song  2026-05-09  Tarn Open     131.2500
 Reed Song  2026-06-13  Osier Shield  118.5750  112.8833     -5.6917
+
+  - Reed Song, 2026-05-09 Tarn Open, no total: element 1 has no marks, nor have
+    choreography, performance and transitions
 === exit 0
 === run landdrill book score club.season --from 2026-05-01
 === output
 routine    date        panel         estimate  recorded  difference
 Reed Song  2026-05-09  Tarn Open     131.2500
 Reed Song  2026-06-13  Osier Shield  118.5750  112.8833     -5.6917
+
+  - Reed Song, 2026-05-09 Tarn Open, no total: element 1 has no marks, nor have
+    choreography, performance and transitions
 === exit 0
 === run landdrill book progress club.season | grep -A4 Version
 === output

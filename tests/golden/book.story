@@ -174,11 +174,14 @@ panel 2026-05-09 "Tarn Open"
 routine    date        panel      estimate  recorded  difference
 Reed Song  2026-04-11  Heron Cup  168.7500  165.7917     -2.9583
 Reed Song  2026-05-09  Tarn Open  168.7500
+
+  - Reed Song, 2026-05-09 Tarn Open, no total: elements 3 and 4 have no marks,
+    nor have choreography, performance and transitions
 === exit 0
 === run landdrill book score club.season --event duet-free --from 2026-05-01 --until 2026-05-31 --format csv
 === output
 routine,event,what,date,title,set,estimate,recorded,difference,announced,note
-Reed Song,duet-free,panel,2026-05-09,Tarn Open,kingfisher-2026,168.7500,,,,
+Reed Song,duet-free,panel,2026-05-09,Tarn Open,kingfisher-2026,168.7500,,,,"no total: elements 3 and 4 have no marks, nor have choreography, performance and transitions"
 === exit 0
 === run landdrill book backup club.season backup.season && landdrill book check backup.season
 === output

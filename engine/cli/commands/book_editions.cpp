@@ -85,7 +85,7 @@ Exit book_editions(Call& call) {
       const auto its = counts.find(edition.id);
       if (its != counts.end()) lines.push_back(line_of(i + 1, edition, its->second));
     }
-    if (lines.empty()) return nothing_found(call, wish);
+    if (lines.empty()) return nothing_found(call, book, wish);
     call.streams.out.write(report::book_editions(lines, format_of(call), page_wish(call)));
     return Exit::ok;
   });

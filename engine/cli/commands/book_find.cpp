@@ -6,6 +6,7 @@
 #include <optional>
 #include <tuple>
 
+#include "engine/account_notes.h"
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
@@ -56,19 +57,37 @@ class OnTheDay {
   std::ptrdiff_t known_ = 0;  // runs
 };
 
-report::BookScore score_of(const KeptBlock& routine, const RecordedPanel& recorded, OnTheDay& on_the_day) {
-  const Totals all = on_the_day.beside(recorded);
-  return {routine.routine,
-          routine.event,
+// Why there is no total of the panel, or no estimate beside it.
+std::string note_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
+  std::string note;
+  const auto say = [&](std::string_view what, const Showing& showing) {
+    const std::string missing = in_words(unmarked(routine, showing));
+    if (!missing.empty()) note += fmt::format("{}{}: {}", note.empty() ? "" : "; ", what, missing);
+  };
+  if (totals.recorded.empty()) say("no total", recorded(routine, panel, {}));
+  if (totals.estimate.empty()) {
+    Wish wish;
+    wish.runs.until = panel.date;
+    say("no estimate", expected(routine, wish));
+  }
+  return note;
+}
+
+report::BookScore score_of(const KeptBlock& kept, const Routine& routine, const RecordedPanel& panel,
+                           OnTheDay& on_the_day) {
+  Totals all = on_the_day.beside(panel);
+  std::string note = note_of(routine, panel, all);
+  return {kept.routine,
+          kept.event,
           "panel",
-          std::string(recorded.date),
-          std::string(recorded.title),
-          routine.set,
-          all.estimate,
-          all.recorded,
-          all.difference,
-          all.announced,
-          {}};
+          std::string(panel.date),
+          std::string(panel.title),
+          kept.set,
+          std::move(all.estimate),
+          std::move(all.recorded),
+          std::move(all.difference),
+          std::move(all.announced),
+          std::move(note)};
 }
 
 std::vector<report::BookScore> scores_of(const Swum& swum) {
@@ -77,7 +96,7 @@ std::vector<report::BookScore> scores_of(const Swum& swum) {
   std::vector<report::BookScore> scores;
   scores.reserve(routine.panels.size());
   for (const RecordedPanel& panel : routine.panels)
-    scores.push_back(score_of(swum.kept.routine, panel, on_the_day));
+    scores.push_back(score_of(swum.kept.routine, routine, panel, on_the_day));
   return scores;
 }
 
@@ -122,7 +141,7 @@ Exit book_list(Call& call) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
     const auto found = book.find(wish);
     if (!found) return refuse(call, found.error());
-    if (found->empty()) return nothing_found(call, wish);
+    if (found->empty()) return nothing_found(call, book, wish);
     std::vector<report::BookLine> lines;
     for (const KeptBlock& block : *found) lines.push_back(line_of(block));
     call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
@@ -135,7 +154,7 @@ Exit book_export(Call& call) {
     const auto sheets = sheets_of(book, wish);
     const bool whole_book = wish.all_versions && call.given.operands.size() == 1;
     if (!sheets) return whole_book ? save(call, book, sheets.error()) : refuse(call, sheets.error());
-    if (sheets->empty()) return nothing_found(call, wish);
+    if (sheets->empty()) return nothing_found(call, book, wish);
     print(call, *sheets);
     return Exit::ok;
   });
@@ -154,6 +173,12 @@ Exit book_score(Call& call) {
     };
     if (!std::is_sorted(scores.begin(), scores.end(), earlier))
       std::stable_sort(scores.begin(), scores.end(), earlier);
+    if (scores.empty() && worst == Exit::ok) {
+      call.streams.say(
+          "landdrill: no panel has seen it: there are run-throughs alone, which `landdrill book progress` "
+          "shows\n");
+      if (format_of(call) == report::Format::text) return worst;
+    }
     call.streams.out.write(report::book_scores(scores, format_of(call), page_wish(call)));
     return worst;
   });

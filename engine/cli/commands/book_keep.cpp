@@ -1,40 +1,80 @@
 // The season book as a file: backed up, restored, looked through for damage.
 #include <fmt/format.h>
 
+#include <filesystem>
+#include <fstream>
+
 #include "engine/cli/book_file.h"
+#include "engine/cli/shell_quoted.h"
 
 namespace landdrill::cli {
+
+namespace {
+
+// Whether it was a season file, whatever has become of it.
+bool starts_as_database(const std::string& file) {
+  constexpr std::string_view mark = "SQLite format 3";
+  std::string start(mark.size(), ' ');
+  return std::ifstream(file, std::ios::binary)
+             .read(start.data(), static_cast<std::streamsize>(start.size())) &&
+         start == mark;
+}
+
+}  // namespace
 
 Exit book_backup(Call& call) {
   auto season = open_book(call, Season::Mode::read);
   if (!season) return refuse(call, season.error());
   const std::string& to = call.given.operands[1];
+  std::error_code ignored;
+  if (std::filesystem::is_directory(to, ignored))
+    return refuse(
+        call, {to, "it is a folder",
+               "name the new file in it, such as " + (std::filesystem::path(to) / "club.season").string()});
   if (const auto done = Book(*season).back_up(to); !done) return refuse(call, done.error());
   call.streams.out.write(fmt::format("backed up to {}\n", to));
   return Exit::ok;
 }
 
 Exit book_restore(Call& call) {
+  const std::string& file = call.given.operands[0];
   const std::string& backup = call.given.operands[1];
+  std::error_code ignored;
+  const bool is_new = !std::filesystem::exists(file, ignored);
+  // No new file is left by a backup that cannot be read.
+  if (is_new) {
+    if (const auto readable = Season::open(backup, Season::Mode::read); !readable)
+      return refuse(call, readable.error());
+  }
   auto season = open_book(call, Season::Mode::create);
   if (!season) return refuse(call, season.error());
   if (const auto done = Book(*season).restore(backup); !done) return refuse(call, done.error());
-  call.streams.out.write(fmt::format("{} is again what it was in {}\n", call.given.operands[0], backup));
+  call.streams.out.write(
+      is_new ? fmt::format("{} was not there: it is a new file now, as it was in {}\n", file, backup)
+             : fmt::format("{} is again what it was in {}\n", file, backup));
   return Exit::ok;
 }
 
 Exit book_check(Call& call) {
+  const std::string& file = call.given.operands[0];
   auto season = open_book(call, Season::Mode::read);
-  if (!season) return refuse(call, season.error());
+  if (!season) {
+    refuse(call, season.error());
+    if (starts_as_database(file))
+      call.streams.say(fmt::format(
+          "  or go back to your latest backup: mv {0} {0}.damaged && landdrill book restore {0} BACKUP\n",
+          shell_quoted(file)));
+    return Exit::environment;
+  }
   if (const auto sound = season->check(); !sound) {
     refuse(call, sound.error());
     call.streams.say(
         fmt::format("  or go back to your latest backup: landdrill book restore {0} BACKUP\n"
                     "  what can still be read: landdrill book export {0} --all > saved.sheet\n",
-                    call.given.operands[0]));
+                    shell_quoted(file)));
     return Exit::environment;
   }
-  call.streams.out.write(fmt::format("{}: ok\n", call.given.operands[0]));
+  call.streams.out.write(fmt::format("{}: ok\n", file));
   return Exit::ok;
 }
 

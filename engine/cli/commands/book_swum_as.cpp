@@ -18,7 +18,7 @@ class Moving {
     const auto panels = book_.find(wish);
     if (!panels) return refuse(call_, panels.error());
     if (panels->empty()) {
-      nothing_found(call_, wish);
+      nothing_found(call_, book_, wish);
       return Exit::errors;
     }
     std::vector<Block> blocks;

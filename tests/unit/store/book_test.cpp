@@ -325,6 +325,11 @@ TEST_F(BookTest, BacksUpWhileAnotherHasItOpenAndRestoresWhatItWas) {
 TEST_F(BookTest, DoesNotRestoreFromAFileThatIsNoSeason) {
   add({routine(low_water)});
   EXPECT_NE(trouble_in(book.restore(folder / "none.season")), "");
+  EXPECT_EQ(trouble_in(book.restore(file)),
+            file.string() + ": it is the season file itself (name the backup)");
+  EXPECT_EQ(trouble_in(book.back_up(folder / "nowhere" / "copy.season")),
+            (folder / "nowhere" / "copy.season").string() + ": there is no folder " +
+                (folder / "nowhere").string() + " (make the folder first)");
   EXPECT_EQ(found({}), "routine Low Water 1/1\n");
 }
 
