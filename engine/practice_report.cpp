@@ -195,8 +195,8 @@ PracticeReport practice_report(std::span<const PracticeTask> tasks, std::span<co
   PracticeReport report;
   const std::vector<Marked> marked = marked_tasks(tasks, done, report);
   if (marked.size() < least_tasks) {
-    report.warnings.push_back(std::to_string(marked.size()) + " marks: too few to say much; mark at least " +
-                              std::to_string(least_tasks));
+    report.warnings.push_back(std::to_string(marked.size()) + (marked.size() == 1 ? " mark" : " marks") +
+                              ": too few to say much; mark at least " + std::to_string(least_tasks));
   }
   if (marked.empty()) return report;
   report.bias = bias_of(marked);

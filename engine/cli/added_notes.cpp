@@ -129,8 +129,9 @@ std::vector<std::string> AddedNotes::of(const std::vector<Imported::Merged>& mer
     const Block& block = placed[one.block].block;
     std::vector<std::string> told;
     if (one.changed > 0)
-      told.push_back(fmt::format("{} of its {} marks {} another now", one.changed, one.there,
-                                 one.changed == 1 ? "is" : "are"));
+      told.push_back(one.there == 1 ? std::string("its one mark is another now")
+                                    : fmt::format("{} of its {} marks {} another now", one.changed, one.there,
+                                                  one.changed == 1 ? "is" : "are"));
     if (one.added > 0)
       told.push_back(fmt::format("{} mark{} new", one.added, one.added == 1 ? " is" : "s are"));
     if (one.bases > 0)
