@@ -29,6 +29,7 @@ struct PracticeTask {
   const PanelRule* rule = nullptr;          // the scale
   JudgeMarks judges;                        // as given; hidden until she has marked
   double kept = 0;                          // the mean of the kept marks
+  bool corrected = false;                   // the panel's marks are others now than when she marked
 };
 // Those lines of the panel that have marks, in the order of the routine, aspects last.
 std::vector<PracticeTask> practice_tasks(const Routine& routine, const RecordedPanel& panel,
@@ -50,6 +51,7 @@ struct Practised {
 
 struct PracticeReport {
   std::size_t marked = 0, skipped = 0, late = 0;
+  std::size_t corrected = 0;                      // of all tasks
   std::optional<double> bias, difference;         // mean, and mean of the absolute differences, in marks
   std::optional<double> within_one, within_two;   // share within one and two steps of the kept mean
   Statistic order;                                // Spearman's rho with the kept means

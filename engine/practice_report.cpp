@@ -189,6 +189,21 @@ std::vector<Marked> marked_tasks(std::span<const PracticeTask> tasks, std::span<
   return marked;
 }
 
+void warn_of_corrected(std::span<const PracticeTask> tasks, PracticeReport& report) {
+  constexpr std::size_t most_named = 4;
+  std::string names;
+  for (const PracticeTask& task : tasks) {
+    if (!task.corrected) continue;
+    if (++report.corrected <= most_named) names += (names.empty() ? "" : ", ") + task.label;
+  }
+  if (report.corrected == 0) return;
+  if (report.corrected > most_named) names += " and others";
+  report.warnings.push_back("The panel's marks of " + std::to_string(report.corrected) + " of the " +
+                            std::to_string(tasks.size()) +
+                            " lines were corrected since this practice began (" + names +
+                            "): you are compared with the corrected ones.");
+}
+
 }  // namespace
 
 PracticeReport practice_report(std::span<const PracticeTask> tasks, std::span<const Practised> done) {
@@ -198,6 +213,7 @@ PracticeReport practice_report(std::span<const PracticeTask> tasks, std::span<co
     report.warnings.push_back(std::to_string(marked.size()) + (marked.size() == 1 ? " mark" : " marks") +
                               ": too few to say much; mark at least " + std::to_string(least_tasks));
   }
+  warn_of_corrected(tasks, report);
   if (marked.empty()) return report;
   report.bias = bias_of(marked);
   report.difference = difference_of(marked);

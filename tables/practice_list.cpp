@@ -3,6 +3,7 @@
 #include "grammar/calendar.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
+#include "tables/trainee_name.h"
 
 namespace landdrill {
 namespace {
@@ -56,7 +57,7 @@ class PracticeReader {
   }
 
   void take_row() {
-    ListedPractice row{rows_.text(trainee).empty() ? who_ : text(trainee),
+    ListedPractice row{who_,
                        {},
                        text(date),
                        text(meet),
@@ -69,7 +70,9 @@ class PracticeReader {
                        rows_.piece(meet, routine),
                        rows_.piece(routine),
                        rows_.piece(line),
-                       rows_.piece(mark)};
+                       rows_.piece(mark),
+                       rows_.piece(session, date)};
+    if (!rows_.text(trainee).empty() && !take_name(row)) return;
     if (row.trainee.empty()) {
       return rows_.complain_at(
           rows_.piece(trainee, date),
@@ -82,6 +85,21 @@ class PracticeReader {
       if (!row.mark) return rows_.complain_of_mark(mark);
     }
     listed_.push_back(std::move(row));
+  }
+
+  bool take_name(ListedPractice& row) {
+    const std::string typed = text(trainee);
+    if (typed != last_typed_) {
+      auto name = trainee_name(typed);
+      if (!name) {
+        rows_.complain(trainee, name.error());
+        return false;
+      }
+      last_typed_ = typed;
+      last_name_ = std::move(*name);
+    }
+    row.trainee = last_name_;
+    return true;
   }
 
   bool take_session(ListedPractice& row) {
@@ -99,6 +117,7 @@ class PracticeReader {
   const std::string who_;
   HeadedRows rows_;
   std::vector<ListedPractice> listed_;
+  std::string last_typed_, last_name_;
 };
 
 }  // namespace

@@ -6,7 +6,8 @@
 //
 //   read_practice_list(list, "", diagnostics)[0].mark      // 7.25
 //
-// Columns are found by their names, as in marks_list.h: trainee (may be missing when the caller says who),
+// Columns are found by their names, as in marks_list.h: trainee (see trainee_name.h; may be missing when the
+// caller says who),
 // session (the day or the moment when she marked; may be missing: the day of the panel), date, meet, routine
 // and event of the panel, element (its number, or an aspect), mark (`-` or empty: none), late (may be
 // missing: yes where her time was up). Knows nothing of routines and scales.
@@ -27,8 +28,8 @@ struct ListedPractice {
   std::string date, meet, routine, event, line;  // of the panel
   std::optional<Decimal> mark;
   bool late = false;
-  // Where it stands in the list; a column that is not there: where the routine stands.
-  std::string_view date_piece, meet_piece, routine_piece, line_piece, mark_piece;
+  // Where it stands in the list; a column that is not there: where the routine stands, or the date.
+  std::string_view date_piece, meet_piece, routine_piece, line_piece, mark_piece, session_piece;
 };
 
 // In the order of the list. `trainee`: of rows that do not say whose mark it is. With errors the list is not

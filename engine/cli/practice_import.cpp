@@ -58,7 +58,7 @@ Result<void> PracticeImport::read_row(const ListedPractice& row) {
   const auto tasks = tasks_.of_panel(panel->second);
   if (!tasks) return tl::unexpected(tasks.error());
   const PracticeTask* const task = task_of(row, **tasks);
-  if (task != nullptr && is_on_scale(row, *task)) keep(row, *task);
+  if (task != nullptr && is_on_a_day(row) && is_on_scale(row, *task)) keep(row, *task);
   return {};
 }
 
@@ -137,6 +137,24 @@ const PracticeTask* PracticeImport::task_of(const ListedPractice& row,
                           : fmt::format("what the panel of {} marked: {}", row.date, listed(names)),
             words::nearest_hint(row.line, known)});
   return nullptr;
+}
+
+// She can mark a panel from its day on, and has not yet marked tomorrow. A moment is told in UTC, where it
+// may still be the day before.
+bool PracticeImport::is_on_a_day(const ListedPractice& row) {
+  const std::string day = row.session.substr(0, 10);
+  const bool day_alone = row.session.ends_with("T00:00:00Z");
+  if ((day_alone ? day : day_after(day)) < row.date) {
+    complain(row.session_piece, {Problem::bad_date, fmt::format("a practice on {}", day),
+                                 fmt::format("the day of the panel, {}, or a later one", row.date), ""});
+    return false;
+  }
+  if (day > today_) {
+    complain(row.session_piece, {Problem::bad_date, fmt::format("a practice on {}", day),
+                                 fmt::format("a day until today, {}", today_), ""});
+    return false;
+  }
+  return true;
 }
 
 bool PracticeImport::is_on_scale(const ListedPractice& row, const PracticeTask& task) {

@@ -13,6 +13,7 @@
 #include <unordered_map>
 
 #include "engine/cli/practice_tasks.h"
+#include "engine/cli/today.h"
 #include "tables/practice_list.h"
 
 namespace landdrill::cli {
@@ -35,10 +36,12 @@ class PracticeImport {
   void no_such_panel(const ListedPractice& row, const std::vector<const KeptBlock*>& of_routine);
   const PracticeTask* task_of(const ListedPractice& row, const std::vector<PracticeTask>& tasks);
   bool is_on_scale(const ListedPractice& row, const PracticeTask& task);
+  bool is_on_a_day(const ListedPractice& row);
   void keep(const ListedPractice& row, const PracticeTask& task);
   void complain(std::string_view piece, Complaint complaint);
 
   const Book& book_;
+  const std::string today_ = today();
   BookTasks tasks_;
   const Source& list_;
   std::vector<KeptBlock> panels_;

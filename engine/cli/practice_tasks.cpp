@@ -3,6 +3,13 @@
 #include <algorithm>
 
 namespace landdrill::cli {
+namespace {
+
+bool same_marks(const JudgeMarks& one, const JudgeMarks& other) {
+  return std::equal(one.begin(), one.end(), other.begin(), other.end());
+}
+
+}  // namespace
 
 Result<void> BookTasks::know_blocks() {
   if (!blocks_.empty()) return {};
@@ -10,8 +17,16 @@ Result<void> BookTasks::know_blocks() {
   every.all_versions = true;
   const auto all = book_.find(every);
   if (!all) return tl::unexpected(all.error());
-  for (const KeptBlock& block : *all) blocks_[block.id] = block;
+  for (const KeptBlock& block : *all) {
+    blocks_[block.id] = block;
+    if (block.what == Block::What::panel && block.version == block.versions)
+      latest_[name_of(block)] = block.id;
+  }
   return {};
+}
+
+BookTasks::Name BookTasks::name_of(const KeptBlock& panel) {
+  return {panel.routine, panel.event, panel.date, panel.title};
 }
 
 Result<const std::vector<PracticeTask>*> BookTasks::of_panel(std::int64_t panel) {
@@ -40,14 +55,31 @@ Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
   return tasks;
 }
 
+Result<PracticeTask> BookTasks::task_of(std::int64_t panel, const std::string& line) {
+  const auto of_this = of_panel(panel);
+  if (!of_this) return tl::unexpected(of_this.error());
+  const auto task = std::find_if((*of_this)->begin(), (*of_this)->end(),
+                                 [&](const PracticeTask& one) { return one.line == line; });
+  return task == (*of_this)->end() ? PracticeTask{} : *task;
+}
+
 Result<std::vector<PracticeTask>> BookTasks::of(const PracticeSession& session) {
+  if (const auto known = know_blocks(); !known) return tl::unexpected(known.error());
   std::vector<PracticeTask> tasks;
   for (const PracticeLine& line : session.lines) {
-    const auto of_this = of_panel(line.block);
-    if (!of_this) return tl::unexpected(of_this.error());
-    const auto task = std::find_if((*of_this)->begin(), (*of_this)->end(),
-                                   [&](const PracticeTask& one) { return one.line == line.line; });
-    tasks.push_back(task == (*of_this)->end() ? PracticeTask{} : *task);
+    auto then = task_of(line.block, line.line);
+    if (!then) return tl::unexpected(then.error());
+    const auto panel = blocks_.find(line.block);
+    const std::int64_t latest = panel == blocks_.end() ? line.block : latest_.at(name_of(panel->second));
+    if (latest != line.block) {
+      auto now = task_of(latest, line.line);
+      if (!now) return tl::unexpected(now.error());
+      if (now->rule != nullptr) {
+        now->corrected = !same_marks(now->judges, then->judges);
+        then = std::move(now);
+      }
+    }
+    tasks.push_back(std::move(*then));
   }
   return tasks;
 }

@@ -5,6 +5,8 @@
 //   auto same = tasks.of(session);               // the lines of a session, with its marks in the same order
 #pragma once
 
+#include <tuple>
+
 #include "engine/cli/kept_sheets.h"
 #include "engine/practice.h"
 #include "tables/store/practice_book.h"
@@ -17,7 +19,8 @@ class BookTasks {
 
   // Panels of the wish that can be scored with their edition; others are passed over.
   Result<std::vector<PracticeTask>> find(BookWish wish);
-  // Empty where a panel can no longer be read: its task has no rule.
+  // With the latest marks of each panel, where it still has the line; `corrected` where they are others than
+  // those that the session was made of. Empty where a panel can no longer be read: its task has no rule.
   Result<std::vector<PracticeTask>> of(const PracticeSession& session);
 
   // The lines of one panel, none when it cannot be scored; they live as long as this.
@@ -25,10 +28,15 @@ class BookTasks {
 
  private:
   Result<void> know_blocks();
+  Result<PracticeTask> task_of(std::int64_t panel, const std::string& line);
 
   const Book& book_;
   KeptSheets kept_;
+  using Name = std::tuple<std::string, std::string, std::string, std::string>;
+  static Name name_of(const KeptBlock& panel);
+
   std::map<std::int64_t, KeptBlock> blocks_;  // every version
+  std::map<Name, std::int64_t> latest_;       // of panels: the latest words
   std::map<std::int64_t, std::vector<PracticeTask>> panels_;
 };
 

@@ -1,12 +1,18 @@
 #include "engine/cli/practice_told.h"
 
+#include <fmt/format.h>
+
 #include "engine/cli/page.h"
 #include "engine/report/practice.h"
+#include "tables/trainee_name.h"
 
 namespace landdrill::cli {
 
-std::string name_of_trainee(const Call& call) {
-  return std::string(call.given.value("--name"));
+TraineeNamed name_of_trainee(const Call& call) {
+  if (!call.given.has("--name")) return {{}, "--name NAME is missing: whose marks are these?"};
+  auto name = trainee_name(call.given.value("--name"));
+  if (!name) return {{}, fmt::format("found {}; expected {}", name.error().found, name.error().expected)};
+  return {std::move(*name), {}};
 }
 
 ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const PracticeSession& session) {

@@ -11,8 +11,11 @@
 
 namespace landdrill::cli {
 
-// Whose marks; empty when the call does not say.
-std::string name_of_trainee(const Call& call);
+// Whose marks: what --name says. Otherwise what is wrong with it.
+struct TraineeNamed {
+  std::string name, mistake;
+};
+TraineeNamed name_of_trainee(const Call& call);
 
 // Tasks and marks of a session, without those whose panel can no longer be read.
 struct ComparedMarks {

@@ -10,8 +10,9 @@ constexpr OptionRow seconds_option = {"--seconds", "NUMBER",
 constexpr OptionRow weak_option = {"--weak", "",
                                    "draw more of what you were furthest off on, by kind and by level"};
 constexpr OptionRow seed_option = {"--seed", "NUMBER", "draw the same lines as anyone with this number"};
-constexpr OptionRow new_option = {"--new", "", "start anew, and leave the paused session as it is"};
+constexpr OptionRow new_option = {"--new", "", "start anew, and leave paused sessions as they are"};
 constexpr OptionRow curve_option = {"--curve", "", "every session, one line each"};
+constexpr OptionRow paused_option = {"--session", "NUMBER", "go on with this paused session"};
 constexpr OptionRow session_option = {"--session", "NUMBER|DATE",
                                       "an older session, by its number or the day it was started"};
 constexpr OptionRow whose_option = {"--name", "NAME", "of this trainee alone"};
@@ -35,13 +36,16 @@ std::vector<Command> practice_commands() {
        "yours, one by "
        "one. b goes back, s skips, p pauses; every mark is kept as soon as you give it, so a closed window "
        "loses "
-       "nothing, and the same command goes on where you stopped. After the last one you see your marks "
-       "beside the "
-       "panel's.\n\nThis trains the eye. It does not make anyone a judge: courses and licences are your "
+       "nothing. After the last one you see your marks beside the panel's.\n\nA paused session is gone on "
+       "with when "
+       "you ask for nothing else or for the same: with other words, days, lines or seconds, or with --new, "
+       "another one "
+       "begins and the paused ones stay; --session names one of them.\n\nThis trains the eye. It does not "
+       "make anyone a judge: courses and licences are your "
        "federation's.",
        {book, words},
-       {&name_option, &lines_option, &seconds_option, &weak_option, &seed_option, &new_option, &event_option,
-        &from_option, &until_option, &colour_option},
+       {&name_option, &lines_option, &seconds_option, &weak_option, &seed_option, &new_option, &paused_option,
+        &event_option, &from_option, &until_option, &colour_option},
        {{"landdrill practice start club.season --name Robin", "twelve lines, as long as you like"},
         {"landdrill practice start club.season tarn open --name Robin --seconds 20 --lines 30",
          "one meet, with twenty seconds a mark"},
@@ -62,9 +66,8 @@ std::vector<Command> practice_commands() {
        practice_report},
       {"practice list",
        "who practised when, session by session",
-       "Lists the sessions that are kept in the season book, with the number by which `practice report` "
-       "knows "
-       "each; one that is paused has none yet.",
+       "Lists the sessions that are kept in the season book, with the number by which `practice report` and, "
+       "while one is paused, `practice start` know each.",
        {book},
        {&whose_option, &format_option},
        {{"landdrill practice list club.season", "everyone's"},

@@ -126,6 +126,7 @@ json::object summary_json(const PracticeReport& report) {
   return {{"marked", report.marked},
           {"skipped", report.skipped},
           {"late", report.late},
+          {"corrected", report.corrected},
           {"bias", number_or_null(report.bias)},
           {"difference", number_or_null(report.difference)},
           {"within_one", number_or_null(report.within_one)},
@@ -148,7 +149,8 @@ std::string as_json(const PracticeTold& told) {
                                  {"kind", task.kind},
                                  {"mark", done.mark ? json::value(done.mark->text(2)) : json::value(nullptr)},
                                  {"late", done.late},
-                                 {"kept", number_or_null(task.kept)}});
+                                 {"kept", number_or_null(task.kept)},
+                                 {"corrected", task.corrected}});
   }
   json::array where;
   for (const auto& one : told.report->where) {
@@ -168,15 +170,15 @@ std::string as_json(const PracticeTold& told) {
 }
 
 std::string as_csv(const PracticeTold& told) {
-  std::string text =
-      csv_row({"trainee", "started", "routine", "panel", "line", "kind", "mark", "late", "kept", "off"});
+  std::string text = csv_row(
+      {"trainee", "started", "routine", "panel", "line", "kind", "mark", "late", "kept", "off", "corrected"});
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
     const Practised& done = told.done[i];
     const Compared row = compared(task, done);
     const std::string mark = done.mark ? row.yours : std::string();
     text += csv_row({told.trainee, told.started, task.routine, task.panel, task.line, task.kind, mark,
-                     done.late ? "yes" : "no", row.panel, row.off});
+                     done.late ? "yes" : "no", row.panel, row.off, task.corrected ? "yes" : "no"});
   }
   return text;
 }
@@ -195,7 +197,7 @@ std::string practice_curve(std::string_view trainee, const std::vector<PracticeP
     for (const PracticePoint& point : points) {
       json::object one = summary_json(*point.report);
       one["started"] = point.started;
-      one["number"] = sessions.size() + 1;
+      one["number"] = point.number;
       sessions.push_back(std::move(one));
     }
     return json_text(json::object{{"trainee", trainee}, {"sessions", std::move(sessions)}},
@@ -211,13 +213,12 @@ std::string practice_curve(std::string_view trainee, const std::vector<PracticeP
              {"within a step", Align::amount},
              {"order", Align::amount},
              {"", Align::words}});
-  std::size_t sessions_before = 0;
   for (const PracticePoint& point : points) {
     const PracticeReport& told = *point.report;
     const std::string marks = std::to_string(told.marked), bias = signed_number(told.bias),
                       off = number(told.difference), within = share(told.within_one),
                       within_in_full = number(told.within_one), order = number(told.order.value),
-                      session = std::to_string(++sessions_before);
+                      session = std::to_string(point.number);
     csv += csv_row({trainee, point.started, marks, bias, off, within_in_full, order, session});
     // One sign for each tenth of a mark that she is off.
     const auto tenths = static_cast<std::size_t>(std::lround(told.difference.value_or(0) * 10));

@@ -24,6 +24,7 @@ std::string practice(const PracticeTold& told, Format format, const TextWish& wi
 
 // One session of several, oldest first.
 struct PracticePoint {
+  int number = 0;
   std::string started;
   const PracticeReport* report = nullptr;
 };

@@ -6,6 +6,7 @@
 #include <iterator>
 
 #include "tables/store/season_inside.h"
+#include "tables/trainee_name.h"
 
 namespace landdrill {
 
@@ -40,7 +41,9 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
   std::vector<PracticeSession> sessions;
   Statement rows(
       db,
-      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee FROM practice WHERE " + which,
+      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee, number FROM (SELECT *, "
+      "row_number() OVER (PARTITION BY trainee ORDER BY started_at, id) AS number FROM practice) WHERE " +
+          which,
       trainee);
   while (rows.next()) {
     PracticeSession session;
@@ -49,6 +52,7 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
     session.started_at = rows.text(1);
     session.finished = rows.number(2) != 0;
     if (!rows.is_null(3)) session.wish.seconds_each = static_cast<int>(rows.number(3));
+    session.number = static_cast<int>(rows.number(5));
     read_lines(db, session);
     sessions.push_back(std::move(session));
   }
@@ -123,10 +127,12 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::write);
-    Statement insert(db,
-                     "INSERT INTO practice (trainee, started_at, seconds_each) VALUES (?, "
-                     "strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), nullif(?, 0))",
-                     wish.trainee, wish.seconds_each.value_or(0));
+    Statement insert(
+        db,
+        "INSERT INTO practice (trainee, started_at, seconds_each) SELECT ?1, "
+        "max(strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), coalesce((SELECT strftime('%Y-%m-%dT%H:%M:%SZ', "
+        "max(started_at), '+1 second') FROM practice WHERE trainee = ?1), '')), nullif(?2, 0)",
+        wish.trainee, wish.seconds_each.value_or(0));
     const std::int64_t id = insert.new_row();
     Statement line(db,
                    "INSERT INTO practice_line (practice_id, position, block_id, line) VALUES (?, ?, ?, ?)");
@@ -177,25 +183,21 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
   });
 }
 
-Result<std::optional<PracticeSession>> PracticeBook::unfinished(std::string_view trainee) const {
-  return attempt([&]() -> std::optional<PracticeSession> {
-    std::vector<PracticeSession> open = sessions_of(
-        season_.inside_->db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY id DESC LIMIT 1");
-    if (open.empty()) return std::nullopt;
-    return std::move(open.front());
+Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
+  return attempt([&] {
+    return sessions_of(season_.inside_->db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number");
   });
 }
 
-Result<std::vector<PracticeSession>> PracticeBook::sessions(std::string_view trainee) const {
+Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view trainee) const {
   return attempt([&] {
     return sessions_of(season_.inside_->db, trainee,
-                       "trainee = ? AND finished_at IS NOT NULL ORDER BY started_at, id");
+                       "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::all() const {
-  return attempt(
-      [&] { return sessions_of(season_.inside_->db, "", "? = '' ORDER BY trainee, started_at, id"); });
+  return attempt([&] { return sessions_of(season_.inside_->db, "", "? = '' ORDER BY trainee, number"); });
 }
 
 Result<std::vector<std::string>> PracticeBook::trainees() const {
@@ -205,6 +207,15 @@ Result<std::vector<std::string>> PracticeBook::trainees() const {
     while (rows.next()) names.push_back(rows.text(0));
     return names;
   });
+}
+
+Result<std::string> PracticeBook::known_as(std::string_view trainee) const {
+  auto known = trainees();
+  if (!known) return tl::unexpected(known.error());
+  if (std::find(known->begin(), known->end(), trainee) != known->end()) return std::string(trainee);
+  const auto same = std::find_if(known->begin(), known->end(),
+                                 [&](const std::string& one) { return same_trainee(one, trainee); });
+  return same == known->end() ? std::string(trainee) : *same;
 }
 
 }  // namespace landdrill

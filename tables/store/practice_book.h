@@ -3,7 +3,7 @@
 //   PracticeBook practice(*season);
 //   auto session = practice.start({"Robin", 30}, {{panel_id, "2"}, {panel_id, "choreography"}});
 //   practice.mark(*session, 0, {KeptMark::Did::marked, *Decimal::parse("7.25")});
-//   practice.unfinished("Robin")     // resumed there
+//   practice.paused("Robin")     // gone on with there
 #pragma once
 
 #include <optional>
@@ -37,6 +37,7 @@ struct PracticeSession {
   bool finished = false;
   std::vector<PracticeLine> lines;
   std::vector<KeptMark> marks;  // one for each line
+  int number = 0;               // among all sessions of this trainee, by their start; 1 is the first
 };
 
 // What became of a line of a session that was added.
@@ -50,6 +51,8 @@ class PracticeBook {
   // The season outlives this; opened to write for everything that changes something.
   explicit PracticeBook(Season& season) : season_(season) {}
 
+  // Starts a second after the last one of this trainee when that began just now: trainee and start tell
+  // sessions apart wherever they are taken.
   Result<std::int64_t> start(const PracticeWish& wish, const std::vector<PracticeLine>& lines);
   // Also instead of what was given before: a trainee may go back until she is done.
   Result<void> mark(std::int64_t session, std::size_t line, const KeptMark& mark);
@@ -58,14 +61,16 @@ class PracticeBook {
   // What is kept already stays, the rest is kept with it; where any mark differs from what is kept for the
   // same line of the same panel, nothing is.
   Result<std::vector<std::vector<AddedMark>>> add(const std::vector<PracticeSession>& sessions);
-  // The latest one that was not finished; empty when there is none.
-  Result<std::optional<PracticeSession>> unfinished(std::string_view trainee) const;
-  // Oldest first, finished ones only.
-  Result<std::vector<PracticeSession>> sessions(std::string_view trainee) const;
+  // Those that were not finished, oldest first.
+  Result<std::vector<PracticeSession>> paused(std::string_view trainee) const;
+  // The finished ones, oldest first.
+  Result<std::vector<PracticeSession>> finished(std::string_view trainee) const;
   // Of everyone, finished or not: by name, then oldest first.
   Result<std::vector<PracticeSession>> all() const;
   // Everyone who has a session, by name.
   Result<std::vector<std::string>> trainees() const;
+  // How the name of a trainee was written at first, whatever its case; as it is given when it is new.
+  Result<std::string> known_as(std::string_view trainee) const;
 
  private:
   Season& season_;

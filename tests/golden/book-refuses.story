@@ -164,6 +164,7 @@ landdrill book list: found the date "2026-02-30"; expected a day written year-mo
 === errors
 landdrill: half.season: the file is damaged (database disk image is malformed)
   hint: put it aside and go on with your last copy; sqlite3 'half.season' 'PRAGMA quick_check' lists the damage, sqlite3 'half.season' .recover saves what can still be read
+  or go back to your latest backup: mv half.season half.season.damaged && landdrill book restore half.season BACKUP
 === exit 3
 === run cp club.season page.season && dd if=/dev/zero of=page.season bs=4096 seek=9 count=3 conv=notrunc status=none && landdrill book check page.season 2>&1 | sed 's/Page [0-9]*:/Page N:/'; exit ${PIPESTATUS[0]}
 === output

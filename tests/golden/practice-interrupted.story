@@ -7,7 +7,7 @@ landdrill practice start club.season --name Robin --lines 6 --seed 3 < <(echo 7.
 for try in $(seq 1200); do grep -q "^$2 of 6   " $1.txt && break; sleep 0.05; done
 kill -s $1 $!
 wait $!
-head -1 $1.txt
+grep "to mark" $1.txt
 === copy examples/harbour-lights.sheet
 === run landdrill book add club.season harbour-lights.sheet > added.txt 2>&1; (bash interrupt.sh INT 2; bash interrupt.sh HUP 3; bash interrupt.sh KILL 4) 2>errors.txt
 === output
@@ -15,7 +15,7 @@ head -1 $1.txt
 5 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
 4 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
 === exit 0
-=== run printf '7\n7\n7\n' | landdrill practice start club.season --name Robin | head -1
+=== run printf '7\n7\n7\n' | landdrill practice start club.season --name Robin | grep "to mark"
 === output
 3 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
 === exit 0

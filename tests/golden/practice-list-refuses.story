@@ -119,7 +119,7 @@ landdrill: the book has no practice of Sam
 === exit 0
 === run landdrill practice report club.season --name Robin --session 2
 === errors
-landdrill practice report: found --session 2; expected a number from 1 to 1, or the day of a session: see `landdrill practice list`
+landdrill practice report: found --session 2; expected the number or the day of a finished session: see `landdrill practice list`
 === exit 2
 === run landdrill practice add none.season fine.csv
 === errors

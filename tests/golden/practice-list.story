@@ -54,14 +54,14 @@ Sam            1  2026-05-09                5       5
 === exit 0
 === run landdrill practice report club.season --name Robin --session 1 --format csv
 === output
-trainee,started,routine,panel,line,kind,mark,late,kept,off
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,1,lift,7.50,no,7.33,+0.17
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,2,hybrid,7.25,no,6.83,+0.42
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,3,hybrid,7.75,no,7.42,+0.33
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,4,hybrid,,no,6.92,
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,7.00,no,7.50,-0.50
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,8.00,no,7.75,+0.25
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,5,hybrid,6.75,no,7.83,-1.08
+trainee,started,routine,panel,line,kind,mark,late,kept,off,corrected
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,1,lift,7.50,no,7.33,+0.17,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,2,hybrid,7.25,no,6.83,+0.42,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,3,hybrid,7.75,no,7.42,+0.33,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,4,hybrid,,no,6.92,,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,7.00,no,7.50,-0.50,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,8.00,no,7.75,+0.25,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,5,hybrid,6.75,no,7.83,-1.08,no
 === exit 0
 === run landdrill practice report club.season --name Robin --session 2026-06-01 | head -12
 === output

@@ -15,7 +15,7 @@ end how she compares; her sessions are kept.
   your mark:   a mark from 0 to 10 in steps of 0.25, such as 7.25 or 7,25
   b  back to the line before
   s  leave this line out
-  p  pause: your marks are kept, and the same command goes on from here
+  p  pause: your marks are kept, and you can go on from here
   your mark: 
 1 of 6   Harbour Lights, 2026-05-09 Tarn Open
   2 Undertow, hybrid, difficulty 4.00
@@ -23,10 +23,11 @@ end how she compares; her sessions are kept.
 2 of 6   Harbour Lights, 2026-05-09 Tarn Open
   3 Weathervane, hybrid, difficulty 3.30
   your mark: 
-paused: the same command goes on from here
+paused: landdrill practice start club.season --name Robin --session 1 goes on from here
 === exit 0
 === run printf '8\n7\n6,75\ns\n7.75\n' | landdrill practice start club.season tarn --name Robin
 === output
+Going on with session 1 of <time>
 5 of 6 lines to mark. A mark, or b back, s skip, p pause, ? help.
 
 2 of 6   Harbour Lights, 2026-05-09 Tarn Open
@@ -95,13 +96,13 @@ judge 5      5    +0.25   0.55
 === exit 0
 === run landdrill practice report club.season --name Robin --format csv
 === output
-trainee,started,routine,panel,line,kind,mark,late,kept,off
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,2,hybrid,7.50,no,6.83,+0.67
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,3,hybrid,8.00,no,7.42,+0.58
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,6,hybrid,7.00,no,6.67,+0.33
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,6.75,no,7.50,-0.75
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,,no,7.75,
-Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no,7.17,+0.58
+trainee,started,routine,panel,line,kind,mark,late,kept,off,corrected
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,2,hybrid,7.50,no,6.83,+0.67,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,3,hybrid,8.00,no,7.42,+0.58,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,6,hybrid,7.00,no,6.67,+0.33,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,6.75,no,7.50,-0.75,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,,no,7.75,,no
+Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no,7.17,+0.58,no
 === exit 0
 === run landdrill practice report club.season --name Robin --format json | tail -30
 === output
@@ -152,7 +153,7 @@ Robin,<time>,5,-0.22,0.42,0.20,,2
 === exit 0
 === run landdrill practice start club.season --name Sam --lines 1 --seconds 1 --seed 1 < <(sleep 3)
 === output
-1 of 1 lines to mark. A mark, or b back, s skip, p pause, ? help.
+1 of 1 line to mark. A mark, or b back, s skip, p pause, ? help.
 
 1 of 1   Harbour Lights, 2026-05-09 Tarn Open
   3 Weathervane, hybrid, difficulty 3.30

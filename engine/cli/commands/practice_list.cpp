@@ -9,8 +9,10 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/practice_import.h"
+#include "engine/cli/practice_told.h"
 #include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
+#include "tables/trainee_name.h"
 
 namespace landdrill::cli {
 namespace {
@@ -31,6 +33,11 @@ class AddingPractice {
   explicit AddingPractice(Call& call) : call_(call), messages_(call.streams) {}
 
   Exit add() {
+    if (call_.given.has("--name")) {
+      TraineeNamed named = name_of_trainee(call_);
+      if (!named.mistake.empty()) return misused(call_, named.mistake);
+      name_ = std::move(named.name);
+    }
     const std::vector<std::string> files(call_.given.operands.begin() + 1, call_.given.operands.end());
     if (!all_readable(call_, files)) return Exit::environment;
     auto season = open_book(call_, Season::Mode::write);
@@ -53,8 +60,8 @@ class AddingPractice {
     if (!text) return refuse(call_, text.error());
     const Source list{shown(file), *text};
     Diagnostics diagnostics;
-    const std::vector<ListedPractice> rows =
-        read_practice_list(list, call_.given.value("--name"), diagnostics);
+    std::vector<ListedPractice> rows = read_practice_list(list, name_, diagnostics);
+    if (const auto known = name_as_known(season, rows); !known) return refuse(call_, known.error());
     const Book book(season);
     PracticeImport import(book, list);
     if (diagnostics.ok())
@@ -68,6 +75,25 @@ class AddingPractice {
     diagnostics.append(std::move(import.diagnostics));
     messages_.add(diagnostics);
     return diagnostics.ok() ? Exit::ok : Exit::errors;
+  }
+
+  // In the way in which each trainee was written first.
+  static Result<void> name_as_known(Season& season, std::vector<ListedPractice>& rows) {
+    const PracticeBook practice(season);
+    std::map<std::string, std::string> known;
+    for (ListedPractice& row : rows) {
+      const auto [place, is_new] = known.try_emplace(row.trainee);
+      if (is_new) {
+        auto name = practice.known_as(row.trainee);
+        if (!name) return tl::unexpected(name.error());
+        const auto before = std::find_if(known.begin(), known.end(), [&](const auto& one) {
+          return !one.second.empty() && same_trainee(one.second, *name);
+        });
+        place->second = before == known.end() ? *name : before->second;
+      }
+      row.trainee = place->second;
+    }
+    return {};
   }
 
   void tell(const std::vector<PracticeSession>& sessions, const std::vector<std::vector<AddedMark>>& added) {
@@ -89,6 +115,7 @@ class AddingPractice {
 
   Call& call_;
   Messages messages_;
+  std::string name_;  // of --name
   std::vector<report::PracticeSessionLine> told_;
   std::size_t added_ = 0, already_there_ = 0;
 };
@@ -100,9 +127,14 @@ Exit with_sessions(Call& call, Work work) {
   if (!season) return refuse(call, season.error());
   auto sessions = PracticeBook(*season).all();
   if (!sessions) return refuse(call, sessions.error());
-  const std::string name(call.given.value("--name"));
-  if (!name.empty())
-    std::erase_if(*sessions, [&](const PracticeSession& one) { return one.wish.trainee != name; });
+  std::string name;
+  if (call.given.has("--name")) {
+    const TraineeNamed named = name_of_trainee(call);
+    if (!named.mistake.empty()) return misused(call, named.mistake);
+    name = named.name;
+    std::erase_if(*sessions,
+                  [&](const PracticeSession& one) { return !same_trainee(one.wish.trainee, name); });
+  }
   if (sessions->empty()) {
     call.streams.say(name.empty() ? "landdrill: the book has no practice\n"
                                   : fmt::format("landdrill: the book has no practice of {}\n", name));
@@ -120,16 +152,10 @@ Exit practice_add(Call& call) {
 Exit practice_list(Call& call) {
   return with_sessions(call, [&](const Book&, const std::vector<PracticeSession>& sessions) {
     std::vector<report::PracticeSessionLine> lines;
-    std::string trainee;
-    std::size_t number = 0;
-    for (const PracticeSession& one : sessions) {
-      if (one.wish.trainee != trainee) number = 0;
-      trainee = one.wish.trainee;
-      if (one.finished) ++number;
-      lines.push_back({trainee, one.finished ? std::to_string(number) : "", one.started_at,
+    for (const PracticeSession& one : sessions)
+      lines.push_back({one.wish.trainee, std::to_string(one.number), one.started_at,
                        std::to_string(one.lines.size()), std::to_string(marked(one)),
                        one.finished ? "" : "paused"});
-    }
     call.streams.out.write(report::practice_sessions(lines, format_of(call), page_wish(call)));
     return Exit::ok;
   });

@@ -21,15 +21,17 @@ ChosenSession chosen_session(const Call& call, const std::vector<PracticeSession
   const std::string& trainee = sessions.front().wish.trainee;
   std::vector<std::size_t> found;
   for (std::size_t i = 0; i < sessions.size(); ++i)
-    if (std::to_string(i + 1) == wanted || sessions[i].started_at.substr(0, 10) == wanted) found.push_back(i);
+    if (std::to_string(sessions[i].number) == wanted || sessions[i].started_at.substr(0, 10) == wanted)
+      found.push_back(i);
   if (found.size() == 1) return {&sessions[found.front()], {}};
   if (found.empty())
     return {nullptr,
-            fmt::format("found --session {}; expected a number from 1 to {}, or the day of a session: "
-                        "see `landdrill practice list`",
-                        wanted, sessions.size())};
+            fmt::format("found --session {}; expected the number or the day of a finished session: see "
+                        "`landdrill practice list`",
+                        wanted)};
   std::string numbers;
-  for (const std::size_t i : found) numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", i + 1);
+  for (const std::size_t i : found)
+    numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", sessions[i].number);
   return {nullptr, fmt::format("{} has several sessions of {}: name one of {} by its number", trainee, wanted,
                                numbers)};
 }
@@ -37,14 +39,17 @@ ChosenSession chosen_session(const Call& call, const std::vector<PracticeSession
 }  // namespace
 
 Exit practice_report(Call& call) {
-  const std::string trainee = name_of_trainee(call);
-  if (trainee.empty()) return misused(call, "--name NAME is missing: whose marks are these?");
+  const TraineeNamed named = name_of_trainee(call);
+  if (!named.mistake.empty()) return misused(call, named.mistake);
   auto season = open_book(call, Season::Mode::read);
   if (!season) return refuse(call, season.error());
   const Book book(*season);
   const PracticeBook practice(*season);
   BookTasks tasks(book);
-  const auto sessions = practice.sessions(trainee);
+  const auto known_as = practice.known_as(named.name);
+  if (!known_as) return refuse(call, known_as.error());
+  const std::string& trainee = *known_as;
+  const auto sessions = practice.finished(trainee);
   if (!sessions) return refuse(call, sessions.error());
   if (sessions->empty())
     return misused(call, fmt::format("{} has no finished session in this book", trainee));
@@ -64,7 +69,8 @@ Exit practice_report(Call& call) {
     reports.push_back(landdrill::practice_report(all.tasks, all.done));
   }
   std::vector<report::PracticePoint> points;
-  for (std::size_t i = 0; i < reports.size(); ++i) points.push_back({(*sessions)[i].started_at, &reports[i]});
+  for (std::size_t i = 0; i < reports.size(); ++i)
+    points.push_back({(*sessions)[i].number, (*sessions)[i].started_at, &reports[i]});
   call.streams.out.write(report::practice_curve(trainee, points, format_of(call), page_wish(call)));
   return Exit::ok;
 }

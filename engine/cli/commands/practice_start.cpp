@@ -7,8 +7,11 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/keyboard.h"
+#include "engine/cli/paused_practice.h"
 #include "engine/cli/practice_told.h"
 #include "engine/cli/price.h"
+#include "engine/report/practice_list.h"
+#include "grammar/words.h"
 
 namespace landdrill::cli {
 namespace {
@@ -25,12 +28,18 @@ std::optional<int> whole(const Call& call, std::string_view option, int otherwis
 
 class Marking {
  public:
-  Marking(Call& call, PracticeBook& book, PracticeSession session, std::vector<PracticeTask> tasks)
-      : call_(call), book_(book), session_(std::move(session)), tasks_(std::move(tasks)) {}
+  // `go_on`: the command that goes on with a paused session.
+  Marking(Call& call, PracticeBook& book, PracticeSession session, std::vector<PracticeTask> tasks,
+          std::string go_on)
+      : call_(call),
+        book_(book),
+        session_(std::move(session)),
+        tasks_(std::move(tasks)),
+        go_on_(std::move(go_on)) {}
 
   Exit run() {
-    say(fmt::format("{} of {} lines to mark. A mark, or b back, s skip, p pause, ? help.\n", lines_left(),
-                    tasks_.size()));
+    say(fmt::format("{} of {} {} to mark. A mark, or b back, s skip, p pause, ? help.\n", lines_left(),
+                    tasks_.size(), tasks_.size() == 1 ? "line" : "lines"));
     while (at_ < tasks_.size()) {
       if (tasks_[at_].rule == nullptr || (session_.marks[at_].did != KeptMark::Did::open && !again_)) {
         ++at_;
@@ -43,6 +52,7 @@ class Marking {
     return Exit::ok;
   }
   bool finished() const { return at_ >= tasks_.size(); }
+  bool interrupted() const { return interrupted_; }
   const PracticeSession& session() const { return session_; }
   const std::vector<PracticeTask>& tasks() const { return tasks_; }
 
@@ -60,7 +70,7 @@ class Marking {
 
   Exit paused() {
     if (failed_) return Exit::environment;
-    say("\npaused: the same command goes on from here\n");
+    say(fmt::format("\npaused: {} goes on from here\n", go_on_));
     return Exit::ok;
   }
 
@@ -74,14 +84,21 @@ class Marking {
   // False to pause.
   bool ask() {
     show_task();
-    std::optional<Keyboard::Clock::time_point> deadline;
-    if (session_.wish.seconds_each)
-      deadline = Keyboard::Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
+    std::optional<Keyboard::Clock::time_point> deadline = time_limit();
     for (;;) {
       say(session_.wish.seconds_each ? fmt::format("  your mark ({} s): ", *session_.wish.seconds_each)
                                      : "  your mark: ");
       const Keyboard::Heard heard = keyboard_.listen(deadline);
       if (heard == Keyboard::Heard::end) return false;
+      if (heard == Keyboard::Heard::interrupted) {
+        interrupted_ = true;
+        return false;
+      }
+      if (heard == Keyboard::Heard::back_again) {
+        show_task();
+        deadline = time_limit();
+        continue;
+      }
       if (heard == Keyboard::Heard::too_late) {
         say("\n  the time is up\n");
         return keep({KeptMark::Did::skipped, std::nullopt, true}, at_ + 1);
@@ -107,12 +124,17 @@ class Marking {
     }
   }
 
+  std::optional<Keyboard::Clock::time_point> time_limit() const {
+    if (!session_.wish.seconds_each) return std::nullopt;
+    return Keyboard::Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
+  }
+
   void show_help() {
     const PanelRule& rule = *tasks_[at_].rule;
     say(
         fmt::format("  a mark from {} to {} in steps of {}, such as 7.25 or 7,25\n"
                     "  b  back to the line before\n  s  leave this line out\n"
-                    "  p  pause: your marks are kept, and the same command goes on from here\n",
+                    "  p  pause: your marks are kept, and you can go on from here\n",
                     rule.least.text(), rule.most.text(), rule.step.text()));
   }
 
@@ -139,15 +161,16 @@ class Marking {
   PracticeBook& book_;
   PracticeSession session_;
   std::vector<PracticeTask> tasks_;
+  const std::string go_on_;
   Keyboard keyboard_;
   std::size_t at_ = 0;
-  bool again_ = false, failed_ = false;
+  bool again_ = false, failed_ = false, interrupted_ = false;
 };
 
 // How far off she was so far.
 Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
                                           const std::string& trainee) {
-  const auto sessions = practice.sessions(trainee);
+  const auto sessions = practice.finished(trainee);
   if (!sessions) return tl::unexpected(sessions.error());
   ComparedMarks all;
   for (const PracticeSession& session : *sessions) {
@@ -174,8 +197,9 @@ Wished wished(const Call& call) {
   WishRead read = book_wish(call);
   wish.mistake = read.mistake;
   wish.panels = read.wish;
-  wish.trainee = name_of_trainee(call);
-  if (wish.trainee.empty()) wish.mistake = "--name NAME is missing: whose marks are these?";
+  TraineeNamed named = name_of_trainee(call);
+  wish.trainee = std::move(named.name);
+  if (!named.mistake.empty()) wish.mistake = std::move(named.mistake);
   wish.tasks = whole(call, "--lines", wish.tasks, wish.mistake).value_or(1);
   if (call.given.has("--seconds")) wish.seconds = whole(call, "--seconds", 1, wish.mistake);
   if (call.given.has("--seed")) {
@@ -201,38 +225,82 @@ Result<std::optional<PracticeSession>> started(const Wished& wish, const Call& c
   std::vector<PracticeLine> lines;
   for (std::size_t i : draw_tasks(*all, known, static_cast<std::size_t>(wish.tasks), wish.seed))
     lines.push_back({(*all)[i].block, (*all)[i].line});
-  if (const auto begun = practice.start({wish.trainee, wish.seconds}, lines); !begun)
-    return tl::unexpected(begun.error());
-  return practice.unfinished(wish.trainee);
+  const auto begun = practice.start({wish.trainee, wish.seconds}, lines);
+  if (!begun) return tl::unexpected(begun.error());
+  auto paused = practice.paused(wish.trainee);
+  if (!paused) return tl::unexpected(paused.error());
+  const auto session = std::find_if(paused->begin(), paused->end(),
+                                    [&](const PracticeSession& one) { return one.id == *begun; });
+  return session == paused->end() ? std::nullopt : std::optional(std::move(*session));
 }
 
-}  // namespace
+// Of somebody who was never here before: a name that is nearly the same may be her own.
+Result<void> greet(Call& call, const PracticeBook& practice, const std::string& trainee) {
+  const auto names = practice.trainees();
+  if (!names) return tl::unexpected(names.error());
+  if (std::find(names->begin(), names->end(), trainee) != names->end()) return {};
+  const std::vector<std::string_view> known(names->begin(), names->end());
+  const std::string nearest = words::nearest_hint(trainee, known);
+  if (!nearest.empty())
+    call.streams.say(fmt::format("landdrill: {} is new to this book: {}\n", trainee, nearest));
+  return {};
+}
 
-Exit practice_start(Call& call) {
-  const Wished wish = wished(call);
-  if (!wish.mistake.empty()) return misused(call, wish.mistake);
+// `interrupted`: by Ctrl-C.
+Exit practise(Call& call, Wished wish, bool& interrupted) {
   auto season = open_book(call, Season::Mode::write);
   if (!season) return refuse(call, season.error());
   const Book book(*season);
   PracticeBook practice(*season);
   BookTasks tasks(book);
-  auto session = practice.unfinished(wish.trainee);
+  const auto known_as = practice.known_as(wish.trainee);
+  if (!known_as) return refuse(call, known_as.error());
+  wish.trainee = *known_as;
+  auto paused = practice.paused(wish.trainee);
+  if (!paused) return refuse(call, paused.error());
+  PausedPractice left(call, wish.trainee, std::move(*paused));
+  auto session = left.choose(wish.panels, tasks);
   if (!session) return refuse(call, session.error());
-  if (*session && call.given.has("--new")) {
-    if (const auto done = practice.finish((*session)->id); !done) return refuse(call, done.error());
-    session->reset();
+  if (!left.mistake().empty()) return misused(call, left.mistake());
+  std::string start;
+  if (*session) {
+    start = fmt::format("Going on with session {} of {}", (*session)->number,
+                        report::moment((*session)->started_at));
+    if ((*session)->wish.seconds_each)
+      start += fmt::format(", {} s for each mark", *(*session)->wish.seconds_each);
+    start += '\n';
+  } else {
+    if (const auto greeted = greet(call, practice, wish.trainee); !greeted)
+      return refuse(call, greeted.error());
+    session = started(wish, call, practice, tasks);
+    if (!session) return refuse(call, session.error());
+    if (!*session) return misused(call, "the book has no panel of that to mark: see `landdrill book list`");
   }
-  if (!*session) session = started(wish, call, practice, tasks);
-  if (!session) return refuse(call, session.error());
-  if (!*session) return misused(call, "the book has no panel of that to mark: see `landdrill book list`");
   auto of_this = tasks.of(**session);
   if (!of_this) return refuse(call, of_this.error());
-  Marking marking(call, practice, std::move(**session), std::move(*of_this));
+  const int number = (*session)->number;
+  call.streams.out.write(start + left.others(number));
+  Marking marking(call, practice, std::move(**session), std::move(*of_this), left.command(number));
   const Exit ended = marking.run();
+  interrupted = marking.interrupted();
   if (ended != Exit::ok || !marking.finished()) return ended;
   call.streams.out.write("\n");
   tell_practice(call, marking.session(), marking.tasks());
   return Exit::ok;
+}
+
+}  // namespace
+
+Exit practice_start(Call& call) {
+  Wished wish = wished(call);
+  if (!wish.mistake.empty()) return misused(call, wish.mistake);
+  bool interrupted = false;
+  const Exit ended = practise(call, std::move(wish), interrupted);
+  if (interrupted) {
+    call.streams.finish(ended);
+    end_as_interrupted();
+  }
+  return ended;
 }
 
 }  // namespace landdrill::cli

@@ -30,10 +30,10 @@ TEST_F(PracticeBookTest, KeepsEveryMarkAtOnceSoThatAnotherProgramSeesIt) {
   ASSERT_EQ(trouble_in(session), "");
   ASSERT_EQ(trouble_in(practice.mark(*session, 0, {Did::marked, Decimal::parse("7.25"), true})), "");
   Season another = open(Mode::read);
-  const auto resumed = PracticeBook(another).unfinished("Robin");
-  ASSERT_EQ(trouble_in(resumed), "");
-  ASSERT_TRUE(resumed->has_value());
-  const PracticeSession& found = **resumed;
+  const auto paused = PracticeBook(another).paused("Robin");
+  ASSERT_EQ(trouble_in(paused), "");
+  ASSERT_EQ(paused->size(), 1u);
+  const PracticeSession& found = paused->front();
   EXPECT_EQ(found.id, *session);
   EXPECT_EQ(*found.wish.seconds_each, 30);
   ASSERT_EQ(found.lines.size(), 2u);
@@ -47,10 +47,10 @@ TEST_F(PracticeBookTest, LetsAMarkBeGivenAgainOrTakenBackBySkipping) {
   const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
   practice.mark(*session, 0, {Did::marked, Decimal::parse("7"), false});
   practice.mark(*session, 0, {Did::skipped, {}, false});
-  const auto open_session = practice.unfinished("Robin");
-  EXPECT_EQ((*open_session)->marks[0].did, Did::skipped);
-  EXPECT_FALSE((*open_session)->marks[0].mark);
-  EXPECT_FALSE((*open_session)->wish.seconds_each);
+  const auto paused = practice.paused("Robin");
+  EXPECT_EQ(paused->front().marks[0].did, Did::skipped);
+  EXPECT_FALSE(paused->front().marks[0].mark);
+  EXPECT_FALSE(paused->front().wish.seconds_each);
 }
 
 TEST_F(PracticeBookTest, ListsFinishedSessionsOfATraineeOldestFirst) {
@@ -59,13 +59,39 @@ TEST_F(PracticeBookTest, ListsFinishedSessionsOfATraineeOldestFirst) {
   practice.start({"Sam", {}}, {{panel, "1"}});
   practice.finish(*first);
   practice.finish(*second);
-  const auto sessions = practice.sessions("Robin");
+  const auto sessions = practice.finished("Robin");
   ASSERT_EQ(sessions->size(), 2u);
   EXPECT_EQ((*sessions)[0].id, *first);
   EXPECT_EQ((*sessions)[1].id, *second);
-  const auto left = practice.unfinished("Robin");
-  EXPECT_FALSE(left->has_value());
+  EXPECT_TRUE(practice.paused("Robin")->empty());
   EXPECT_EQ(*practice.trainees(), (std::vector<std::string>{"Robin", "Sam"}));
+}
+
+TEST_F(PracticeBookTest, NumbersTheSessionsOfATraineeByTheirStart) {
+  const auto first = practice.start({"Robin", {}}, {{panel, "1"}});
+  const auto second = practice.start({"Robin", {}}, {{panel, "1"}});
+  practice.start({"Sam", {}}, {{panel, "1"}});
+  practice.finish(*second);
+  EXPECT_EQ(practice.paused("Robin")->front().number, 1);
+  EXPECT_EQ(practice.finished("Robin")->front().number, 2);
+  EXPECT_EQ(practice.paused("Sam")->front().number, 1);
+  EXPECT_EQ(practice.paused("Robin")->front().id, *first);
+}
+
+TEST_F(PracticeBookTest, TellsSessionsThatBeginAtOnceApartByTheirStart) {
+  for (int i = 0; i < 3; ++i) practice.start({"Robin", {}}, {{panel, "1"}});
+  const auto paused = practice.paused("Robin");
+  ASSERT_EQ(paused->size(), 3u);
+  EXPECT_LT((*paused)[0].started_at, (*paused)[1].started_at);
+  EXPECT_LT((*paused)[1].started_at, (*paused)[2].started_at);
+}
+
+TEST_F(PracticeBookTest, KnowsATraineeInAnyCase) {
+  practice.start({"Zo\xC3\xAB", {}}, {{panel, "1"}});
+  EXPECT_EQ(*practice.known_as("ZO\xC3\x8B"), "Zo\xC3\xAB");
+  EXPECT_EQ(*practice.known_as("Zoe"), "Zoe");
+  practice.start({"zo\xC3\xAB", {}}, {{panel, "1"}});  // of an older book
+  EXPECT_EQ(*practice.known_as("zo\xC3\xAB"), "zo\xC3\xAB");
 }
 
 PracticeSession session_of(const std::string& trainee, std::int64_t panel, const std::string& mark) {
@@ -83,7 +109,7 @@ TEST_F(PracticeBookTest, KeepsSessionsFromElsewhereOnce) {
   added = practice.add({session});
   EXPECT_EQ((*added)[0][0].did, AddedMark::Did::already_there);
   EXPECT_EQ((*added)[0][1].did, AddedMark::Did::added);
-  const auto sessions = practice.sessions("Robin");
+  const auto sessions = practice.finished("Robin");
   ASSERT_EQ(sessions->size(), 1u);
   EXPECT_EQ(sessions->front().started_at, "2026-05-10T00:00:00Z");
   ASSERT_EQ(sessions->front().marks.size(), 2u);
@@ -97,7 +123,7 @@ TEST_F(PracticeBookTest, KeepsNothingWhereAMarkDiffersFromWhatIsKept) {
   ASSERT_EQ(trouble_in(added), "");
   EXPECT_EQ((*added)[1][0].did, AddedMark::Did::differs);
   EXPECT_EQ((*added)[1][0].kept->text(), "7.25");
-  EXPECT_EQ(practice.sessions("Sam")->size(), 0u);
+  EXPECT_EQ(practice.finished("Sam")->size(), 0u);
   EXPECT_EQ(practice.all()->size(), 1u);
 }
 
@@ -117,8 +143,9 @@ TEST_F(PracticeBookTest, RefusesALineThatIsNotThereAndAPanelThatIsNot) {
   EXPECT_EQ(trouble_in(practice.mark(*session, 4, {})),
             file.string() + ": the session " + std::to_string(*session) + " has no line 5 ()");
   EXPECT_NE(trouble_in(practice.start({"Robin", {}}, {{999, "1"}})), "");
-  const auto sessions = practice.unfinished("Robin");
-  EXPECT_EQ((*sessions)->id, *session);  // the refused one left nothing behind
+  const auto paused = practice.paused("Robin");
+  ASSERT_EQ(paused->size(), 1u);
+  EXPECT_EQ(paused->front().id, *session);  // the refused one left nothing behind
 }
 
 }  // namespace

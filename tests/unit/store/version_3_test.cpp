@@ -85,7 +85,7 @@ TEST_F(OldBook, IsReadInTheSameWayWithoutBeingChanged) {
 TEST_F(OldBook, PracticeWithAMovedPanelIsPracticeWithTheFirst) {
   make(3);
   Season season = open(Mode::write);
-  const auto sessions = PracticeBook(season).sessions("Robin");
+  const auto sessions = PracticeBook(season).finished("Robin");
   ASSERT_EQ(trouble_in(sessions), "");
   ASSERT_EQ(sessions->size(), 1u);
   EXPECT_EQ(sessions->front().lines[0].block, 2);

@@ -1,0 +1,42 @@
+#include "engine/cli/today.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cstdlib>
+#include <ctime>
+
+#include "grammar/calendar.h"
+
+namespace landdrill::cli {
+namespace {
+
+std::string written(const std::tm& time) {
+  return fmt::format("{:04}-{:02}-{:02}", time.tm_year + 1900, time.tm_mon + 1, time.tm_mday);
+}
+
+}  // namespace
+
+std::string today() {
+  const char* const said = std::getenv("LANDDRILL_TODAY");
+  if (said != nullptr && is_written_day(said)) return said;
+  const std::time_t now = std::time(nullptr);
+  std::tm here{}, universal{};
+  localtime_r(&now, &here);
+  gmtime_r(&now, &universal);
+  return std::max(written(here), written(universal));
+}
+
+std::string day_after(const std::string& day) {
+  using namespace std::chrono;
+  const sys_days next =
+      sys_days(year(std::stoi(day.substr(0, 4))) / month(static_cast<unsigned>(std::stoi(day.substr(5, 2)))) /
+               std::chrono::day(static_cast<unsigned>(std::stoi(day.substr(8, 2))))) +
+      days(1);
+  const year_month_day date(next);
+  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(date.year()), static_cast<unsigned>(date.month()),
+                     static_cast<unsigned>(date.day()));
+}
+
+}  // namespace landdrill::cli
