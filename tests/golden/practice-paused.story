@@ -42,12 +42,21 @@ Session 2 of <time> is still paused: landdrill practice start club.season --name
 === output
 Going on with session 2 of <time>, 90 s for each mark
 === exit 0
-=== run echo p | landdrill practice start club.season --name Robin --new --lines 2 | head -4
+=== run echo p | landdrill practice start club.season --name Robin --new --lines 2 --seed 5 | head -4
 === output
 Session 1 of <time> is still paused: landdrill practice start club.season --name Robin --session 1
 Session 2 of <time> is still paused: landdrill practice start club.season --name Robin --session 2
 2 of 2 lines to mark. A mark, or b back, s skip, p pause, ? help.
 
+=== exit 0
+=== run echo p | landdrill practice start club.season tarn --name Robin --lines 4 --seed 1 | grep -e Going -e 'of 4'
+=== output
+4 of 4 lines to mark. A mark, or b back, s skip, p pause, ? help.
+1 of 4   Harbour Lights, 2026-05-09 Tarn Open
+=== exit 0
+=== run echo p | landdrill practice start club.season osier --name Robin --seconds 60 --lines 3 --seed 1 | grep -e Going -e '60 s'
+=== output
+  your mark (60 s): 
 === exit 0
 === run landdrill practice list club.season --format csv | cut -d, -f1,2,4-
 === output
@@ -55,21 +64,25 @@ trainee,number,lines,marked,did
 Robin,1,4,1,paused
 Robin,2,3,1,paused
 Robin,3,2,0,paused
+Robin,4,4,0,paused
+Robin,5,3,0,paused
 === exit 0
 === run printf '7\n7\n7\n' | landdrill practice start club.season --name robin --session 1 | head -4; landdrill practice list club.season --format csv | cut -d, -f1,2,4-
 === output
 Going on with session 1 of <time>
 Session 2 of <time> is still paused: landdrill practice start club.season --name Robin --session 2
 Session 3 of <time> is still paused: landdrill practice start club.season --name Robin --session 3
-3 of 4 lines to mark. A mark, or b back, s skip, p pause, ? help.
+Session 4 of <time> is still paused: landdrill practice start club.season --name Robin --session 4
 trainee,number,lines,marked,did
 Robin,1,4,4,
 Robin,2,3,1,paused
 Robin,3,2,0,paused
+Robin,4,4,0,paused
+Robin,5,3,0,paused
 === exit 0
 === run landdrill practice start club.season --name Robin --session 1
 === errors
-landdrill practice start: found --session 1; expected the number of a paused session of Robin: 2, 3
+landdrill practice start: found --session 1; expected the number of a paused session of Robin: 2, 3, 4, 5
 === exit 2
 === run landdrill practice start club.season --name Sam --session 1
 === errors
