@@ -17,6 +17,10 @@ std::string called(const Block& block) {
   return fmt::format("the {} of {}", word_of(block.what), day_and_title(block));
 }
 
+std::string elements_have(std::size_t count) {
+  return fmt::format("{} {}", count, count == 1 ? "element has" : "elements have");
+}
+
 }  // namespace
 
 Result<SwumUntil> swum_until(const Book& book) {
@@ -125,7 +129,7 @@ std::vector<std::string> AddedNotes::of(const std::vector<Imported::Merged>& mer
                                         const std::vector<Placed>& placed) const {
   std::vector<std::string> notes;
   for (const Imported::Merged& one : merged) {
-    if (one.changed + one.added + one.bases == 0) continue;
+    if (one.changed + one.added + one.based + one.unbased == 0) continue;
     const Block& block = placed[one.block].block;
     std::vector<std::string> told;
     if (one.changed > 0)
@@ -134,9 +138,10 @@ std::vector<std::string> AddedNotes::of(const std::vector<Imported::Merged>& mer
                                                   one.changed == 1 ? "is" : "are"));
     if (one.added > 0)
       told.push_back(fmt::format("{} mark{} new", one.added, one.added == 1 ? " is" : "s are"));
-    if (one.bases > 0)
-      told.push_back(fmt::format("{} element{} or no longer", one.bases,
-                                 one.bases == 1 ? " has the base mark now" : "s have the base mark now"));
+    if (one.based > 0) told.push_back(fmt::format("{} the base mark now", elements_have(one.based)));
+    if (one.unbased > 0)
+      told.push_back(fmt::format("{} the base mark no longer, as the list's column for it says",
+                                 elements_have(one.unbased)));
     notes.push_back(fmt::format("{} of {} was kept before: {}; the rest stays as it was", called(block),
                                 block.routine, fmt::join(told, ", ")));
   }

@@ -71,7 +71,7 @@ class Merging {
     auto* element = std::get_if<ast::ElementMarksLine>(&lines_[at].statement);
     if (element != nullptr && panel_.says_base && element->base != line.base) {
       element->base = line.base;
-      ++result_.bases;
+      ++(line.base ? result_.based : result_.unbased);
     }
     put(line, *marks_of(lines_[at].statement));
   }

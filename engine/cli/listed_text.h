@@ -21,8 +21,8 @@ struct ListedText {
   // For each line of the text: where its marks come from; nullptr when they are not from the list.
   std::vector<const ListedPanel::Line*> lines;
   // Of a panel that was there: how many marks it had, how many of these are another now, how many are new,
-  // and of how many elements it is another now whether the base mark was given.
-  std::size_t there = 0, changed = 0, added = 0, bases = 0;
+  // and how many elements have the base mark now, or have it no longer.
+  std::size_t there = 0, changed = 0, added = 0, based = 0, unbased = 0;
 
   // Where in the list the piece stands that is in this column (1 is the first) of this line (0 is the first);
   // otherwise the line's name; empty when the line is not from the list.

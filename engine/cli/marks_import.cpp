@@ -88,7 +88,7 @@ class ImportOfSome {
       const ListedPanel& listed = *panels[i].listed;
       ListedText& text = texts_[i];
       if (!panels[i].kept.empty())
-        made_.merged.push_back({i, text.there, text.changed, text.added, text.bases});
+        made_.merged.push_back({i, text.there, text.changed, text.added, text.based, text.unbased});
       made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, listed.date, listed.meet,
                               std::move(text.text), 0});
       for (const auto& line : listed.lines) made_.marks += line.judges.size();

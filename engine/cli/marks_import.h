@@ -19,7 +19,7 @@ struct Imported {
   // A panel that was kept already, and what the list did to it: see ListedText.
   struct Merged {
     std::size_t block = 0;  // which of the blocks
-    std::size_t there = 0, changed = 0, added = 0, bases = 0;
+    std::size_t there = 0, changed = 0, added = 0, based = 0, unbased = 0;
   };
   std::vector<Block> blocks;  // `edition` is an index into `editions`
   std::vector<Merged> merged;

@@ -90,7 +90,7 @@ panel 2026-05-09 "Tarn Open"
   element 2: 7.00 7.25 7.75 7.50 7.25  # the spin stopped early
 === errors
 landdrill: 0 added, 1 new version, 0 already there
-landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now, 1 element has the base mark now or no longer; the rest stays as it was
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now, 1 element has the base mark no longer, as the list's column for it says; the rest stays as it was
 === exit 0
 === run sed 's/$/;overtime;good/; 1s/overtime;good/Penalty;Remark/' one-mark.csv > penalty.csv; landdrill book add club.season penalty.csv
 === errors

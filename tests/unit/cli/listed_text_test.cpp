@@ -26,7 +26,8 @@ class ListedTextTest : public testing::Test {
   std::string into(const std::string& kept, const std::string& list) {
     const ListedText merged = written_into(kept, panel(list), std::vector<std::string>{"choreography"});
     return merged.text + std::to_string(merged.there) + " there, " + std::to_string(merged.changed) +
-           " changed, " + std::to_string(merged.added) + " added, " + std::to_string(merged.bases) + " bases";
+           " changed, " + std::to_string(merged.added) + " added, " + std::to_string(merged.based) +
+           " based, " + std::to_string(merged.unbased) + " not";
   }
 
  private:
@@ -53,17 +54,17 @@ TEST_F(ListedTextTest, PutsAMarkInThePlaceOfTheKeptOneAndLeavesTheRest) {
             "  element 1: 7 7.75 -\n"
             "  element 3 base: 6.5 6.5 6.5  # lost a part\n"
             "  sync: small x2\n  penalty: overtime\n  result: 101.5\n"
-            "5 there, 1 changed, 0 added, 0 bases");
+            "5 there, 1 changed, 0 added, 0 based, 0 not");
 }
 
 TEST_F(ListedTextTest, ChangesNothingWhenTheListSaysTheSame) {
   EXPECT_EQ(into(kept, rows({"1,1,7.00", "1,2,7.25", "1,3,-", "3,1,6.50"})),
-            kept + "5 there, 0 changed, 0 added, 0 bases");
+            kept + "5 there, 0 changed, 0 added, 0 based, 0 not");
 }
 
 TEST_F(ListedTextTest, TakesAMarkAwayAndGivesOneThatWasMissing) {
   EXPECT_EQ(into("panel 2026-05-09\n  element 1: 7 7.25 -\n", rows({"1,1,-", "1,3,7.5"})),
-            "panel 2026-05-09\n  element 1: - 7.25 7.50\n2 there, 1 changed, 1 added, 0 bases");
+            "panel 2026-05-09\n  element 1: - 7.25 7.50\n2 there, 1 changed, 1 added, 0 based, 0 not");
 }
 
 TEST_F(ListedTextTest, PutsNewLinesInTheirPlaces) {
@@ -75,16 +76,17 @@ TEST_F(ListedTextTest, PutsNewLinesInTheirPlaces) {
             "  element 4: 9.00\n"
             "  choreography: - 6.00\n"
             "  sync: small x2\n  penalty: overtime\n  result: 101.5\n"
-            "5 there, 0 changed, 3 added, 0 bases");
+            "5 there, 0 changed, 3 added, 0 based, 0 not");
 }
 
 TEST_F(ListedTextTest, LeavesTheBaseMarkUnlessTheListHasAColumnForIt) {
   EXPECT_EQ(into("panel 2026-05-09\n  element 3 base: 6.5\n", rows({"3,1,6.75"})),
-            "panel 2026-05-09\n  element 3 base: 6.75\n1 there, 1 changed, 0 added, 0 bases");
+            "panel 2026-05-09\n  element 3 base: 6.75\n1 there, 1 changed, 0 added, 0 based, 0 not");
   const std::string with = "date,meet,routine,element,judge,mark,base\n2026-05-09,Tarn Open,Low Water,";
-  EXPECT_EQ(into("panel 2026-05-09\n  element 3 base: 6.5\n  element 4: 7\n",
-                 with + "3,1,6.5,\n2026-05-09,Tarn Open,Low Water,4,1,7,yes\n"),
-            "panel 2026-05-09\n  element 3: 6.5\n  element 4 base: 7\n2 there, 0 changed, 0 added, 2 bases");
+  EXPECT_EQ(
+      into("panel 2026-05-09\n  element 3 base: 6.5\n  element 4: 7\n",
+           with + "3,1,6.5,\n2026-05-09,Tarn Open,Low Water,4,1,7,yes\n"),
+      "panel 2026-05-09\n  element 3: 6.5\n  element 4 base: 7\n2 there, 0 changed, 0 added, 1 based, 1 not");
 }
 
 TEST_F(ListedTextTest, KnowsWhereInTheListAPieceOfTheTextStands) {
@@ -108,7 +110,7 @@ TEST_F(ListedTextTest, TakesANumberThatIsTooLargeForAnElementAsANewLine) {
   EXPECT_EQ(
       into("panel 2026-05-09\n  element 1: 7\n", rows({"99999999999999999999999999,1,8"})),
       "panel 2026-05-09\n  element 1: 7\n  element 99999999999999999999999999: 8.00\n1 there, 0 changed, 1 "
-      "added, 0 bases");
+      "added, 0 based, 0 not");
 }
 
 }  // namespace
