@@ -55,7 +55,7 @@ std::string_view CsvRows::piece(std::size_t place) const {
 
 void CsvRows::split(std::string_view line) {
   cells_.clear();
-  unescaped_.clear();
+  if (!unescaped_.empty()) unescaped_.clear();
   broken_ = {};
   std::size_t at = 0;
   while (true) {

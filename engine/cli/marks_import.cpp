@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
 #include <set>
 #include <span>
 
@@ -51,7 +52,12 @@ class ImportOfSome {
  private:
   // The routine alone with the panels; what is found in them is said where it stands in the list.
   void check(std::span<const OnePanel> panels) {
-    std::string text(routine_alone(routine_.text));
+    const std::string_view head = routine_alone(routine_.text);
+    std::string text;
+    text.reserve(
+        std::accumulate(texts_.begin(), texts_.end(), head.size(),
+                        [](std::size_t size, const ListedText& one) { return size + one.text.size(); }));
+    text += head;
     std::size_t line = 1 + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
     std::vector<std::size_t> starts;
     for (const ListedText& one : texts_) {

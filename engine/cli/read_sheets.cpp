@@ -240,11 +240,10 @@ Result<std::string> read_whole(const std::string& file) {
   if (struct stat known{}; ::fstat(descriptor, &known) == 0 && S_ISREG(known.st_mode))
     text.reserve(std::min(static_cast<std::size_t>(known.st_size), longest_sheet) + 2 * chunk);
   ssize_t got = 0;
+  std::string piece(chunk, '\0');  // to make room in the text itself would fill all of it with zeros first
   do {
-    const std::size_t before = text.size();
-    text.resize(before + chunk);
-    got = ::read(descriptor, text.data() + before, chunk);
-    text.resize(before + static_cast<std::size_t>(std::max<ssize_t>(got, 0)));
+    got = ::read(descriptor, piece.data(), piece.size());
+    text.append(piece, 0, static_cast<std::size_t>(std::max<ssize_t>(got, 0)));
   } while (got > 0 && text.size() <= longest_sheet);
   const int error = got < 0 ? errno : 0;
   if (descriptor > 0) ::close(descriptor);

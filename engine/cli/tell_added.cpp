@@ -32,13 +32,13 @@ report::BookLine line_of(const Block& block, const AddedBlock& one) {
 }  // namespace
 
 void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<AddedBlock>& added) {
-  std::vector<report::BookLine> lines;
   std::array<std::size_t, 3> counts{};
-  for (std::size_t i = 0; i < blocks.size(); ++i) {
-    ++counts[static_cast<std::size_t>(added[i].did)];
-    lines.push_back(line_of(blocks[i], added[i]));
+  for (const AddedBlock& one : added) ++counts[static_cast<std::size_t>(one.did)];
+  std::vector<report::BookLine> lines;
+  if (blocks.size() <= most_lines || format_of(call) != report::Format::text) {
+    lines.reserve(blocks.size());
+    for (std::size_t i = 0; i < blocks.size(); ++i) lines.push_back(line_of(blocks[i], added[i]));
   }
-  if (lines.size() > most_lines && format_of(call) == report::Format::text) lines.clear();
   call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
   call.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
                                counts[1], counts[1] == 1 ? "" : "s", counts[2]));

@@ -225,16 +225,18 @@ class Adding {
   }
 
   Exit keep(Book& book) {
-    const auto all = placed(book);
+    auto all = placed(book);
     if (!all) return refuse(call_, all.error());
     auto until = swum_until(book);
     if (!until) return refuse(call_, until.error());
     const AddedNotes notes(call_.given.operands.front(), std::move(*until));
     std::vector<Block> blocks;
-    for (const Placed& one : *all) blocks.push_back(one.block);
+    blocks.reserve(all->size());
+    for (Placed& one : *all) blocks.push_back(std::move(one.block));
     const auto added = book.add(blocks, editions_);
     if (!added) return refuse(call_, added.error());
     tell_added(call_, blocks, *added);
+    for (std::size_t i = 0; i < blocks.size(); ++i) (*all)[i].block = std::move(blocks[i]);
     say(notes.of(merged_, *all));
     say(notes.of(*all, *added));
     return Exit::ok;
