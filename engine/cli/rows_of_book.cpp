@@ -120,11 +120,16 @@ std::vector<Command> book_commands() {
        "the version that it stands below.\n\n"
        "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
        "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
-       "event, and base (yes where the base mark was given). Its routines must be in the book already. Marks "
-       "for a panel that is kept take the places of the kept ones; everything else of that panel stays. A "
-       "new "
-       "panel belongs to the latest version of its routine, unless --swum-as says another. Sync errors, "
-       "penalties and announced results are written in a sheet.",
+       "event, and base (yes where the base mark was given; a list with this column says it of every element "
+       "in "
+       "it). Its routines must be in the book already. Marks for a panel that is kept take the places of the "
+       "kept "
+       "ones; everything else of that panel stays. A new panel belongs to the latest version of its routine, "
+       "unless --swum-as says another. Sync errors, "
+       "penalties and announced results are written in a sheet.\n\n"
+       "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
+       "one that "
+       "differs in nothing but case, blanks or signs is refused as misspelled.",
        {book, added},
        {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
        {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
