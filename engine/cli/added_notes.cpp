@@ -81,6 +81,12 @@ std::string AddedNotes::staying(const std::vector<Placed>& placed, const std::ve
 
 std::string AddedNotes::of_block(const Placed& placed, const AddedBlock& added) const {
   const Block& block = placed.block;
+  if (placed.again != 0 && added.did == Did::new_version)
+    return fmt::format(
+        "{} of {} is again as it was in its version {}: what was corrected since counts no longer\n  hint: "
+        "if "
+        "it shall count, correct the sheet too and add it, or add the list with the corrections again",
+        called(block), block.routine, placed.again);
   switch (placed.why) {
     case Why::stays:
       if (added.beside == placed.version) return {};

@@ -90,8 +90,20 @@ Result<void> Placing::place_panel(Block block, std::vector<Placed>& placed) {
   const auto stays = fits(home, block.text);
   if (!stays) return tl::unexpected(stays.error());
   if (*stays) block.of = home.id;
-  placed.push_back({*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version});
+  const auto again = older_words(block);
+  if (!again) return tl::unexpected(again.error());
+  placed.push_back(
+      {*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, *again});
   return {};
+}
+
+Result<int> Placing::older_words(const Block& panel) const {
+  for (const KeptBlock& one : swum_.at(name_of(panel))) {
+    const auto text = book_.text(one.id);
+    if (!text) return tl::unexpected(text.error());
+    if (*text == panel.text) return one.version;
+  }
+  return 0;
 }
 
 Result<void> Placing::place_run(Block block, const Block& beside, std::vector<Placed>& placed) {

@@ -27,6 +27,7 @@ struct Placed {
   } why = Why::as_given;
   Block block;
   int version = 0;
+  int again = 0;  // of a panel: which of its older words these are, if they are
 };
 
 class Placing {
@@ -49,6 +50,7 @@ class Placing {
   Result<bool> is_kept_as(const Block& routine, const KeptBlock& version);
   Result<Placed> place_routine(Block block);
   Result<void> place_panel(Block block, std::vector<Placed>& placed);
+  Result<int> older_words(const Block& panel) const;
   Result<void> place_run(Block block, const Block& beside, std::vector<Placed>& placed);
   const KeptBlock& latest(const Block& routine) const;
 

@@ -160,3 +160,16 @@ club.season
 landdrill: clbu.season: there is no such file
   hint: import a value set or add a sheet to make one
 === exit 0
+=== run rm -f club.season; landdrill book add club.season low-water.sheet >/dev/null 2>&1; landdrill book add club.season one-mark.csv >/dev/null 2>&1; landdrill book add club.season low-water.sheet; landdrill book add club.season low-water.sheet 2>&1 | tail -1; landdrill book add club.season one-mark.csv 2>&1 | tail -1
+=== output
+Low Water, duet-free
+                                  version  value set
+  routine                         1        kingfisher-2026  already there
+  panel    2026-05-09  Tarn Open  3        kingfisher-2026  new version
+landdrill: 0 added, 0 new versions, 2 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now; the rest stays as it was
+=== errors
+landdrill: 0 added, 1 new version, 1 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water is again as it was in its version 1: what was corrected since counts no longer
+  hint: if it shall count, correct the sheet too and add it, or add the list with the corrections again
+=== exit 0
