@@ -52,10 +52,12 @@ std::string AddedNotes::all_left(const std::vector<Placed>& placed) {
   std::string blocks;
   for (const Placed& one : placed)
     if (one.why == Why::left)
-      blocks += fmt::format("\n  {} {}, {}: version {}", word_of(one.block.what), day_and_title(one.block),
-                            one.block.routine, one.version);
+      blocks += fmt::format("\n  {} {}, {}: version {}{}", word_of(one.block.what), day_and_title(one.block),
+                            one.block.routine, one.version,
+                            one.corrected_since ? ", as it was corrected since" : "");
   if (blocks.empty()) return {};
-  return "what does not fit its routine any more was left with the version where it is in these words:" +
+  return "what does not fit its routine any more was left as it is kept, with the version that it belongs "
+         "to:" +
          blocks + "\n  hint: take it out of the sheet, for the other commands stumble over it";
 }
 

@@ -54,8 +54,7 @@ Result<std::vector<Placed>> Placing::place(std::vector<Block> blocks) {
       if (!routine) return tl::unexpected(routine.error());
       placed.push_back(std::move(*routine));
     } else if (block.of != 0) {
-      const int version = versions_.at(block.of)->version;
-      placed.push_back({Placed::Why::left, std::move(block), version});
+      done = leave(std::move(block), placed);
     } else if (!known || above.count(name) == 0 || swum_.count(name_of(block)) == 0) {
       placed.push_back({Placed::Why::as_given, std::move(block), 0});
     } else if (block.what == Block::What::panel) {
@@ -94,6 +93,23 @@ Result<void> Placing::place_panel(Block block, std::vector<Placed>& placed) {
   if (!again) return tl::unexpected(again.error());
   placed.push_back(
       {*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, *again});
+  return {};
+}
+
+// A panel that was corrected since is left as it is now.
+Result<void> Placing::leave(Block block, std::vector<Placed>& placed) {
+  Placed left{Placed::Why::left, std::move(block), 0};
+  const auto known = swum_.find(name_of(left.block));
+  if (left.block.what == Block::What::panel && known != swum_.end()) {
+    const KeptBlock& latest = known->second.back();
+    auto text = book_.text(latest.id);
+    if (!text) return tl::unexpected(text.error());
+    left.corrected_since = *text != left.block.text;
+    left.block.text = std::move(*text);
+    left.block.of = latest.of_routine;
+  }
+  left.version = versions_.at(left.block.of)->version;
+  placed.push_back(std::move(left));
   return {};
 }
 
@@ -173,7 +189,6 @@ Result<const KeptBlock*> Placing::kept_as(const Block& block) {
       const auto text = book_.text(one->id);
       if (!text) return tl::unexpected(text.error());
       if (*text == block.text) return &*one;
-      if (what == Block::What::panel) break;  // older words of a panel do not count
     }
   }
   return nullptr;

@@ -23,11 +23,12 @@ struct Placed {
     stays,       // with `version`, in new words
     moves,       // away from `version`, which its new words do not fit
     corrected,   // a run: also with `version`, which it counts with
-    left         // with `version`: it is there in these words, and does not fit the routine above it
+    left         // with `version`: it is there, and does not fit the routine above it
   } why = Why::as_given;
   Block block;
   int version = 0;
-  int again = 0;  // of a panel: which of its older words these are, if they are
+  int again = 0;                 // of a panel: which of its older words these are, if they are
+  bool corrected_since = false;  // of one that is left
 };
 
 class Placing {
@@ -50,6 +51,7 @@ class Placing {
   Result<bool> is_kept_as(const Block& routine, const KeptBlock& version);
   Result<Placed> place_routine(Block block);
   Result<void> place_panel(Block block, std::vector<Placed>& placed);
+  Result<void> leave(Block block, std::vector<Placed>& placed);
   Result<int> older_words(const Block& panel) const;
   Result<void> place_run(Block block, const Block& beside, std::vector<Placed>& placed);
   const KeptBlock& latest(const Block& routine) const;

@@ -125,6 +125,29 @@ std::string_view word_of(Block::What what) {
   return words_of_what[static_cast<std::size_t>(what)];
 }
 
+struct Book::Hold::Inside {
+  Transaction transaction;
+};
+
+Book::Hold::Hold(std::unique_ptr<Inside> inside) : inside_(std::move(inside)) {}
+Book::Hold::Hold(Hold&&) noexcept = default;
+Book::Hold& Book::Hold::operator=(Hold&&) noexcept = default;
+Book::Hold::~Hold() = default;
+
+Result<void> Book::Hold::commit() {
+  return attempt([&] { inside_->transaction.commit(); });
+}
+
+Result<Book::Hold> Book::hold() {
+  return attempt([&] {
+    Database& db = season_.inside_->db;
+    db.be_patient(true);
+    auto inside = std::unique_ptr<Hold::Inside>(new Hold::Inside{{db, Transaction::Kind::write}});
+    db.be_patient(false);
+    return Hold(std::move(inside));
+  });
+}
+
 Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
                                           const std::vector<TableFiles>& editions) {
   return attempt([&] {

@@ -16,6 +16,7 @@
 // what that sheet expects may rest on it; it counts with the first of these.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <span>
 #include <string>
@@ -101,6 +102,24 @@ class Book {
  public:
   // The season outlives the book; opened to write for `add`.
   explicit Book(Season& season) : season_(season) {}
+
+  // Until it is gone nobody else changes the season file, so that what is added can rest on what was read.
+  // What is done meanwhile is kept by `commit` alone.
+  class Hold {
+   public:
+    Hold(Hold&&) noexcept;
+    Hold& operator=(Hold&&) noexcept;
+    ~Hold();
+    Result<void> commit();
+
+   private:
+    friend class Book;
+    struct Inside;
+    explicit Hold(std::unique_ptr<Inside> inside);
+    std::unique_ptr<Inside> inside_;
+  };
+  // Waits for others, for a time that a long list takes.
+  Result<Hold> hold();
 
   // In order: a routine before its runs and panels. Several versions of a routine that come one after the
   // other are history: those that are kept in the same order are recognised. Refused when a run or a panel

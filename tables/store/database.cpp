@@ -13,7 +13,7 @@ namespace landdrill::store {
 namespace {
 
 // How long a writer waits for another before it gives up, in milliseconds: longer than any edit takes.
-constexpr int patience = 2000;
+constexpr int patience = 2000, long_patience = 30000;  // milliseconds
 
 // checksum_of(text) in SQL.
 void sum_text(sqlite3_context* context, int, sqlite3_value** values) {
@@ -60,6 +60,10 @@ Database::Database(const std::string& path, const std::string& name, int flags) 
   sqlite3_busy_timeout(connection, patience);
   check(sqlite3_create_function(connection, "checksum_of", 1, SQLITE_UTF8 | SQLITE_DETERMINISTIC, nullptr,
                                 sum_text, nullptr, nullptr));
+}
+
+void Database::be_patient(bool patient) {
+  sqlite3_busy_timeout(connection_.get(), patient ? long_patience : patience);
 }
 
 void Database::refuse() const {

@@ -35,6 +35,8 @@ class Database {
   // Replaces everything in this database by what is in `other`.
   void copy_from(Database& other);
   bool is_read_only() const;
+  // Whether it waits long for a lock that another program has.
+  void be_patient(bool patient);
 
   const std::string& file() const { return file_; }
   sqlite3* raw() const { return connection_.get(); }

@@ -48,7 +48,7 @@ Low Water, duet-free
   panel    2026-05-09  Tarn Open  1        1 of 2      already there
 === errors
 landdrill: 0 added, 1 new version, 2 already there
-landdrill: what does not fit its routine any more was left with the version where it is in these words:
+landdrill: what does not fit its routine any more was left as it is kept, with the version that it belongs to:
   run 2026-04-05 "Long pool", Low Water: version 1
   panel 2026-05-09 "Tarn Open", Low Water: version 1
   hint: take it out of the sheet, for the other commands stumble over it

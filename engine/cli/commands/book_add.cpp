@@ -66,13 +66,15 @@ class Adding {
     auto season = open_book(call_, lists_.empty() ? Season::Mode::create : Season::Mode::write);
     if (!season) return refuse(call_, season.error());
     Book book(*season);
+    auto hold = book.hold();
+    if (!hold) return refuse(call_, hold.error());
     if (!sheets_.empty()) {
       const auto kept = book.find({});
       if (!kept) return refuse(call_, kept.error());
       if (!spelled_well(*kept)) return Exit::errors;
     }
     if (!lists_.empty()) read_lists(book);
-    return worst_ == Exit::ok ? keep(book) : refuse_all();
+    return worst_ == Exit::ok ? keep(book, *hold) : refuse_all();
   }
 
  private:
@@ -224,7 +226,7 @@ class Adding {
     return all;
   }
 
-  Exit keep(Book& book) {
+  Exit keep(Book& book, Book::Hold& hold) {
     auto all = placed(book);
     if (!all) return refuse(call_, all.error());
     auto until = swum_until(book);
@@ -235,6 +237,7 @@ class Adding {
     for (Placed& one : *all) blocks.push_back(std::move(one.block));
     const auto added = book.add(blocks, editions_);
     if (!added) return refuse(call_, added.error());
+    if (const auto kept = hold.commit(); !kept) return refuse(call_, kept.error());
     tell_added(call_, blocks, *added);
     for (std::size_t i = 0; i < blocks.size(); ++i) (*all)[i].block = std::move(blocks[i]);
     say(notes.of(merged_, *all));

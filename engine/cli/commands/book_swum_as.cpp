@@ -15,6 +15,8 @@ class Moving {
 
   Exit move(BookWish wish) {
     wish.what = Block::What::panel;
+    auto hold = book_.hold();
+    if (!hold) return refuse(call_, hold.error());
     const auto panels = book_.find(wish);
     if (!panels) return refuse(call_, panels.error());
     if (panels->empty()) {
@@ -35,6 +37,7 @@ class Moving {
     }
     const auto added = book_.add(blocks, {});
     if (!added) return refuse(call_, added.error());
+    if (const auto kept = hold->commit(); !kept) return refuse(call_, kept.error());
     tell_added(call_, blocks, *added);
     return Exit::ok;
   }

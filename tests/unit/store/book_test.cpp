@@ -1,6 +1,9 @@
 // The season book: versions, what belongs to what, all or nothing, editions kept byte for byte.
 #include "tables/store/book.h"
 
+#include <chrono>
+#include <thread>
+
 #include "scene.h"
 
 namespace landdrill {
@@ -320,6 +323,41 @@ TEST_F(BookTest, BacksUpWhileAnotherHasItOpenAndRestoresWhatItWas) {
   EXPECT_EQ(trouble_in(book.back_up(folder / "copy.season")),
             (folder / "copy.season").string() +
                 ": there is a file of this name already (name a new file for the backup)");
+}
+
+TEST_F(BookTest, KeepsWhatIsAddedWhileItIsHeldOnlyWhenThatIsCommitted) {
+  add({routine(low_water)});
+  {
+    auto hold = book.hold();
+    ASSERT_EQ(trouble_in(hold), "");
+    add({routine(low_water + "tempo 120\n")});
+    EXPECT_EQ(found({}), "routine Low Water 2/2\n");
+    Season another = open(Mode::read);
+    EXPECT_EQ(Book(another).find({})->size(), 1u);
+    EXPECT_EQ(Book(another).find({})->front().versions, 1);
+  }
+  EXPECT_EQ(found({}), "routine Low Water 1/1\n");
+  auto hold = book.hold();
+  add({routine(low_water + "tempo 130\n")});
+  ASSERT_EQ(trouble_in(hold->commit()), "");
+  EXPECT_EQ(found({}), "routine Low Water 2/2\n");
+}
+
+TEST_F(BookTest, IsHeldByOneAtATime) {
+  add({routine(low_water)});
+  std::optional<Book::Hold> hold = std::move(*book.hold());
+  std::string order;
+  std::thread other([&] {
+    Season same_file = open(Mode::write);
+    Book theirs(same_file);
+    const auto held = theirs.hold();  // waits
+    order += held ? "then other" : "other refused";
+  });
+  std::this_thread::sleep_for(std::chrono::milliseconds(50));
+  order += "one, ";
+  hold.reset();
+  other.join();
+  EXPECT_EQ(order, "one, then other");
 }
 
 TEST_F(BookTest, DoesNotRestoreFromAFileThatIsNoSeason) {
