@@ -41,6 +41,7 @@ std::vector<std::string> AddedNotes::of(const std::vector<Placed>& placed,
   std::vector<std::string> notes;
   for (std::size_t i = 0; i < placed.size(); ++i) {
     const bool routine = placed[i].block.what == Block::What::routine;
+    if (std::string marks = of_marks(placed[i], added[i]); !marks.empty()) notes.push_back(std::move(marks));
     std::string note = routine ? staying(placed, added, i) : of_block(placed[i], added[i]);
     if (!note.empty()) notes.push_back(std::move(note));
   }
@@ -79,6 +80,25 @@ std::string AddedNotes::staying(const std::vector<Placed>& placed, const std::ve
       block.event,
       placed[routine].why == Why::same_words ? "has another value set, and so is" : "was changed and is",
       added[routine].version, panels);
+}
+
+// Of a panel whose words are others than those that are kept: a line that slipped away is seen.
+std::string AddedNotes::of_marks(const Placed& placed, const AddedBlock& added) {
+  const MarksApart& marks = placed.marks;
+  if (added.did != Did::new_version || marks.changed + marks.gone + marks.added == 0) return {};
+  std::vector<std::string> parts;
+  const auto tell = [&](std::size_t count, std::string_view what) {
+    const std::string of_them =
+        parts.empty() && marks.there > 0 ? fmt::format(" of its {} marks", marks.there) : std::string();
+    if (count > 0)
+      parts.push_back(fmt::format("{}{} {} {}", count, of_them, count == 1 ? "is" : "are", what));
+  };
+  tell(marks.changed, "another now");
+  tell(marks.gone, "gone");
+  if (marks.added > 0)
+    parts.push_back(fmt::format("{} {} new", marks.added, marks.added == 1 ? "mark is" : "marks are"));
+  return fmt::format("{} of {} was kept before: {}", called(placed.block), placed.block.routine,
+                     fmt::join(parts, ", "));
 }
 
 std::string AddedNotes::of_block(const Placed& placed, const AddedBlock& added) const {

@@ -30,6 +30,7 @@ class AddedNotes {
   std::string staying(const std::vector<Placed>& placed, const std::vector<AddedBlock>& added,
                       std::size_t routine) const;
   static std::string all_left(const std::vector<Placed>& placed);
+  static std::string of_marks(const Placed& placed, const AddedBlock& added);
   std::string of_block(const Placed& placed, const AddedBlock& added) const;
   std::string too_late(const Block& block, const AddedBlock& added) const;
   std::string move_to(const Block& block, int version) const;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <deque>
+#include <map>
 
 #include "grammar/parse.h"
 #include "grammar/print.h"
@@ -32,6 +33,25 @@ std::string start_of(const Listed& line, std::span<const std::string> aspects) {
   std::string start = "  " + print(ast::Statement(ast::AspectMarksLine{aspect, {}}));
   while (start.ends_with(' ')) start.pop_back();
   return start;
+}
+
+// The marks of a panel by their line and seat.
+using Seat = std::pair<std::string, std::size_t>;
+std::map<Seat, std::optional<Decimal>> seats_of(std::string_view panel) {
+  std::map<Seat, std::optional<Decimal>> marks;
+  const ast::Lines lines = parse({"", panel}).lines;
+  for (const ast::Line& line : lines) {
+    const auto* element = std::get_if<ast::ElementMarksLine>(&line.statement);
+    const auto* aspect = std::get_if<ast::AspectMarksLine>(&line.statement);
+    if (element == nullptr && aspect == nullptr) continue;
+    const std::string name(element != nullptr ? element->element.text : aspect->aspect.text);
+    std::size_t seat = 0;
+    for (const ast::JudgeMark& mark : element != nullptr ? element->marks : aspect->marks) {
+      if (mark) marks[{name, seat}] = Decimal::parse(mark->text);
+      ++seat;
+    }
+  }
+  return marks;
 }
 
 // A kept panel, line by line, into which the marks of a list are put.
@@ -168,6 +188,20 @@ ListedText written(const ListedPanel& panel, std::span<const std::string> aspect
     result.lines.push_back(&line);
   }
   return result;
+}
+
+MarksApart marks_apart(std::string_view before, std::string_view now) {
+  const auto old_marks = seats_of(before), new_marks = seats_of(now);
+  MarksApart apart{old_marks.size()};
+  for (const auto& [seat, mark] : old_marks) {
+    const auto other = new_marks.find(seat);
+    if (other == new_marks.end())
+      ++apart.gone;
+    else if (other->second != mark)
+      ++apart.changed;
+  }
+  for (const auto& [seat, mark] : new_marks) apart.added += old_marks.count(seat) == 0;
+  return apart;
 }
 
 ListedText written_into(std::string_view kept, const ListedPanel& panel,

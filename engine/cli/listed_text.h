@@ -32,6 +32,13 @@ struct ListedText {
 // `aspects`: as the event calls them. A name that differs in case alone is that of the event.
 ListedText written(const ListedPanel& panel, std::span<const std::string> aspects);
 
+// How the marks of a panel differ from what they were: how many there were, and how many of these are another
+// now or are gone, and how many are new.
+struct MarksApart {
+  std::size_t there = 0, changed = 0, gone = 0, added = 0;
+};
+MarksApart marks_apart(std::string_view before, std::string_view now);
+
 // Given a panel's text as it is kept. A mark of the list takes the place of the kept one; what the list does
 // not speak of stays, and so does the wording of a mark with the same value. Where the list has a column for
 // the base mark, it says it of each element that it has marks for.

@@ -91,8 +91,9 @@ Result<void> Placing::place_panel(Block block, std::vector<Placed>& placed) {
   if (*stays) block.of = home.id;
   const auto again = older_words(block);
   if (!again) return tl::unexpected(again.error());
-  placed.push_back(
-      {*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, *again});
+  const MarksApart marks = marks_apart(*text, block.text);
+  placed.push_back({*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, *again,
+                    false, marks});
   return {};
 }
 

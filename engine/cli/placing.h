@@ -13,6 +13,7 @@
 #include <tuple>
 
 #include "engine/cli/kept_sheets.h"
+#include "engine/cli/listed_text.h"
 
 namespace landdrill::cli {
 
@@ -29,6 +30,7 @@ struct Placed {
   int version = 0;
   int again = 0;                 // of a panel: which of its older words these are, if they are
   bool corrected_since = false;  // of one that is left
+  MarksApart marks = {};         // of a panel that is kept in other words: how its marks differ
 };
 
 class Placing {

@@ -47,6 +47,7 @@ Low Water, duet-free
 === errors
 landdrill: 0 added, 3 new versions, 1 already there
 landdrill: the run of 2026-04-05 "Long pool" has new words; they are kept with version 1 of Low Water too, which the run counts with
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now
 landdrill: the panel of 2026-05-09 "Tarn Open" has new words; it stays with version 1 of Low Water, as which it was swum
   hint: if it was version 2 that was swum: landdrill book swum-as club.season 2 'Low Water Tarn Open' --event duet-free --from 2026-05-09 --until 2026-05-09
 === exit 0
@@ -94,5 +95,6 @@ Low Water, duet-free
   panel    2026-05-09  Tarn Open  3        3 of 3      new version
 === errors
 landdrill: 0 added, 3 new versions, 0 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 5 marks are new
 landdrill: the panel of 2026-05-09 "Tarn Open" has new words, which do not fit version 1 of Low Water; it belongs to version 3 now
 === exit 0

@@ -76,7 +76,7 @@ run,2026-04-12,Tuesday,2 of 2,1,2,club
 === exit 0
 === run sed -i 's/2026-06-13 "Osier Shield"/2026-04-11 "Heron Cup"/; s/7.75 7.50$/7.75 7.75/' spring.sheet; landdrill book add club.season spring.sheet --values sets 2>&1 | tail -3; landdrill book editions club.season --format csv | cut -d, -f1,7-
 === output
-landdrill: 0 added, 2 new versions, 0 already there
+landdrill: the panel of 2026-04-11 "Heron Cup" of Reed Song was kept before: 1 of its 5 marks is another now
 landdrill: the panel of 2026-04-11 "Heron Cup" has new words; it stays with version 1 of Reed Song, as which it was swum
   hint: if it was version 3 that was swum: landdrill book swum-as club.season 3 'Reed Song Heron Cup' --event duet-free --from 2026-04-11 --until 2026-04-11
 number,routines,versions,runs,panels

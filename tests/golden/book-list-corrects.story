@@ -170,6 +170,7 @@ landdrill: 0 added, 0 new versions, 2 already there
 landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now; the rest stays as it was
 === errors
 landdrill: 0 added, 1 new version, 1 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 25 marks is another now
 landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water is again as it was in its version 1: what was corrected since counts no longer
   hint: if it shall count, correct the sheet too and add it, or add the list with the corrections again
 === exit 0

@@ -62,6 +62,7 @@ Low Water, duet-free
   panel    2026-05-09  Tarn Open  2        1 of 2      new version
 === errors
 landdrill: 0 added, 2 new versions, 1 already there
+landdrill: the panel of 2026-05-09 "Tarn Open" of Low Water was kept before: 1 of its 30 marks is another now, 5 are gone
 landdrill: the panel of 2026-05-09 "Tarn Open" has new words; it stays with version 1 of Low Water, as which it was swum
   hint: if it was version 2 that was swum: landdrill book swum-as club.season 2 'Low Water Tarn Open' --event duet-free --from 2026-05-09 --until 2026-05-09
 === exit 0

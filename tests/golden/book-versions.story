@@ -138,6 +138,7 @@ Reed Song, duet-free
   panel    2026-06-13  Osier Shield  1        2 of 2      already there
 === errors
 landdrill: 0 added, 1 new version, 3 already there
+landdrill: the panel of 2026-04-11 "Heron Cup" of Reed Song was kept before: 1 of its 25 marks is another now
 landdrill: the panel of 2026-04-11 "Heron Cup" has new words; it stays with version 1 of Reed Song, as which it was swum
   hint: if it was version 2 that was swum: landdrill book swum-as club.season 2 'Reed Song Heron Cup' --event duet-free --from 2026-04-11 --until 2026-04-11
 === exit 0
