@@ -180,4 +180,11 @@ bool says_yes(std::string_view text) {
   return std::find(yes.begin(), yes.end(), word) != yes.end();
 }
 
+bool says_no(std::string_view text) {
+  if (is_no_mark(text)) return true;
+  constexpr std::array<std::string_view, 6> no = {"no", "n", "0", "nein", "non", "nej"};
+  const std::string word = normal_name(text);
+  return std::find(no.begin(), no.end(), word) != no.end();
+}
+
 }  // namespace landdrill

@@ -80,5 +80,7 @@ class HeadedRows {
 bool is_no_mark(std::string_view text);
 // A cell that says yes, in several languages.
 bool says_yes(std::string_view text);
+// A cell that says no, or nothing.
+bool says_no(std::string_view text);
 
 }  // namespace landdrill

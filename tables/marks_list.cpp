@@ -83,6 +83,11 @@ class MarksReader {
       return rows_.complain(judge, {Problem::bad_number, "the judge \"" + std::string(text(judge)) + "\"",
                                     "the number of her seat, 1 to " + std::to_string(most_seats)});
     }
+    if (!says_no(text(base)) && !says_yes(text(base))) {
+      return rows_.complain(base,
+                            {Problem::bad_choice, "\"" + std::string(text(base)) + "\" in the column base",
+                             "yes where the base mark was given, otherwise no or nothing"});
+    }
     ListedPanel::Given given{std::nullopt, rows_.piece(mark)};
     if (!is_no_mark(text(mark))) {
       given.mark = Decimal::parse(text(mark));

@@ -269,6 +269,8 @@ Exit practise(Call& call, Wished wish, bool& interrupted) {
     if ((*session)->wish.seconds_each)
       start += fmt::format(", {} s for each mark", *(*session)->wish.seconds_each);
     start += '\n';
+    if (call.given.has("--weak") || call.given.has("--seed"))
+      start += "Its lines are drawn already: with --new, --weak and --seed draw others\n";
   } else {
     if (const auto greeted = greet(call, practice, wish.trainee); !greeted)
       return refuse(call, greeted.error());

@@ -67,6 +67,17 @@ TEST(MarksList, TakesTheNumberOfAnElementHoweverItIsCalled) {
             "2026-05-09|A|R| / part 2: 7 / 02: 7 / Element 02: 7 / Element: 7\n");
 }
 
+TEST(MarksList, TakesForTheBaseMarkYesOrNoAlone) {
+  const std::string start = "date,meet,routine,element,judge,mark,base\n", row = "2026-05-09,A,R,";
+  EXPECT_EQ(read(start + row + "1,1,7,Ja\n" + row + "2,1,7,no\n" + row + "3,1,7,\n" + row + "4,1,7,-\n"),
+            "2026-05-09|A|R| / 1 base: 7 / 2: 7 / 3: 7 / 4: 7\n");
+  EXPECT_EQ(
+      read(start + row + "1,1,7,maybe\n"),
+      "marks.csv:2:22: error: found \"maybe\" in the column base; expected yes where the base mark was "
+      "given, "
+      "otherwise no or nothing [bad-choice]\n  2026-05-09,A,R,1,1,7,maybe\n                       ^~~~~\n");
+}
+
 TEST(MarksList, SaysOfAColumnThatItDoesNotKnowThatItIsNotRead) {
   EXPECT_EQ(
       read("date,meet,routine,element,judge,mark,Remark,bse,\n2026-05-09,A,R,1,1,7,good,yes,\n"),
