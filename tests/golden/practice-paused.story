@@ -108,3 +108,20 @@ Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.00
 Harbour Lights,2026-06-13 Osier Shield,5,hybrid,7.00
 Harbour Lights,2026-06-13 Osier Shield,6,hybrid,7.00
 === exit 0
+=== file windows.sh
+# windows.sh: one session in two windows; the second marks its first line after the first has.
+landdrill practice start club.season --name Ash --lines 3 --seed 1 < <(sleep 1.5; echo 9; echo p) > second.txt &
+for try in $(seq 200); do grep -q "^1 of 3" second.txt && break; sleep 0.05; done
+printf '7\np\n' | landdrill practice start club.season --name Ash --session 1 > first.txt
+wait $!
+grep window second.txt
+printf '8\n8\n' | landdrill practice start club.season --name Ash > third.txt
+landdrill practice export club.season --name Ash | cut -d, -f8
+=== run bash windows.sh
+=== output
+  your mark:   this line was marked in another window meanwhile: that mark stays, b goes back to it
+mark
+7.00
+8.00
+8.00
+=== exit 0
