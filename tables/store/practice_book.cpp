@@ -23,15 +23,20 @@ Did did_from(std::string_view word) {
                           std::begin(words_of_did));
 }
 
+// Of did, mark and late from this column on.
+KeptMark kept_mark(const Statement& row, int column) {
+  KeptMark mark{did_from(row.text(column)), std::nullopt, row.number(column + 2) != 0};
+  if (!row.is_null(column + 1)) mark.mark = Decimal::parse(row.text(column + 1));
+  return mark;
+}
+
 void read_lines(Database& db, PracticeSession& session) {
   Statement rows(
       db, "SELECT block_id, line, did, mark, late FROM practice_line WHERE practice_id = ? ORDER BY position",
       session.id);
   while (rows.next()) {
     session.lines.push_back({rows.number(0), rows.text(1)});
-    KeptMark mark{did_from(rows.text(2)), std::nullopt, rows.number(4) != 0};
-    if (!rows.is_null(3)) mark.mark = Decimal::parse(rows.text(3));
-    session.marks.push_back(mark);
+    session.marks.push_back(kept_mark(rows, 2));
   }
 }
 
@@ -142,19 +147,29 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
   });
 }
 
-Result<void> PracticeBook::mark(std::int64_t session, std::size_t line, const KeptMark& mark) {
+Result<KeptMark> PracticeBook::mark(std::int64_t session, std::size_t line, const KeptMark& mark,
+                                    const KeptMark& before) {
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::write);
+    KeptMark now;
+    {
+      Statement row(
+          db,
+          "SELECT l.did, l.mark, l.late, p.finished_at IS NOT NULL FROM practice_line l JOIN practice p "
+          "ON p.id = l.practice_id WHERE l.practice_id = ? AND l.position = ?",
+          session, line);
+      if (!row.next())
+        throw Refused({db.file(), fmt::format("the session {} has no line {}", session, line + 1), ""});
+      now = kept_mark(row, 0);
+      if (row.number(3) != 0 || now != before) return now;
+    }
     Statement update(
-        db,
-        "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ? "
-        "RETURNING 1",
+        db, "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ?",
         word_of(mark.did), text_of(mark.mark), mark.late ? 1 : 0, session, line);
-    if (!update.next())
-      throw Refused({db.file(), fmt::format("the session {} has no line {}", session, line + 1), ""});
     update.next();
     transaction.commit();
+    return mark;
   });
 }
 

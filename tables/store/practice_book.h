@@ -25,6 +25,8 @@ struct KeptMark {
   enum class Did { open, marked, skipped } did = Did::open;
   std::optional<Decimal> mark;  // for marked
   bool late = false;            // the time was up before
+
+  bool operator==(const KeptMark&) const = default;
 };
 struct PracticeWish {
   std::string trainee;
@@ -54,8 +56,9 @@ class PracticeBook {
   // Starts a second after the last one of this trainee when that began just now: trainee and start tell
   // sessions apart wherever they are taken.
   Result<std::int64_t> start(const PracticeWish& wish, const std::vector<PracticeLine>& lines);
-  // Also instead of what was given before: a trainee may go back until she is done.
-  Result<void> mark(std::int64_t session, std::size_t line, const KeptMark& mark);
+  // Also instead of what was given before: a trainee may go back until she is done. Keeps it if the line
+  // still has `before`, and tells what it has then: the same session may go on in another window.
+  Result<KeptMark> mark(std::int64_t session, std::size_t line, const KeptMark& mark, const KeptMark& before);
   Result<void> finish(std::int64_t session);
   // Finished sessions from elsewhere, by their trainee and start: for each line of each what became of it.
   // What is kept already stays, the rest is kept with it; where any mark differs from what is kept for the

@@ -146,37 +146,16 @@ class Marking {
     at_ = before - 1;
   }
 
-  // The same session in another window may have marked this line meanwhile.
-  Result<bool> is_marked_elsewhere() {
-    const auto all = book_.all();
-    if (!all) return tl::unexpected(all.error());
-    const auto now = std::find_if(all->begin(), all->end(),
-                                  [&](const PracticeSession& one) { return one.id == session_.id; });
-    if (now == all->end()) return false;
-    const KeptMark &theirs = now->marks[at_], &ours = session_.marks[at_];
-    if (!now->finished && theirs.did == ours.did && theirs.mark == ours.mark) return false;
-    session_.marks = now->marks;
-    return true;
-  }
-
   bool keep(const KeptMark& mark, std::size_t next) {
-    const auto elsewhere = is_marked_elsewhere();
-    if (!elsewhere) {
-      refuse(call_, elsewhere.error());
-      failed_ = true;
-      return false;
-    }
-    if (*elsewhere) {
-      say("  this line was marked in another window meanwhile: that mark stays, b goes back to it\n");
-      at_ = next;
-      return true;
-    }
-    if (const auto kept = book_.mark(session_.id, at_, mark); !kept) {
+    const auto kept = book_.mark(session_.id, at_, mark, session_.marks[at_]);
+    if (!kept) {
       refuse(call_, kept.error());
       failed_ = true;
       return false;
     }
-    session_.marks[at_] = mark;
+    if (*kept != mark)
+      say("  this line was marked in another window meanwhile: that mark stays, b goes back to it\n");
+    session_.marks[at_] = *kept;
     at_ = next;
     return true;
   }

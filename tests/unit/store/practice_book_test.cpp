@@ -28,7 +28,7 @@ class PracticeBookTest : public SeasonTest {
 TEST_F(PracticeBookTest, KeepsEveryMarkAtOnceSoThatAnotherProgramSeesIt) {
   const auto session = practice.start({"Robin", 30}, {{panel, "1"}, {panel, "choreography"}});
   ASSERT_EQ(trouble_in(session), "");
-  ASSERT_EQ(trouble_in(practice.mark(*session, 0, {Did::marked, Decimal::parse("7.25"), true})), "");
+  ASSERT_EQ(trouble_in(practice.mark(*session, 0, {Did::marked, Decimal::parse("7.25"), true}, {})), "");
   Season another = open(Mode::read);
   const auto paused = PracticeBook(another).paused("Robin");
   ASSERT_EQ(trouble_in(paused), "");
@@ -45,12 +45,26 @@ TEST_F(PracticeBookTest, KeepsEveryMarkAtOnceSoThatAnotherProgramSeesIt) {
 
 TEST_F(PracticeBookTest, LetsAMarkBeGivenAgainOrTakenBackBySkipping) {
   const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
-  practice.mark(*session, 0, {Did::marked, Decimal::parse("7"), false});
-  practice.mark(*session, 0, {Did::skipped, {}, false});
+  const KeptMark seven{Did::marked, Decimal::parse("7"), false};
+  practice.mark(*session, 0, seven, {});
+  practice.mark(*session, 0, {Did::skipped, {}, false}, seven);
   const auto paused = practice.paused("Robin");
   EXPECT_EQ(paused->front().marks[0].did, Did::skipped);
   EXPECT_FALSE(paused->front().marks[0].mark);
   EXPECT_FALSE(paused->front().wish.seconds_each);
+}
+
+TEST_F(PracticeBookTest, LeavesAMarkThatCameMeanwhileAndThoseOfAFinishedSession) {
+  const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
+  const KeptMark seven{Did::marked, Decimal::parse("7"), false},
+      eight{Did::marked, Decimal::parse("8"), false};
+  EXPECT_EQ(*practice.mark(*session, 0, seven, {}), seven);
+  EXPECT_EQ(*practice.mark(*session, 0, eight, {}), seven);
+  EXPECT_EQ(practice.paused("Robin")->front().marks[0], seven);
+  EXPECT_EQ(*practice.mark(*session, 0, eight, seven), eight);
+  practice.finish(*session);
+  EXPECT_EQ(*practice.mark(*session, 0, seven, eight), eight);
+  EXPECT_EQ(practice.finished("Robin")->front().marks[0], eight);
 }
 
 TEST_F(PracticeBookTest, ListsFinishedSessionsOfATraineeOldestFirst) {
@@ -140,7 +154,7 @@ TEST_F(PracticeBookTest, KnowsAMarkAgainAlsoAfterThePanelWasCorrected) {
 
 TEST_F(PracticeBookTest, RefusesALineThatIsNotThereAndAPanelThatIsNot) {
   const auto session = practice.start({"Robin", {}}, {{panel, "1"}});
-  EXPECT_EQ(trouble_in(practice.mark(*session, 4, {})),
+  EXPECT_EQ(trouble_in(practice.mark(*session, 4, {}, {})),
             file.string() + ": the session " + std::to_string(*session) + " has no line 5 ()");
   EXPECT_NE(trouble_in(practice.start({"Robin", {}}, {{999, "1"}})), "");
   const auto paused = practice.paused("Robin");
