@@ -1,0 +1,129 @@
+#include "engine/cli/marking.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "engine/cli/price.h"
+
+namespace landdrill::cli {
+
+Exit Marking::run() {
+  say(fmt::format("{} of {} {} to mark. A mark, or b back, s skip, p pause, ? help.\n", lines_left(),
+                  tasks_.size(), tasks_.size() == 1 ? "line" : "lines"));
+  while (at_ < tasks_.size()) {
+    if (tasks_[at_].rule == nullptr || (session_.marks[at_].did != KeptMark::Did::open && !again_)) {
+      ++at_;
+      continue;
+    }
+    again_ = false;
+    if (!ask()) return paused();
+  }
+  if (const auto done = book_.finish(session_.id); !done) return refuse(call_, done.error());
+  return Exit::ok;
+}
+
+void Marking::say(std::string_view text) {
+  call_.streams.out.write(text);
+  call_.streams.out.flush();
+}
+
+std::size_t Marking::lines_left() const {
+  return static_cast<std::size_t>(
+      std::count_if(session_.marks.begin(), session_.marks.end(),
+                    [](const KeptMark& one) { return one.did == KeptMark::Did::open; }));
+}
+
+Exit Marking::paused() {
+  if (failed_) return Exit::environment;
+  say(fmt::format("\npaused: {} goes on from here\n", go_on_));
+  return Exit::ok;
+}
+
+void Marking::show_task() {
+  const PracticeTask& task = tasks_[at_];
+  say(fmt::format("\n{} of {}   {}, {}\n  {}{}{}\n", at_ + 1, tasks_.size(), task.routine, task.panel,
+                  task.label, task.kind == task.line ? "" : ", " + task.kind,
+                  task.declared ? ", difficulty " + task.declared->text(2) : ""));
+}
+
+// False to pause.
+bool Marking::ask() {
+  show_task();
+  std::optional<Keyboard::Clock::time_point> deadline = time_limit();
+  for (;;) {
+    say(session_.wish.seconds_each ? fmt::format("  your mark ({} s): ", *session_.wish.seconds_each)
+                                   : "  your mark: ");
+    const Keyboard::Heard heard = keyboard_.listen(deadline);
+    if (heard == Keyboard::Heard::end) return false;
+    if (heard == Keyboard::Heard::interrupted) {
+      interrupted_ = true;
+      return false;
+    }
+    if (heard == Keyboard::Heard::back_again) {
+      show_task();
+      deadline = time_limit();
+      continue;
+    }
+    if (heard == Keyboard::Heard::too_late) {
+      say("\n  the time is up\n");
+      return keep({KeptMark::Did::skipped, std::nullopt, true}, at_ + 1);
+    }
+    const Answer answer = read_answer(keyboard_.line, tasks_[at_]);
+    switch (answer.does) {
+      case Answer::Does::mark:
+        return keep({KeptMark::Did::marked, answer.mark->value(), false}, at_ + 1);
+      case Answer::Does::skip:
+        return keep({KeptMark::Did::skipped, std::nullopt, false}, at_ + 1);
+      case Answer::Does::back:
+        go_back();
+        return true;
+      case Answer::Does::pause:
+        return false;
+      case Answer::Does::help:
+        show_help();
+        break;
+      case Answer::Does::nothing:
+        say("  " + answer.complaint + "\n");
+        break;
+    }
+  }
+}
+
+std::optional<Keyboard::Clock::time_point> Marking::time_limit() const {
+  if (!session_.wish.seconds_each) return std::nullopt;
+  return Keyboard::Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
+}
+
+void Marking::show_help() {
+  const PanelRule& rule = *tasks_[at_].rule;
+  say(
+      fmt::format("  a mark from {} to {} in steps of {}, such as 7.25 or 7,25\n"
+                  "  b  back to the line before\n  s  leave this line out\n"
+                  "  p  pause: your marks are kept, and you can go on from here\n",
+                  rule.least.text(), rule.most.text(), rule.step.text()));
+}
+
+void Marking::go_back() {
+  std::size_t before = at_;
+  while (before > 0 && tasks_[before - 1].rule == nullptr) --before;
+  again_ = true;
+  if (before == 0) return say("  this is the first line\n");
+  at_ = before - 1;
+}
+
+bool Marking::keep(const KeptMark& mark, std::size_t next) {
+  const auto kept = book_.mark(session_.id, at_, mark, session_.marks[at_]);
+  if (!kept) {
+    refuse(call_, kept.error());
+    failed_ = true;
+    return false;
+  }
+  if (*kept != mark)
+    say("  this line was marked in another window meanwhile: that mark stays, b goes back to it\n");
+  session_.marks[at_] = *kept;
+  at_ = next;
+  return true;
+}
+
+}  // namespace landdrill::cli
