@@ -85,20 +85,26 @@ std::string AddedNotes::staying(const std::vector<Placed>& placed, const std::ve
 // Of a panel whose words are others than those that are kept: a line that slipped away is seen.
 std::string AddedNotes::of_marks(const Placed& placed, const AddedBlock& added) {
   const MarksApart& marks = placed.marks;
-  if (added.did != Did::new_version || marks.changed + marks.gone + marks.added == 0) return {};
-  std::vector<std::string> parts;
+  if (added.did != Did::new_version || !marks.any()) return {};
+  std::vector<std::string> told;
   const auto tell = [&](std::size_t count, std::string_view what) {
-    const std::string of_them =
-        parts.empty() && marks.there > 0 ? fmt::format(" of its {} marks", marks.there) : std::string();
-    if (count > 0)
-      parts.push_back(fmt::format("{}{} {} {}", count, of_them, count == 1 ? "is" : "are", what));
+    if (count == 0) return;
+    const std::string of_them = !told.empty()      ? fmt::format("{}", count)
+                                : marks.there == 1 ? std::string("its one mark")
+                                                   : fmt::format("{} of its {} marks", count, marks.there);
+    told.push_back(fmt::format("{} {} {}", of_them, count == 1 ? "is" : "are", what));
   };
   tell(marks.changed, "another now");
   tell(marks.gone, "gone");
   if (marks.added > 0)
-    parts.push_back(fmt::format("{} {} new", marks.added, marks.added == 1 ? "mark is" : "marks are"));
-  return fmt::format("{} of {} was kept before: {}", called(placed.block), placed.block.routine,
-                     fmt::join(parts, ", "));
+    told.push_back(fmt::format("{} {} new", marks.added, marks.added == 1 ? "mark is" : "marks are"));
+  if (marks.based > 0) told.push_back(fmt::format("{} the base mark now", elements_have(marks.based)));
+  const bool of_list = placed.why == Why::as_given;
+  if (marks.unbased > 0)
+    told.push_back(fmt::format("{} the base mark no longer{}", elements_have(marks.unbased),
+                               of_list ? ", as the list's column for it says" : ""));
+  return fmt::format("{} of {} was kept before: {}{}", called(placed.block), placed.block.routine,
+                     fmt::join(told, ", "), of_list ? "; the rest stays as it was" : "");
 }
 
 std::string AddedNotes::of_block(const Placed& placed, const AddedBlock& added) const {
@@ -151,29 +157,6 @@ std::string AddedNotes::move_to(const Block& block, int version) const {
   return fmt::format("landdrill book swum-as {} {} {} --event {} --from {} --until {}", shell_quoted(book_),
                      version, shell_quoted(block.routine + (block.title.empty() ? "" : " ") + block.title),
                      shell_quoted(block.event), block.date, block.date);
-}
-
-std::vector<std::string> AddedNotes::of(const std::vector<Imported::Merged>& merged,
-                                        const std::vector<Placed>& placed) const {
-  std::vector<std::string> notes;
-  for (const Imported::Merged& one : merged) {
-    if (one.changed + one.added + one.based + one.unbased == 0) continue;
-    const Block& block = placed[one.block].block;
-    std::vector<std::string> told;
-    if (one.changed > 0)
-      told.push_back(one.there == 1 ? std::string("its one mark is another now")
-                                    : fmt::format("{} of its {} marks {} another now", one.changed, one.there,
-                                                  one.changed == 1 ? "is" : "are"));
-    if (one.added > 0)
-      told.push_back(fmt::format("{} mark{} new", one.added, one.added == 1 ? " is" : "s are"));
-    if (one.based > 0) told.push_back(fmt::format("{} the base mark now", elements_have(one.based)));
-    if (one.unbased > 0)
-      told.push_back(fmt::format("{} the base mark no longer, as the list's column for it says",
-                                 elements_have(one.unbased)));
-    notes.push_back(fmt::format("{} of {} was kept before: {}; the rest stays as it was", called(block),
-                                block.routine, fmt::join(told, ", ")));
-  }
-  return notes;
 }
 
 }  // namespace landdrill::cli

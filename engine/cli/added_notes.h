@@ -7,7 +7,6 @@
 
 #include <map>
 
-#include "engine/cli/marks_import.h"
 #include "engine/cli/placing.h"
 
 namespace landdrill::cli {
@@ -22,9 +21,6 @@ class AddedNotes {
   AddedNotes(std::string book, SwumUntil until) : book_(std::move(book)), until_(std::move(until)) {}
   // Whole sentences, some with a hint on a line of its own.
   std::vector<std::string> of(const std::vector<Placed>& placed, const std::vector<AddedBlock>& added) const;
-  // Of panels that were kept before and got marks of a list.
-  std::vector<std::string> of(const std::vector<Imported::Merged>& merged,
-                              const std::vector<Placed>& placed) const;
 
  private:
   std::string staying(const std::vector<Placed>& placed, const std::vector<AddedBlock>& added,

@@ -35,21 +35,41 @@ std::string start_of(const Listed& line, std::span<const std::string> aspects) {
   return start;
 }
 
-// The marks of a panel by their line and seat.
-using Seat = std::pair<std::string, std::size_t>;
-std::map<Seat, std::optional<Decimal>> seats_of(std::string_view panel) {
-  std::map<Seat, std::optional<Decimal>> marks;
-  const ast::Lines lines = parse({"", panel}).lines;
+// The marks of a panel by their line and seat, and which elements have the base mark.
+struct PanelMarks {
+  std::map<std::pair<std::string, std::size_t>, std::optional<Decimal>> marks;
+  std::map<std::string, bool> bases;
+};
+PanelMarks marks_in(const ast::Lines& lines) {
+  PanelMarks all;
   for (const ast::Line& line : lines) {
     const auto* element = std::get_if<ast::ElementMarksLine>(&line.statement);
     const auto* aspect = std::get_if<ast::AspectMarksLine>(&line.statement);
     if (element == nullptr && aspect == nullptr) continue;
     const std::string name(element != nullptr ? element->element.text : aspect->aspect.text);
+    if (element != nullptr) all.bases[name] = element->base;
     std::size_t seat = 0;
     for (const ast::JudgeMark& mark : element != nullptr ? element->marks : aspect->marks) {
-      if (mark) marks[{name, seat}] = Decimal::parse(mark->text);
+      if (mark) all.marks[{name, seat}] = Decimal::parse(mark->text);
       ++seat;
     }
+  }
+  return all;
+}
+
+MarksApart apart(const PanelMarks& old_panel, const PanelMarks& new_panel) {
+  MarksApart marks{old_panel.marks.size()};
+  for (const auto& [seat, mark] : old_panel.marks) {
+    const auto other = new_panel.marks.find(seat);
+    if (other == new_panel.marks.end())
+      ++marks.gone;
+    else if (other->second != mark)
+      ++marks.changed;
+  }
+  for (const auto& [seat, mark] : new_panel.marks) marks.added += old_panel.marks.count(seat) == 0;
+  for (const auto& [element, base] : new_panel.bases) {
+    const auto other = old_panel.bases.find(element);
+    if (other != old_panel.bases.end() && other->second != base) ++(base ? marks.based : marks.unbased);
   }
   return marks;
 }
@@ -58,24 +78,15 @@ std::map<Seat, std::optional<Decimal>> seats_of(std::string_view panel) {
 class Merging {
  public:
   Merging(std::string_view kept, const ListedPanel& panel, std::span<const std::string> aspects)
-      : lines_(parse({"", kept}).lines), from_(lines_.size()), panel_(panel), aspects_(aspects) {
-    for (const ast::Line& line : lines_)
-      if (const ast::JudgeMarks* marks = marks_of(line.statement)) result_.there += given(*marks);
-  }
+      : lines_(parse({"", kept}).lines), from_(lines_.size()), panel_(panel), aspects_(aspects) {}
 
   ListedText merge() {
+    const PanelMarks before = marks_in(lines_);
     for (const Listed& line : panel_.lines) take(line);
-    result_.text = print(lines_);
-    result_.lines = std::move(from_);
-    return std::move(result_);
+    return {print(lines_), std::move(from_), apart(before, marks_in(lines_))};
   }
 
  private:
-  static std::size_t given(const ast::JudgeMarks& marks) {
-    return static_cast<std::size_t>(
-        std::count_if(marks.begin(), marks.end(), [](const ast::JudgeMark& one) { return one.has_value(); }));
-  }
-
   static ast::JudgeMarks* marks_of(ast::Statement& statement) {
     if (auto* element = std::get_if<ast::ElementMarksLine>(&statement)) return &element->marks;
     if (auto* aspect = std::get_if<ast::AspectMarksLine>(&statement)) return &aspect->marks;
@@ -89,10 +100,7 @@ class Merging {
     const std::size_t at = is_element(line.name) ? element_line(line) : aspect_line(line);
     from_[at] = &line;
     auto* element = std::get_if<ast::ElementMarksLine>(&lines_[at].statement);
-    if (element != nullptr && panel_.says_base && element->base != line.base) {
-      element->base = line.base;
-      ++(line.base ? result_.based : result_.unbased);
-    }
+    if (element != nullptr && panel_.says_base) element->base = line.base;
     put(line, *marks_of(lines_[at].statement));
   }
 
@@ -102,7 +110,6 @@ class Merging {
     for (std::size_t seat = 0; seat < line.judges.size(); ++seat) {
       const auto& given = line.judges[seat];
       if (!given || is_same(seats[seat], *given)) continue;
-      ++(seats[seat] ? result_.changed : result_.added);
       seats[seat].reset();
       if (given->mark) seats[seat] = ast::Number{words_.emplace_back(text_of(*given))};
     }
@@ -156,7 +163,6 @@ class Merging {
   const ListedPanel& panel_;
   const std::span<const std::string> aspects_;
   std::deque<std::string> words_;
-  ListedText result_;
 };
 
 }  // namespace
@@ -191,17 +197,7 @@ ListedText written(const ListedPanel& panel, std::span<const std::string> aspect
 }
 
 MarksApart marks_apart(std::string_view before, std::string_view now) {
-  const auto old_marks = seats_of(before), new_marks = seats_of(now);
-  MarksApart apart{old_marks.size()};
-  for (const auto& [seat, mark] : old_marks) {
-    const auto other = new_marks.find(seat);
-    if (other == new_marks.end())
-      ++apart.gone;
-    else if (other->second != mark)
-      ++apart.changed;
-  }
-  for (const auto& [seat, mark] : new_marks) apart.added += old_marks.count(seat) == 0;
-  return apart;
+  return apart(marks_in(parse({"", before}).lines), marks_in(parse({"", now}).lines));
 }
 
 ListedText written_into(std::string_view kept, const ListedPanel& panel,

@@ -16,13 +16,20 @@
 
 namespace landdrill::cli {
 
+// How a panel differs from what it was: how many marks there were, how many of these are another now or are
+// gone, how many are new; and of how many elements that it had the base mark is given now, or no longer.
+struct MarksApart {
+  std::size_t there = 0, changed = 0, gone = 0, added = 0, based = 0, unbased = 0;
+
+  bool any() const { return changed + gone + added + based + unbased > 0; }
+};
+MarksApart marks_apart(std::string_view before, std::string_view now);
+
 struct ListedText {
   std::string text;  // whole lines
   // For each line of the text: where its marks come from; nullptr when they are not from the list.
   std::vector<const ListedPanel::Line*> lines;
-  // Of a panel that was there: how many marks it had, how many of these are another now, how many are new,
-  // and how many elements have the base mark now, or have it no longer.
-  std::size_t there = 0, changed = 0, added = 0, based = 0, unbased = 0;
+  MarksApart marks = {};  // of a panel that was there
 
   // Where in the list the piece stands that is in this column (1 is the first) of this line (0 is the first);
   // otherwise the line's name; empty when the line is not from the list.
@@ -31,13 +38,6 @@ struct ListedText {
 
 // `aspects`: as the event calls them. A name that differs in case alone is that of the event.
 ListedText written(const ListedPanel& panel, std::span<const std::string> aspects);
-
-// How the marks of a panel differ from what they were: how many there were, and how many of these are another
-// now or are gone, and how many are new.
-struct MarksApart {
-  std::size_t there = 0, changed = 0, gone = 0, added = 0;
-};
-MarksApart marks_apart(std::string_view before, std::string_view now);
 
 // Given a panel's text as it is kept. A mark of the list takes the place of the kept one; what the list does
 // not speak of stays, and so does the wording of a mark with the same value. Where the list has a column for

@@ -8,7 +8,6 @@
 #include <span>
 
 #include "engine/cli/in_order.h"
-#include "engine/cli/listed_text.h"
 #include "engine/cli/titles.h"
 #include "grammar/words.h"
 
@@ -31,8 +30,7 @@ class ImportOfSome {
  public:
   struct Made {
     std::vector<Block> blocks;
-    std::vector<Imported::Merged> merged;
-    std::size_t marks = 0;
+    std::vector<MarksApart> marks;  // for each block
     std::vector<Wrong> wrong;
   };
   explicit ImportOfSome(const KeptSheet& routine) : routine_(routine) {
@@ -93,11 +91,9 @@ class ImportOfSome {
     for (std::size_t i = 0; i < panels.size(); ++i) {
       const ListedPanel& listed = *panels[i].listed;
       ListedText& text = texts_[i];
-      if (!panels[i].kept.empty())
-        made_.merged.push_back({i, text.there, text.changed, text.added, text.based, text.unbased});
+      made_.marks.push_back(text.marks);
       made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, listed.date, listed.meet,
                               std::move(text.text), 0});
-      for (const auto& line : listed.lines) made_.marks += line.judges.size();
     }
   }
 
@@ -197,17 +193,13 @@ class Importing {
   }
 
   void take(ImportOfSome::Made made, const Piece& piece) {
-    for (Imported::Merged& one : made.merged) {
-      one.block += out_.blocks.size();
-      out_.merged.push_back(one);
-    }
+    out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
     for (Block& block : made.blocks) {
       block.edition = piece.edition;
       if (homes_.said() != 0) block.of = piece.version->routine->routine.id;
       homes_.take(block, piece.version->routine->routine.version);
       out_.blocks.push_back(std::move(block));
     }
-    out_.marks += made.marks;
   }
 
   // An element that is not there may be one of an older version.

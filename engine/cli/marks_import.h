@@ -11,20 +11,15 @@
 #pragma once
 
 #include "engine/cli/list_homes.h"
+#include "engine/cli/listed_text.h"
 #include "tables/marks_list.h"
 
 namespace landdrill::cli {
 
 struct Imported {
-  // A panel that was kept already, and what the list did to it: see ListedText.
-  struct Merged {
-    std::size_t block = 0;  // which of the blocks
-    std::size_t there = 0, changed = 0, added = 0, based = 0, unbased = 0;
-  };
-  std::vector<Block> blocks;  // `edition` is an index into `editions`
-  std::vector<Merged> merged;
+  std::vector<Block> blocks;      // `edition` is an index into `editions`
+  std::vector<MarksApart> marks;  // for each block: what the list did to the panel that was kept
   std::vector<TableFiles> editions;
-  std::size_t marks = 0;
   Diagnostics diagnostics;  // with errors the blocks are not to be kept
 };
 

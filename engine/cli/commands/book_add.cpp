@@ -204,10 +204,7 @@ class Adding {
     diagnostics.append(std::move(made.diagnostics));
     messages_.add(diagnostics);
     if (!diagnostics.ok()) worst_ = worse(worst_, Exit::errors);
-    for (Imported::Merged& one : made.merged) {
-      one.block += blocks_.size();
-      merged_.push_back(one);
-    }
+    marks_.insert(marks_.end(), made.marks.begin(), made.marks.end());
     for (Block& block : made.blocks) {
       block.edition += editions_.size();
       blocks_.push_back(std::move(block));
@@ -222,7 +219,8 @@ class Adding {
       if (auto known = placing.read(); !known) return tl::unexpected(known.error());
       return placing.place(std::move(blocks_));
     }
-    for (Block& block : blocks_) all.push_back({Placed::Why::as_given, std::move(block), 0});
+    for (std::size_t i = 0; i < blocks_.size(); ++i)
+      all.push_back({Placed::Why::as_given, std::move(blocks_[i]), 0, 0, false, marks_[i]});
     return all;
   }
 
@@ -240,7 +238,6 @@ class Adding {
     if (const auto kept = hold.commit(); !kept) return refuse(call_, kept.error());
     tell_added(call_, blocks, *added);
     for (std::size_t i = 0; i < blocks.size(); ++i) (*all)[i].block = std::move(blocks[i]);
-    say(notes.of(merged_, *all));
     say(notes.of(*all, *added));
     return Exit::ok;
   }
@@ -258,7 +255,7 @@ class Adding {
   std::vector<std::string> sheets_, lists_;
   int swum_as_ = 0;
   std::vector<Block> blocks_;
-  std::vector<Imported::Merged> merged_;
+  std::vector<MarksApart> marks_;  // of lists: for each block
   std::vector<TableFiles> editions_;
   Exit worst_ = Exit::ok;
 };

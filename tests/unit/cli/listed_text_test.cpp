@@ -25,9 +25,10 @@ class ListedTextTest : public testing::Test {
   // The text, and what was counted.
   std::string into(const std::string& kept, const std::string& list) {
     const ListedText merged = written_into(kept, panel(list), std::vector<std::string>{"choreography"});
-    return merged.text + std::to_string(merged.there) + " there, " + std::to_string(merged.changed) +
-           " changed, " + std::to_string(merged.added) + " added, " + std::to_string(merged.based) +
-           " based, " + std::to_string(merged.unbased) + " not";
+    const MarksApart& marks = merged.marks;
+    return merged.text + std::to_string(marks.there) + " there, " +
+           std::to_string(marks.changed + marks.gone) + " changed, " + std::to_string(marks.added) +
+           " added, " + std::to_string(marks.based) + " based, " + std::to_string(marks.unbased) + " not";
   }
 
  private:
