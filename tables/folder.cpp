@@ -36,14 +36,26 @@ std::string this_program() {
   return failed ? "" : program.string();
 }
 
+std::string_view environment(const char* name) {
+  const char* value = std::getenv(name);
+  return value == nullptr ? "" : value;
+}
+
 void add_from_environment(std::vector<fs::path>& folders) {
-  const char* variable = std::getenv("LANDDRILL_VALUES");
-  std::string_view rest = variable ? variable : "";
+  std::string_view rest = environment("LANDDRILL_VALUES");
   while (!rest.empty()) {
     const std::size_t end = std::min(rest.find(':'), rest.size());
     if (end > 0) folders.emplace_back(rest.substr(0, end));
     rest.remove_prefix(std::min(end + 1, rest.size()));
   }
+}
+
+// Where a user keeps data of programs: the base directory specification of freedesktop.org, 0.8.
+void add_of_user(std::vector<fs::path>& folders) {
+  fs::path data = environment("XDG_DATA_HOME");
+  if (!data.is_absolute())
+    data = fs::path(environment("HOME")) / ".local/share";  // as the specification says
+  if (data.is_absolute()) folders.push_back(data / "landdrill/values");
 }
 
 // A path says where the set is and is not searched for: "./club-2026", "../sets/club-2026".
@@ -54,6 +66,11 @@ bool is_path(std::string_view name) {
 std::optional<SetPlace> set_at(const fs::path& folder) {
   if (!has_tables(folder)) return std::nullopt;
   return SetPlace{name_of(folder), folder};
+}
+
+bool same_folder(const fs::path& one, const fs::path& other) {
+  std::error_code failed;
+  return fs::equivalent(one, other, failed);
 }
 
 std::optional<SetPlace> set_at_path(std::string_view path, const Search& search) {
@@ -71,10 +88,15 @@ std::optional<SetPlace> set_called(std::string_view name, const Search& search) 
   for (const fs::path& folder : search.told) {
     if (auto place = set_at(folder)) return place;
   }
+  std::optional<SetPlace> found;
   for (const fs::path& folder : places(search)) {
-    if (auto place = set_at(folder / name)) return place;
+    if (!has_tables(folder / name)) continue;
+    if (!found)
+      found = set_at(folder / name);
+    else if (!same_folder(found->folder, folder / name))
+      found->hidden.push_back(folder / name);
   }
-  return std::nullopt;
+  return found;
 }
 
 Trouble no_such_set(std::string_view name, const Search& search) {
@@ -214,12 +236,12 @@ std::string to_string(const Trouble& trouble) {
   return trouble.hint.empty() ? text : text + "  hint: " + trouble.hint + "\n";
 }
 
-std::vector<fs::path> shipped_places() {
-  std::vector<fs::path> folders = {LANDDRILL_SOURCE_VALUES};
+fs::path shipped_place() {
+  std::error_code failed;
   const fs::path program = this_program();
-  if (!program.empty()) folders.push_back(program.parent_path().parent_path() / "share/landdrill/values");
-  folders.emplace_back(LANDDRILL_INSTALLED_VALUES);
-  return folders;
+  const fs::path folder = program.parent_path().parent_path() / "share/landdrill/values";
+  const fs::path whole = fs::canonical(folder, failed);
+  return failed ? folder : whole;
 }
 
 std::vector<fs::path> places(const Search& search) {
@@ -229,7 +251,8 @@ std::vector<fs::path> places(const Search& search) {
     folders.push_back(beside / "values");
   }
   add_from_environment(folders);
-  for (fs::path& shipped : shipped_places()) folders.push_back(std::move(shipped));
+  add_of_user(folders);
+  folders.push_back(shipped_place());
   std::vector<fs::path> once;
   for (const fs::path& folder : folders) {
     if (std::find(once.begin(), once.end(), folder) == once.end()) once.push_back(folder);
@@ -248,8 +271,13 @@ std::vector<SetPlace> all_sets(const Search& search) {
   std::vector<SetPlace> sets;
   const auto add = [&](const fs::path& folder) {
     const auto place = set_at(folder);
-    const auto same_name = [&](const SetPlace& known) { return known.name == place->name; };
-    if (place && std::none_of(sets.begin(), sets.end(), same_name)) sets.push_back(*place);
+    if (!place) return;
+    const auto known =
+        std::find_if(sets.begin(), sets.end(), [&](const SetPlace& one) { return one.name == place->name; });
+    if (known == sets.end())
+      sets.push_back(*place);
+    else if (!same_folder(known->folder, folder))
+      known->hidden.push_back(folder);
   };
   for (const fs::path& folder : search.told) add(folder);
   for (const fs::path& folder : places(search)) {

@@ -1,8 +1,9 @@
 // Value sets on disk: finding, reading and writing the CSV folders.
 //
 // A set called NAME is looked for, in this order: where the user told (a folder with tables, or one that
-// holds NAME), beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, in the build tree, where the
-// program is installed.
+// holds NAME), beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, among the user's data
+// ($XDG_DATA_HOME/landdrill/values, otherwise ~/.local/share/landdrill/values), where the program's own sets
+// are. The first that is found counts.
 #pragma once
 
 #include <filesystem>
@@ -26,6 +27,7 @@ using Result = tl::expected<T, Trouble>;
 struct SetPlace {
   std::string name;
   std::filesystem::path folder;
+  std::vector<std::filesystem::path> hidden = {};  // further ones of that name, which do not count
 };
 
 struct Search {
@@ -34,8 +36,9 @@ struct Search {
 };
 // The folders that are searched, in order, existing or not: for messages.
 std::vector<std::filesystem::path> places(const Search& search);
-// Those of them that hold the sets that come with the program: nothing in them is to be changed.
-std::vector<std::filesystem::path> shipped_places();
+// The one with the sets that come with the program, ../share/landdrill/values from its folder: nothing in it
+// is to be changed.
+std::filesystem::path shipped_place();
 Result<SetPlace> find_set(std::string_view name, const Search& search);
 std::vector<SetPlace> all_sets(const Search& search);
 

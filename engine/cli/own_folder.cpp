@@ -16,12 +16,10 @@ bool is_inside(const fs::path& folder, const fs::path& outer) {
 }  // namespace
 
 std::optional<Trouble> no_own_folder(const ReadSet& set) {
-  for (const fs::path& shipped : shipped_places())
-    if (is_inside(set.folder, shipped))
-      return Trouble{
-          set.files.name, "it comes with the program and is not changed",
-          fmt::format("make a set of your own first: landdrill values copy {} my-set", set.files.name)};
-  return std::nullopt;
+  if (!is_inside(set.folder, shipped_place())) return std::nullopt;
+  return Trouble{
+      set.files.name, "it comes with the program and is not changed",
+      fmt::format("make a set of your own first: landdrill values copy {} my-set", set.files.name)};
 }
 
 std::optional<Trouble> not_new(const fs::path& folder) {

@@ -16,7 +16,7 @@ A story is made of sections, each headed by a line that starts with `===`:
     === exit 1
 
 There may be several commands, each with its answer. They run in bash, in a fresh folder. What differs from machine to
-machine is replaced: <here>, <repository>, <build>, <version>, <time>.
+machine is replaced: <here>, <repository>, <version>, <time>.
 """
 import argparse
 import difflib
@@ -78,14 +78,14 @@ class Teller:
 
     def environment(self, folder):
         kept = {name: value for name, value in os.environ.items()
-                if name not in ("LANDDRILL_VALUES", "NO_COLOR", "COLUMNS", "CI")}
+                if name not in ("LANDDRILL_VALUES", "XDG_DATA_HOME", "NO_COLOR", "COLUMNS", "CI")}
         return kept | {"PATH": f"{self.program.parent}:{os.environ['PATH']}", "LC_ALL": "C.UTF-8", "TERM": "dumb",
-                       "HOME": str(folder), "REPOSITORY": str(REPOSITORY), "ORDINARY": self.ordinary or ""}
+                       "HOME": str(folder), "REPOSITORY": str(REPOSITORY),
+                       "BUILD": str(self.program.parent.parent), "ORDINARY": self.ordinary or ""}
 
     def plain(self, raw, folder):
         text = raw.decode("utf-8", errors="backslashreplace")
-        for path, name in ((folder, "<here>"), (REPOSITORY, "<repository>"), (self.program.parent, "<build>"),
-                           (self.program.parent.parent, "<beside-build>")):
+        for path, name in ((folder, "<here>"), (REPOSITORY, "<repository>")):
             text = text.replace(str(path), name)
         text = re.sub(r"20\d\d-\d\d-\d\dT\d\d:\d\d:\d\dZ", "<time>", text)
         text = re.sub(r"20\d\d-\d\d-\d\d \d\d:\d\d UTC", "<time>", text)

@@ -63,8 +63,35 @@ TEST(FindSet, LooksInTheFoldersOfTheEnvironment) {
   EXPECT_EQ(found("other", {}), "none");
 }
 
+TEST(FindSet, LooksAmongTheUsersDataBehindTheEnvironmentAndBeforeTheShippedSets) {
+  const ScratchFolder scratch;
+  const std::string home = scratch.path().string();
+  make_set(scratch.path() / ".local/share/landdrill/values/kingfisher-2026");
+  make_set(scratch.path() / "data/landdrill/values/club");
+  ::setenv("HOME", home.c_str(), 1);
+  ::unsetenv("XDG_DATA_HOME");
+  EXPECT_EQ(found("kingfisher-2026", {}),
+            scratch.path() / ".local/share/landdrill/values/kingfisher-2026");
+  ::setenv("XDG_DATA_HOME", (home + "/data").c_str(), 1);
+  EXPECT_EQ(found("club", {}), scratch.path() / "data/landdrill/values/club");
+  EXPECT_EQ(found("kingfisher-2026", {}), fs::canonical(SHIPPED_SETS) / "kingfisher-2026");
+  ::setenv("XDG_DATA_HOME", "data", 1);  // the specification has it ignored
+  EXPECT_EQ(found("club", {}), "none");
+  ::unsetenv("XDG_DATA_HOME");
+}
+
+TEST(FindSet, TellsOfFurtherSetsOfTheSameNameButNotOfTheSameFolderTwice) {
+  const ScratchFolder scratch;
+  make_set(scratch.path() / "kingfisher-2026");
+  fs::create_directory_symlink(scratch.path(), scratch.path() / "values");
+  const auto place = find_set("kingfisher-2026", {{}, {scratch.path()}});
+  ASSERT_TRUE(place);
+  EXPECT_EQ(place->folder, scratch.path() / "kingfisher-2026");
+  EXPECT_EQ(place->hidden, std::vector{fs::canonical(SHIPPED_SETS) / "kingfisher-2026"});
+}
+
 TEST(FindSet, FindsTheShippedSetsButPrefersTheCoachsOwn) {
-  EXPECT_EQ(found("kingfisher-2026", {}), fs::path(SHIPPED_SETS) / "kingfisher-2026");
+  EXPECT_EQ(found("kingfisher-2026", {}), fs::canonical(SHIPPED_SETS) / "kingfisher-2026");
   const ScratchFolder scratch;
   make_set(scratch.path() / "kingfisher-2026");
   EXPECT_EQ(found("kingfisher-2026", {{}, {scratch.path()}}), scratch.path() / "kingfisher-2026");
@@ -109,6 +136,7 @@ TEST(AllSets, NamesEachSetOnceWithTheFirstPlace) {
   EXPECT_EQ(std::count_if(sets.begin(), sets.end(),
                           [](const SetPlace& set) { return set.name == "kingfisher-2026"; }),
             1);
+  EXPECT_EQ(sets[2].hidden, std::vector{fs::canonical(SHIPPED_SETS) / "kingfisher-2026"});
 }
 
 TEST(ReadFolder, ReadsEveryTableByteForByte) {
