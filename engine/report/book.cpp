@@ -12,7 +12,6 @@
 namespace landdrill::report {
 namespace {
 
-using Align = GridColumn::Align;
 
 constexpr Field<BookLine> line_fields[] = {
     {"routine", "routine", &BookLine::routine, Shown::wrapped},

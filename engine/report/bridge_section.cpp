@@ -38,7 +38,7 @@ std::string what_changed(const BridgeStep& step, const Account& account) {
 
 std::string steps_table(const Account& account, const TextWish& wish) {
   const Bridge& bridge = *account.bridge;
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"line", words, true}, {"what changed", words, true}, {"change", amount}, {"total", amount}});
   grid.add({"Estimate", "", "", bridge.from.text(4)}, Look::total);
   for (const BridgeStep& step : bridge.steps) {
@@ -50,7 +50,7 @@ std::string steps_table(const Account& account, const TextWish& wish) {
 
 std::string cause_table(const Account& account, const TextWish& wish) {
   const Bridge& bridge = *account.bridge;
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"by cause", words, true}, {"change", amount}});
   int different = 0;
   for (const Cause cause : causes) {

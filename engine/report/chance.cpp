@@ -45,10 +45,6 @@ std::string given_per_cent(Decimal percent) {
   return round(Exact(percent), 2, Rounding::half_up).text() + " %";
 }
 
-std::string as_number(double amount) {
-  return fmt::format("{}", amount);
-}
-
 std::string_view source_of(const BaseChance& chance, std::string_view nothing) {
   switch (chance.from) {
     case BaseChance::From::slip:

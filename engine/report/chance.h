@@ -3,13 +3,13 @@
 //   per_cent(0.1834)               // "18.3 %"
 //   times_in_words(0.1834)         // "about 2 times in 10"
 //   to_places(231.4567, 2)         // "231.46"
-//   as_number(0.25)                // "0.25": for other programs, in full
 #pragma once
 
 #include <string>
 #include <string_view>
 
 #include "engine/odds.h"
+#include "engine/report/render_json.h"
 #include "engine/risk.h"
 
 namespace landdrill::report {
@@ -26,7 +26,5 @@ std::string given_per_cent(Decimal percent);
 // "from `slip` in the sheet", "from the run-throughs"; `nothing` when nothing says how likely the base mark
 // is.
 std::string_view source_of(const BaseChance& chance, std::string_view nothing);
-// The shortest text that reads back as the same number.
-std::string as_number(double amount);
 
 }  // namespace landdrill::report

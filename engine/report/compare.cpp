@@ -68,7 +68,7 @@ std::string Telling::verdicts() const {
 }
 
 std::string Telling::options_table() const {
-  using enum GridColumn::Align;
+  using enum Align;
   const std::string declared = "as declared", base = "base mark", expect = "to expect";
   Listing listing{"",
                   {{"option", words, true},
@@ -132,7 +132,7 @@ std::string Telling::verdict(const Duel& duel) const {
 }
 
 std::string Telling::why(const Duel& duel) const {
-  using enum GridColumn::Align;
+  using enum Align;
   const OptionWorth& from = comparison_.options.at(duel.easier);
   const OptionWorth& to = comparison_.options.at(duel.harder);
   Grid grid(
@@ -190,7 +190,7 @@ std::string Telling::break_even(const Duel& duel) const {
 
 std::string Telling::gain_table(const Duel& duel) const {
   if (duel.marks.empty() || duel.chances.empty()) return "";
-  using enum GridColumn::Align;
+  using enum Align;
   const OptionWorth& harder = comparison_.options.at(duel.harder);
   Listing listing{"", {{"mark", amount}}, {}};
   for (const Decimal chance : duel.chances)

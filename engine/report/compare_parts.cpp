@@ -19,7 +19,7 @@ std::string change_text(const std::optional<Points>& change, int places) {
 }
 
 std::string part_table(const OptionWorth& option, int places, const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   Listing listing{"",
                   {{"part", words, true},
                    {"adds", amount},

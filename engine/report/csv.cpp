@@ -8,12 +8,6 @@
 namespace landdrill::report {
 namespace {
 
-// A spreadsheet would work these out instead of showing them.
-bool looks_like_formula(std::string_view text) {
-  return !text.empty() && std::string_view("=+-@\t\r").find(text.front()) != std::string_view::npos &&
-         !Decimal::parse(text);
-}
-
 std::string_view yes_if(bool so) {
   return so ? "yes" : "";
 }
@@ -121,15 +115,6 @@ std::string points_row(std::string_view file, const Account& account, std::strin
 }
 
 }  // namespace
-
-std::string csv_row(const std::vector<std::string_view>& texts) {
-  std::string result;
-  for (std::size_t i = 0; i < texts.size(); ++i) {
-    const std::string guard = looks_like_formula(texts[i]) ? "'" : "";
-    result += (i > 0 ? "," : "") + csv_cell(plain(guard + std::string(texts[i])), ',');
-  }
-  return result + "\n";
-}
 
 std::string csv_header() {
   std::vector<std::string_view> names;

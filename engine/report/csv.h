@@ -12,14 +12,12 @@
 #include <vector>
 
 #include "engine/account.h"
+#include "engine/report/render_csv.h"
 
 namespace landdrill::report {
 
 // The first row, then the rows of one account; several accounts may follow one header.
 std::string csv_header();
 std::string csv_rows(const Account& account, std::string_view file = {});
-
-// `texts` as one row, each made safe and quoted where needed; ends in "\n".
-std::string csv_row(const std::vector<std::string_view>& texts);
 
 }  // namespace landdrill::report

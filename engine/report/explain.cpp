@@ -89,7 +89,7 @@ std::string explain(const Step& step, std::string_view set, const TextWish& wish
 }
 
 std::string explainable(const Step& step, const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"line", words, true}, {"what it is", words, true}, {"value", amount}});
   list(step, grid);
   return grid.text(std::max(60, wish.width), wish.colour);

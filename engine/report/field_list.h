@@ -68,7 +68,7 @@ std::string as_text(const std::vector<Row>& rows, const Field<Row> (&fields)[cou
     if (empty || field.shown == Shown::never) continue;
     shown.push_back(&field);
     columns.push_back({std::string(field.heading),
-                       field.shown == Shown::amount ? GridColumn::Align::amount : GridColumn::Align::words,
+                       field.shown == Shown::amount ? Align::amount : Align::words,
                        field.shown == Shown::wrapped});
   }
   Grid grid(std::move(columns));

@@ -31,7 +31,7 @@ std::string base_text(const ForecastLine& line) {
 }
 
 std::string lines_table(const Forecast& forecast, const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   const std::string group = "from bad to good";
   Grid grid({{"line", words, true},
              {"mark", amount},

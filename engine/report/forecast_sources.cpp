@@ -98,7 +98,7 @@ std::string sources_section(const ToldForecast& told, const Face& face, const Te
 
 std::string model_section(const Forecast& forecast, const TextWish& wish) {
   if (!wish.full) return "";
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"line", words, true},
              {"mark", amount},
              {"judges", amount},

@@ -52,7 +52,7 @@ std::vector<Grid::Width> Grid::widths() const {
     for (const Row& row : rows_) {
       if (row.rule) continue;
       const std::string& cell = row.cells[i];
-      if (columns_[i].align == GridColumn::Align::words || is_word(cell)) {
+      if (columns_[i].align == Align::words || is_word(cell)) {
         words = std::max(words, width_of(cell));
       } else {
         const std::size_t point = point_in(cell);
@@ -107,7 +107,7 @@ void Grid::add_line(const std::vector<std::string_view>& cells, const std::vecto
     }
     const int width = width_of(cell);
     int before = 0;
-    if (columns_[i].align == GridColumn::Align::amount) {
+    if (columns_[i].align == Align::amount) {
       before = is_word(cell) ? widths[i].all - width
                              : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
     }
@@ -125,7 +125,7 @@ void Grid::add_lines(const Row& row, const std::vector<Width>& widths, std::stri
   std::vector<std::vector<std::string>> wrapped;  // of each column, when one has to be
   std::size_t height = 1;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    if (columns_[i].align != GridColumn::Align::words || width_of(cells[i]) <= widths[i].all) continue;
+    if (columns_[i].align != Align::words || width_of(cells[i]) <= widths[i].all) continue;
     wrapped.resize(columns_.size());
     wrapped[i] = wrap(cells[i], widths[i].all);
     cells[i] = wrapped[i].front();
@@ -148,7 +148,7 @@ std::string Grid::headings(const std::vector<Width>& widths) const {
     if (first && !column.group.empty())
       groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
     const std::string heading = cut(column.heading, widths[i].all);
-    const int before = column.align == GridColumn::Align::amount ? widths[i].all - width_of(heading) : 0;
+    const int before = column.align == Align::amount ? widths[i].all - width_of(heading) : 0;
     names += pad(blanks(before) + heading, widths[i].all);
   }
   trim_right(groups);

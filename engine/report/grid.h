@@ -1,6 +1,6 @@
 // Rows of cells as aligned text: words to the left, amounts with their decimal points in one line.
 //
-//   Grid grid({{"element"}, {"points", GridColumn::Align::amount}});
+//   Grid grid({{"element"}, {"points", Align::amount}});
 //   grid.add({"Undertow", "38.0625"});
 //   grid.add({"Lantern", "9.5"});
 //   grid.text(80)     // element    points
@@ -15,19 +15,17 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/report/page.h"
+
 namespace landdrill::report {
 
 struct GridColumn {
-  enum class Align { words, amount };
   std::string heading;
   Align align = Align::words;
   bool wraps = false;      // gives way when the rows are too wide; wrapped instead of running over
   std::string group = {};  // a heading above those that follow each other with the same one
   int gap = 2;             // blanks before it, unless it is the first
 };
-
-// How a row looks beside its words: nothing rests on it.
-enum class Look { usual, total, worst };
 
 class Grid {
  public:

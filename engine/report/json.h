@@ -10,13 +10,10 @@
 #include <string>
 
 #include "engine/account.h"
+#include "engine/report/render_json.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {
-
-// indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a
-// newline.
-enum class JsonLayout { indented, one_line };
 
 // `file`: the sheet's, may be empty.
 std::string json(const Account& account, const Diagnostics& objections = {}, std::string_view file = {},

@@ -14,7 +14,6 @@
 namespace landdrill::report {
 namespace {
 
-using Align = GridColumn::Align;
 
 std::string counted(std::size_t count, std::string_view one, std::string_view many) {
   return fmt::format("{} {}", count, count == 1 ? one : many);

@@ -1,6 +1,6 @@
 // Rows that are the same thing as aligned text, as CSV and as JSON.
 //
-//   Listing sets{"sets", {{"name"}, {"rows", GridColumn::Align::amount}}, {{"kingfisher-2026", "214"}}};
+//   Listing sets{"sets", {{"name"}, {"rows", Align::amount}}, {{"kingfisher-2026", "214"}}};
 //   as_csv(sets)                     // "name,rows\nkingfisher-2026,214\n"
 //   as_json({{"place", "here"}}, {sets})   // {"place": "here", "sets": [{"name": "kingfisher-2026", "rows":
 //   "214"}]}

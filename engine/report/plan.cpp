@@ -61,7 +61,7 @@ bool told_by_element(const ToldPlan& told) {
 
 std::string programme_table(const Routine& routine, const ToldPlan& told, const Face& face,
                             const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"no.", amount},
              {"element", words, true},
              {"swim it", words, true},
@@ -95,7 +95,7 @@ std::vector<std::string> total_cells(std::string name, const PlanChoice& choice,
 }
 
 std::string totals_table(const ToldPlan& told, int places, const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   std::vector<GridColumn> columns{{"", words, true}, {"expected total", amount}};
   if (told.aim == PlanWish::For::quantile) columns.push_back({told.share + " % are lower", amount});
   if (told.aim == PlanWish::For::target) columns.push_back({"chance of " + told.target, amount});

@@ -84,7 +84,7 @@ std::string differences(const Routine& routine, const PlanChoice& choice, const 
 
 std::string limits_section(const Plan& plan, const TextWish& wish) {
   if (plan.limits.empty()) return "";
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"limit", words, true},
              {"by", words, true},
              {"used", amount},
@@ -108,7 +108,7 @@ std::string next_best_section(const Routine& routine, const ToldPlan& told, cons
   const auto& choices = told.plan.choices;
   if (choices.size() < 2)
     return "\n" + paragraph("", "There is no other choice within the limits.", wish.width);
-  using enum GridColumn::Align;
+  using enum Align;
   const std::string behind = told.aim == PlanWish::For::target ? "behind, per cent" : "behind, points";
   Grid grid({{"", amount}, {"what is different", words, true}, {behind, amount}});
   for (std::size_t i = 1; i < choices.size(); ++i)

@@ -15,7 +15,6 @@ namespace landdrill::report {
 namespace {
 
 namespace json = boost::json;
-using Align = GridColumn::Align;
 
 std::string number(std::optional<double> value) {
   return value ? fmt::format("{:.2f}", *value) : std::string();

@@ -15,7 +15,6 @@ namespace landdrill::report {
 namespace {
 
 namespace json = boost::json;
-using Align = GridColumn::Align;
 
 std::string points_text(const std::optional<Points>& points, int places) {
   return points ? points->text(places) : std::string();

@@ -133,7 +133,7 @@ Extra extra_for(const Account& account, Halves halves) {
 }
 
 std::vector<GridColumn> columns_for(Halves halves, Extra extra) {
-  using enum GridColumn::Align;
+  using enum Align;
   std::vector<GridColumn> columns{{"no.", amount},
                                   {"element", words, true, "", halves == Halves::both ? 1 : 2}};
   const auto half = [&](const char* group, bool roomy) {

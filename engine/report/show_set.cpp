@@ -9,7 +9,7 @@
 namespace landdrill::report {
 namespace {
 
-using enum GridColumn::Align;
+using enum Align;
 
 // One table of the set as it is written, and what its columns are about.
 class ShownTable {

@@ -12,15 +12,10 @@
 #include <string>
 
 #include "engine/account.h"
+#include "engine/report/render_text.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {
-
-struct TextWish {
-  bool colour = false;
-  int width = 80;     // columns of the page; below 60 is taken as 60
-  bool full = false;  // the whole build-up below, and every invented or remembered value by name
-};
 
 // `objections`: the warnings about this sheet, what the rules of the event would object to.
 std::string text(const Account& account, const TextWish& wish, const Diagnostics& objections = {});

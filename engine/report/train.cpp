@@ -47,7 +47,7 @@ std::span<const Gain> shown(const NextPoints& next, const TrainWish& train) {
 }
 
 std::string gains_table(std::span<const Gain> gains, const TextWish& wish) {
-  using enum GridColumn::Align;
+  using enum Align;
   Grid grid({{"", amount},
              {"line", words, true},
              {"what to improve", words, true},

@@ -8,7 +8,7 @@
 namespace landdrill::report {
 namespace {
 
-using enum GridColumn::Align;
+using enum Align;
 
 int page(const TextWish& wish) {
   return std::max(60, wish.width);

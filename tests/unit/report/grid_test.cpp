@@ -7,7 +7,7 @@
 namespace landdrill::report {
 namespace {
 
-using enum GridColumn::Align;
+using enum Align;
 
 TEST(Grid, PutsDecimalPointsInOneLine) {
   Grid grid({{"element"}, {"points", amount}});

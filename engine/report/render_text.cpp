@@ -1,0 +1,146 @@
+#include "engine/report/render_text.h"
+
+#include <algorithm>
+
+#include "engine/report/grid.h"
+#include "engine/report/render_tree.h"
+#include "engine/report/width.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr std::string_view bullet = "  - ";
+constexpr int readable_part = 12;  // columns that a wrapped cell needs where a table is cut into several
+
+
+// The columns of a table that this page has.
+std::vector<std::size_t> shown_columns(const PageTable& table, const TextWish& wish) {
+  std::vector<std::size_t> shown;
+  for (std::size_t i = 0; i < table.columns.size(); ++i) {
+    const PageColumn& column = table.columns[i];
+    if (!is_for_people(column.seen, wish.full) || wish.width < column.from_width) continue;
+    const bool empty =
+        table.hides_empty_columns && std::all_of(table.rows.begin(), table.rows.end(),
+                                                 [&](const PageRow& row) { return row.cells[i].text.empty(); });
+    if (!empty) shown.push_back(i);
+  }
+  return shown;
+}
+
+Grid grid_of(const PageTable& table, const std::vector<std::size_t>& shown, bool full) {
+  std::vector<GridColumn> columns;
+  for (const std::size_t i : shown) {
+    const PageColumn& column = table.columns[i];
+    columns.push_back({column.heading, column.align, column.wraps == Wraps::yes, column.group, column.gap});
+  }
+  Grid grid(std::move(columns));
+  for (const PageRow& row : table.rows) {
+    if (!is_for_people(row.seen, full)) continue;
+    if (row.rule_above) grid.add_rule();
+    std::vector<std::string> cells;
+    for (const std::size_t i : shown) cells.push_back(row.cells[i].text);
+    grid.add(std::move(cells), row.look);
+  }
+  return grid;
+}
+
+// The key columns, and after them as many from `next` on as fit, one at least.
+std::vector<std::size_t> columns_that_fit(const PageTable& table, const std::vector<std::size_t>& all,
+                                          std::size_t& next, const TextWish& wish) {
+  std::vector<std::size_t> part(all.begin(), all.begin() + static_cast<std::ptrdiff_t>(table.keys));
+  const std::size_t first = next;
+  for (; next < all.size(); ++next) {
+    part.push_back(all[next]);
+    if (next == first || grid_of(table, part, wish.full).fits(wish.width, readable_part)) continue;
+    part.pop_back();
+    break;
+  }
+  return part;
+}
+
+// Several tables one below the other. Short cells stand together in the first, and only long texts move to the next.
+std::string cut_table(const PageTable& table, std::vector<std::size_t> all, const TextWish& wish) {
+  if (!grid_of(table, all, wish.full).fits(wish.width, readable_part))
+    std::stable_sort(all.begin() + static_cast<std::ptrdiff_t>(table.keys), all.end(),
+                     [&](std::size_t a, std::size_t b) {
+                       return table.columns[a].wraps == Wraps::no && table.columns[b].wraps == Wraps::yes;
+                     });
+  std::string result;
+  std::size_t next = table.keys;
+  do {
+    const Grid part = grid_of(table, columns_that_fit(table, all, next, wish), wish.full);
+    result += (result.empty() ? "" : "\n") + part.text(wish.width, wish.colour);
+  } while (next < all.size());
+  return result;
+}
+
+class TextPage {
+ public:
+  explicit TextPage(const TextWish& wish) : wish_(wish) {}
+
+  void add(const PageParts& parts) {
+    for (const PagePart& part : parts.all()) {
+      if (!is_for_people(part.seen, wish_.full)) continue;
+      const std::string before = std::exchange(text_, {});
+      const bool apart = part.apart && started_;
+      std::visit(*this, part.what);
+      if (text_.empty()) {
+        text_ = before;
+        continue;
+      }
+      started_ = true;
+      text_.insert(0, before + (apart ? "\n" : ""));
+    }
+  }
+  std::string text() && { return std::move(text_); }
+
+  void operator()(const Title& title) {
+    const std::string words = plain(title.text);
+    const int longest = std::max(1, std::min(width_of(words), wish_.width));
+    text_ = bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') +
+            "\n";
+  }
+  void operator()(const Heading& heading) { text_ = bold(plain(heading.text) + "\n"); }
+  void operator()(const Sentence& one) { text_ = paragraph(one.first, plain(one.text), wish_.width); }
+  void operator()(const Bullets& bullets) {
+    for (const auto& [item, seen] : bullets.items)
+      if (is_for_people(seen, wish_.full)) text_ += paragraph(bullet, plain(item), wish_.width);
+  }
+  void operator()(const Fact& fact) { text_ = paragraph(fact.key + " ", plain(fact.cell.text), wish_.width); }
+  void operator()(const PageTable& table) {
+    const std::vector<std::size_t> shown = shown_columns(table, wish_);
+    text_ = table.keys > 0 ? cut_table(table, shown, wish_)
+                           : grid_of(table, shown, wish_.full).text(wish_.width, wish_.colour);
+  }
+  void operator()(const Tree& tree) { text_ = tree_text(tree, wish_); }
+  void operator()(const Verbatim& verbatim) { text_ = verbatim.text; }
+  void operator()(const Section& section) { add(section.inside); }
+  void operator()(const Either& either) {
+    const Grid wide = grid_of(either.wide, shown_columns(either.wide, wish_), wish_.full);
+    if (wide.fits(wish_.width, either.readable))
+      text_ = wide.text(wish_.width, wish_.colour);
+    else
+      add(either.narrow);
+  }
+
+ private:
+  std::string bold(const std::string& text) const {
+    return wish_.colour ? coloured(text, Look::total) : text;
+  }
+
+  const TextWish& wish_;
+  std::string text_;
+  bool started_ = false;
+};
+
+}  // namespace
+
+std::string render_text(const Page& page, const TextWish& asked) {
+  TextWish wish = asked;
+  wish.width = std::max(60, wish.width);
+  TextPage text(wish);
+  text.add(page);
+  return std::move(text).text();
+}
+
+}  // namespace landdrill::report

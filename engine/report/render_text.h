@@ -1,0 +1,19 @@
+// A page as text for people: what a coach reads in a terminal and pins on the wall. No line is wider than the wish, and
+// nothing rests on colour alone.
+#pragma once
+
+#include <string>
+
+#include "engine/report/page.h"
+
+namespace landdrill::report {
+
+struct TextWish {
+  bool colour = false;
+  int width = 80;     // columns of the page; below 60 is taken as 60
+  bool full = false;  // everything: the whole build-up, and every invented or remembered value by name
+};
+
+std::string render_text(const Page& page, const TextWish& wish);
+
+}  // namespace landdrill::report
