@@ -83,11 +83,11 @@ class Looking {
   }
 
   bool can_be_credited_nothing(std::size_t element) const {
-    const std::int64_t percent = risked_.chances[element].percent.units();
+    const Decimal percent = risked_.chances[element].percent;
     const std::optional<Difficulty>& base = routine_.elements[element].kind->base;
     const bool base_is_nothing = !base || *base == Difficulty();
-    if (percent > 0 && base_is_nothing) return true;
-    return percent < 100 * Decimal::one && risked_.showing.elements[element].declared == Difficulty();
+    if (percent > Decimal() && base_is_nothing) return true;
+    return percent < hundred_percent && risked_.showing.elements[element].declared == Difficulty();
   }
 
   void look_at_weighted() {
@@ -156,12 +156,6 @@ std::string too_many_states(const PanelRule& rule) {
   return rule.title +
          ": base marks can fall in too many ways to be reckoned with all together: give fewer elements a "
          "slip, or write their difficulties with fewer places";
-}
-
-std::string label_of(const Element& element) {
-  std::string label = std::to_string(element.number);
-  if (!element.title.empty()) label += " " + std::string(element.title);
-  return label;
 }
 
 std::size_t runs_with_sync(const Routine& routine, const RunWish& wish) {

@@ -3,19 +3,21 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
 
 // Not by chance alone, and large enough to be a matter of steps.
-bool counts(const Statistic& bias, Decimal step) {
+bool is_worth_saying(const Statistic& bias, Decimal step) {
   return bias.value && bias.rows >= least_marks && bias.low && *bias.low * *bias.high > 0 &&
          !steps_in_words(*bias.value, step).empty();
 }
 
 // A kind is worth a sentence where it differs from what was said of all elements.
 bool differs(const Statistic& kind, const Statistic& all, Decimal step) {
-  if (!counts(kind, step)) return false;
-  return !counts(all, step) || *kind.value * *all.value < 0 ||
+  if (!is_worth_saying(kind, step)) return false;
+  return !is_worth_saying(all, step) || *kind.value * *all.value < 0 ||
          steps_in_words(*kind.value, step) != steps_in_words(*all.value, step);
 }
 
@@ -38,7 +40,8 @@ Said high_or_low(std::size_t judge, const Statistic& bias, Decimal step, const s
 void say_bias(const PanelView& view, std::vector<std::string>& sentences) {
   std::vector<Said> said;
   for (const JudgeView& judge : view.judges) {
-    if (counts(judge.bias, view.step)) said.push_back(high_or_low(judge.judge, judge.bias, view.step, ""));
+    if (is_worth_saying(judge.bias, view.step))
+      said.push_back(high_or_low(judge.judge, judge.bias, view.step, ""));
     for (const KindBias& one : judge.kinds) {
       if (!differs(one.bias, judge.bias, view.step)) continue;
       said.push_back(high_or_low(judge.judge, one.bias, view.step, " " + on_kind(one.kind)));
@@ -50,7 +53,7 @@ void say_bias(const PanelView& view, std::vector<std::string>& sentences) {
 
 // Half a step between two judges is nothing to speak of.
 bool far_apart(const Statistic& difference, Decimal step) {
-  return counts(difference, step) && steps_in_words(*difference.value, step) != "half a step";
+  return is_worth_saying(difference, step) && steps_in_words(*difference.value, step) != "half a step";
 }
 Said apart(const PairView& pair, const Statistic& difference, Decimal step, const std::string& where) {
   return {std::abs(*difference.value), "Judges " + seats(pair) + " are " +
@@ -98,7 +101,7 @@ void say_dropped(const PanelView& view, std::vector<std::string>& sentences) {
 }  // namespace
 
 std::string steps_in_words(double marks, Decimal step) {
-  const double size = static_cast<double>(step.units()) / static_cast<double>(Decimal::one);
+  const double size = binary(step);
   const long long halves = std::llround(std::abs(marks) / size * 2);
   if (halves == 0) return "";
   if (halves == 1) return "half a step";

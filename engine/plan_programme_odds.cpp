@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
 
@@ -40,10 +42,10 @@ WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices)
   }
   const TotalOdds total = pieces_.total(choices, *step_);
   WeighedProgramme weighed{choices, 0, 0, 0, {}};
-  const double off = static_cast<double>(total.bound.units()) / Decimal::one;
+  const double off = binary(total.bound);
   if (inputs_.how.aim == PlanWish::For::quantile) {
     const Decimal value = total.odds.quantile(inputs_.how.share);
-    weighed.value = static_cast<double>(value.units()) / Decimal::one;
+    weighed.value = binary(value);
     weighed.least = weighed.value - off;
     weighed.most = weighed.value + off;
     weighed.exact = Exact(value);
@@ -60,8 +62,7 @@ WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices)
 // The table errs far less than a grid to which every case is moved.
 void ProgrammeOdds::narrow(WeighedProgramme& weighed) {
   const bool quantile = inputs_.how.aim == PlanWish::For::quantile;
-  const double total =
-      quantile ? weighed.value * Decimal::one : static_cast<double>(inputs_.how.target.units());
+  const double total = quantile ? weighed.value * Decimal::one : binary_millionths(inputs_.how.target);
   if (!fine_) fine_.emplace(pieces_, weighed.choices, fine_points, total);
   fine_->aim_at(total);
   const Reach::Survival survival = fine_->survival(weighed.choices);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 
+#include "engine/binary.h"
 #include "engine/practice.h"
 
 namespace landdrill {
@@ -10,10 +11,6 @@ namespace {
 
 // Below these nothing is said; common practice, no source.
 constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
-
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
 
 // "0.25"; the sign is left to the words around it.
 std::string two_places(double value) {
@@ -29,28 +26,28 @@ struct Marked {
   double off() const { return hers - task->kept; }
 };
 
-double mean_of(const std::vector<Marked>& marked, auto number) {
+double mean_over(const std::vector<Marked>& marked, auto number) {
   double sum = 0;
   for (const Marked& one : marked) sum += number(one);
   return sum / static_cast<double>(marked.size());
 }
 double bias_of(const std::vector<Marked>& marked) {
-  return mean_of(marked, [](const Marked& one) { return one.off(); });
+  return mean_over(marked, [](const Marked& one) { return one.off(); });
 }
 double difference_of(const std::vector<Marked>& marked) {
-  return mean_of(marked, [](const Marked& one) { return std::abs(one.off()); });
+  return mean_over(marked, [](const Marked& one) { return std::abs(one.off()); });
 }
 std::optional<double> spread_of(const std::vector<Marked>& marked, auto number) {
   if (marked.size() < 2) return std::nullopt;
-  const double mean = mean_of(marked, number);
+  const double mean = mean_over(marked, number);
   double squares = 0;
   for (const Marked& one : marked) squares += (number(one) - mean) * (number(one) - mean);
   return std::sqrt(squares / static_cast<double>(marked.size() - 1));
 }
 // A hair more than the steps, so that a third of a mark does not fall out by its binary tail.
 double share_within(const std::vector<Marked>& marked, int steps) {
-  return mean_of(marked, [steps](const Marked& one) {
-    return std::abs(one.off()) <= number_of(one.task->rule->step) * steps + 1e-9 ? 1.0 : 0.0;
+  return mean_over(marked, [steps](const Marked& one) {
+    return std::abs(one.off()) <= binary(one.task->rule->step) * steps + 1e-9 ? 1.0 : 0.0;
   });
 }
 
@@ -85,7 +82,7 @@ void compare_judges(const std::vector<Marked>& marked, PracticeReport& report) {
     for (const Marked& one : marked) {
       const std::optional<Mark>& mark = one.task->judges[seat];
       if (!mark) continue;
-      const double off = one.hers - number_of(mark->value());
+      const double off = one.hers - binary(*mark);
       against.bias += off;
       against.difference += std::abs(off);
       ++against.tasks;
@@ -155,7 +152,7 @@ std::string higher_or_lower(double bias) {
 }
 
 void say(const std::vector<Marked>& marked, PracticeReport& report) {
-  const double step = number_of(marked.front().task->rule->step);
+  const double step = binary(marked.front().task->rule->step);
   std::vector<std::string>& said = report.sentences;
   said.push_back(std::abs(*report.bias) < step / 2
                      ? "On average you mark as the panel does (" + higher_or_lower(*report.bias) + ")."
@@ -180,7 +177,7 @@ std::vector<Marked> marked_tasks(std::span<const PracticeTask> tasks, std::span<
   for (std::size_t i = 0; i < std::min(tasks.size(), done.size()); ++i) {
     if (done[i].late) ++report.late;
     if (done[i].mark) {
-      marked.push_back({&tasks[i], number_of(done[i].mark->value())});
+      marked.push_back({&tasks[i], binary(*done[i].mark)});
     } else {
       ++report.skipped;
     }

@@ -68,7 +68,7 @@ std::string base_sentence(const ProgressPoint& first, const ProgressPoint& last)
          std::to_string(last.base_marks) + " at the last.";
 }
 
-void add(std::string sentence, std::vector<std::string>& sentences) {
+void say_unless_empty(std::string sentence, std::vector<std::string>& sentences) {
   if (!sentence.empty()) sentences.push_back(std::move(sentence));
 }
 
@@ -108,8 +108,8 @@ void say_panels(const SeasonProgress& season, std::vector<std::string>& sentence
     sentences.push_back(std::move(clause));
   }
   if (first.point->sync && last.point->sync && first.point->penalties && last.point->penalties)
-    add(taken_sentence(*first.point, *last.point), sentences);
-  add(base_sentence(*first.point, *last.point), sentences);
+    say_unless_empty(taken_sentence(*first.point, *last.point), sentences);
+  say_unless_empty(base_sentence(*first.point, *last.point), sentences);
 }
 
 void warn(const SeasonProgress& season, std::vector<std::string>& warnings) {

@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "engine/binary.h"
 #include "engine/report/chance.h"
 #include "engine/report/csv.h"
 #include "engine/report/grid.h"
@@ -41,7 +42,7 @@ struct Compared {
   std::string task, meet, yours, panel, off, judges;
 };
 Compared compared(const PracticeTask& task, const Practised& done) {
-  const double hers = done.mark ? static_cast<double>(done.mark->value().units()) / Decimal::one : 0;
+  const double hers = done.mark ? binary(*done.mark) : 0;
   return {task.label,
           task.routine + ", " + task.panel,
           done.mark ? done.mark->text(2) : std::string(done.late ? "too late" : "skipped"),
