@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/binary.h"
+#include "engine/figures.h"
 
 namespace landdrill {
 namespace {
@@ -82,7 +83,7 @@ void say_spread(const PanelView& view, std::vector<std::string>& sentences) {
   // Of two judges each scatters around the other by the same.
   if (widest == nullptr || *widest->spread == 0 || view.judges.size() < 3) return;
   sentences.push_back("Judge " + seat(widest->judge) +
-                      " scatters most around the others (standard deviation " + two_places(*widest->spread) +
+                      " scatters most around the others (standard deviation " + figure(*widest->spread) +
                       ").");
 }
 
@@ -118,10 +119,6 @@ std::string on_kind(const std::string& title) {
   std::string plural = title + "s";
   if (plural[0] >= 'A' && plural[0] <= 'Z') plural[0] = static_cast<char>(plural[0] - 'A' + 'a');
   return "on " + plural;
-}
-
-std::string two_places(double value) {
-  return Decimal::from_units(std::llround(value * 100) * (Decimal::one / 100)).text(2);
 }
 
 std::string seat(std::size_t judge) {

@@ -4,6 +4,7 @@
 #include <map>
 
 #include "engine/binary.h"
+#include "engine/figures.h"
 #include "engine/practice.h"
 
 namespace landdrill {
@@ -11,13 +12,6 @@ namespace {
 
 // Below these nothing is said; common practice, no source.
 constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
-
-// "0.25"; the sign is left to the words around it.
-std::string two_places(double value) {
-  const std::string hundredths = std::to_string(std::llround(std::abs(value) * 100));
-  const std::string padded = std::string(hundredths.size() < 3 ? 3 - hundredths.size() : 0, '0') + hundredths;
-  return padded.substr(0, padded.size() - 2) + "." + padded.substr(padded.size() - 2);
-}
 
 // One task she has marked.
 struct Marked {
@@ -127,10 +121,9 @@ std::vector<Group> by_level(std::vector<Marked> marked) {
                    [](const Marked& a, const Marked& b) { return a.task->kept < b.task->kept; });
   const std::size_t third = marked.size() / 3;
   const double low = marked[third].task->kept, high = marked[marked.size() - third].task->kept;
-  return {
-      {two_places(low) + " to " + two_places(high), part_of(marked, third, marked.size() - third), low, high},
-      {two_places(high) + " and above", part_of(marked, marked.size() - third, marked.size()), high, {}},
-      {"below " + two_places(low), part_of(marked, 0, third), {}, low}};
+  return {{figure(low) + " to " + figure(high), part_of(marked, third, marked.size() - third), low, high},
+          {figure(high) + " and above", part_of(marked, marked.size() - third, marked.size()), high, {}},
+          {"below " + figure(low), part_of(marked, 0, third), {}, low}};
 }
 
 std::vector<Group> by_time(const std::vector<Marked>& marked) {
@@ -148,7 +141,7 @@ void find_where(const std::vector<Marked>& marked, PracticeReport& report) {
 }
 
 std::string higher_or_lower(double bias) {
-  return two_places(bias) + (bias > 0 ? " higher" : " lower");
+  return figure(std::abs(bias)) + (bias > 0 ? " higher" : " lower");
 }
 
 void say(const std::vector<Marked>& marked, PracticeReport& report) {
@@ -159,7 +152,7 @@ void say(const std::vector<Marked>& marked, PracticeReport& report) {
                      : "On average you mark " + higher_or_lower(*report.bias) + " than the panel.");
   for (const Where& where : report.where) {
     if (where.tasks < least_in_a_group || where.difference < *report.difference + step / 2) continue;
-    said.push_back("You are furthest off on " + where.name + ": " + two_places(where.difference) +
+    said.push_back("You are furthest off on " + where.name + ": " + figure(where.difference) +
                    " from the panel on average.");
     break;
   }
