@@ -4,17 +4,12 @@
 #include <tuple>
 #include <vector>
 
+#include "grammar/characters.h"
 #include "grammar/words.h"
 
 namespace landdrill {
 namespace {
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-bool all_digits(std::string_view text) {
-  return !text.empty() && std::all_of(text.begin(), text.end(), is_digit);
-}
 bool has(std::string_view text, std::string_view any_of) {
   return text.find_first_of(any_of) != std::string_view::npos;
 }
@@ -116,7 +111,7 @@ class CellCheck {
   std::pair<std::string_view, std::string> split_cell(const CsvRow& row, std::string_view extra) const {
     for (std::size_t i = 0; i + 1 < row.cells.size(); ++i) {
       const std::string_view first = trimmed(row.cells[i].text), second = row.cells[i + 1].text;
-      if (holds_number(i) && all_digits(first) && all_digits(second)) {
+      if (holds_number(i) && characters::all_digits(first) && characters::all_digits(second)) {
         return {both(row, i), "a decimal comma splits the cell here: write " + std::string(first) + "." +
                                   std::string(second) + ", or put it in quotation marks"};
       }
@@ -157,8 +152,7 @@ class CellCheck {
   }
 
   void check_cell(const CsvRow& row, const Column& column, std::size_t place) {
-    const std::string_view text =
-        place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
+    const std::string_view text = text_at(row, place);
     const std::string_view piece = read_.piece(row.cells[std::min(place, row.cells.size() - 1)]);
     if (text.empty()) {
       if (column.required) {
@@ -272,7 +266,7 @@ std::optional<Decimal> number_from(const Column& column, std::string_view text) 
 }
 
 std::string number_hint(std::string_view text) {
-  if (std::none_of(text.begin(), text.end(), is_digit))
+  if (std::none_of(text.begin(), text.end(), characters::is_digit))
     return "leave the cell empty while the number is not known";
   const std::size_t number_ends = text.find_first_not_of("0123456789.,");
   if (text.ends_with('%')) return "write a share as a number: 0.3 for 30 %";

@@ -152,7 +152,7 @@ constexpr Column spread_columns[] = {
     source,
     status};
 
-constexpr Table tables[] = {
+constexpr Table all_tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
     {"parts", "the parts of elements and what they are worth", part_columns, 1, optional},
@@ -169,11 +169,11 @@ constexpr Table tables[] = {
 }  // namespace
 
 std::span<const Table> value_tables() {
-  return tables;
+  return all_tables;
 }
 
 const Table* find_table(std::string_view name) {
-  for (const Table& table : tables) {
+  for (const Table& table : all_tables) {
     if (table.name == name) return &table;
   }
   return nullptr;

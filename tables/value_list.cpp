@@ -5,6 +5,7 @@
 #include <map>
 #include <string>
 
+#include "grammar/characters.h"
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/read_table.h"
@@ -69,9 +70,6 @@ bool is_one_of(std::span<const std::string_view> words, std::string_view header)
 bool has_digit(std::string_view text) {
   return text.find_first_of("0123456789") != std::string_view::npos;
 }
-bool all_digits(std::string_view text) {
-  return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
-}
 // Capital letters matter only where two codes differ in nothing else.
 class KnownCodes {
  public:
@@ -93,10 +91,6 @@ class KnownCodes {
   const std::vector<std::string_view>& codes_;
   std::map<std::string, std::vector<std::string_view>> alike_;
 };
-
-std::string_view text_at(const CsvRow& row, std::size_t place) {
-  return place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
-}
 
 // Which cell of a row is the code, which the value, and whether the first row is a header.
 struct Shape {
@@ -216,8 +210,8 @@ class ListReader {
   bool is_split(const CsvRow& row) const {
     const std::size_t next = shape_.value + 1;
     const bool next_is_a_column = shape_.has_header && next < list_.header.cells.size();
-    return list_.separator == ',' && !next_is_a_column && all_digits(text_at(row, shape_.value)) &&
-           all_digits(text_at(row, next));
+    return list_.separator == ',' && !next_is_a_column &&
+           characters::all_digits(text_at(row, shape_.value)) && characters::all_digits(text_at(row, next));
   }
 
   void complain_of_split(const CsvRow& row) {
