@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::int64_t most_scales = 100;  // a spread of so many whole scales says nothing any more
 constexpr Chance most_work = 5e8;          // multiplications for the kept marks of one panel
-const char* const scatter =
+const char* const ways_to_say_it =
     ": write `spread 0.4` into the sheet, give --spread, or add a row to the set's table spreads";
 
 std::string listed(const std::vector<std::string>& names) {
@@ -68,7 +68,7 @@ class Looking {
     }
     if (without.empty()) return;
     const std::string of_what = without.size() == lines ? "" : " for " + listed(without);
-    found_.push_back("nothing says how far judges' marks scatter" + of_what + scatter);
+    found_.push_back("nothing says how far judges' marks scatter" + of_what + ways_to_say_it);
   }
 
   void look_at_bases() {

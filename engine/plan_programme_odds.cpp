@@ -8,7 +8,7 @@
 namespace landdrill {
 namespace {
 
-constexpr std::int64_t work = 4'000'000;
+constexpr std::int64_t programme_work = 4'000'000;
 constexpr int fine_points = 640;
 
 // How many steps above `zero`, in parts of a step, the rising chances first come to `chance`; nothing when
@@ -37,7 +37,7 @@ const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choice
 WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices) {
   if (!step_) {
     GridWish grid = inputs_.how.forecast.grid;
-    grid.work = std::min(grid.work, work);
+    grid.work = std::min(grid.work, programme_work);
     step_ = pieces_.step_for(choices, grid);
   }
   const TotalOdds total = pieces_.total(choices, *step_);

@@ -14,7 +14,7 @@ bool has(std::string_view text, std::string_view any_of) {
   return text.find_first_of(any_of) != std::string_view::npos;
 }
 std::string in_column(const Column& column) {
-  return " in the column " + quoted(column.name);
+  return " in the column " + in_quotes(column.name);
 }
 
 std::vector<std::string_view> split(std::string_view words) {
@@ -91,7 +91,7 @@ class CellCheck {
     if (absent == names.end()) return true;
     complain(read_.piece(cells.back()),
              {Problem::cell_count, cells_of(row), expected_count(),
-              "the first cell that is missing is " + quoted(trimmed(absent->text))});
+              "the first cell that is missing is " + in_quotes(trimmed(absent->text))});
     return false;
   }
 
@@ -147,7 +147,7 @@ class CellCheck {
     if (trimmed(cell.text).empty() || nameless_reported_) return;
     nameless_reported_ = true;
     complain(read_.piece(cell),
-             {Problem::unnamed_column, quoted(trimmed(cell.text)) + " in a column without a name",
+             {Problem::unnamed_column, in_quotes(trimmed(cell.text)) + " in a column without a name",
               "a name in the header line, or an empty cell"});
   }
 
@@ -195,11 +195,12 @@ class CellCheck {
   void check_number(const Column& column, std::string_view text, std::string_view piece) {
     if (number_from(column, text)) return;
     if (Decimal::parse(text)) {
-      return complain(piece, {Problem::out_of_range, quoted(text),
+      return complain(piece, {Problem::out_of_range, in_quotes(text),
                               std::string("a number ") + (column.above_zero ? "above 0" : "not below 0") +
                                   in_column(column)});
     }
-    complain(piece, {Problem::bad_number, quoted(text), "a number" + in_column(column), number_hint(text)});
+    complain(piece,
+             {Problem::bad_number, in_quotes(text), "a number" + in_column(column), number_hint(text)});
   }
 
   void check_whole(const Column& column, std::string_view text, std::string_view piece) {
@@ -207,15 +208,15 @@ class CellCheck {
     const auto number = Decimal::parse(text);
     const Problem problem =
         number && number->places_used() == 0 ? Problem::out_of_range : Problem::bad_number;
-    complain(piece,
-             {problem, quoted(text), whole_of(column) + in_column(column), number ? "" : number_hint(text)});
+    complain(piece, {problem, in_quotes(text), whole_of(column) + in_column(column),
+                     number ? "" : number_hint(text)});
   }
 
   void check_choice(const Column& column, std::string_view text, std::string_view piece) {
     const std::string word = normal_choice(text);
     if (is_among(column.choices, word)) return;
     const auto known = split(column.choices);
-    complain(piece, {Problem::bad_choice, quoted(text), one_of(known) + in_column(column),
+    complain(piece, {Problem::bad_choice, in_quotes(text), one_of(known) + in_column(column),
                      words::nearest_hint(word, known)});
   }
 

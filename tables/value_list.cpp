@@ -223,7 +223,7 @@ class ListReader {
   }
 
   void complain_of_unknown(const CsvRow& row, std::string_view code) {
-    complain(piece(row, shape_.code), {Problem::unknown_name, quoted(code), "a code of parts.csv",
+    complain(piece(row, shape_.code), {Problem::unknown_name, in_quotes(code), "a code of parts.csv",
                                        diagnostics_.wants_more() ? known_.nearest_hint(code) : ""});
   }
 
@@ -236,7 +236,7 @@ class ListReader {
   void complain_of_number(const CsvRow& row, std::string_view value) {
     const bool negative = Decimal::parse(value).has_value();
     complain(piece(row, shape_.value),
-             {negative ? Problem::out_of_range : Problem::bad_number, quoted(value),
+             {negative ? Problem::out_of_range : Problem::bad_number, in_quotes(value),
               negative ? "a value not below 0" : "a value such as 0.9", negative ? "" : number_hint(value)});
   }
 
@@ -246,7 +246,7 @@ class ListReader {
     const ListedValue& before = values_[first->second];
     if (before.value == value.value) return;
     complain(value.piece,
-             {Problem::two_values, value.value.text() + " for " + quoted(value.code),
+             {Problem::two_values, value.value.text() + " for " + in_quotes(value.code),
               "one value, and line " + std::to_string(before.line) + " gives " + before.value.text()});
   }
 
