@@ -12,10 +12,6 @@ std::string signed_text(Points points, int places) {
   return points > Points() ? "+" + text : text;
 }
 
-std::string off(Points points, int places) {
-  return (Points() - points).text(places);
-}
-
 std::string value_of(const Step* step) {
   return step == nullptr ? std::string() : step->value;
 }
@@ -207,10 +203,11 @@ void Telling::tell_aspects() {
 }
 
 void Telling::tell_deductions() {
-  if (!expected_.sync.empty()) account_.sync = off(expected_score_.sync, places_);
-  if (!recorded_.sync.empty()) account_.recorded_sync = off(recorded_score_.sync, places_);
-  if (!expected_.penalties.empty()) account_.penalties = off(expected_score_.penalties, places_);
-  if (!recorded_.penalties.empty()) account_.recorded_penalties = off(recorded_score_.penalties, places_);
+  if (!expected_.sync.empty()) account_.sync = minus_text(expected_score_.sync, places_);
+  if (!recorded_.sync.empty()) account_.recorded_sync = minus_text(recorded_score_.sync, places_);
+  if (!expected_.penalties.empty()) account_.penalties = minus_text(expected_score_.penalties, places_);
+  if (!recorded_.penalties.empty())
+    account_.recorded_penalties = minus_text(recorded_score_.penalties, places_);
   if (panel_ == nullptr) return;
   if (!expected_.sync.empty() || !recorded_.sync.empty()) {
     account_.sync_difference = difference(recorded_score_.sync, expected_score_.sync);

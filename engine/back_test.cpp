@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "engine/learning.h"
-#include "engine/quantile.h"
 
 namespace landdrill {
 namespace {
@@ -38,7 +37,7 @@ std::vector<Day> judged_day_by_day(std::span<const Lesson> by_date) {
   return days;
 }
 
-Day sum_of(const std::vector<Day>& days) {
+Day all_days(const std::vector<Day>& days) {
   Day sum;
   for (const Day& day : days) {
     sum.lessons += day.lessons;
@@ -48,7 +47,7 @@ Day sum_of(const std::vector<Day>& days) {
   return sum;
 }
 
-void put_interval(const std::vector<Day>& days, const Day& sum, BackTest& result) {
+void put_gain_interval(const std::vector<Day>& days, const Day& sum, BackTest& result) {
   if (days.size() < 2) return;
   double squares = 0;
   for (const Day& day : days) {
@@ -57,9 +56,7 @@ void put_interval(const std::vector<Day>& days, const Day& sum, BackTest& result
   }
   const auto count = static_cast<double>(days.size());
   const double error = std::sqrt(count / (count - 1) * squares) / sum.lessons;
-  const double times = *student_quantile(0.975, count - 1);
-  result.better_low = result.better - times * error;
-  result.better_high = result.better + times * error;
+  put_interval(result.better, error, days.size() - 1, result.better_low, result.better_high);
 }
 
 BackTest::Verdict verdict_of(const BackTest& test) {
@@ -75,7 +72,7 @@ BackTest back_test(std::vector<Lesson> lessons) {
   std::stable_sort(lessons.begin(), lessons.end(),
                    [](const Lesson& a, const Lesson& b) { return a.date < b.date; });
   const std::vector<Day> days = judged_day_by_day(lessons);
-  const Day sum = sum_of(days);
+  const Day sum = all_days(days);
   BackTest result;
   result.days = days.size();
   result.tested = static_cast<std::size_t>(sum.lessons);
@@ -87,7 +84,7 @@ BackTest back_test(std::vector<Lesson> lessons) {
   result.error_before = sum.before / sum.lessons;
   result.error_after = sum.after / sum.lessons;
   result.better = (sum.before - sum.after) / sum.lessons;
-  put_interval(days, sum, result);
+  put_gain_interval(days, sum, result);
   result.verdict = verdict_of(result);
   if (days.size() == 1) result.warnings.push_back("one day tested: how sure the gain is cannot be told");
   return result;

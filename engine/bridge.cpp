@@ -31,17 +31,11 @@ std::string mark_text(const PanelRule& rule, const std::optional<KeptMarks>& kep
   return round(combined(rule, *kept), 4, rule.rounding).text(4);
 }
 
-std::string element_label(const Element& element) {
-  const std::string number = std::to_string(element.number);
-  return number + " " +
-         std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
-}
-
 void exchange_elements(const Routine& routine, const Showing& to, Exchange& exchange) {
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     ShownElement& now = exchange.showing().elements[i];
     const ShownElement& then = to.elements[i];
-    const std::string label = element_label(routine.elements[i]);
+    const std::string label = name_of(routine.elements[i]);
     const PanelRule* rule = routine.elements[i].panel;
     if (rule == nullptr) continue;
     BridgeStep difficulty{Cause::difficulty, i, label, now.credited.text(2), then.credited.text(2), {}};
@@ -69,10 +63,6 @@ void exchange_aspects(const Showing& to, Exchange& exchange) {
     now.marks = to.aspects[i].marks;
     exchange.note(std::move(step));
   }
-}
-
-std::string off(Points points) {
-  return (Points() - points).text();
 }
 
 }  // namespace
@@ -108,9 +98,10 @@ Bridge bridge(const Routine& routine, const Showing& from, const Showing& to) {
   exchange_aspects(to, exchange);
   const Score before = score(routine, from), after = score(routine, to);
   exchange.showing().sync = to.sync;
-  exchange.note({Cause::sync, {}, "Sync errors", off(before.sync), off(after.sync), {}});
+  exchange.note({Cause::sync, {}, "Sync errors", minus_text(before.sync), minus_text(after.sync), {}});
   exchange.showing().penalties = to.penalties;
-  exchange.note({Cause::penalty, {}, "Penalties", off(before.penalties), off(after.penalties), {}});
+  exchange.note(
+      {Cause::penalty, {}, "Penalties", minus_text(before.penalties), minus_text(after.penalties), {}});
   return std::move(exchange).result();
 }
 

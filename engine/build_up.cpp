@@ -233,7 +233,7 @@ Step Story::penalties() const {
 }
 
 // "23.1 + 18.2 - 0.7": the values of the steps below.
-std::string sum_of(const std::vector<Step>& steps) {
+std::string written_sum(const std::vector<Step>& steps) {
   std::string sum;
   for (const Step& step : steps) {
     if (step.value.empty()) continue;
@@ -254,7 +254,7 @@ Step Story::total() const {
   for (std::size_t i = 0; i < showing_.aspects.size(); ++i) step.inputs.push_back(aspect(i));
   if (!showing_.sync.empty()) step.inputs.push_back(sync());
   if (!showing_.penalties.empty()) step.inputs.push_back(penalties());
-  step.rule = sum_of(step.inputs);
+  step.rule = written_sum(step.inputs);
   step.value = score_.so_far.text(places_);
   if (!score_.total) step.remark = "not complete: marks are missing";
   return step;

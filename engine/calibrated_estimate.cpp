@@ -2,12 +2,10 @@
 
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
-
-double number_of(Mark mark) {
-  return static_cast<double>(mark.value().units()) / static_cast<double>(Decimal::one);
-}
 
 Mark in_four_places(double mark) {
   constexpr std::int64_t place = Decimal::one / 10'000;
@@ -18,16 +16,10 @@ Mark calibrated_mark(const Learned& learned, const Element& element, Mark raw) {
   const PanelRule& rule = *element.panel;
   Lesson lesson;
   lesson.kind = element.kind->code;
-  lesson.expected = number_of(raw);
-  lesson.least = number_of(rule.least);
-  lesson.most = number_of(rule.most);
+  lesson.expected = binary(raw);
+  lesson.least = binary(rule.least);
+  lesson.most = binary(rule.most);
   return in_four_places(calibrated(learned, lesson));
-}
-
-std::string label_of(const Element& element) {
-  std::string label = std::to_string(element.number);
-  if (!element.title.empty()) label += " " + std::string(element.title);
-  return label;
 }
 
 }  // namespace

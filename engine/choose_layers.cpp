@@ -5,25 +5,25 @@
 namespace landdrill {
 namespace {
 
-constexpr std::uint32_t none = static_cast<std::uint32_t>(-1);
+constexpr std::uint32_t no_index = static_cast<std::uint32_t>(-1);
 constexpr std::size_t hurried_width = 64;
 constexpr std::uint64_t asked_every = 1 << 14;
 
 // One way to choose so far; `before` is its way up to the list before.
 struct Way {
   std::int64_t worth = 0;
-  std::uint32_t before = 0, choice = 0, place = none, next_best = none;
+  std::uint32_t before = 0, choice = 0, place = no_index, next_best = no_index;
 };
 // All ways that leave the same room, best first: the rest of the routine can be chosen alike for them.
 struct Place {
-  std::uint32_t best = none, state = 0, ways = 0;
+  std::uint32_t best = no_index, state = 0, ways = 0;
   std::int64_t bound = no_way;
 };
 
 class Layer {
  public:
   Layer(std::size_t limits, std::size_t how_many)
-      : limits_(limits), how_many_(how_many), slots_(1024, none) {}
+      : limits_(limits), how_many_(how_many), slots_(1024, no_index) {}
 
   std::span<const std::int64_t> used(std::size_t place) const {
     return {used_.data() + place * limits_, limits_};
@@ -32,11 +32,11 @@ class Layer {
   std::uint32_t place_of(std::uint32_t state, std::span<const std::int64_t> used_here, std::int64_t bound) {
     if (2 * places.size() >= slots_.size()) grow();
     std::size_t slot = hash(state, used_here) & (slots_.size() - 1);
-    while (slots_[slot] != none && !is(slots_[slot], state, used_here))
+    while (slots_[slot] != no_index && !is(slots_[slot], state, used_here))
       slot = (slot + 1) & (slots_.size() - 1);
-    if (slots_[slot] == none) {
+    if (slots_[slot] == no_index) {
       slots_[slot] = static_cast<std::uint32_t>(places.size());
-      places.push_back({none, state, 0, no_way});
+      places.push_back({no_index, state, 0, no_way});
       used_.insert(used_.end(), used_here.begin(), used_here.end());
     }
     Place& place = places[slots_[slot]];
@@ -48,7 +48,7 @@ class Layer {
     Place& place = places[way.place];
     std::uint32_t* at = &place.best;
     std::size_t before = 0;
-    while (*at != none && ways[*at].worth >= way.worth) {
+    while (*at != no_index && ways[*at].worth >= way.worth) {
       at = &ways[*at].next_best;
       if (++before == how_many_) return;
     }
@@ -73,7 +73,7 @@ class Layer {
         places[order[i]].ways = 0;
       }
     }
-    std::erase_if(ways, [&](const Way& way) { return way.place == none || places[way.place].ways == 0; });
+    std::erase_if(ways, [&](const Way& way) { return way.place == no_index || places[way.place].ways == 0; });
     return dropped;
   }
 
@@ -83,9 +83,9 @@ class Layer {
  private:
   void drop_last(Place& place) {
     std::uint32_t* at = &place.best;
-    while (ways[*at].next_best != none) at = &ways[*at].next_best;
-    ways[*at].place = none;
-    *at = none;
+    while (ways[*at].next_best != no_index) at = &ways[*at].next_best;
+    ways[*at].place = no_index;
+    *at = no_index;
     --place.ways;
   }
   bool is(std::uint32_t place, std::uint32_t state, std::span<const std::int64_t> used_here) const {
@@ -101,10 +101,10 @@ class Layer {
     return sum;
   }
   void grow() {
-    slots_.assign(2 * slots_.size(), none);
+    slots_.assign(2 * slots_.size(), no_index);
     for (std::uint32_t i = 0; i < places.size(); ++i) {
       std::size_t slot = hash(places[i].state, used(i)) & (slots_.size() - 1);
-      while (slots_[slot] != none) slot = (slot + 1) & (slots_.size() - 1);
+      while (slots_[slot] != no_index) slot = (slot + 1) & (slots_.size() - 1);
       slots_[slot] = i;
     }
   }
@@ -155,7 +155,7 @@ class Pass {
     std::vector<std::int64_t> used(priced_.rooms.size());
     const auto state = static_cast<std::uint32_t>(priced_.start);
     if (!fit(used, 0)) return;
-    layer.add({0, 0, 0, layer.place_of(state, used, 0), none});
+    layer.add({0, 0, 0, layer.place_of(state, used, 0), no_index});
   }
 
   void swim(const Layer& layer, Layer& next, std::size_t list) {
@@ -178,7 +178,7 @@ class Pass {
         const std::int64_t bound = bound_of(list + 1, state, worth, used);
         if (bound == no_way || (known_ && bound < *known_ * priced_.scale)) continue;
         next.add(
-            {worth, w, static_cast<std::uint32_t>(item.choice), next.place_of(state, used, bound), none});
+            {worth, w, static_cast<std::uint32_t>(item.choice), next.place_of(state, used, bound), no_index});
       }
       if (unasked < asked_every) continue;
       budget_.count(unasked);

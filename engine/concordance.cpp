@@ -21,19 +21,17 @@ double ties_in(std::vector<double> ranks) {
   return ties;
 }
 
-std::string why_none(const MarkTable& table, const MarkTable& complete) {
-  if (!all_finite(table)) return not_finite;
-  if (table.judges < 2) return "there is only one judge";
-  if (complete.rows() == 0) return "no row was marked by every judge";
-  if (complete.rows() < 2) return "one row has no order";
-  return "";
+std::string why_no_concordance(const MarkTable& table, const MarkTable& complete) {
+  const std::string why = why_incomplete(table, complete);
+  return why.empty() && complete.rows() < 2 ? "one row has no order" : why;
 }
 
 }  // namespace
 
 Concordance kendall_w(const MarkTable& table) {
   const MarkTable complete = complete_rows(table);
-  if (std::string why = why_none(table, complete); !why.empty()) return {no_number(std::move(why)), {}};
+  if (std::string why = why_no_concordance(table, complete); !why.empty())
+    return {no_number(std::move(why)), {}};
   const auto n = static_cast<double>(complete.rows()), m = static_cast<double>(table.judges);
   std::vector<double> sums(complete.rows());
   double ties = 0;

@@ -6,8 +6,7 @@
 namespace landdrill {
 namespace {
 
-const Decimal hundred = Decimal::whole(100);
-const Exact none;
+const Exact no_points;
 
 // The harder option with another mark or another chance against the easier one as expected.
 class BreakEven {
@@ -41,10 +40,10 @@ class BreakEven {
 std::optional<Mark> BreakEven::lowest_mark() const {
   const PanelRule& rule = worth_.rule();
   std::int64_t pays = (rule.most - rule.least).value().units() / rule.step.units(), fails = -1;
-  if (at_mark(step_of_scale(pays)) < none) return std::nullopt;
+  if (at_mark(step_of_scale(pays)) < no_points) return std::nullopt;
   while (pays - fails > 1) {
     const std::int64_t middle = (pays + fails) / 2;
-    (at_mark(step_of_scale(middle)) < none ? fails : pays) = middle;
+    (at_mark(step_of_scale(middle)) < no_points ? fails : pays) = middle;
   }
   return step_of_scale(pays);
 }
@@ -54,8 +53,8 @@ std::optional<Exact> BreakEven::even_mark(std::optional<Mark> lowest) const {
   if (!lowest) return std::nullopt;
   const Exact above = at_mark(*lowest);
   if (*lowest == worth_.rule().least) {
-    const bool everywhere = at_mark(worth_.rule().most) == none;
-    return above == none && !everywhere ? std::optional(Exact(lowest->value())) : std::nullopt;
+    const bool everywhere = at_mark(worth_.rule().most) == no_points;
+    return above == no_points && !everywhere ? std::optional(Exact(lowest->value())) : std::nullopt;
   }
   const Exact rise = above - at_mark(*lowest - Mark(worth_.rule().step));
   const Exact even = Exact(lowest->value()) - above / rise * Exact(worth_.rule().step);
@@ -65,10 +64,10 @@ std::optional<Exact> BreakEven::even_mark(std::optional<Mark> lowest) const {
 // The expected total is a straight line over the chance, without any rounding.
 std::optional<Decimal> BreakEven::highest_chance() const {
   const Exact never = at_chance(Decimal());
-  if (never < none) return std::nullopt;
-  if (!worth_.kind().base || at_chance(hundred) >= none) return hundred;
-  const Exact fall = never - at_chance(hundred);
-  return round(never / fall * Exact(hundred), 2, Rounding::down);
+  if (never < no_points) return std::nullopt;
+  if (!worth_.kind().base || at_chance(hundred_percent) >= no_points) return hundred_percent;
+  const Exact fall = never - at_chance(hundred_percent);
+  return round(never / fall * Exact(hundred_percent), 2, Rounding::down);
 }
 
 // The mark expected and three steps each way, at least a quarter of a mark apart.

@@ -30,7 +30,7 @@ Deduction deduct(const FaultUse& use, const ShortList<Deduction, 3>& before) {
   return {use, left, true};
 }
 
-bool counts(const Run& run, const RunWish& wish) {
+bool is_wanted(const Run& run, const RunWish& wish) {
   if (wish.which == RunWish::Which::none) return false;
   if (!wish.until.empty() && run.date > wish.until) return false;
   return wish.which != RunWish::Which::dated || run.date == wish.date;
@@ -39,7 +39,7 @@ bool counts(const Run& run, const RunWish& wish) {
 std::vector<RunMark> marks_of(const Routine& routine, std::size_t element, const RunWish& wish) {
   std::vector<RunMark> marks;
   for (const Run& run : routine.runs) {
-    if (!counts(run, wish)) continue;
+    if (!is_wanted(run, wish)) continue;
     for (const RunElement& seen : run.elements) {
       if (seen.element == element) marks.push_back(run_mark(run, seen, *routine.elements[element].panel));
     }
@@ -53,7 +53,7 @@ const RunMark& latest_of(const std::vector<RunMark>& marks) {
   });
 }
 
-ExpectedMark mean_of(std::vector<RunMark> marks, const PanelRule& rule) {
+ExpectedMark mean_of_runs(std::vector<RunMark> marks, const PanelRule& rule) {
   Exact sum;
   int base = 0;
   for (const RunMark& one : marks) {
@@ -74,7 +74,7 @@ template <class Holds>
 const Run* latest_run(const Routine& routine, const RunWish& wish, Holds holds) {
   const Run* latest = nullptr;
   for (const Run& run : routine.runs) {
-    if (counts(run, wish) && holds(run) && (latest == nullptr || run.date >= latest->date)) latest = &run;
+    if (is_wanted(run, wish) && holds(run) && (latest == nullptr || run.date >= latest->date)) latest = &run;
   }
   return latest;
 }
@@ -99,7 +99,7 @@ ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Op
   // A run was of the element as written; another option has only what the coach expects of it.
   const bool as_written = &option == &routine.elements[element].options.front();
   std::vector<RunMark> marks = as_written ? marks_of(routine, element, wish) : std::vector<RunMark>();
-  if (marks.size() > 1 && wish.which == RunWish::Which::mean) return mean_of(std::move(marks), *rule);
+  if (marks.size() > 1 && wish.which == RunWish::Which::mean) return mean_of_runs(std::move(marks), *rule);
   ExpectedMark expected;
   if (!marks.empty()) {
     RunMark latest = latest_of(marks);

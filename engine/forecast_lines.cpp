@@ -21,11 +21,6 @@ Decimal day_step(const Routine& routine, Decimal spread) {
   return Decimal::from_units(step);
 }
 
-Decimal mean_of(const KeptMarks& kept) {
-  return round(Exact(kept.sum.value()) / Exact(Decimal::whole(kept.count)), Decimal::places,
-               Rounding::half_up);
-}
-
 DailyLine taken_off_line(ForecastLine::What what, std::string label, TakenOff off) {
   DailyLine result;
   result.line.what = what;
@@ -84,15 +79,8 @@ std::optional<Chance> ForecastLines::deviation_of(std::size_t element) {
   return scatter.deviation();
 }
 
-Credited ForecastLines::credited(std::size_t element) const {
-  const Element& of = routine_.elements[element];
-  const Chance percent = static_cast<Chance>(risked_.chances[element].percent.units()) / Decimal::one;
-  const Difficulty base = of.kind->base ? *of.kind->base : Difficulty();
-  return {risked_.showing.elements[element].declared, base, percent / 100};
-}
-
 Decimal ForecastLines::expected_mark_of(std::size_t element) const {
-  return mean_of(*risked_.showing.elements[element].marks);
+  return mean_mark(*risked_.showing.elements[element].marks);
 }
 
 // `odds_of` turns the kept marks of a day into points.
@@ -115,8 +103,9 @@ DailyLine ForecastLines::own_line(std::size_t element, const PanelRule& rule) {
   line.expected_mark = expected_mark_of(element);
   line.spread = spreads_.elements[element];
   line.base = risked_.chances[element];
-  return marked(std::move(line), rule,
-                [&](const Odds& kept) { return element_odds(rule, kept, credited(element)); });
+  return marked(std::move(line), rule, [&](const Odds& kept) {
+    return element_odds(rule, kept, credited(routine_, risked_, element));
+  });
 }
 
 std::vector<WeightedElement> ForecastLines::weighted_on(const PanelRule& rule, Decimal shift, Chance& lost) {
@@ -124,7 +113,7 @@ std::vector<WeightedElement> ForecastLines::weighted_on(const PanelRule& rule, D
   for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
     if (routine_.elements[i].panel != &rule) continue;
     const LikelyMarks& marks = memory_.kept(rule, expected_mark_of(i) + shift, spreads_.elements[i].marks);
-    elements.push_back({&marks.odds, credited(i)});
+    elements.push_back({&marks.odds, credited(routine_, risked_, i)});
     lost += marks.lost;
   }
   return elements;
@@ -155,7 +144,7 @@ DailyLine ForecastLines::aspect_line(std::size_t index) {
   line.what = ForecastLine::What::aspect;
   line.index = index;
   line.label = aspect.rule->title;
-  line.expected_mark = mean_of(*aspect.marks);
+  line.expected_mark = mean_mark(*aspect.marks);
   line.spread = spreads_.aspects[index];
   return marked(std::move(line), *aspect.rule,
                 [&](const Odds& kept) { return plain_odds(*aspect.rule, kept); });

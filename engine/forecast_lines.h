@@ -41,7 +41,6 @@ class ForecastLines {
   std::optional<Chance> deviation_of(std::size_t element);
 
  private:
-  Credited credited(std::size_t element) const;
   Decimal expected_mark_of(std::size_t element) const;
   DailyLine own_line(std::size_t element, const PanelRule& rule);
   std::optional<DailyLine> weighted_line(const PanelRule& rule, std::size_t index);

@@ -10,7 +10,7 @@ namespace {
 
 constexpr std::int64_t most_scales = 100;  // a spread of so many whole scales says nothing any more
 constexpr Chance most_work = 5e8;          // multiplications for the kept marks of one panel
-const char* const scatter =
+const char* const ways_to_say_it =
     ": write `spread 0.4` into the sheet, give --spread, or add a row to the set's table spreads";
 
 std::string listed(const std::vector<std::string>& names) {
@@ -68,7 +68,7 @@ class Looking {
     }
     if (without.empty()) return;
     const std::string of_what = without.size() == lines ? "" : " for " + listed(without);
-    found_.push_back("nothing says how far judges' marks scatter" + of_what + scatter);
+    found_.push_back("nothing says how far judges' marks scatter" + of_what + ways_to_say_it);
   }
 
   void look_at_bases() {
@@ -83,11 +83,11 @@ class Looking {
   }
 
   bool can_be_credited_nothing(std::size_t element) const {
-    const std::int64_t percent = risked_.chances[element].percent.units();
+    const Decimal percent = risked_.chances[element].percent;
     const std::optional<Difficulty>& base = routine_.elements[element].kind->base;
     const bool base_is_nothing = !base || *base == Difficulty();
-    if (percent > 0 && base_is_nothing) return true;
-    return percent < 100 * Decimal::one && risked_.showing.elements[element].declared == Difficulty();
+    if (percent > Decimal() && base_is_nothing) return true;
+    return percent < hundred_percent && risked_.showing.elements[element].declared == Difficulty();
   }
 
   void look_at_weighted() {
@@ -156,12 +156,6 @@ std::string too_many_states(const PanelRule& rule) {
   return rule.title +
          ": base marks can fall in too many ways to be reckoned with all together: give fewer elements a "
          "slip, or write their difficulties with fewer places";
-}
-
-std::string label_of(const Element& element) {
-  std::string label = std::to_string(element.number);
-  if (!element.title.empty()) label += " " + std::string(element.title);
-  return label;
 }
 
 std::size_t runs_with_sync(const Routine& routine, const RunWish& wish) {

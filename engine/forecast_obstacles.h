@@ -14,7 +14,6 @@ Obstacles obstacles_before(const Routine& routine, const Risked& risked, const S
 // Of elements weighted together.
 std::string too_many_states(const PanelRule& rule);
 
-std::string label_of(const Element& element);  // "2 Undertow"
 // How many of the runs that count said something of sync errors.
 std::size_t runs_with_sync(const Routine& routine, const RunWish& wish);
 

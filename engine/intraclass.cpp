@@ -15,7 +15,7 @@ struct Variance {
   double bms = 0, wms = 0, jms = 0, ems = 0;  // mean squares: between rows, within rows, judges, error
 };
 
-std::vector<double> numbers_of(const MarkTable& complete) {
+std::vector<double> complete_marks(const MarkTable& complete) {
   std::vector<double> numbers;
   numbers.reserve(complete.marks.size());
   for (const std::optional<double>& mark : complete.marks) numbers.push_back(*mark);
@@ -39,7 +39,7 @@ Means means_of(std::span<const double> numbers, std::size_t judges) {
   return means;
 }
 
-Variance variance_of(std::span<const double> numbers, std::size_t judges) {
+Variance analysis_of_variance(std::span<const double> numbers, std::size_t judges) {
   const Means means = means_of(numbers, judges);
   const std::size_t rows = numbers.size() / judges;
   const auto n = static_cast<double>(rows), k = static_cast<double>(judges);
@@ -114,15 +114,12 @@ void set_random_bounds(Statistic& one, Statistic& mean, const Variance& v, doubl
   set_interval(mean, stepped_up(low, k), stepped_up(high, k));
 }
 
-std::string why_none(const MarkTable& table, const MarkTable& complete) {
-  if (!all_finite(table)) return not_finite;
-  if (table.judges < 2) return "there is only one judge";
-  if (complete.rows() == 0) return "no row was marked by every judge";
-  if (complete.rows() < 2) return "only one row was marked by every judge";
-  return "";
+std::string why_no_forms(const MarkTable& table, const MarkTable& complete) {
+  const std::string why = why_incomplete(table, complete);
+  return why.empty() && complete.rows() < 2 ? "only one row was marked by every judge" : why;
 }
 
-Intraclass none(const std::string& why) {
+Intraclass no_forms(const std::string& why) {
   Intraclass result;
   for (Statistic& one : result.forms) one = no_number(why);
   return result;
@@ -133,11 +130,11 @@ Intraclass none(const std::string& why) {
 Intraclass intraclass(const MarkTable& table, double confidence) {
   assert(confidence > 0 && confidence < 1);
   const MarkTable complete = complete_rows(table);
-  if (const std::string why = why_none(table, complete); !why.empty()) return none(why);
-  const Variance v = variance_of(numbers_of(complete), table.judges);
+  if (const std::string why = why_no_forms(table, complete); !why.empty()) return no_forms(why);
+  const Variance v = analysis_of_variance(complete_marks(complete), table.judges);
   const auto [n, k, bms, wms, jms, ems] = v;
-  if (!std::isfinite(bms + wms)) return none(too_large);
-  if (bms == 0 && wms == 0) return none("all marks are equal");
+  if (!std::isfinite(bms + wms)) return no_forms(too_large);
+  if (bms == 0 && wms == 0) return no_forms("all marks are equal");
   const std::size_t rows = complete.rows();
   Intraclass result{{form(bms - wms, bms + (k - 1) * wms, rows),
                      form(bms - ems, bms + (k - 1) * ems + k * (jms - ems) / n, rows),

@@ -49,8 +49,8 @@ ByChance by_chance(const Shares& table, const Distance& agreement) {
   return chance;
 }
 
-double variance_of(const Shares& table, const Distance& agreement, double observed, const ByChance& chance,
-                   double sample) {
+double variance_of_kappa(const Shares& table, const Distance& agreement, double observed,
+                         const ByChance& chance, double sample) {
   double squares = 0;
   for (const Shares::Cell& cell : table.cells) {
     const double one = agreement(cell.first, cell.second) * (1 - chance.both) -
@@ -74,7 +74,7 @@ Statistic kappa_of(const Shares& table, const Distance& distance, double sample,
     apart += cell.share * distance(cell.first, cell.second) / most;
   }
   Statistic kappa = number(1 - apart / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
-  const double variance = variance_of(table, agreement, 1 - apart, chance, sample);
+  const double variance = variance_of_kappa(table, agreement, 1 - apart, chance, sample);
   const std::optional<double> z = normal_quantile((1 + confidence) / 2);
   // Full agreement has no variance but what rounding leaves.
   if (!kappa.value || !z || !(variance > 1e-14)) return kappa;

@@ -10,14 +10,6 @@ namespace {
 
 constexpr double upper = 0.975;
 
-void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
-                  std::optional<double>& high) {
-  const std::optional<double> times = student_quantile(upper, static_cast<double>(freedom));
-  if (!times) return;
-  low = middle - *times * error;
-  high = middle + *times * error;
-}
-
 LearnedBias plain(LearnedBias::Of of, const std::string& code, const Gathered& group) {
   LearnedBias bias;
   bias.of = of;
@@ -39,6 +31,14 @@ LearnedBias of_all(const Gathered& all) {
 }
 
 }  // namespace
+
+void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
+                  std::optional<double>& high) {
+  const std::optional<double> times = student_quantile(upper, static_cast<double>(freedom));
+  if (!times) return;
+  low = middle - *times * error;
+  high = middle + *times * error;
+}
 
 void Learning::Sort::add(double bias, const std::set<std::string>& codes) {
   for (const std::string& code : codes) groups[code].add(bias);

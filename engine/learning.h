@@ -63,6 +63,10 @@ class Learning {
   Sort kinds_, families_, faults_, days_;
 };
 
+// The 95 % interval around a mean with this standard error (Student's t); as it was without any freedom.
+void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
+                  std::optional<double>& high);
+
 // What the lessons are too few, or of too few days and kinds, to tell: whole sentences.
 std::vector<std::string> warnings_of(const Learned& learned);
 

@@ -2,12 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
-
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
 
 bool saw(const Run& run, std::size_t element) {
   return std::any_of(run.elements.begin(), run.elements.end(),
@@ -42,16 +40,7 @@ std::vector<std::string> faults_of(const ExpectedMark& expected) {
   return faults;
 }
 
-std::string label_of(const Element& element) {
-  const std::string number = std::to_string(element.number);
-  return element.title.empty() ? number : number + " " + std::string(element.title);
-}
-
 }  // namespace
-
-double mean_mark(const KeptMarks& kept) {
-  return number_of(kept.sum.value()) / kept.count;
-}
 
 std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
                             const std::vector<std::size_t>& options) {
@@ -69,11 +58,12 @@ std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
     lesson.kind = element.kind->code;
     lesson.families = families_of(option);
     lesson.faults = faults_of(expected);
-    lesson.expected = number_of(expected.mark->value());
-    lesson.given = mean_mark(keep(*element.panel, seen.marks));
+    lesson.expected = binary(*expected.mark);
+    const KeptMarks kept = keep(*element.panel, seen.marks);
+    lesson.given = binary_mean(kept.sum, kept.count);
     lesson.base = seen.base;
-    lesson.least = number_of(element.panel->least.value());
-    lesson.most = number_of(element.panel->most.value());
+    lesson.least = binary(element.panel->least);
+    lesson.most = binary(element.panel->most);
     result.push_back(std::move(lesson));
   }
   return result;

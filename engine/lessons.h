@@ -33,8 +33,6 @@ struct Lesson {
 // one `expect`, whenever it was written: give the version of the sheet that was there that day.
 std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
                             const std::vector<std::size_t>& options = {});
-// The mean of the kept marks, in marks.
-double mean_mark(const KeptMarks& kept);
 
 // A group's bias and the same drawn towards the mean of its sort (draw_together.h says how). With fewer than
 // two lessons there is no spread and no interval of the plain mean; the drawn one has its interval from the

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <limits>
 
+#include "engine/binary.h"
 #include "engine/total_odds.h"
 
 namespace landdrill {
@@ -12,14 +13,10 @@ KeptMarks kept_marks(const PanelRule& rule, Decimal sum) {
   return {Mark(sum), rule.judges - rule.drop_high - rule.drop_low};
 }
 
-Chance number_of(Decimal value) {
-  return static_cast<Chance>(value.units()) / static_cast<Chance>(Decimal::one);
-}
-
 // How many there are when each comes by itself, at this average.
 TakenOff poisson(Decimal average, Points each) {
   constexpr Chance rest_cut = 1e-17;
-  const Chance mean = number_of(average);
+  const Chance mean = binary(average);
   std::vector<Odds::Case> cases;
   Chance chance = std::exp(-mean), rest = 1;
   for (int count = 0; rest >= rest_cut; ++count) {
@@ -35,7 +32,7 @@ TakenOff poisson(Decimal average, Points each) {
 }
 
 // Exactly, whatever the work: nothing here has many cases.
-TakenOff all_of(const std::vector<TakenOff>& several) {
+TakenOff all_taken_off(const std::vector<TakenOff>& several) {
   World world{1, {}};
   TakenOff result;
   for (const TakenOff& one : several) {
@@ -62,6 +59,11 @@ const LikelyMarks& KeptMemory::kept(const PanelRule& rule, Decimal expected, Dec
   return marks;
 }
 
+Credited credited(const Routine& routine, const Risked& risked, std::size_t element) {
+  const Difficulty base = routine.elements[element].kind->base.value_or(Difficulty());
+  return {risked.showing.elements[element].declared, base, binary(risked.chances[element].percent) / 100};
+}
+
 Odds element_odds(const PanelRule& rule, const Odds& kept, const Credited& credited) {
   if (rule.use == Use::plain) return plain_odds(rule, kept);
   std::vector<Odds::Case> cases;
@@ -85,19 +87,19 @@ Odds plain_odds(const PanelRule& rule, const Odds& kept) {
 TakenOff sync_odds(const std::vector<ExpectedErrors>& errors) {
   std::vector<TakenOff> classes;
   for (const ExpectedErrors& one : errors) classes.push_back(poisson(one.number, *one.sync->points));
-  return all_of(classes);
+  return all_taken_off(classes);
 }
 
 TakenOff penalty_odds(const std::vector<ExpectedPenalty>& penalties) {
   std::vector<TakenOff> each;
   for (const ExpectedPenalty& one : penalties) {
     const std::int64_t whole = one.number.units() / Decimal::one;
-    const Chance more = number_of(one.number - Decimal::whole(whole));
+    const Chance more = binary(one.number - Decimal::whole(whole));
     const Points points = *one.penalty->points;
     each.push_back(
         {Odds({{-(points * whole).value(), 1 - more}, {-(points * (whole + 1)).value(), more}}), {}, 0});
   }
-  return all_of(each);
+  return all_taken_off(each);
 }
 
 }  // namespace landdrill

@@ -41,6 +41,7 @@ struct Credited {
   Difficulty base;
   Chance chance = 0;  // of the base mark
 };
+Credited credited(const Routine& routine, const Risked& risked, std::size_t element);
 // For Use::times_difficulty and Use::plain; `kept` as in LikelyMarks.
 Odds element_odds(const PanelRule& rule, const Odds& kept, const Credited& credited);
 Odds plain_odds(const PanelRule& rule, const Odds& kept);

@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
 
@@ -18,16 +20,11 @@ Chance between(double from, double to) {
   return from > 0 ? above(from) - above(to) : above(-to) - above(-from);
 }
 
-std::int64_t divided_down(std::int64_t a, std::int64_t b) {
-  return a / b - (a % b < 0 ? 1 : 0);
-}
-
 // The nearest step of the scale, half-way upwards, within the scale.
 Decimal nearest(const PanelRule& rule, Decimal mark) {
   const Decimal least = rule.least.value();
-  const std::int64_t step = rule.step.units(), off = (mark - least).units();
-  const Decimal on_step = Decimal::from_units(divided_down(2 * off + step, 2 * step) * step);
-  return std::clamp(least + on_step, least, rule.most.value());
+  const Exact off(std::max(mark - least, Decimal()));
+  return std::min(least + round_to_step(off, rule.step, Rounding::half_up), rule.most.value());
 }
 
 void scale_to_one(std::vector<Odds::Case>& cases) {
@@ -105,12 +102,12 @@ std::int64_t common_step(std::span<const Odds::Case> marks) {
 
 Odds mark_odds(const PanelRule& rule, Decimal expected, Decimal spread) {
   if (spread.units() == 0) return Odds::certain(nearest(rule, expected));
-  const auto unit = static_cast<double>(spread.units());
+  const double unit = binary_millionths(spread), half = binary_millionths(rule.step) / 2;
   const std::int64_t step = rule.step.units(), least = rule.least.value().units();
   const std::int64_t most = rule.most.value().units();
   std::vector<Odds::Case> cases;
   for (std::int64_t mark = least; mark <= most; mark += step) {
-    const double middle = static_cast<double>(mark - expected.units()), half = static_cast<double>(step) / 2;
+    const double middle = binary_millionths(Decimal::from_units(mark) - expected);
     const double from = mark == least ? -HUGE_VAL : (middle - half) / unit;
     const double to = mark == most ? HUGE_VAL : (middle + half) / unit;
     cases.push_back({Decimal::from_units(mark), between(from, to)});
@@ -145,7 +142,7 @@ Odds day_odds(Decimal spread, Decimal step) {
   std::vector<Odds::Case> cases;
   for (std::int64_t at = -steps; at <= steps; ++at) {
     const Decimal shift = step * at;
-    const double off = at == 0 ? 0 : static_cast<double>(shift.units()) / static_cast<double>(spread.units());
+    const double off = at == 0 ? 0 : binary_millionths(shift) / binary_millionths(spread);
     cases.push_back({shift, std::exp(-off * off / 2)});
   }
   scale_to_one(cases);

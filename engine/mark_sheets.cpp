@@ -12,7 +12,7 @@ bool same_scale(const PanelRule& a, const PanelRule& b) {
          a.step == b.step && a.least == b.least && a.most == b.most;
 }
 
-void add(MarkedLine line, std::vector<MarkSheet>& sheets) {
+void add_to_its_scale(MarkedLine line, std::vector<MarkSheet>& sheets) {
   const auto place = std::find_if(sheets.begin(), sheets.end(), [&](const MarkSheet& sheet) {
     return same_scale(*sheet.lines.front().rule, *line.rule);
   });
@@ -28,11 +28,6 @@ std::string title_of(const MarkSheet& sheet) {
     if (first.per_element && line.rule->kind.empty()) return line.rule->title;
   }
   return first.title;
-}
-
-std::string title_of(const Element& element) {
-  return std::to_string(element.number) + " " +
-         std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
 }
 
 // Which panel a line is from, where there are several.
@@ -52,10 +47,11 @@ std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const Recor
     for (const RecordedElement& recorded : panel.elements) {
       const Element& element = routine.elements[recorded.element];
       assert(element.panel != nullptr);
-      add({title_of(element) + source, element.kind->title, element.panel, recorded.marks}, sheets);
+      add_to_its_scale({name_of(element) + source, element.kind->title, element.panel, recorded.marks},
+                       sheets);
     }
     for (const RecordedAspect& recorded : panel.aspects) {
-      add({recorded.rule->title + source, "", recorded.rule, recorded.marks}, sheets);
+      add_to_its_scale({recorded.rule->title + source, "", recorded.rule, recorded.marks}, sheets);
     }
   }
   for (MarkSheet& sheet : sheets) sheet.title = title_of(sheet);
@@ -64,7 +60,7 @@ std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const Recor
 
 void put_together(std::vector<MarkSheet> more, std::vector<MarkSheet>& sheets) {
   for (MarkSheet& sheet : more) {
-    for (MarkedLine& line : sheet.lines) add(std::move(line), sheets);
+    for (MarkedLine& line : sheet.lines) add_to_its_scale(std::move(line), sheets);
   }
   for (MarkSheet& sheet : sheets) sheet.title = title_of(sheet);
 }

@@ -7,21 +7,10 @@
 namespace landdrill {
 namespace {
 
-bool holds_family(const Option& option, std::size_t family_row) {
-  return std::any_of(option.parts.begin(), option.parts.end(),
-                     [&](const PartUse& use) { return use.part->family_row == family_row; });
-}
-
-int sum_of(const CountUses& counts) {
+int counts_swum(const Routine& routine, const Wish& wish) {
   int sum = 0;
-  for (const CountUse& use : counts) sum += use.counts;
-  return sum;
-}
-
-int counts_of(const Routine& routine, const Wish& wish) {
-  int sum = 0;
-  for (std::size_t i = 0; i < routine.elements.size(); ++i) sum += sum_of(chosen(routine, i, wish).counts);
-  for (const Passage& passage : routine.passages) sum += sum_of(passage.counts);
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) sum += counts_in(chosen(routine, i, wish).counts);
+  for (const Passage& passage : routine.passages) sum += counts_in(passage.counts);
   return sum;
 }
 
@@ -108,7 +97,7 @@ void Objections::look_at(const Quota& quota, const Wish& wish) {
 
 void Objections::look_at_time(const Wish& wish) {
   const Event& event = *routine_.event;
-  const int counts = counts_of(routine_, wish);
+  const int counts = counts_swum(routine_, wish);
   if (!routine_.tempo || !event.seconds || counts == 0) return;
   const Exact seconds = seconds_of(counts, *routine_.tempo);
   const Decimal tolerance = event.tolerance.value_or(Decimal());

@@ -4,12 +4,10 @@
 #include <cassert>
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
-
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
 
 // A sum that does not lose the small ones among many (Neumaier).
 class LongSum {
@@ -25,7 +23,7 @@ class LongSum {
   double sum_ = 0, rest_ = 0;
 };
 
-Chance sum_of(std::span<const Odds::Case> cases) {
+Chance sum_of_chances(std::span<const Odds::Case> cases) {
   LongSum sum;
   for (const Odds::Case& one : cases) sum.add(one.chance);
   return sum.value();
@@ -68,12 +66,12 @@ Odds Odds::certain(Decimal value) {
 }
 
 Chance Odds::whole() const {
-  return sum_of(cases_);
+  return sum_of_chances(cases_);
 }
 
 double Odds::mean() const {
   LongSum sum;
-  for (const Case& one : cases_) sum.add(one.chance * number_of(one.value));
+  for (const Case& one : cases_) sum.add(one.chance * binary(one.value));
   return sum.value() / whole();
 }
 
@@ -81,7 +79,7 @@ double Odds::deviation() const {
   const double middle = mean();
   LongSum squares;
   for (const Case& one : cases_) {
-    const double off = number_of(one.value) - middle;
+    const double off = binary(one.value) - middle;
     squares.add(one.chance * off * off);
   }
   return std::sqrt(squares.value() / whole());
@@ -89,12 +87,12 @@ double Odds::deviation() const {
 
 Chance Odds::at_least(Decimal value) const {
   const auto from = first_not_below(cases(), value);
-  return sum_of({from, cases().end()});
+  return sum_of_chances({from, cases().end()});
 }
 
 Chance Odds::below(Decimal value) const {
   const auto from = first_not_below(cases(), value);
-  return sum_of({cases().begin(), from});
+  return sum_of_chances({cases().begin(), from});
 }
 
 Decimal Odds::quantile(Chance share) const {

@@ -87,6 +87,10 @@ KeptMarks all_giving(const PanelRule& rule, Mark mark) {
   return {mark * kept, kept};
 }
 
+Decimal mean_mark(const KeptMarks& kept) {
+  return round(divided(Exact(kept.sum.value()), kept.count), Decimal::places, Rounding::half_up);
+}
+
 Exact combined(const PanelRule& rule, const KeptMarks& kept) {
   const Exact sum(kept.sum.value());
   return rule.combine == Combine::mean ? divided(sum, kept.count) : sum;

@@ -35,6 +35,8 @@ KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks
 // All judges giving `mark`: what an expected mark stands for.
 KeptMarks all_giving(const PanelRule& rule, Mark mark);
 
+// The mean of the kept marks, to the sixth place.
+Decimal mean_mark(const KeptMarks& kept);
 // The panel's mark before any factor: the mean of the kept marks, or their sum, as the rule says.
 Exact combined(const PanelRule& rule, const KeptMarks& kept);
 // combined x difficulty x weight, rounded once. For Use::times_difficulty.

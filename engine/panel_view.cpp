@@ -4,6 +4,7 @@
 #include <cassert>
 #include <cmath>
 
+#include "engine/binary.h"
 #include "engine/panel.h"
 #include "engine/panel_words.h"
 #include "engine/sample.h"
@@ -11,24 +12,18 @@
 namespace landdrill {
 namespace {
 
-double number_of(Mark mark) {
-  return static_cast<double>(mark.value().units()) / static_cast<double>(Decimal::one);
-}
-
 // The other judges' marks of a line, added up exactly, so that equal means are equal numbers.
 struct Others {
-  std::int64_t sum = 0, count = 0;  // in millionths of a mark
-  double mean() const { return static_cast<double>(sum) / static_cast<double>(count * Decimal::one); }
-  double below(Mark mark) const {
-    return static_cast<double>(mark.value().units() * count - sum) /
-           static_cast<double>(count * Decimal::one);
-  }
+  Mark sum;
+  std::int64_t count = 0;
+  double mean() const { return binary_mean(sum, count); }
+  double below(Mark mark) const { return binary_mean(mark * count - sum, count); }
 };
 Others others_of(const JudgeMarks& marks, std::size_t judge) {
   Others others;
   for (std::size_t other = 0; other < marks.size(); ++other) {
     if (other == judge || !marks[other]) continue;
-    others.sum += marks[other]->value().units();
+    others.sum += *marks[other];
     ++others.count;
   }
   return others;
@@ -37,10 +32,10 @@ Others others_of(const JudgeMarks& marks, std::size_t judge) {
 void add_row(const MarkedLine& line, const Judged& judged, PanelView& view) {
   for (std::size_t judge = 0; judge < line.marks.size(); ++judge) {
     const std::optional<Mark>& mark = line.marks[judge];
-    view.table.marks.push_back(mark ? std::optional(number_of(*mark)) : std::nullopt);
+    view.table.marks.push_back(mark ? std::optional(binary(*mark)) : std::nullopt);
     view.filled.marks.push_back(view.table.marks.back());
     if (!judged.judges[judge].filled) continue;
-    view.filled.marks.back() = number_of(judged.judges[judge].mark);
+    view.filled.marks.back() = binary(judged.judges[judge].mark);
     ++view.filled_in;
   }
 }
@@ -73,7 +68,7 @@ std::vector<std::string> kinds_of(const MarkSheet& sheet) {
 
 // `difference(line)`, where there is one, over the lines of each kind.
 template <typename Difference>
-std::vector<KindBias> by_kind(const MarkSheet& sheet, const Difference& difference) {
+std::vector<KindBias> bias_by_kind(const MarkSheet& sheet, const Difference& difference) {
   std::vector<KindBias> result;
   for (const std::string& kind : kinds_of(sheet)) {
     std::vector<double> differences;
@@ -96,7 +91,7 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
   Pairs pairs;
   for (const MarkedLine& line : sheet.lines) {
     const std::optional<Mark>& mark = line.marks[view.judge];
-    if (mark) marks.push_back(number_of(*mark));
+    if (mark) marks.push_back(binary(*mark));
     const std::optional<double> one = difference(line);
     if (!one) continue;
     differences.push_back(*one);
@@ -112,7 +107,7 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
                             static_cast<double>(differences.size() - 1));
   }
   view.order = spearman(pairs);
-  view.kinds = by_kind(sheet, difference);
+  view.kinds = bias_by_kind(sheet, difference);
 }
 
 PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t judge, std::size_t other) {
@@ -120,7 +115,7 @@ PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t j
   const auto difference = [&](const MarkedLine& line) -> std::optional<double> {
     const std::optional<Mark>&first = line.marks[judge], &second = line.marks[other];
     if (!first || !second) return std::nullopt;
-    return number_of(*first - *second);
+    return binary(*first - *second);
   };
   return {judge,
           other,
@@ -128,7 +123,7 @@ PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t j
           kendall_tau(counted),
           weighted_kappa(counted, KappaWeights::linear),
           bland_altman(counted.pairs),
-          by_kind(sheet, difference)};
+          bias_by_kind(sheet, difference)};
 }
 
 }  // namespace

@@ -3,19 +3,22 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
+#include "engine/figures.h"
+
 namespace landdrill {
 namespace {
 
 // Not by chance alone, and large enough to be a matter of steps.
-bool counts(const Statistic& bias, Decimal step) {
+bool is_worth_saying(const Statistic& bias, Decimal step) {
   return bias.value && bias.rows >= least_marks && bias.low && *bias.low * *bias.high > 0 &&
          !steps_in_words(*bias.value, step).empty();
 }
 
 // A kind is worth a sentence where it differs from what was said of all elements.
 bool differs(const Statistic& kind, const Statistic& all, Decimal step) {
-  if (!counts(kind, step)) return false;
-  return !counts(all, step) || *kind.value * *all.value < 0 ||
+  if (!is_worth_saying(kind, step)) return false;
+  return !is_worth_saying(all, step) || *kind.value * *all.value < 0 ||
          steps_in_words(*kind.value, step) != steps_in_words(*all.value, step);
 }
 
@@ -38,7 +41,8 @@ Said high_or_low(std::size_t judge, const Statistic& bias, Decimal step, const s
 void say_bias(const PanelView& view, std::vector<std::string>& sentences) {
   std::vector<Said> said;
   for (const JudgeView& judge : view.judges) {
-    if (counts(judge.bias, view.step)) said.push_back(high_or_low(judge.judge, judge.bias, view.step, ""));
+    if (is_worth_saying(judge.bias, view.step))
+      said.push_back(high_or_low(judge.judge, judge.bias, view.step, ""));
     for (const KindBias& one : judge.kinds) {
       if (!differs(one.bias, judge.bias, view.step)) continue;
       said.push_back(high_or_low(judge.judge, one.bias, view.step, " " + on_kind(one.kind)));
@@ -50,7 +54,7 @@ void say_bias(const PanelView& view, std::vector<std::string>& sentences) {
 
 // Half a step between two judges is nothing to speak of.
 bool far_apart(const Statistic& difference, Decimal step) {
-  return counts(difference, step) && steps_in_words(*difference.value, step) != "half a step";
+  return is_worth_saying(difference, step) && steps_in_words(*difference.value, step) != "half a step";
 }
 Said apart(const PairView& pair, const Statistic& difference, Decimal step, const std::string& where) {
   return {std::abs(*difference.value), "Judges " + seats(pair) + " are " +
@@ -79,7 +83,7 @@ void say_spread(const PanelView& view, std::vector<std::string>& sentences) {
   // Of two judges each scatters around the other by the same.
   if (widest == nullptr || *widest->spread == 0 || view.judges.size() < 3) return;
   sentences.push_back("Judge " + seat(widest->judge) +
-                      " scatters most around the others (standard deviation " + two_places(*widest->spread) +
+                      " scatters most around the others (standard deviation " + figure(*widest->spread) +
                       ").");
 }
 
@@ -98,7 +102,7 @@ void say_dropped(const PanelView& view, std::vector<std::string>& sentences) {
 }  // namespace
 
 std::string steps_in_words(double marks, Decimal step) {
-  const double size = static_cast<double>(step.units()) / static_cast<double>(Decimal::one);
+  const double size = binary(step);
   const long long halves = std::llround(std::abs(marks) / size * 2);
   if (halves == 0) return "";
   if (halves == 1) return "half a step";
@@ -115,10 +119,6 @@ std::string on_kind(const std::string& title) {
   std::string plural = title + "s";
   if (plural[0] >= 'A' && plural[0] <= 'Z') plural[0] = static_cast<char>(plural[0] - 'A' + 'a');
   return "on " + plural;
-}
-
-std::string two_places(double value) {
-  return Decimal::from_units(std::llround(value * 100) * (Decimal::one / 100)).text(2);
 }
 
 std::string seat(std::size_t judge) {

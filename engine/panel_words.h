@@ -23,7 +23,6 @@ inline constexpr std::size_t least_marks = 5;
 std::string steps_in_words(double marks, Decimal step);
 // "on lifts" for "Lift"; a title that has no such plural is quoted.
 std::string on_kind(const std::string& title);
-std::string two_places(double value);
 std::string seat(std::size_t judge);        // "3" for the judge with the index 2
 std::string seats(const PairView& pair);    // "2 and 5"
 std::string things(const PanelView& view);  // "elements"

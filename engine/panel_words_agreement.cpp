@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/figures.h"
 #include "engine/panel_words.h"
 
 namespace landdrill {
@@ -20,7 +21,7 @@ void say_concordance(const PanelView& view, std::vector<std::string>& sentences)
   const Statistic& w = view.concordance.w;
   if (!w.value || w.rows < least_marks) return;
   sentences.push_back("The judges rank the " + things(view) + " " + how_alike(view.concordance) + " (W " +
-                      two_places(*w.value) + ").");
+                      figure(*w.value) + ").");
 }
 
 // Koo & Li (2016), A guideline of selecting and reporting intraclass correlation coefficients: below 0.5
@@ -33,8 +34,8 @@ void say_intraclass(const PanelView& view, std::vector<std::string>& sentences) 
   if (!one.value || !mean.value || one.rows < least_marks) return;
   const std::string judges = std::to_string(view.judges.size());
   sentences.push_back("One judge's marks alone are " + guide(*one.value) + " guide to the " + things(view) +
-                      " (ICC(2,1) " + two_places(*one.value) + "), the mean of all " + judges + " is " +
-                      guide(*mean.value) + " one (ICC(2," + judges + ") " + two_places(*mean.value) + ").");
+                      " (ICC(2,1) " + figure(*one.value) + "), the mean of all " + judges + " is " +
+                      guide(*mean.value) + " one (ICC(2," + judges + ") " + figure(*mean.value) + ").");
 }
 
 // Common practice, no source: 0.8 to rely on, 0.667 for first conclusions.
@@ -46,7 +47,7 @@ std::string how_well(double alpha) {
 void say_alpha(const PanelView& view, std::vector<std::string>& sentences) {
   if (!view.interval.value || view.interval.rows < least_marks) return;
   sentences.push_back("Mark for mark the judges agree " + how_well(*view.interval.value) + " (alpha " +
-                      two_places(*view.interval.value) + ").");
+                      figure(*view.interval.value) + ").");
 }
 
 // The pairs with the largest and the smallest number of a sort.
@@ -65,8 +66,7 @@ Extremes extremes(const PanelView& view, Statistic PairView::*number) {
 }
 
 std::string correlations(const PairView& pair) {
-  return " (Spearman " + two_places(*pair.spearman.value) + ", Kendall " + two_places(*pair.kendall.value) +
-         ")";
+  return " (Spearman " + figure(*pair.spearman.value) + ", Kendall " + figure(*pair.kendall.value) + ")";
 }
 void say_order(const PanelView& view, std::vector<std::string>& sentences) {
   const auto [most, least] = extremes(view, &PairView::spearman);
@@ -83,11 +83,11 @@ void say_kappa(const PanelView& view, std::vector<std::string>& sentences) {
   const auto [most, least] = extremes(view, &PairView::kappa);
   if (most == nullptr) return;
   std::string text = "Judges " + seats(*most) + " come closest to giving the same mark (weighted kappa " +
-                     two_places(*most->kappa.value) + ")";
+                     figure(*most->kappa.value) + ")";
   if (most == least)
-    text = "Judges " + seats(*most) + " agree on the mark by " + two_places(*most->kappa.value) +
+    text = "Judges " + seats(*most) + " agree on the mark by " + figure(*most->kappa.value) +
            " of what chance leaves over (weighted kappa)";
-  if (most != least) text += ", judges " + seats(*least) + " least (" + two_places(*least->kappa.value) + ")";
+  if (most != least) text += ", judges " + seats(*least) + " least (" + figure(*least->kappa.value) + ")";
   sentences.push_back(text + ".");
 }
 
@@ -102,9 +102,8 @@ void say_limits(const PanelView& view, std::vector<std::string>& sentences) {
   }
   if (pair == nullptr || widest(pair->limits) == 0) return;
   sentences.push_back("On one of the " + things(view) + " judges " + seats(*pair) + " can be " +
-                      two_places(widest(pair->limits)) + " marks apart (limits of agreement " +
-                      two_places(*pair->limits.lower.value) + " to " + two_places(*pair->limits.upper.value) +
-                      ").");
+                      figure(widest(pair->limits)) + " marks apart (limits of agreement " +
+                      figure(*pair->limits.lower.value) + " to " + figure(*pair->limits.upper.value) + ").");
 }
 
 void warn_of_none(const Statistic& statistic, const std::string& name, std::vector<std::string>& warnings) {
@@ -129,8 +128,8 @@ void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings)
   if (icc.value && icc.low && icc.rows < rows_for_intervals) {
     warnings.push_back("The intraclass correlation rests on " + std::to_string(icc.rows) + " " +
                        things(view) + "; " + std::to_string(rows_for_intervals) +
-                       " are wanted, for with these ICC(2,1) may be anything from " + two_places(*icc.low) +
-                       " to " + two_places(*icc.high) + ".");
+                       " are wanted, for with these ICC(2,1) may be anything from " + figure(*icc.low) +
+                       " to " + figure(*icc.high) + ".");
   }
   double most = 0;
   std::size_t fewest = rows_for_intervals;
@@ -143,7 +142,7 @@ void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings)
   if (most > 0) {
     warnings.push_back("The limits of agreement rest on " + std::to_string(fewest) + " " + things(view) +
                        "; " + std::to_string(rows_for_intervals) +
-                       " are wanted, for with these a limit can be off by " + two_places(most) + " marks.");
+                       " are wanted, for with these a limit can be off by " + figure(most) + " marks.");
   }
 }
 

@@ -8,9 +8,9 @@ namespace landdrill {
 namespace {
 
 // How long the heads are down now, and whether they were down as long as they should be, as one number.
-class Stretch {
+class BreathHold {
  public:
-  Stretch(std::optional<std::int64_t> least, std::optional<std::int64_t> most, std::int64_t unit)
+  BreathHold(std::optional<std::int64_t> least, std::optional<std::int64_t> most, std::int64_t unit)
       : least_(least), most_(most), unit_(unit) {}
 
   std::uint32_t longest() const { return static_cast<std::uint32_t>(most_ ? *most_ : *least_); }
@@ -67,7 +67,7 @@ std::optional<ChoiceChain> Programmes::chain_of(Span span) const {
   if (least) least = (std::clamp<std::int64_t>(*least, 0, whole + unit) + unit - 1) / unit;
   if (most) most = std::min(std::max<std::int64_t>(*most, 0), whole) / unit;
   if (!least && !most) return std::nullopt;
-  const Stretch stretch(least, most, unit);
+  const BreathHold stretch(least, most, unit);
 
   ChoiceChain chain;
   chain.states = stretch.states();

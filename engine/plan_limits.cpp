@@ -19,18 +19,7 @@ std::string words_of(const Room& room) {
   return event + least->text() + " to " + amount(*most, room);
 }
 
-bool holds_family(const Option& option, std::size_t row) {
-  return std::any_of(option.parts.begin(), option.parts.end(),
-                     [&](const PartUse& use) { return use.part->family_row == row; });
-}
-
-std::int64_t counts_of(const CountUses& uses, bool only_under) {
-  std::int64_t sum = 0;
-  for (const CountUse& use : uses) sum += !only_under || use.under ? use.counts : 0;
-  return sum;
-}
-
-std::optional<Decimal> whole(std::optional<int> number) {
+std::optional<Decimal> decimal_of(std::optional<int> number) {
   if (!number) return std::nullopt;
   return Decimal::whole(*number);
 }
@@ -39,9 +28,9 @@ std::optional<Decimal> whole(std::optional<int> number) {
 bool has_counts(const Routine& routine) {
   std::int64_t counts = 0;
   for (const Element& element : routine.elements) {
-    for (const Option& option : element.options) counts += counts_of(option.counts, false);
+    for (const Option& option : element.options) counts += counts_in(option.counts);
   }
-  for (const Passage& passage : routine.passages) counts += counts_of(passage.counts, false);
+  for (const Passage& passage : routine.passages) counts += counts_in(passage.counts);
   return counts > 0;
 }
 
@@ -77,7 +66,7 @@ void Programmes::add_quota(const Quota& quota) {
   const ValueSet& set = *routine_.set;
   add(room_of(Room::Of::elements, quota.event, row_of(quota.from), kind + "elements" + family,
               kind + "element" + family),
-      {whole(quota.least), whole(quota.most)},
+      {decimal_of(quota.least), decimal_of(quota.most)},
       [&set, &quota](const Element& element, const Option& option) -> std::int64_t {
         const bool is_kind = quota.kind.empty() || set.kinds.place(*element.kind) == quota.kind_row;
         return is_kind && (quota.family.empty() || holds_family(option, quota.family_row)) ? 1 : 0;
@@ -90,7 +79,7 @@ void Programmes::add_families() {
     const Family& family = families[row];
     add(room_of(Room::Of::elements, "", row_of(family.from), "parts of " + family.code + " in the routine",
                 "part of " + family.code + " in the routine"),
-        {std::nullopt, whole(family.most_in_routine)}, [row](const Element&, const Option& option) {
+        {std::nullopt, decimal_of(family.most_in_routine)}, [row](const Element&, const Option& option) {
           std::int64_t sum = 0;
           for (const PartUse& use : option.parts) sum += use.part->family_row == row ? use.times : 0;
           return sum;
@@ -108,9 +97,9 @@ void Programmes::add_time() {
   }
   const Decimal tolerance = event.tolerance.value_or(Decimal());
   Room room = room_of(Room::Of::seconds, event.code, row_of(event.from), "s", "");
-  for (const Passage& passage : routine_.passages) room.fixed += counts_of(passage.counts, false);
+  for (const Passage& passage : routine_.passages) room.fixed += counts_in(passage.counts);
   add(std::move(room), {*event.seconds - tolerance, *event.seconds + tolerance},
-      [](const Element&, const Option& option) { return counts_of(option.counts, false); });
+      [](const Element&, const Option& option) { return counts_in(option.counts); });
 }
 
 void Programmes::add_own(const OwnLimit& own, const std::string& from) {
@@ -161,9 +150,9 @@ void Programmes::add_seconds(const OwnLimit& own, Room room) {
     notes.push_back("the sheet has no tempo: the plan does not look at the limit of " + words_of(room));
     return;
   }
-  for (const Passage& passage : routine_.passages) room.fixed += counts_of(passage.counts, only_under);
+  for (const Passage& passage : routine_.passages) room.fixed += counts_in(passage.counts, only_under);
   add(std::move(room), span,
-      [only_under](const Element&, const Option& option) { return counts_of(option.counts, only_under); });
+      [only_under](const Element&, const Option& option) { return counts_in(option.counts, only_under); });
 }
 
 }  // namespace landdrill

@@ -9,11 +9,6 @@
 namespace landdrill {
 namespace {
 
-Decimal mean_of(const KeptMarks& kept) {
-  return round(Exact(kept.sum.value()) / Exact(Decimal::whole(kept.count)), Decimal::places,
-               Rounding::half_up);
-}
-
 class PiecesOf {
  public:
   explicit PiecesOf(const AimInputs& inputs) : inputs_(inputs) {}
@@ -72,17 +67,11 @@ class PiecesOf {
       for (std::size_t i = 0; obstacles.empty() && i < options.size(); ++i) {
         const PanelRule* rule = inputs_.routine.elements[i].panel;
         if (place >= options[i].size() || options[i][place] == leave_out || rule == nullptr) continue;
-        pieces_.choices[i][place] =
-            marked(*rule, mean_of(*all.showing.elements[i].marks), spread.elements[i],
-                   [&](const Odds& kept) { return element_odds(*rule, kept, credited(all, i)); });
+        pieces_.choices[i][place] = marked(
+            *rule, mean_mark(*all.showing.elements[i].marks), spread.elements[i],
+            [&](const Odds& kept) { return element_odds(*rule, kept, credited(inputs_.routine, all, i)); });
       }
     }
-  }
-
-  Credited credited(const Risked& all, std::size_t element) const {
-    const Chance percent = static_cast<Chance>(all.chances[element].percent.units()) / Decimal::one;
-    const std::optional<Difficulty>& base = inputs_.routine.elements[element].kind->base;
-    return {all.showing.elements[element].declared, base ? *base : Difficulty(), percent / 100};
   }
 
   const AimInputs& inputs_;

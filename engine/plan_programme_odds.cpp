@@ -3,10 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
 
-constexpr std::int64_t work = 4'000'000;
+constexpr std::int64_t programme_work = 4'000'000;
 constexpr int fine_points = 640;
 
 // How many steps above `zero`, in parts of a step, the rising chances first come to `chance`; nothing when
@@ -35,15 +37,15 @@ const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choice
 WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices) {
   if (!step_) {
     GridWish grid = inputs_.how.forecast.grid;
-    grid.work = std::min(grid.work, work);
+    grid.work = std::min(grid.work, programme_work);
     step_ = pieces_.step_for(choices, grid);
   }
   const TotalOdds total = pieces_.total(choices, *step_);
   WeighedProgramme weighed{choices, 0, 0, 0, {}};
-  const double off = static_cast<double>(total.bound.units()) / Decimal::one;
+  const double off = binary(total.bound);
   if (inputs_.how.aim == PlanWish::For::quantile) {
     const Decimal value = total.odds.quantile(inputs_.how.share);
-    weighed.value = static_cast<double>(value.units()) / Decimal::one;
+    weighed.value = binary(value);
     weighed.least = weighed.value - off;
     weighed.most = weighed.value + off;
     weighed.exact = Exact(value);
@@ -60,8 +62,7 @@ WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices)
 // The table errs far less than a grid to which every case is moved.
 void ProgrammeOdds::narrow(WeighedProgramme& weighed) {
   const bool quantile = inputs_.how.aim == PlanWish::For::quantile;
-  const double total =
-      quantile ? weighed.value * Decimal::one : static_cast<double>(inputs_.how.target.units());
+  const double total = quantile ? weighed.value * Decimal::one : binary_millionths(inputs_.how.target);
   if (!fine_) fine_.emplace(pieces_, weighed.choices, fine_points, total);
   fine_->aim_at(total);
   const Reach::Survival survival = fine_->survival(weighed.choices);

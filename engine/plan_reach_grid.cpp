@@ -2,16 +2,17 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
 #include "engine/plan_reach.h"
 
 namespace landdrill {
 namespace {
 
-double mean_of(const Odds& odds) {
+double mean_in_millionths(const Odds& odds) {
   return odds.mean() * Decimal::one;
 }
 
-double variance_of(const Odds& odds) {
+double variance_in_millionths(const Odds& odds) {
   const double deviation = odds.deviation() * Decimal::one;
   return deviation * deviation;
 }
@@ -36,12 +37,13 @@ void Reach::measure(const std::vector<std::size_t>& about, double total) {
   double variance = 1, widest = 0, mean = 0;
   for (std::size_t i = 0; i < about.size(); ++i) {
     const Odds& here = pieces_.choices[i][about[i]][day];
-    variance += variance_of(here);
-    mean += mean_of(here);
+    variance += variance_in_millionths(here);
+    mean += mean_in_millionths(here);
     for (const auto& choice : pieces_.choices[i])
-      widest = std::max(widest, mean_of(choice[day]) - mean_of(here));
+      widest = std::max(widest, mean_in_millionths(choice[day]) - mean_in_millionths(here));
   }
-  for (std::size_t i = 0; i < pieces_.shared.size(); ++i) mean += mean_of(pieces_.shared_on(i, day));
+  for (std::size_t i = 0; i < pieces_.shared.size(); ++i)
+    mean += mean_in_millionths(pieces_.shared_on(i, day));
   const double deviation = std::sqrt(variance), lead = total - mean;
   const double below = 3 * deviation + widest + std::max(0.0, -lead);
   const double above = 2 * deviation + widest + std::max(0.0, lead);
@@ -52,7 +54,7 @@ void Reach::measure(const std::vector<std::size_t>& about, double total) {
 void Reach::lay_out(std::size_t day, const std::vector<std::size_t>& about) {
   Day& here = days_[day];
   for (std::size_t i = 0; i < about.size(); ++i) {
-    const double stands = std::round(mean_of(pieces_.choices[i][about[i]][day]) / step_);
+    const double stands = std::round(mean_in_millionths(pieces_.choices[i][about[i]][day]) / step_);
     auto& list = here.choices.emplace_back();
     for (const auto& choice : pieces_.choices[i]) list.push_back(split(choice[day], stands));
     here.stands += stands * step_;
@@ -70,7 +72,7 @@ Reach::Cases Reach::split(const Odds& odds, double stands) const {
     below += one.chance;
     above -= one.chance;
     if (below < small_tail) continue;
-    const double place = static_cast<double>(one.value.units()) / step_ - stands;
+    const double place = binary_millionths(one.value) / step_ - stands;
     const double down = std::floor(std::clamp<double>(place, -points_, points_));
     const int point = static_cast<int>(down);
     const double part = std::clamp(place - down, 0.0, 1.0);
@@ -100,11 +102,11 @@ void Reach::add_shared(std::size_t day) {
   wish.work = 2'000'000;
   const TotalOdds total = total_odds({&world, 1}, wish);
   for (const Odds::Case& one : total.odds.cases()) {
-    here.value.push_back(static_cast<double>(one.value.units()));
+    here.value.push_back(binary_millionths(one.value));
     here.at_least.push_back(one.chance);
   }
   for (std::size_t i = here.at_least.size() - 1; i-- > 0;) here.at_least[i] += here.at_least[i + 1];
-  moved_ = std::max(moved_, static_cast<double>(total.bound.units()));
+  moved_ = std::max(moved_, binary_millionths(total.bound));
 }
 
 void Reach::aim_at(double total) {

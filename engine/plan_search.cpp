@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
 
@@ -40,7 +42,7 @@ void OddsSearch::climb(std::size_t how_many) {
   for (int round = 0; round < most_rounds && inputs_.patience.more(1); ++round) {
     const std::vector<std::size_t> from = found_.front().choices;
     const double total =
-        quantile_ ? found_.front().value * Decimal::one : static_cast<double>(inputs_.how.target.units());
+        quantile_ ? found_.front().value * Decimal::one : binary_millionths(inputs_.how.target);
     const ByDay worths = Reach(pieces_, from, points, total).worths(from);
     const std::vector<std::vector<Chance>> mean = over_days(worths, pieces_.days);
     Choosing priced = choosing_;
@@ -66,7 +68,7 @@ std::optional<double> OddsSearch::to_beat() const {
 
 // What is as good as the k-th best reaches it with the chance that is needed.
 double OddsSearch::total_to_reach() const {
-  if (!quantile_) return static_cast<double>(inputs_.how.target.units());
+  if (!quantile_) return binary_millionths(inputs_.how.target);
   return (to_beat().value_or(found_.back().least) + lead_) * Decimal::one;
 }
 

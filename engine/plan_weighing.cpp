@@ -5,16 +5,15 @@
 namespace landdrill {
 namespace {
 
-const Exact hundred(Decimal::whole(100)), one(Decimal::whole(1));
-
 WeighingWay credited_way(std::size_t rule, const TogetherElement& element) {
   WeighingWay way;
   way.rule = rule;
   way.together = element;
   const Exact declared(element.declared.value());
-  const Exact share = Exact(element.percent) / hundred, lost = declared - Exact(element.base.value());
+  const Exact share = as_share(element.percent), certain(Decimal::whole(1)),
+              lost = declared - Exact(element.base.value());
   way.credited = declared - share * lost;
-  way.variance = Exact(round(share * (one - share) * lost * lost, Decimal::places, Rounding::up));
+  way.variance = Exact(round(share * (certain - share) * lost * lost, Decimal::places, Rounding::up));
   return way;
 }
 

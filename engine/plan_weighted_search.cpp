@@ -6,7 +6,7 @@ namespace landdrill {
 namespace {
 
 // So many are worked out at first, and at most, of what reaches one line.
-constexpr std::size_t few = 32, many = 2'048;
+constexpr std::size_t few_programmes = 32, many_programmes = 2'048;
 // Bands are halved no more often.
 constexpr std::size_t most_nodes = 4'000;
 
@@ -101,7 +101,7 @@ bool WeightedSearch::may_be_absent(std::size_t rule) const {
 void WeightedSearch::look_into(Node node) {
   ++looked_into_;
   Choosing here = within(node);
-  std::size_t how_many = std::max(how_many_, few);
+  std::size_t how_many = std::max(how_many_, few_programmes);
   while (true) {
     const std::optional<Exact> beaten = level();
     const WeighingLine line =
@@ -122,8 +122,8 @@ void WeightedSearch::look_into(Node node) {
     if (better) continue;
     const std::optional<std::size_t> rule = widest(node);
     if (rule && looked_into_ + open_.size() < most_nodes) return split(std::move(node), *rule);
-    if (how_many >= many || !found.proved) return left_.push_back(std::move(node));
-    how_many = std::min(8 * how_many, std::max(how_many_, many));
+    if (how_many >= many_programmes || !found.proved) return left_.push_back(std::move(node));
+    how_many = std::min(8 * how_many, std::max(how_many_, many_programmes));
   }
 }
 

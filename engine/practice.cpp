@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/binary.h"
 #include "engine/panel.h"
 #include "grammar/words.h"
 
@@ -12,18 +13,9 @@ namespace {
 // A task is weak by how far she was off, but nothing is left out for good.
 constexpr double least_weight = 0.1;
 
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
-
-std::string label_of(const Element& element) {
-  const std::string title(element.title.empty() ? std::string_view(element.kind->title) : element.title);
-  return std::to_string(element.number) + " " + title;
-}
-
 double kept_mean(const PanelRule& rule, const JudgeMarks& judges) {
   const KeptMarks kept = keep(rule, judges);
-  return number_of(kept.sum.value()) / kept.count;
+  return binary_mean(kept.sum, kept.count);
 }
 
 std::string_view without_blanks(std::string_view text) {
@@ -85,7 +77,7 @@ std::vector<PracticeTask> practice_tasks(const Routine& routine, const RecordedP
     if (seen[i] == nullptr) continue;
     const Element& element = routine.elements[i];
     tasks.push_back({block, std::string(routine.title), name, std::to_string(element.number),
-                     label_of(element), element.kind->code, chosen(routine, i, wish).declared, element.panel,
+                     name_of(element), element.kind->code, chosen(routine, i, wish).declared, element.panel,
                      seen[i]->marks, kept_mean(*element.panel, seen[i]->marks)});
   }
   for (const RecordedAspect& one : panel.aspects) {

@@ -3,6 +3,8 @@
 #include <cmath>
 #include <map>
 
+#include "engine/binary.h"
+#include "engine/figures.h"
 #include "engine/practice.h"
 
 namespace landdrill {
@@ -11,17 +13,6 @@ namespace {
 // Below these nothing is said; common practice, no source.
 constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
 
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
-
-// "0.25"; the sign is left to the words around it.
-std::string two_places(double value) {
-  const std::string hundredths = std::to_string(std::llround(std::abs(value) * 100));
-  const std::string padded = std::string(hundredths.size() < 3 ? 3 - hundredths.size() : 0, '0') + hundredths;
-  return padded.substr(0, padded.size() - 2) + "." + padded.substr(padded.size() - 2);
-}
-
 // One task she has marked.
 struct Marked {
   const PracticeTask* task = nullptr;
@@ -29,28 +20,28 @@ struct Marked {
   double off() const { return hers - task->kept; }
 };
 
-double mean_of(const std::vector<Marked>& marked, auto number) {
+double mean_over(const std::vector<Marked>& marked, auto number) {
   double sum = 0;
   for (const Marked& one : marked) sum += number(one);
   return sum / static_cast<double>(marked.size());
 }
 double bias_of(const std::vector<Marked>& marked) {
-  return mean_of(marked, [](const Marked& one) { return one.off(); });
+  return mean_over(marked, [](const Marked& one) { return one.off(); });
 }
 double difference_of(const std::vector<Marked>& marked) {
-  return mean_of(marked, [](const Marked& one) { return std::abs(one.off()); });
+  return mean_over(marked, [](const Marked& one) { return std::abs(one.off()); });
 }
 std::optional<double> spread_of(const std::vector<Marked>& marked, auto number) {
   if (marked.size() < 2) return std::nullopt;
-  const double mean = mean_of(marked, number);
+  const double mean = mean_over(marked, number);
   double squares = 0;
   for (const Marked& one : marked) squares += (number(one) - mean) * (number(one) - mean);
   return std::sqrt(squares / static_cast<double>(marked.size() - 1));
 }
 // A hair more than the steps, so that a third of a mark does not fall out by its binary tail.
 double share_within(const std::vector<Marked>& marked, int steps) {
-  return mean_of(marked, [steps](const Marked& one) {
-    return std::abs(one.off()) <= number_of(one.task->rule->step) * steps + 1e-9 ? 1.0 : 0.0;
+  return mean_over(marked, [steps](const Marked& one) {
+    return std::abs(one.off()) <= binary(one.task->rule->step) * steps + 1e-9 ? 1.0 : 0.0;
   });
 }
 
@@ -85,7 +76,7 @@ void compare_judges(const std::vector<Marked>& marked, PracticeReport& report) {
     for (const Marked& one : marked) {
       const std::optional<Mark>& mark = one.task->judges[seat];
       if (!mark) continue;
-      const double off = one.hers - number_of(mark->value());
+      const double off = one.hers - binary(*mark);
       against.bias += off;
       against.difference += std::abs(off);
       ++against.tasks;
@@ -130,10 +121,9 @@ std::vector<Group> by_level(std::vector<Marked> marked) {
                    [](const Marked& a, const Marked& b) { return a.task->kept < b.task->kept; });
   const std::size_t third = marked.size() / 3;
   const double low = marked[third].task->kept, high = marked[marked.size() - third].task->kept;
-  return {
-      {two_places(low) + " to " + two_places(high), part_of(marked, third, marked.size() - third), low, high},
-      {two_places(high) + " and above", part_of(marked, marked.size() - third, marked.size()), high, {}},
-      {"below " + two_places(low), part_of(marked, 0, third), {}, low}};
+  return {{figure(low) + " to " + figure(high), part_of(marked, third, marked.size() - third), low, high},
+          {figure(high) + " and above", part_of(marked, marked.size() - third, marked.size()), high, {}},
+          {"below " + figure(low), part_of(marked, 0, third), {}, low}};
 }
 
 std::vector<Group> by_time(const std::vector<Marked>& marked) {
@@ -151,18 +141,18 @@ void find_where(const std::vector<Marked>& marked, PracticeReport& report) {
 }
 
 std::string higher_or_lower(double bias) {
-  return two_places(bias) + (bias > 0 ? " higher" : " lower");
+  return figure(std::abs(bias)) + (bias > 0 ? " higher" : " lower");
 }
 
 void say(const std::vector<Marked>& marked, PracticeReport& report) {
-  const double step = number_of(marked.front().task->rule->step);
+  const double step = binary(marked.front().task->rule->step);
   std::vector<std::string>& said = report.sentences;
   said.push_back(std::abs(*report.bias) < step / 2
                      ? "On average you mark as the panel does (" + higher_or_lower(*report.bias) + ")."
                      : "On average you mark " + higher_or_lower(*report.bias) + " than the panel.");
   for (const Where& where : report.where) {
     if (where.tasks < least_in_a_group || where.difference < *report.difference + step / 2) continue;
-    said.push_back("You are furthest off on " + where.name + ": " + two_places(where.difference) +
+    said.push_back("You are furthest off on " + where.name + ": " + figure(where.difference) +
                    " from the panel on average.");
     break;
   }
@@ -180,7 +170,7 @@ std::vector<Marked> marked_tasks(std::span<const PracticeTask> tasks, std::span<
   for (std::size_t i = 0; i < std::min(tasks.size(), done.size()); ++i) {
     if (done[i].late) ++report.late;
     if (done[i].mark) {
-      marked.push_back({&tasks[i], number_of(done[i].mark->value())});
+      marked.push_back({&tasks[i], binary(*done[i].mark)});
     } else {
       ++report.skipped;
     }

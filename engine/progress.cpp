@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <tuple>
 
+#include "engine/binary.h"
 #include "engine/lessons.h"
 
 namespace landdrill {
@@ -61,7 +62,7 @@ ProgressPoint point_of(const Routine& routine, const Showing& showing) {
     if (shown.base) ++point.base_marks;
     if (!shown.marks) continue;
     ++point.marked;
-    marks += mean_mark(*shown.marks);
+    marks += binary_mean(shown.marks->sum, shown.marks->count);
   }
   if (point.marked > 0) point.mark = marks / static_cast<double>(point.marked);
   const Score scored = score(routine, showing);

@@ -10,7 +10,7 @@
 namespace landdrill {
 namespace {
 
-std::string why_none(const Pairs& pairs) {
+std::string why_no_order(const Pairs& pairs) {
   if (!all_finite(pairs)) return not_finite;
   if (pairs.empty()) return "the two judges have no row in common";
   if (pairs.size() < 2) return "one row has no order";
@@ -146,7 +146,7 @@ double rank_correlation(const CountedPairs& counted) {
 Statistic spearman(const CountedPairs& counted, double confidence) {
   const Pairs& pairs = counted.pairs;
   assert(confidence > 0 && confidence < 1);
-  if (std::string why = why_none(pairs); !why.empty()) return no_number(std::move(why));
+  if (std::string why = why_no_order(pairs); !why.empty()) return no_number(std::move(why));
   const double rho = std::clamp(rank_correlation(counted), -1.0, 1.0);
   Statistic result = number(rho, pairs.size());
   const std::optional<double> z = normal_quantile((1 + confidence) / 2);
@@ -159,7 +159,7 @@ Statistic spearman(const CountedPairs& counted, double confidence) {
 
 Statistic kendall_tau(const CountedPairs& counted) {
   const Pairs& pairs = counted.pairs;
-  if (std::string why = why_none(pairs); !why.empty()) return no_number(std::move(why));
+  if (std::string why = why_no_order(pairs); !why.empty()) return no_number(std::move(why));
   const std::int64_t all = pairs_among(static_cast<std::int64_t>(pairs.size()));
   const PairCounts of = counted.table ? count_pairs(*counted.table) : count_pairs(pairs);
   const std::int64_t rising = all - of.tied_first - of.tied_second + of.tied_both - of.falling;

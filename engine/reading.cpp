@@ -17,7 +17,7 @@ std::string scale_of(const PanelRule& rule) {
 }
 
 // "it has a, b, c", as far as a coach would read on.
-std::string all_of(const std::vector<std::string_view>& known, std::string_view of) {
+std::string what_it_has(const std::vector<std::string_view>& known, std::string_view of) {
   if (known.empty()) return std::string(of) + " has none";
   if (known.size() > 12) return "";
   std::string list = std::string(of) + " has ";
@@ -44,7 +44,7 @@ std::string_view column_word(std::string_view column) {
 
 std::string hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of) {
   const std::string nearest = words::nearest_hint(word, known);
-  return nearest.empty() ? all_of(known, of) : nearest;
+  return nearest.empty() ? what_it_has(known, of) : nearest;
 }
 
 std::string quoted(std::string_view what, std::string_view text) {

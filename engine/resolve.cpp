@@ -248,10 +248,9 @@ void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option
 void RoutineReading::work_out_difficulty(Option& option, const Element& element, std::string_view piece) {
   const Kind& kind = *element.kind;
   if (!option.stated && !kind.formula) return reading_.gap(source_, piece, {"kinds", kind.code, "formula"});
-  const bool uses_base = !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(),
-                                                       [](const FormulaStep& step) {
-                                                         return step.does == FormulaStep::Does::base;
-                                                       });
+  const bool uses_base =
+      !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(),
+                                    [](const FormulaStep& step) { return step.does == Operation::base; });
   if (uses_base && !kind.base) return reading_.gap(source_, piece, {"kinds", kind.code, "base"});
   if (option.slip && !kind.base) reading_.gap(source_, piece, {"kinds", kind.code, "base"});
   try {

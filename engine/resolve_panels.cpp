@@ -6,21 +6,9 @@
 
 namespace landdrill {
 
-std::string_view word_of(Size size) {
-  switch (size) {
-    case Size::small:
-      return "small";
-    case Size::medium:
-      return "medium";
-    case Size::large:
-      return "large";
-  }
-  return "";
-}
-
 namespace {
 
-std::string numbers_of(const Routine& routine) {
+std::string element_numbers(const Routine& routine) {
   std::string numbers;
   for (const Element& element : routine.elements) {
     if (!numbers.empty()) numbers += ", ";
@@ -41,7 +29,7 @@ std::optional<std::size_t> element_at(Reading& reading, const Source& source, co
   if (std::any_of(reading.left_out.begin(), reading.left_out.end(), is_it)) return std::nullopt;
   reading.complain(source, typed.text,
                    {Problem::unknown_element, "element " + std::string(typed.text),
-                    "an element of \"" + std::string(routine.title) + "\": " + numbers_of(routine)});
+                    "an element of \"" + std::string(routine.title) + "\": " + element_numbers(routine)});
   return std::nullopt;
 }
 
@@ -84,9 +72,9 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 }
 
 template <class Use, class Row>
-std::vector<Use> counted(Reading& reading, const Source& source, const ast::CountedList& typed,
-                         const Rows<Row>& rows, Problem problem, std::string_view what,
-                         std::string_view table) {
+std::vector<Use> counted_uses(Reading& reading, const Source& source, const ast::CountedList& typed,
+                              const Rows<Row>& rows, Problem problem, std::string_view what,
+                              std::string_view table) {
   std::vector<Use> uses;
   for (const ast::Counted& one : typed) {
     const Row* row = reading.row(source, one.code, rows, problem, what);
@@ -101,15 +89,15 @@ std::vector<Use> counted(Reading& reading, const Source& source, const ast::Coun
 std::vector<SyncUse> sync_errors(Reading& reading, const Source& source,
                                  const std::optional<ast::SyncLine>& line) {
   if (!line) return {};
-  return counted<SyncUse>(reading, source, line->errors, reading.set.sync, Problem::unknown_sync,
-                          "class of sync error", "sync");
+  return counted_uses<SyncUse>(reading, source, line->errors, reading.set.sync, Problem::unknown_sync,
+                               "class of sync error", "sync");
 }
 
 std::vector<PenaltyUse> penalties(Reading& reading, const Source& source,
                                   const std::optional<ast::PenaltyLine>& line) {
   if (!line) return {};
-  return counted<PenaltyUse>(reading, source, line->penalties, reading.set.penalties,
-                             Problem::unknown_penalty, "penalty", "penalties");
+  return counted_uses<PenaltyUse>(reading, source, line->penalties, reading.set.penalties,
+                                  Problem::unknown_penalty, "penalty", "penalties");
 }
 
 std::optional<Size> size_from(std::string_view word) {

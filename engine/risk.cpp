@@ -5,16 +5,14 @@
 namespace landdrill {
 namespace {
 
-const Decimal hundred = Decimal::whole(100);
-
 Decimal mean(Exact sum, std::size_t of) {
   return round(sum / Exact(Decimal::whole(static_cast<std::int64_t>(of))), Decimal::places,
                Rounding::half_up);
 }
 
 // The runs that say something, as `wish` counts them: all of them when they are averaged, else the latest.
-std::vector<const Run*> counted(const Routine& routine, const RunWish& wish, bool Run::*said,
-                                const Run* (*latest)(const Routine&, const RunWish&)) {
+std::vector<const Run*> runs_that_say(const Routine& routine, const RunWish& wish, bool Run::*said,
+                                      const Run* (*latest)(const Routine&, const RunWish&)) {
   std::vector<const Run*> runs;
   if (wish.which == RunWish::Which::mean) {
     for (const Run& run : routine.runs) {
@@ -52,10 +50,6 @@ std::vector<Number> averages(const Rows<Row>& rows, const std::vector<const Run*
   return result;
 }
 
-Exact share(Decimal percent) {
-  return Exact(percent) / Exact(hundred);
-}
-
 std::optional<Exact> elements_by_themselves(const Routine& routine, const Risked& risked,
                                             std::optional<std::size_t> without) {
   Exact sum;
@@ -91,6 +85,10 @@ Exact taken_off(const Risked& risked) {
 
 }  // namespace
 
+Exact as_share(Decimal percent) {
+  return Exact(percent) / Exact(hundred_percent);
+}
+
 BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& wish) {
   if (routine.elements[element].panel == nullptr) return {};
   const Option& option = chosen(routine, element, wish);
@@ -99,22 +97,23 @@ BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& 
   if (mark.runs.empty()) return {};
   const auto base =
       std::count_if(mark.runs.begin(), mark.runs.end(), [](const RunMark& one) { return one.seen->base; });
-  return {BaseChance::From::runs, mean(Exact(hundred * base), mark.runs.size())};
+  return {BaseChance::From::runs, mean(Exact(hundred_percent * base), mark.runs.size())};
 }
 
 std::vector<ExpectedErrors> expected_errors(const Routine& routine, const RunWish& runs) {
   if (!routine.errors.empty()) return routine.errors;
-  return averages<ExpectedErrors>(routine.set->sync, counted(routine, runs, &Run::has_sync, run_with_sync));
+  return averages<ExpectedErrors>(routine.set->sync,
+                                  runs_that_say(routine, runs, &Run::has_sync, run_with_sync));
 }
 
 std::vector<ExpectedPenalty> expected_penalties(const Routine& routine, const RunWish& runs) {
   if (routine.risks.empty()) {
     return averages<ExpectedPenalty>(routine.set->penalties,
-                                     counted(routine, runs, &Run::has_penalties, run_with_penalties));
+                                     runs_that_say(routine, runs, &Run::has_penalties, run_with_penalties));
   }
   std::vector<ExpectedPenalty> result;
   for (const PenaltyRisk& risk : routine.risks) {
-    result.push_back({risk.penalty, round(share(risk.chance), Decimal::places, Rounding::half_up)});
+    result.push_back({risk.penalty, round(as_share(risk.chance), Decimal::places, Rounding::half_up)});
   }
   return result;
 }
@@ -149,7 +148,7 @@ std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& 
   if (!base) return points;
   points.base = element_points(*rule, *shown.marks, *base);
   const Exact lost = points.expected - Exact(points.base->value());
-  points.expected = points.expected - share(risked.chances[element].percent) * lost;
+  points.expected = points.expected - as_share(risked.chances[element].percent) * lost;
   return points;
 }
 

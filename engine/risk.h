@@ -13,6 +13,10 @@
 
 namespace landdrill {
 
+inline constexpr Decimal hundred_percent = Decimal::from_units(100 * Decimal::one);
+// 12 % is 0.12.
+Exact as_share(Decimal percent);
+
 // The chance that an element gets the base mark, and what says so.
 struct BaseChance {
   enum class From { nothing, slip, runs } from = From::nothing;

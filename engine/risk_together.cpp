@@ -7,15 +7,13 @@
 namespace landdrill {
 namespace {
 
-const Decimal hundred = Decimal::whole(100);
-
 // A chance as a fraction of small whole numbers: 12 % is 3 of 25.
 struct Share {
   std::int64_t part, of;
 };
 Share share_of(Decimal percent) {
-  const std::int64_t common = std::gcd(percent.units(), hundred.units());
-  return {percent.units() / common, hundred.units() / common};
+  const std::int64_t common = std::gcd(percent.units(), hundred_percent.units());
+  return {percent.units() / common, hundred_percent.units() / common};
 }
 
 }  // namespace
@@ -28,7 +26,7 @@ void Together::add(const TogetherElement& element) {
     way.difficulty += credited;
   };
   if (!element.risky()) {
-    for (Way& way : ways_) credit(way, element.percent == hundred ? element.base : element.declared);
+    for (Way& way : ways_) credit(way, element.percent == hundred_percent ? element.base : element.declared);
     return;
   }
   const Share share = share_of(element.percent);

@@ -23,7 +23,7 @@ struct TogetherElement {
   Exact mark;  // combined, as the rule says
   Difficulty declared, base;
   Decimal percent;  // of the base mark
-  bool risky() const { return percent > Decimal() && percent < Decimal::whole(100); }
+  bool risky() const { return percent > Decimal() && percent < hundred_percent; }
 };
 // `element` of a routine as it is shown; empty without a mark.
 std::optional<TogetherElement> together_element(const Routine& routine, const Risked& risked,

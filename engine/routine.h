@@ -6,6 +6,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -28,6 +29,7 @@ struct CountUse {
   bool under = false;  // time under water
 };
 using CountUses = ShortList<CountUse, 2>;
+int counts_in(const CountUses& uses, bool only_under = false);
 
 // One way to swim an element: the first of an element is the one as written, with an empty title.
 struct Option {
@@ -40,6 +42,8 @@ struct Option {
   std::optional<Difficulty> declared;  // by hand or by the formula, as resolve.h worked it out
   std::optional<Decimal> spread;  // of the judges' marks around their mean (standard deviation), in marks
 };
+// Whether one of its parts is of the family in this row of the set's table.
+bool holds_family(const Option& option, std::size_t family_row);
 
 struct Element {
   int number = 0;
@@ -50,6 +54,8 @@ struct Element {
   bool optional = false;             // a plan may leave it out
   bool stays = false;                // a plan keeps it, as written
 };
+std::string label_of(const Element& element);  // "2 Undertow", or "2" without a title
+std::string name_of(const Element& element);   // "2 Undertow"; the title of the kind without its own
 
 struct Passage {
   std::string_view title;

@@ -19,6 +19,13 @@ bool all_finite(const Pairs& pairs) {
   });
 }
 
+std::string why_incomplete(const MarkTable& table, const MarkTable& complete) {
+  if (!all_finite(table)) return not_finite;
+  if (table.judges < 2) return "there is only one judge";
+  if (complete.rows() == 0) return "no row was marked by every judge";
+  return "";
+}
+
 double mean_of(std::span<const double> numbers) {
   return std::accumulate(numbers.begin(), numbers.end(), 0.0) / static_cast<double>(numbers.size());
 }

@@ -148,6 +148,10 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
   return showing;
 }
 
+std::string minus_text(Points taken_off, int at_least) {
+  return (Points() - taken_off).text(at_least);
+}
+
 int places_of(const Routine& routine) {
   int places = 0;
   const std::size_t event = routine.set->events.place(*routine.event);

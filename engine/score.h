@@ -60,6 +60,9 @@ struct Score {
 };
 Score score(const Routine& routine, const Showing& showing);
 
+// "-0.7" for 0.7 points taken off.
+std::string minus_text(Points taken_off, int at_least = 0);
+
 // Decimal places with which the points of this event are written: the most that one of its panels has.
 int places_of(const Routine& routine);
 

@@ -1,8 +1,9 @@
 #include "engine/season_progress.h"
 
 #include <algorithm>
-#include <cmath>
 #include <tuple>
+
+#include "engine/figures.h"
 
 namespace landdrill {
 namespace {
@@ -12,9 +13,6 @@ struct Swum {
   int places = 4;
 };
 
-std::string two_places(double value) {
-  return Decimal::from_units(std::llround(value * 100) * (Decimal::one / 100)).text(2);
-}
 std::string with_sign(std::string text) {
   return text.starts_with('-') ? text : "+" + text;
 }
@@ -44,9 +42,8 @@ std::string went(const std::string& what, const std::string& from, const std::st
 }
 
 std::string mark_clause(const ProgressPoint& first, const ProgressPoint& last) {
-  const std::string before = two_places(*first.mark), after = two_places(*last.mark);
-  const std::string change = (*Decimal::parse(after) - *Decimal::parse(before)).text(2);
-  return went("the mean mark of an element", before, after, change);
+  return went("the mean mark of an element", figure(*first.mark), figure(*last.mark),
+              figure(*last.mark - *first.mark));
 }
 
 std::string total_clause(const Swum& first, const Swum& last) {
@@ -68,7 +65,7 @@ std::string base_sentence(const ProgressPoint& first, const ProgressPoint& last)
          std::to_string(last.base_marks) + " at the last.";
 }
 
-void add(std::string sentence, std::vector<std::string>& sentences) {
+void say_unless_empty(std::string sentence, std::vector<std::string>& sentences) {
   if (!sentence.empty()) sentences.push_back(std::move(sentence));
 }
 
@@ -108,8 +105,8 @@ void say_panels(const SeasonProgress& season, std::vector<std::string>& sentence
     sentences.push_back(std::move(clause));
   }
   if (first.point->sync && last.point->sync && first.point->penalties && last.point->penalties)
-    add(taken_sentence(*first.point, *last.point), sentences);
-  add(base_sentence(*first.point, *last.point), sentences);
+    say_unless_empty(taken_sentence(*first.point, *last.point), sentences);
+  say_unless_empty(base_sentence(*first.point, *last.point), sentences);
 }
 
 void warn(const SeasonProgress& season, std::vector<std::string>& warnings) {

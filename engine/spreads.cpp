@@ -2,23 +2,18 @@
 
 #include <cmath>
 
+#include "engine/binary.h"
+#include "engine/option_limits.h"
+
 namespace landdrill {
 namespace {
 
 constexpr int least_freedom = 10;
 constexpr std::size_t least_panels = 3;
 
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
-
 Decimal to_a_thousandth(double value) {
   constexpr std::int64_t thousandth = Decimal::one / 1000;
   return Decimal::from_units(std::llround(value * 1000) * thousandth);
-}
-
-std::string counted(std::size_t count, const std::string& what) {
-  return std::to_string(count) + " " + what + (count == 1 ? "" : "s");
 }
 
 // The scatter of the judges around the mean of each line that they marked together.
@@ -30,12 +25,12 @@ class Pooled {
     int count = 0;
     for (const std::optional<Mark>& mark : marks) {
       if (!mark) continue;
-      sum += number_of(mark->value());
+      sum += binary(*mark);
       ++count;
     }
     if (count == 0) return;
     for (const std::optional<Mark>& mark : marks) {
-      const double off = mark ? number_of(mark->value()) - sum / count : 0;
+      const double off = mark ? binary(*mark) - sum / count : 0;
       squares += off * off;
     }
     squares_ += squares;
@@ -46,7 +41,9 @@ class Pooled {
   std::optional<Spread> spread(std::size_t panels) const {
     if (freedom_ < least_freedom) return std::nullopt;
     return Spread{SpreadFrom::panels, to_a_thousandth(std::sqrt(squares_ / freedom_)),
-                  counted(panels, "recorded panel") + ", " + counted(marks_, "mark"), nullptr};
+                  plural(static_cast<std::int64_t>(panels), "recorded panel") + ", " +
+                      plural(static_cast<std::int64_t>(marks_), "mark"),
+                  nullptr};
   }
 
  private:
@@ -67,17 +64,13 @@ std::optional<Spread> pooled(const Routine& routine, std::vector<Line> RecordedP
   return all.spread(panels);
 }
 
-double mean_of(const KeptMarks& kept) {
-  return number_of(kept.sum.value()) / kept.count;
-}
-
 // By how much the kept means of one panel lie off the expected marks, on average over its lines.
 std::optional<double> off_expected(const Showing& expected, const Showing& seen) {
   double sum = 0;
   int lines = 0;
   const auto add = [&](const std::optional<KeptMarks>& wanted, const std::optional<KeptMarks>& got) {
     if (!wanted || !got) return;
-    sum += mean_of(*got) - mean_of(*wanted);
+    sum += binary_mean(got->sum, got->count) - binary_mean(wanted->sum, wanted->count);
     ++lines;
   };
   for (std::size_t i = 0; i < seen.elements.size(); ++i) {
@@ -105,7 +98,7 @@ std::optional<Spread> day_of_panels(const Routine& routine, const Wish& wish) {
   double squares = 0;
   for (double off : offs) squares += (off - sum / count) * (off - sum / count);
   return Spread{SpreadFrom::panels, to_a_thousandth(std::sqrt(squares / (count - 1))),
-                counted(offs.size(), "recorded panel"), nullptr};
+                plural(static_cast<std::int64_t>(offs.size()), "recorded panel"), nullptr};
 }
 
 std::optional<Spread> told(const std::optional<Decimal>& marks) {

@@ -9,7 +9,7 @@ std::optional<Decimal> tenths(int counts, std::optional<Decimal> tempo) {
 }
 
 // Follows the counts of a routine and remembers the longest stretch under water.
-class Stretch {
+class LongestUnder {
  public:
   void swim(const CountUse& use, std::size_t item) {
     if (!use.under) {
@@ -39,7 +39,7 @@ Exact seconds_of(int counts, Decimal beats_a_minute) {
 
 Timing timing(const Routine& routine, const Wish& wish) {
   Timing result;
-  Stretch stretch;
+  LongestUnder stretch;
   for (std::size_t i = 0; i < routine.order.size(); ++i) {
     const Item item = routine.order[i];
     ItemTime time{item, 0, 0, {}, {}};

@@ -12,7 +12,7 @@ std::int64_t merit_of(Decimal kept, Difficulty difficulty) {
   return merit;
 }
 
-std::int64_t common_step(const std::vector<WeightedElement>& elements) {
+std::int64_t common_merit(const std::vector<WeightedElement>& elements) {
   std::int64_t step = 0;
   for (const WeightedElement& element : elements) {
     for (const Odds::Case& one : element.kept->cases()) {
@@ -75,7 +75,7 @@ Decimal WeightedOdds::points(Difficulty difficulty, std::int64_t merit) {
 }
 
 std::optional<Odds> WeightedOdds::odds(const std::vector<WeightedElement>& elements, Chance& lost) {
-  const std::int64_t step = common_step(elements);
+  const std::int64_t step = common_merit(elements);
   if (step != step_) known_.clear();
   step_ = step;
   States states = {{Difficulty(), {0, {1.0}}}};

@@ -4,12 +4,10 @@
 #include <cmath>
 #include <map>
 
+#include "engine/binary.h"
+
 namespace landdrill {
 namespace {
-
-double number_of(Decimal value) {
-  return static_cast<double>(value.units()) / static_cast<double>(Decimal::one);
-}
 
 // A chance, with the mean and the mean square of a sum in the cases it stands for, both times the chance.
 struct Moments {
@@ -38,7 +36,7 @@ void WeightedScatter::add_day(Chance chance, const std::vector<WeightedElement>&
     for (const auto& [difficulty, part] : parts) {
       const auto credit = [&](Difficulty credited, double likely) {
         if (!(likely > 0)) return;
-        const double weight = number_of(credited.value());
+        const double weight = binary(credited);
         after[difficulty + credited] += part.plus(weight * mean, weight * weight * spread * spread, likely);
       };
       credit(element.credited.declared, 1 - element.credited.chance);
@@ -47,7 +45,7 @@ void WeightedScatter::add_day(Chance chance, const std::vector<WeightedElement>&
     parts = std::move(after);
   }
   for (const auto& [difficulty, part] : parts) {
-    const double divisor = number_of(difficulty.value());
+    const double divisor = binary(difficulty);
     whole_ += part.chance;
     mean_ += part.sum / divisor;
     squares_ += part.square / (divisor * divisor);
@@ -58,7 +56,7 @@ double WeightedScatter::deviation() const {
   if (!(whole_ > 0)) return 0;
   const double mean = mean_ / whole_, variance = squares_ / whole_ - mean * mean;
   const int kept = rule_.combine == Combine::mean ? rule_.judges - rule_.drop_high - rule_.drop_low : 1;
-  return std::sqrt(std::max(variance, 0.0)) * number_of(rule_.weight->value()) / kept;
+  return std::sqrt(std::max(variance, 0.0)) * binary(*rule_.weight) / kept;
 }
 
 }  // namespace landdrill

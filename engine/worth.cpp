@@ -62,11 +62,6 @@ Points rounded(const Routine& routine, Exact points) {
   return Points(round(points, std::max(4, places_of(routine)), Rounding::half_up));
 }
 
-std::string name_of(const Element& element) {
-  return std::to_string(element.number) + " " +
-         std::string(element.title.empty() ? std::string_view(element.kind->title) : element.title);
-}
-
 Obstacles missing_marks(const Routine& routine, const Wish& wish, std::optional<std::size_t> asked_apart) {
   Showing showing = expected(routine, wish);
   if (asked_apart) showing.elements[*asked_apart].marks = KeptMarks{};
@@ -85,7 +80,7 @@ std::string no_total(const Routine& routine, const Risked& risked) {
     int risky = 0;
     for (std::size_t i = 0; i < routine.elements.size(); ++i) {
       const Decimal percent = risked.chances[i].percent;
-      if (routine.elements[i].panel == rule && percent > Decimal() && percent < Decimal::whole(100)) ++risky;
+      if (routine.elements[i].panel == rule && percent > Decimal() && percent < hundred_percent) ++risky;
     }
     if (risky > most_risky)
       return std::to_string(risky) +

@@ -52,9 +52,6 @@ class Worth {
 // An expected number of points as it is written: half up to four places, or to the event's when it has more.
 Points rounded(const Routine& routine, Exact points);
 
-// "2 Undertow"; the title of the kind for an element without a title.
-std::string name_of(const Element& element);
-
 // The marks that are missing, as sentences. `asked_apart`: an element that is left out here.
 Obstacles missing_marks(const Routine& routine, const Wish& wish,
                         std::optional<std::size_t> asked_apart = std::nullopt);

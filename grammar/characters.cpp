@@ -9,14 +9,14 @@ namespace {
 
 constexpr std::string_view wide_blanks[] = {"\xC2\xA0", "\xE2\x80\xAF", "\xE2\x80\x8B", "\xEF\xBB\xBF"};
 constexpr std::string_view dashes[] = {"–", "—", "−"};
-constexpr std::string_view times = "×";
+constexpr std::string_view times_sign = "×";
 // Beyond ASCII, and yet no part of a code: quotation marks, the times sign, blanks and line separators.
 constexpr std::string_view never_in_codes[] = {"“",
                                                "”",
                                                "„",
                                                "«",
                                                "»",
-                                               times,
+                                               times_sign,
                                                "\xC2\x85",
                                                "\xE2\x80\xA8",
                                                "\xE2\x80\xA9",
@@ -118,7 +118,7 @@ const char* wide_code_end(const char* first, const char* at, const char* last) {
 const char* times_sign_end(const char* first, const char* last) {
   if (first == last) return first;
   if (*first == 'x' || *first == 'X') return first + 1;
-  return starts(first, last, times) ? first + times.size() : first;
+  return starts(first, last, times_sign) ? first + times_sign.size() : first;
 }
 
 const char* dash_end(const char* first, const char* last) {
@@ -155,8 +155,11 @@ bool looks_like_number(std::string_view text) {
 }
 
 bool looks_like_times(std::string_view text) {
-  return text.size() > 1 && (text[0] == 'x' || text[0] == 'X') &&
-         std::all_of(text.begin() + 1, text.end(), is_digit);
+  return text.size() > 1 && (text[0] == 'x' || text[0] == 'X') && all_digits(text.substr(1));
+}
+
+bool all_digits(std::string_view text) {
+  return !text.empty() && std::all_of(text.begin(), text.end(), is_digit);
 }
 
 }  // namespace landdrill::characters

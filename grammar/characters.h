@@ -32,6 +32,8 @@ inline unsigned char kind(char c) {
 inline bool is_digit(char c) {
   return '0' <= c && c <= '9';
 }
+// Nothing but digits, and at least one.
+bool all_digits(std::string_view text);
 
 // The bytes of the UTF-8 character at `first`; 1 for a byte that starts none. first < last.
 std::size_t character_length(const char* first, const char* last);

@@ -13,16 +13,13 @@
 #include "grammar/characters.h"
 #include "grammar/expected.h"
 #include "grammar/failure.h"
+#include "grammar/line_words.h"
 #include "grammar/words.h"
 
 namespace landdrill::leaves {
 
 using Iterator = const char*;
 inline constexpr std::ptrdiff_t most_digits = 18;
-
-inline std::string_view view(Iterator first, Iterator last) {
-  return {first, static_cast<std::size_t>(last - first)};
-}
 
 // ---- numbers ----
 

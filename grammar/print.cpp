@@ -21,7 +21,7 @@ std::string text_of(const ast::Number& number) {
 }
 
 // The first pair of quotation marks that the text does not close.
-std::string in_quotes(std::string_view text) {
+std::string in_fitting_quotes(std::string_view text) {
   const auto fits = [&](const characters::Quotes& pair) {
     return characters::closing_of(pair, text).length == 0;
   };
@@ -34,7 +34,7 @@ std::string in_quotes(std::string_view text) {
 template <class MeansElse>
 std::string code(const ast::Name& name, MeansElse means_else) {
   return characters::is_bare_code(name.text) && !means_else(name.text) ? std::string(name.text)
-                                                                       : in_quotes(name.text);
+                                                                       : in_fitting_quotes(name.text);
 }
 std::string code(const ast::Name& name) {
   return code(name, [](std::string_view) { return false; });
@@ -77,7 +77,7 @@ std::string text_of(const ast::Fault& fault) {
 }
 
 std::string with_title(std::string text, const std::optional<ast::Name>& title) {
-  return title ? text + " " + in_quotes(title->text) : text;
+  return title ? text + " " + in_fitting_quotes(title->text) : text;
 }
 
 // A code that is spelled like something else that can be limited keeps its quotation marks.
@@ -107,7 +107,9 @@ constexpr std::size_t child_width = 6;   // counts, expect
 struct ToPieces {
   Pieces operator()(const ast::EmptyLine&) const { return {}; }
   Pieces operator()(const ast::BadLine& line) const { return {std::string(line.text), {}}; }
-  Pieces operator()(const ast::RoutineLine& line) const { return {"routine", in_quotes(line.title.text)}; }
+  Pieces operator()(const ast::RoutineLine& line) const {
+    return {"routine", in_fitting_quotes(line.title.text)};
+  }
   Pieces operator()(const ast::EventLine& line) const { return {"event", code(line.event), header_width}; }
   Pieces operator()(const ast::ValuesLine& line) const { return {"values", code(line.set), header_width}; }
   Pieces operator()(const ast::TempoLine& line) const {
@@ -120,7 +122,9 @@ struct ToPieces {
     const std::string kind = code(line.kind, characters::looks_like_number);
     return {"element " + text_of(line.number), with_title(kind, line.title)};
   }
-  Pieces operator()(const ast::OptionLine& line) const { return {"option", in_quotes(line.title.text)}; }
+  Pieces operator()(const ast::OptionLine& line) const {
+    return {"option", in_fitting_quotes(line.title.text)};
+  }
   Pieces operator()(const ast::PartsLine& line) const {
     return {"parts", counted(line.parts, [](std::string_view) { return false; }), child_width};
   }
@@ -139,7 +143,9 @@ struct ToPieces {
   Pieces operator()(const ast::SlipLine& line) const {
     return {"slip", text_of(line.percent) + "%", child_width};
   }
-  Pieces operator()(const ast::PassageLine& line) const { return {"passage", in_quotes(line.title.text)}; }
+  Pieces operator()(const ast::PassageLine& line) const {
+    return {"passage", in_fitting_quotes(line.title.text)};
+  }
   Pieces operator()(const ast::ImpressionLine& line) const {
     return {"impression", joined(line.marks, ", ", [](const ast::ExpectedAspect& each) {
               return code(each.aspect, characters::looks_like_number) + " " + text_of(each.mark);

@@ -5,6 +5,7 @@
 #include "grammar/characters.h"
 #include "grammar/explain.h"
 #include "grammar/leaves.h"
+#include "grammar/line_words.h"
 #include "grammar/parse.h"
 #include "grammar/statement.h"
 #include "grammar/words.h"
@@ -18,10 +19,6 @@ using Iterator = const char*;
 constexpr std::size_t longest_line = 64 * 1024;
 constexpr std::size_t most_lines = 2'000'000;
 
-std::string_view view(Iterator first, Iterator last) {
-  return {first, static_cast<std::size_t>(last - first)};
-}
-
 bool colon_follows(Iterator at, Iterator last) {
   at = characters::skip_blanks(at, last);
   return at != last && *at == ':';
@@ -34,11 +31,6 @@ bool is_aspect_line(std::optional<Word> word, Iterator at, Iterator last) {
   if (!word || word == Word::difficulty) return true;
   const Iterator colon = characters::skip_blanks(at, last);
   return leaves::starts_marks(characters::skip_blanks(colon + 1, last), last);
-}
-
-std::string_view without_trailing_blanks(std::string_view text) {
-  while (!text.empty() && (text.back() == ' ' || text.back() == '	')) text.remove_suffix(1);
-  return text;
 }
 
 ast::Opens opens(std::optional<Word> word) {

@@ -4,22 +4,17 @@
 #include <tuple>
 #include <vector>
 
+#include "grammar/characters.h"
 #include "grammar/words.h"
 
 namespace landdrill {
 namespace {
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-bool all_digits(std::string_view text) {
-  return !text.empty() && std::all_of(text.begin(), text.end(), is_digit);
-}
 bool has(std::string_view text, std::string_view any_of) {
   return text.find_first_of(any_of) != std::string_view::npos;
 }
 std::string in_column(const Column& column) {
-  return " in the column " + quoted(column.name);
+  return " in the column " + in_quotes(column.name);
 }
 
 std::vector<std::string_view> split(std::string_view words) {
@@ -96,7 +91,7 @@ class CellCheck {
     if (absent == names.end()) return true;
     complain(read_.piece(cells.back()),
              {Problem::cell_count, cells_of(row), expected_count(),
-              "the first cell that is missing is " + quoted(trimmed(absent->text))});
+              "the first cell that is missing is " + in_quotes(trimmed(absent->text))});
     return false;
   }
 
@@ -116,7 +111,7 @@ class CellCheck {
   std::pair<std::string_view, std::string> split_cell(const CsvRow& row, std::string_view extra) const {
     for (std::size_t i = 0; i + 1 < row.cells.size(); ++i) {
       const std::string_view first = trimmed(row.cells[i].text), second = row.cells[i + 1].text;
-      if (holds_number(i) && all_digits(first) && all_digits(second)) {
+      if (holds_number(i) && characters::all_digits(first) && characters::all_digits(second)) {
         return {both(row, i), "a decimal comma splits the cell here: write " + std::string(first) + "." +
                                   std::string(second) + ", or put it in quotation marks"};
       }
@@ -152,13 +147,12 @@ class CellCheck {
     if (trimmed(cell.text).empty() || nameless_reported_) return;
     nameless_reported_ = true;
     complain(read_.piece(cell),
-             {Problem::unnamed_column, quoted(trimmed(cell.text)) + " in a column without a name",
+             {Problem::unnamed_column, in_quotes(trimmed(cell.text)) + " in a column without a name",
               "a name in the header line, or an empty cell"});
   }
 
   void check_cell(const CsvRow& row, const Column& column, std::size_t place) {
-    const std::string_view text =
-        place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
+    const std::string_view text = text_at(row, place);
     const std::string_view piece = read_.piece(row.cells[std::min(place, row.cells.size() - 1)]);
     if (text.empty()) {
       if (column.required) {
@@ -201,11 +195,12 @@ class CellCheck {
   void check_number(const Column& column, std::string_view text, std::string_view piece) {
     if (number_from(column, text)) return;
     if (Decimal::parse(text)) {
-      return complain(piece, {Problem::out_of_range, quoted(text),
+      return complain(piece, {Problem::out_of_range, in_quotes(text),
                               std::string("a number ") + (column.above_zero ? "above 0" : "not below 0") +
                                   in_column(column)});
     }
-    complain(piece, {Problem::bad_number, quoted(text), "a number" + in_column(column), number_hint(text)});
+    complain(piece,
+             {Problem::bad_number, in_quotes(text), "a number" + in_column(column), number_hint(text)});
   }
 
   void check_whole(const Column& column, std::string_view text, std::string_view piece) {
@@ -213,15 +208,15 @@ class CellCheck {
     const auto number = Decimal::parse(text);
     const Problem problem =
         number && number->places_used() == 0 ? Problem::out_of_range : Problem::bad_number;
-    complain(piece,
-             {problem, quoted(text), whole_of(column) + in_column(column), number ? "" : number_hint(text)});
+    complain(piece, {problem, in_quotes(text), whole_of(column) + in_column(column),
+                     number ? "" : number_hint(text)});
   }
 
   void check_choice(const Column& column, std::string_view text, std::string_view piece) {
     const std::string word = normal_choice(text);
     if (is_among(column.choices, word)) return;
     const auto known = split(column.choices);
-    complain(piece, {Problem::bad_choice, quoted(text), one_of(known) + in_column(column),
+    complain(piece, {Problem::bad_choice, in_quotes(text), one_of(known) + in_column(column),
                      words::nearest_hint(word, known)});
   }
 
@@ -272,7 +267,7 @@ std::optional<Decimal> number_from(const Column& column, std::string_view text) 
 }
 
 std::string number_hint(std::string_view text) {
-  if (std::none_of(text.begin(), text.end(), is_digit))
+  if (std::none_of(text.begin(), text.end(), characters::is_digit))
     return "leave the cell empty while the number is not known";
   const std::size_t number_ends = text.find_first_not_of("0123456789.,");
   if (text.ends_with('%')) return "write a share as a number: 0.3 for 30 %";

@@ -7,15 +7,13 @@
 namespace landdrill {
 namespace {
 
-using Does = FormulaStep::Does;
-
 bool comes_from_parts(const FormulaStep& step) {
   switch (step.does) {
-    case Does::sum_parts:
-    case Does::count_parts:
-    case Does::sum_family:
-    case Does::count_family:
-    case Does::families:
+    case Operation::sum_parts:
+    case Operation::count_parts:
+    case Operation::sum_family:
+    case Operation::count_family:
+    case Operation::families:
       return true;
     default:
       return false;
@@ -23,21 +21,21 @@ bool comes_from_parts(const FormulaStep& step) {
 }
 
 bool is_fixed(const FormulaStep& step) {
-  return !comes_from_parts(step) && step.does != Does::base;
+  return !comes_from_parts(step) && step.does != Operation::base;
 }
 
 int takes(const FormulaStep& step) {
   switch (step.does) {
-    case Does::add:
-    case Does::subtract:
-    case Does::multiply:
-    case Does::divide:
+    case Operation::add:
+    case Operation::subtract:
+    case Operation::multiply:
+    case Operation::divide:
       return 2;
-    case Does::negate:
-    case Does::round:
+    case Operation::negate:
+    case Operation::round:
       return 1;
-    case Does::min:
-    case Does::max:
+    case Operation::min:
+    case Operation::max:
       return step.takes;
     default:
       return 0;
@@ -55,7 +53,7 @@ std::size_t first_step_of(const Formula& formula, std::size_t last) {
 // A divisor that is 0 whatever the element, as it stands in the formula; empty when there is none.
 std::string zero_divisor(const Formula& formula) {
   for (std::size_t i = 1; i < formula.steps.size(); ++i) {
-    if (formula.steps[i].does != Does::divide) continue;
+    if (formula.steps[i].does != Operation::divide) continue;
     const std::size_t first = first_step_of(formula, i - 1);
     const auto divisor = std::span(formula.steps).subspan(first, i - first);
     if (!std::all_of(divisor.begin(), divisor.end(), is_fixed)) continue;

@@ -5,9 +5,9 @@ namespace {
 
 constexpr bool required = true, optional = false;
 
-constexpr Column source = {"source", Cell::text, required, "where the fact is from"};
-constexpr Column status = {"status", Cell::choice, required, "how far it can be trusted",
-                           "published practice memory invented"};
+constexpr Column source_column = {"source", Cell::text, required, "where the fact is from"};
+constexpr Column status_column = {"status", Cell::choice, required, "how far it can be trusted",
+                                  "published practice memory invented"};
 
 constexpr Column code(std::string_view meaning) {
   return {"code", Cell::code, required, meaning};
@@ -47,8 +47,8 @@ constexpr Column set_columns[] = {
     {"title", Cell::text, required, "the name of the set as it is printed"},
     {"edition", Cell::text, optional, "the edition of the rules, such as a year"},
     {"note", Cell::text, optional, "what a reader has to know about the set"},
-    source,
-    status};
+    source_column,
+    status_column};
 
 constexpr Column family_columns[] = {
     code("what parts and formulas write for the family"),
@@ -56,15 +56,15 @@ constexpr Column family_columns[] = {
     {"kinds", Cell::codes, optional, "the kinds of element its parts may stand in; empty: any", "", "kinds"},
     whole("most_in_element", "parts of this family in one element, at most", 1),
     whole("most_in_routine", "parts of this family in the routine, at most", 1),
-    source,
-    status};
+    source_column,
+    status_column};
 
 constexpr Column part_columns[] = {code("what the sheet writes for the part"),
                                    row_of("families", "family", optional, "the family it belongs to"),
                                    title("the part in words"),
                                    number("value", "what it is worth; empty: a gap to fill in"),
-                                   source,
-                                   status};
+                                   source_column,
+                                   status_column};
 
 constexpr Column kind_columns[] = {
     code("what the sheet writes for the kind of element"),
@@ -78,8 +78,8 @@ constexpr Column kind_columns[] = {
     choice("rounding", optional, "how a declared difficulty is rounded; empty: half-up",
            "half-up half-even down up"),
     choice("caution", optional, "which caution a report prints", "lift throw"),
-    source,
-    status};
+    source_column,
+    status_column};
 
 constexpr Column event_columns[] = {code("what the sheet writes for the event"),
                                     title("the event in words"),
@@ -87,8 +87,8 @@ constexpr Column event_columns[] = {code("what the sheet writes for the event"),
                                     whole("most_swimmers", "swimmers, at most", 1),
                                     above_zero(number("seconds", "how long the routine is to last")),
                                     number("tolerance", "seconds by which it may be longer or shorter"),
-                                    source,
-                                    status};
+                                    source_column,
+                                    status_column};
 
 constexpr Column quota_columns[] = {
     row_of("events", "event", required, "the event that wants it"),
@@ -96,8 +96,8 @@ constexpr Column quota_columns[] = {
     row_of("families", "family", optional, "the family of which the element holds a part; empty: any"),
     whole("least", "elements, at least", 0),
     whole("most", "elements, at most", 0),
-    source,
-    status};
+    source_column,
+    status_column};
 
 constexpr Column panel_columns[] = {
     row_of("events", "event", required, "the event that is marked"),
@@ -120,8 +120,8 @@ constexpr Column panel_columns[] = {
            "when a judge is missing: an error, the mean of the others, or fewer marks; empty: refuse",
            "refuse mean fewer"),
     above_zero(number("missing_step", "the step to which that mean is rounded")),
-    source,
-    status};
+    source_column,
+    status_column};
 
 constexpr Column fault_columns[] = {code("what the sheet writes for the fault"),
                                     title("the fault in words"),
@@ -129,19 +129,19 @@ constexpr Column fault_columns[] = {code("what the sheet writes for the fault"),
                                     number("medium", "what a medium one takes"),
                                     number("large", "what a large one takes"),
                                     number("cap", "what it takes from one element at most"),
-                                    source,
-                                    status};
+                                    source_column,
+                                    status_column};
 
 constexpr Column sync_columns[] = {
     code("what the sheet writes for the class of sync error"), title("the class in words"),
-    number("points", "points taken off for each; empty: a gap to fill in"), source, status};
+    number("points", "points taken off for each; empty: a gap to fill in"), source_column, status_column};
 
 constexpr Column penalty_columns[] = {code("what the sheet writes for the penalty"),
                                       title("the penalty in words"),
                                       number("points", "points taken off for each; empty: a gap to fill in"),
                                       whole("most", "counted at most so often", 1),
-                                      source,
-                                      status};
+                                      source_column,
+                                      status_column};
 
 constexpr Column spread_columns[] = {
     choice("what", required,
@@ -149,10 +149,10 @@ constexpr Column spread_columns[] = {
     {"aspect", Cell::code, optional, "for this aspect only; empty: every aspect"},
     row_of("kinds", "kind", optional, "for this kind of element only; empty: every kind"),
     needed(number("spread", "how far they scatter, as a standard deviation in marks")),
-    source,
-    status};
+    source_column,
+    status_column};
 
-constexpr Table tables[] = {
+constexpr Table all_tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
     {"parts", "the parts of elements and what they are worth", part_columns, 1, optional},
@@ -169,11 +169,11 @@ constexpr Table tables[] = {
 }  // namespace
 
 std::span<const Table> value_tables() {
-  return tables;
+  return all_tables;
 }
 
 const Table* find_table(std::string_view name) {
-  for (const Table& table : tables) {
+  for (const Table& table : all_tables) {
     if (table.name == name) return &table;
   }
   return nullptr;

@@ -84,10 +84,6 @@ std::vector<ComparedColumn> columns_of(const ReadTable& before, const ReadTable&
   return columns;
 }
 
-std::string_view text_at(const CsvRow& row, std::size_t place) {
-  return place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
-}
-
 class TableComparison {
  public:
   TableComparison(const Table& table, const TableFiles& before, const TableFiles& after)

@@ -52,8 +52,4 @@ void Complaints::add(const ReadTable& table, std::string_view piece, Complaint c
   diagnostics_.add(diagnostic_at(table.source, piece, std::move(complaint)));
 }
 
-std::string in_quotes(std::string_view text) {
-  return "\"" + std::string(text) + "\"";
-}
-
 }  // namespace landdrill

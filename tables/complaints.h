@@ -46,7 +46,4 @@ void check_panels(const ValueSet& set, Complaints& complaints);
 void check_quotas(const ValueSet& set, Complaints& complaints);
 void check_spreads(const ValueSet& set, Complaints& complaints);
 
-// `"spins"`: for found and expected.
-std::string in_quotes(std::string_view text);
-
 }  // namespace landdrill

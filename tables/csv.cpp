@@ -14,7 +14,6 @@ constexpr std::size_t most_rows = 500'000;
 constexpr std::size_t most_bytes_in_a_cell = 65'536;
 
 constexpr const char* save_as = "in the spreadsheet, save the sheet as \"CSV UTF-8\"";
-constexpr std::string_view bom = "\xEF\xBB\xBF";
 
 bool ends_line(char c) {
   return c == '\n' || c == '\r';
@@ -36,9 +35,9 @@ class Reader {
 
   CsvRead read() {
     if (auto complaint = no_csv_text(source_)) read_.diagnostics.add(std::move(*complaint));
-    if (text_.starts_with(bom)) {
-      read_.table.before = bom;
-      at_ = bom.size();
+    if (text_.starts_with(byte_order_mark)) {
+      read_.table.before = byte_order_mark;
+      at_ = byte_order_mark.size();
     }
     read_.table.separator = separator_of(text_.substr(at_));
     read_.table.header = next_row();
@@ -231,6 +230,10 @@ std::string write_csv(const CsvTable& table) {
   write_row(table.header, table.separator, text);
   for (const CsvRow& row : table.rows) write_row(row, table.separator, text);
   return text;
+}
+
+std::string_view text_at(const CsvRow& row, std::size_t place) {
+  return place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
 }
 
 std::string_view trimmed(std::string_view text) {

@@ -52,6 +52,8 @@ std::string write_csv(const CsvTable& table);
 // Why the bytes are no CSV text in UTF-8 at all, if they are none: a workbook, UTF-16, a NUL byte.
 std::optional<Diagnostic> no_csv_text(const Source& source);
 
+// What some programs write before the first line.
+inline constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 // Comma, semicolon or tab: what stands between the cells of a first line, or of a text, up to its first line
 // ending.
 char separator_of(std::string_view text);
@@ -59,6 +61,9 @@ char separator_of(std::string_view text);
 std::string without_doubled_quotes(std::string_view inside);
 // Without the blanks around it, also the no-break kind.
 std::string_view trimmed(std::string_view text);
+
+// The same of a cell of a row; empty past its end.
+std::string_view text_at(const CsvRow& row, std::size_t place);
 
 // The bytes that stand for `text` in a file with this separator: quoted when it must be.
 std::string csv_cell(std::string_view text, char separator);

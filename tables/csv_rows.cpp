@@ -7,8 +7,6 @@
 namespace landdrill {
 namespace {
 
-constexpr std::string_view bom = "\xEF\xBB\xBF";
-
 std::string_view first_line_of(std::string_view text) {
   return text.substr(0, std::min(text.find_first_of("\r\n"), text.size()));
 }
@@ -16,7 +14,7 @@ std::string_view first_line_of(std::string_view text) {
 }  // namespace
 
 CsvRows::CsvRows(const Source& source) : text_(source.text), line_(source.first_line - 1) {
-  if (text_.starts_with(bom)) text_.remove_prefix(bom.size());
+  if (text_.starts_with(byte_order_mark)) text_.remove_prefix(byte_order_mark.size());
   separator_ = separator_of(first_line_of(text_));
   newline_ = std::min(text_.find('\n'), text_.size());
   return_ = std::min(text_.find('\r'), text_.size());

@@ -8,6 +8,8 @@
 #include <limits>
 #include <numeric>
 
+#include "grammar/characters.h"
+
 namespace landdrill {
 namespace {
 
@@ -27,14 +29,10 @@ std::int64_t units_in_range(Int128 units) {
   return static_cast<std::int64_t>(units);
 }
 
-bool is_digit(char c) {
-  return c >= '0' && c <= '9';
-}
-
 // Adds up `digits` onto `number`; false when it leaves the range.
 bool append_digits(std::string_view digits, Int128& number) {
   for (char c : digits) {
-    if (!is_digit(c)) return false;
+    if (!characters::is_digit(c)) return false;
     number = number * 10 + (c - '0');
     if (number > Int128{most_units} * 1'000) return false;
   }
@@ -67,13 +65,13 @@ bool add(Int128 a, Int128 b, Int128& result) {
   return !__builtin_add_overflow(a, b, &result) && result != least_of_all;
 }
 
-Int128 product(Int128 a, Int128 b) {
+Int128 checked_product(Int128 a, Int128 b) {
   Int128 result;
   if (!multiply(a, b, result)) throw Overflow();
   return result;
 }
 
-Int128 sum(Int128 a, Int128 b) {
+Int128 checked_sum(Int128 a, Int128 b) {
   Int128 result;
   if (!add(a, b, result)) throw Overflow();
   return result;
@@ -216,8 +214,9 @@ Exact operator+(Exact a, Exact b) {
   if (const std::optional<Exact> exact = Exact::sum_of_short(a, b)) return *exact;
   a = a.in_lowest_terms();
   b = b.in_lowest_terms();
-  return Exact(sum(product(a.numerator_, b.denominator_), product(b.numerator_, a.denominator_)),
-               product(a.denominator_, b.denominator_));
+  return Exact(checked_sum(checked_product(a.numerator_, b.denominator_),
+                           checked_product(b.numerator_, a.denominator_)),
+               checked_product(a.denominator_, b.denominator_));
 }
 
 Exact operator-(Exact a, Exact b) {
@@ -234,8 +233,8 @@ Exact Exact::product_of_long(Exact a, Exact b) {
   b = b.in_lowest_terms();
   const Exact first = Exact(a.numerator_, b.denominator_).in_lowest_terms();
   const Exact second = Exact(b.numerator_, a.denominator_).in_lowest_terms();
-  return Exact(product(first.numerator_, second.numerator_),
-               product(first.denominator_, second.denominator_));
+  return Exact(checked_product(first.numerator_, second.numerator_),
+               checked_product(first.denominator_, second.denominator_));
 }
 
 Exact operator/(Exact a, Exact b) {
@@ -257,7 +256,7 @@ std::optional<Decimal> Exact::decimal() const {
   const Exact reduced = in_lowest_terms();
   if (Int128{Decimal::one} % reduced.denominator_ != 0) return std::nullopt;
   return Decimal::from_units(
-      units_in_range(product(reduced.numerator_, Decimal::one / reduced.denominator_)));
+      units_in_range(checked_product(reduced.numerator_, Decimal::one / reduced.denominator_)));
 }
 
 std::string Exact::text() const {
@@ -274,14 +273,14 @@ Decimal round(Exact value, int places, Rounding rounding) {
   if (!multiply(value.numerator_, Decimal::one / step, numerator))
     return round_to_step(value, Decimal::from_units(step), rounding);
   const Int128 whole = rounded_quotient(numerator, value.denominator_, rounding);
-  return Decimal::from_units(units_in_range(product(whole, step)));
+  return Decimal::from_units(units_in_range(checked_product(whole, step)));
 }
 
 Decimal round_to_step(Exact value, Decimal step, Rounding rounding) {
   assert(step.units() > 0);
   const Exact steps = value / Exact(step);
   const Int128 whole = rounded_quotient(steps.numerator_, steps.denominator_, rounding);
-  return Decimal::from_units(units_in_range(product(whole, step.units())));
+  return Decimal::from_units(units_in_range(checked_product(whole, step.units())));
 }
 
 }  // namespace landdrill

@@ -140,7 +140,7 @@ class Filling {
   Filled& filled_;
 };
 
-const TableFile* file_of(const TableFiles& files, std::string_view name) {
+const TableFile* file_called(const TableFiles& files, std::string_view name) {
   const auto file = std::find_if(files.files.begin(), files.files.end(),
                                  [&](const TableFile& candidate) { return candidate.file == name; });
   return file == files.files.end() ? nullptr : &*file;
@@ -150,7 +150,7 @@ const TableFile* file_of(const TableFiles& files, std::string_view name) {
 bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics& diagnostics) {
   constexpr std::string_view name = "families.csv";
   std::vector<std::string> codes;
-  if (const TableFile* file = file_of(files, name)) {
+  if (const TableFile* file = file_called(files, name)) {
     Diagnostics ignored;
     const ReadTable families = read_table(*find_table("families"), {file->file, file->text}, ignored);
     for (const CsvRow& row : families.csv.rows)

@@ -19,7 +19,6 @@ namespace landdrill {
 namespace {
 
 namespace x3 = boost::spirit::x3;
-using Does = FormulaStep::Does;
 using Slice = boost::iterator_range<const char*>;
 
 constexpr std::size_t longest_formula = 4'000;
@@ -32,19 +31,19 @@ std::string_view view_of(const Slice& slice) {
 // Puts the steps in the order in which they are carried out.
 class StepList {
  public:
-  void put(Does does, int takes = 0) { steps_.push_back({does, {}, {}, takes}); }
+  void put(Operation does, int takes = 0) { steps_.push_back({does, {}, {}, takes}); }
   void put_number(std::string_view digits) {
     const auto number = Decimal::parse(digits);
     if (!number) bad_numbers_.push_back(digits);
-    steps_.push_back({Does::number, number.value_or(Decimal()), {}, 0});
+    steps_.push_back({Operation::number, number.value_or(Decimal()), {}, 0});
   }
-  void put_of(Does of_parts, Does of_family, std::string_view name) {
+  void put_of(Operation of_parts, Operation of_family, std::string_view name) {
     if (name == "parts") return put(of_parts);
     steps_.push_back({of_family, {}, std::string(name), 0});
   }
   void open_list() { list_sizes_.push_back(1); }
   void next_in_list() { ++list_sizes_.back(); }
-  void close_list(Does does) {
+  void close_list(Operation does) {
     put(does, list_sizes_.back());
     list_sizes_.pop_back();
   }
@@ -61,13 +60,15 @@ class StepList {
 struct StepsTag {};
 const auto steps = [](auto& context) -> StepList& { return x3::get<StepsTag>(context).get(); };
 
-const auto put = [](Does does) { return [does](auto& context) { steps(context).put(does); }; };
-const auto put_of = [](Does of_parts, Does of_family) {
+const auto put = [](Operation does) { return [does](auto& context) { steps(context).put(does); }; };
+const auto put_of = [](Operation of_parts, Operation of_family) {
   return [=](auto& context) { steps(context).put_of(of_parts, of_family, view_of(x3::_attr(context))); };
 };
-const auto put_list = [](Does does) { return [does](auto& context) { steps(context).close_list(does); }; };
+const auto put_list = [](Operation does) {
+  return [does](auto& context) { steps(context).close_list(does); };
+};
 const auto put_number = [](auto& context) { steps(context).put_number(view_of(x3::_attr(context))); };
-const auto put_round = [](auto& context) { steps(context).put(Does::round, x3::_attr(context) - '0'); };
+const auto put_round = [](auto& context) { steps(context).put(Operation::round, x3::_attr(context) - '0'); };
 const auto open_list = [](auto& context) { steps(context).open_list(); };
 const auto next_in_list = [](auto& context) { steps(context).next_in_list(); };
 
@@ -89,7 +90,7 @@ const auto list_end = x3::rule<struct ListEnd>{"one of + - * /, or \",\" or \")\
 const auto name_end = x3::rule<struct NameEnd>{"\")\""} = x3::lit(')');
 const auto name = x3::rule<struct Name, Slice>{"parts or the code of a family"} =
     x3::raw[x3::lexeme[+~x3::char_("(),\" \t\r\n")]];
-const auto number = x3::raw[x3::lexeme[+x3::ascii::digit >> -('.' >> +x3::ascii::digit)]];
+const auto digits = x3::raw[x3::lexeme[+x3::ascii::digit >> -('.' >> +x3::ascii::digit)]];
 const auto places = x3::rule<struct Places, char>{"a number of decimal places from 0 to 6"} =
     x3::lexeme[x3::char_('0', '6') >> !(x3::ascii::alnum | '.')];
 
@@ -98,16 +99,17 @@ const auto list = x3::rule<struct List>{"\"(\""} = opening[open_list] > sum > co
 const auto group = '(' > sum > closing;
 const auto rounded = x3::rule<struct Rounded>{"\"(\""} = opening > sum > comma > places[put_round] > name_end;
 
-const auto sum_def = product >> *(('+' > product)[put(Does::add)] | ('-' > product)[put(Does::subtract)]);
-const auto product_def = signed_value >> *(('*' > signed_value)[put(Does::multiply)] |
-                                           ('/' > signed_value)[put(Does::divide)]);
-const auto signed_value_def = ('-' > signed_value)[put(Does::negate)] | value;
+const auto sum_def = product >>
+                     *(('+' > product)[put(Operation::add)] | ('-' > product)[put(Operation::subtract)]);
+const auto product_def = signed_value >> *(('*' > signed_value)[put(Operation::multiply)] |
+                                           ('/' > signed_value)[put(Operation::divide)]);
+const auto signed_value_def = ('-' > signed_value)[put(Operation::negate)] | value;
 const auto value_def =
-    number[put_number] |
-    (word("sum") > opening > name[put_of(Does::sum_parts, Does::sum_family)] > name_end) |
-    (word("count") > opening > name[put_of(Does::count_parts, Does::count_family)] > name_end) |
-    word("base")[put(Does::base)] | word("families")[put(Does::families)] |
-    (word("min") > list[put_list(Does::min)]) | (word("max") > list[put_list(Does::max)]) |
+    digits[put_number] |
+    (word("sum") > opening > name[put_of(Operation::sum_parts, Operation::sum_family)] > name_end) |
+    (word("count") > opening > name[put_of(Operation::count_parts, Operation::count_family)] > name_end) |
+    word("base")[put(Operation::base)] | word("families")[put(Operation::families)] |
+    (word("min") > list[put_list(Operation::min)]) | (word("max") > list[put_list(Operation::max)]) |
     (word("round") > rounded) | group;
 const auto whole_formula = x3::eps > sum > end;
 

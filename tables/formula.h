@@ -21,26 +21,26 @@
 
 namespace landdrill {
 
+enum class Operation : std::uint8_t {
+  number,
+  base,
+  families,
+  sum_parts,
+  count_parts,
+  sum_family,
+  count_family,  // put a number on the stack
+  add,
+  subtract,
+  multiply,
+  divide,
+  negate,
+  min,
+  max,
+  round,  // take numbers, put one
+};
 // Operations in the order in which they are carried out, on a stack of numbers.
 struct FormulaStep {
-  enum class Does : std::uint8_t {
-    number,
-    base,
-    families,
-    sum_parts,
-    count_parts,
-    sum_family,
-    count_family,  // put a number on the stack
-    add,
-    subtract,
-    multiply,
-    divide,
-    negate,
-    min,
-    max,
-    round,  // take numbers, put one
-  };
-  Does does;
+  Operation does;
   Decimal number;      // for number
   std::string family;  // for sum_family, count_family
   int takes = 0;       // for min, max: how many numbers; for round: the decimal places

@@ -7,8 +7,6 @@
 namespace landdrill {
 namespace {
 
-using Does = FormulaStep::Does;
-
 struct DividesByZero {
   std::size_t step;
 };
@@ -42,13 +40,13 @@ class Stack {
   ShortList<Exact, 8> numbers_;
 };
 
-Exact combined(Does does, Exact left, Exact right) {
+Exact combined(Operation does, Exact left, Exact right) {
   switch (does) {
-    case Does::add:
+    case Operation::add:
       return left + right;
-    case Does::subtract:
+    case Operation::subtract:
       return left - right;
-    case Does::multiply:
+    case Operation::multiply:
       return left * right;
     default:
       return left / right;
@@ -57,20 +55,20 @@ Exact combined(Does does, Exact left, Exact right) {
 
 void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack) {
   switch (step.does) {
-    case Does::negate:
+    case Operation::negate:
       return stack.put(Exact() - stack.take());
-    case Does::min:
+    case Operation::min:
       return stack.put(stack.take_best(step.takes, false));
-    case Does::max:
+    case Operation::max:
       return stack.put(stack.take_best(step.takes, true));
-    case Does::round:
+    case Operation::round:
       return stack.put(Exact(round(stack.take(), step.takes, Rounding::half_up)));
-    case Does::add:
-    case Does::subtract:
-    case Does::multiply:
-    case Does::divide: {
+    case Operation::add:
+    case Operation::subtract:
+    case Operation::multiply:
+    case Operation::divide: {
       const Exact right = stack.take();
-      if (step.does == Does::divide && right.is_zero()) throw DividesByZero{};
+      if (step.does == Operation::divide && right.is_zero()) throw DividesByZero{};
       return stack.put(combined(step.does, stack.take(), right));
     }
     default:
@@ -83,20 +81,20 @@ void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack)
 Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
   const FormulaInput::FamilySum* family = step.family.empty() ? nullptr : find_family(input, step.family);
   switch (step.does) {
-    case Does::number:
+    case Operation::number:
       return step.number;
-    case Does::base:
+    case Operation::base:
       return input.base;
-    case Does::families:
+    case Operation::families:
       return Decimal::whole(std::count_if(input.families.begin(), input.families.end(),
                                           [](const auto& candidate) { return candidate.count > 0; }));
-    case Does::sum_parts:
+    case Operation::sum_parts:
       return input.sum;
-    case Does::count_parts:
+    case Operation::count_parts:
       return Decimal::whole(input.count);
-    case Does::sum_family:
+    case Operation::sum_family:
       return family ? family->sum : Decimal();
-    case Does::count_family:
+    case Operation::count_family:
       return Decimal::whole(family ? family->count : 0);
     default:
       assert(!"the step is a number");

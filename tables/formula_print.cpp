@@ -7,8 +7,6 @@
 namespace landdrill {
 namespace {
 
-using Does = FormulaStep::Does;
-
 // How strongly a piece of text holds together: what binds less needs brackets inside what binds more.
 enum class Binds { sum, product, sign, value };
 
@@ -25,19 +23,19 @@ std::string within(const Piece& piece, bool brackets) {
 
 std::string word_for(const FormulaStep& step) {
   switch (step.does) {
-    case Does::number:
+    case Operation::number:
       return step.number.text();
-    case Does::base:
+    case Operation::base:
       return "base";
-    case Does::families:
+    case Operation::families:
       return "families";
-    case Does::sum_parts:
+    case Operation::sum_parts:
       return "sum(parts)";
-    case Does::count_parts:
+    case Operation::count_parts:
       return "count(parts)";
-    case Does::sum_family:
+    case Operation::sum_family:
       return "sum(" + step.family + ")";
-    case Does::count_family:
+    case Operation::count_family:
       return "count(" + step.family + ")";
     default:
       assert(!"the step is a number");
@@ -51,21 +49,21 @@ class Printer {
 
   void print(const FormulaStep& step) {
     switch (step.does) {
-      case Does::add:
+      case Operation::add:
         return print_pair(" + ", Binds::sum);
-      case Does::subtract:
+      case Operation::subtract:
         return print_pair(" - ", Binds::sum);
-      case Does::multiply:
+      case Operation::multiply:
         return print_pair(" * ", Binds::product);
-      case Does::divide:
+      case Operation::divide:
         return print_pair(" / ", Binds::product);
-      case Does::negate:
+      case Operation::negate:
         return print_negated();
-      case Does::min:
+      case Operation::min:
         return print_list("min(", step.takes);
-      case Does::max:
+      case Operation::max:
         return print_list("max(", step.takes);
-      case Does::round:
+      case Operation::round:
         return put("round(" + take().text + ", " + std::to_string(step.takes) + ")", Binds::value);
       default:
         return print_number(text_of_(step));

@@ -79,7 +79,7 @@ void HeadedRows::tell_unread() {
   for (const ListColumn& one : shape_.columns) known.push_back(one.name);
   for (const std::size_t column : unread_)
     complain_at(rows_.piece(column),
-                {Problem::unread_column, "a column " + quoted(rows_.cell(column)) + ", which is not read",
+                {Problem::unread_column, "a column " + in_quotes(rows_.cell(column)) + ", which is not read",
                  listed(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
 }
 
@@ -108,9 +108,10 @@ void HeadedRows::find_refused() {
     const std::string_view text = rows_.cell(column);
     const auto number = Decimal::parse(text);
     if (is_no_mark(text) || (number && *number == Decimal())) return false;
-    complain_at(rows_.piece(column), {Problem::not_in_lists,
-                                      quoted(text) + " in the column " + quoted(name) + ", which no list has",
-                                      "nothing there", std::string(shape_.refused_hint)});
+    complain_at(
+        rows_.piece(column),
+        {Problem::not_in_lists, in_quotes(text) + " in the column " + in_quotes(name) + ", which no list has",
+         "nothing there", std::string(shape_.refused_hint)});
     return true;
   });
 }

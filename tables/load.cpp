@@ -215,13 +215,13 @@ void tie_rows(ValueSet& set) {
   }
 }
 
-std::string file_of(const Table& table) {
+std::string csv_of(const Table& table) {
   return std::string(table.name) + ".csv";
 }
 
 const TableFile* find_file(const TableFiles& files, const Table& table) {
   const auto at = std::find_if(files.files.begin(), files.files.end(),
-                               [&](const TableFile& file) { return file.file == file_of(table); });
+                               [&](const TableFile& file) { return file.file == csv_of(table); });
   return at == files.files.end() ? nullptr : &*at;
 }
 
@@ -247,7 +247,7 @@ std::string_view nearly_named(const TableFiles& files, const Table& table) {
 }
 
 void complain_of_absent(const TableFiles& files, const Table& table, Diagnostics& diagnostics) {
-  const std::string file = file_of(table);
+  const std::string file = csv_of(table);
   const std::string_view near = nearly_named(files, table);
   if (table.required) {
     diagnostics.add(diagnostic_about(
@@ -273,6 +273,15 @@ std::vector<ReadTable> read_tables(const TableFiles& files, Diagnostics& diagnos
 }
 
 }  // namespace
+
+bool same_files(std::vector<TableFile> one, std::vector<TableFile> other) {
+  const auto by_name = [](const TableFile& a, const TableFile& b) { return a.file < b.file; };
+  std::sort(one.begin(), one.end(), by_name);
+  std::sort(other.begin(), other.end(), by_name);
+  return std::equal(
+      one.begin(), one.end(), other.begin(), other.end(),
+      [](const TableFile& a, const TableFile& b) { return a.file == b.file && a.text == b.text; });
+}
 
 Loaded load(const TableFiles& files) {
   Loaded loaded;

@@ -26,6 +26,9 @@ struct TableFiles {
   std::vector<TableFile> files;
 };
 
+// The same bytes under the same names, in whatever order.
+bool same_files(std::vector<TableFile> one, std::vector<TableFile> other);
+
 struct Loaded {
   std::optional<ValueSet> set;
   Diagnostics diagnostics;

@@ -4,6 +4,7 @@
 #include <unordered_map>
 
 #include "grammar/calendar.h"
+#include "grammar/characters.h"
 #include "tables/csv_rows.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
@@ -12,15 +13,13 @@
 namespace landdrill {
 namespace {
 
-enum Field { date, meet, routine, event, line, judge, mark, base, fields };
-
-constexpr ListColumn columns[fields] = {
+constexpr ListColumn marks_columns[] = {
     {"date", true, list_words::date},       {"meet", false, list_words::meet},
     {"routine", true, list_words::routine}, {"event", false, list_words::event},
     {"element", true, list_words::line},    {"judge", true, list_words::judge},
     {"mark", true, list_words::mark, true}, {"base", false, list_words::base}};
-constexpr ListShape shape = {
-    columns,
+constexpr ListShape marks_shape = {
+    marks_columns,
     "one row a mark",
     "a list starts with a heading such as date,meet,routine,element,judge,mark",
     "trainee",
@@ -30,10 +29,6 @@ constexpr ListShape shape = {
     "sync errors, penalties and results belong in the panel of a sheet: `landdrill help "
     "book add`"};
 constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
-
-bool is_number(std::string_view text) {
-  return !text.empty() && text.find_first_not_of("0123456789") == text.npos;
-}
 
 // "2" of "2", "Element 2", "E2" and "2."; any other name as it is.
 std::string_view line_name(std::string_view text) {
@@ -63,8 +58,11 @@ std::optional<std::size_t> seat_of(std::string_view text) {
 
 class MarksReader {
  public:
+  enum Field { date, meet, routine, event, line, judge, mark, base, fields };
+  static_assert(std::size(marks_columns) == fields);
+
   MarksReader(const Source& source, Diagnostics& diagnostics)
-      : source_(source), rows_(source, shape, diagnostics) {}
+      : source_(source), rows_(source, marks_shape, diagnostics) {}
 
   std::vector<ListedPanel> read() {
     if (!rows_.read_headings()) return {};
@@ -101,11 +99,12 @@ class MarksReader {
     usual_seats_ = std::max(usual_seats_, seat + 1);
     auto& place = into.judges[seat];
     if (place) {
-      return rows_.complain_at(given.piece, {Problem::repeated,
-                                             "a second mark of judge " + std::to_string(seat + 1) + " for " +
-                                                 (is_number(into.name) ? "element " : "") + into.name,
-                                             "one; the first is on line " +
-                                                 std::to_string(position_of(source_, place->piece).line)});
+      return rows_.complain_at(
+          given.piece,
+          {Problem::repeated,
+           "a second mark of judge " + std::to_string(seat + 1) + " for " +
+               (characters::all_digits(into.name) ? "element " : "") + into.name,
+           "one; the first is on line " + std::to_string(position_of(source_, place->piece).line)});
     }
     place = given;
   }
@@ -142,7 +141,7 @@ class MarksReader {
   }
 
   ListedPanel::Line& line_of(ListedPanel& panel) {
-    const std::string_view name = is_number(text(line)) ? text(line) : line_name(text(line));
+    const std::string_view name = characters::all_digits(text(line)) ? text(line) : line_name(text(line));
     const bool is_base = says_yes(text(base));
     if (last_line_ < panel.lines.size() && panel.lines[last_line_].name == name) {
       panel.lines[last_line_].base |= is_base;
@@ -179,7 +178,8 @@ bool looks_like_a_list(const Source& text) {
     }
     return false;
   };
-  return has(columns[date]) && has(columns[routine]) && has(columns[mark]);
+  return has(marks_columns[MarksReader::date]) && has(marks_columns[MarksReader::routine]) &&
+         has(marks_columns[MarksReader::mark]);
 }
 
 std::vector<ListedPanel> read_marks_list(const Source& list, Diagnostics& diagnostics) {

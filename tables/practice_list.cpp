@@ -8,27 +8,26 @@
 namespace landdrill {
 namespace {
 
-enum Field { trainee, session, date, meet, routine, event, line, mark, late, fields };
-
 constexpr std::string_view trainee_words[] = {"trainee", "name", "official", "who", "anwärter", "stagiaire"};
 constexpr std::string_view session_words[] = {"session", "practice", "practised", "practiced",
                                               "started", "sitzung",  "séance",    "sesión"};
 constexpr std::string_view late_words[] = {"late", "too_late", "spät", "tard"};
-constexpr ListColumn columns[fields] = {{"trainee", false, trainee_words},
-                                        {"session", false, session_words},
-                                        {"date", true, list_words::date},
-                                        {"meet", false, list_words::meet},
-                                        {"routine", true, list_words::routine},
-                                        {"event", false, list_words::event},
-                                        {"element", true, list_words::line},
-                                        {"mark", true, list_words::mark, true},
-                                        {"late", false, late_words}};
-constexpr ListShape shape = {columns,
-                             "one row a mark",
-                             "a list starts with a heading such as trainee,date,meet,routine,element,mark",
-                             "judge",
-                             "a trainee's own marks, one for each line of a panel",
-                             "the marks of a panel are kept by `landdrill book add`"};
+constexpr ListColumn practice_columns[] = {{"trainee", false, trainee_words},
+                                           {"session", false, session_words},
+                                           {"date", true, list_words::date},
+                                           {"meet", false, list_words::meet},
+                                           {"routine", true, list_words::routine},
+                                           {"event", false, list_words::event},
+                                           {"element", true, list_words::line},
+                                           {"mark", true, list_words::mark, true},
+                                           {"late", false, late_words}};
+constexpr ListShape practice_shape = {
+    practice_columns,
+    "one row a mark",
+    "a list starts with a heading such as trainee,date,meet,routine,element,mark",
+    "judge",
+    "a trainee's own marks, one for each line of a panel",
+    "the marks of a panel are kept by `landdrill book add`"};
 
 // "T18:03:11Z"
 bool is_time_of_day(std::string_view text) {
@@ -38,8 +37,11 @@ bool is_time_of_day(std::string_view text) {
 
 class PracticeReader {
  public:
+  enum Field { trainee, session, date, meet, routine, event, line, mark, late, fields };
+  static_assert(std::size(practice_columns) == fields);
+
   PracticeReader(const Source& list, std::string_view who, Diagnostics& diagnostics)
-      : who_(who), rows_(list, shape, diagnostics) {}
+      : who_(who), rows_(list, practice_shape, diagnostics) {}
 
   std::vector<ListedPractice> read() {
     if (!rows_.read_headings()) return {};

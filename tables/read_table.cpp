@@ -39,7 +39,7 @@ class Header {
         found = i;
       } else {
         complain(read_.piece(read_.csv.header.cells[i]),
-                 {Problem::repeated_column, "the column " + quoted(column.name) + " a second time",
+                 {Problem::repeated_column, "the column " + in_quotes(column.name) + " a second time",
                   "each column once"});
       }
     }
@@ -52,14 +52,14 @@ class Header {
     if (near != ReadTable::no_cell) return complain_of_misnamed(column, read_.csv.header.cells[near]);
     if (!column.required) return;
     complain(read_.piece(read_.csv.header.cells.front()),
-             {Problem::missing_column, "no column " + quoted(column.name),
+             {Problem::missing_column, "no column " + in_quotes(column.name),
               "the columns " + column_names(*read_.table)});
   }
 
   void complain_of_misnamed(const Column& column, const CsvCell& cell) {
     const std::string name(column.name);
     complain(read_.piece(cell), {column.required ? Problem::missing_column : Problem::misnamed_column,
-                                 "the column " + quoted(cell.text), "a column " + quoted(name),
+                                 "the column " + in_quotes(cell.text), "a column " + in_quotes(name),
                                  "it is not read as long as it is not called " + name});
   }
 
@@ -163,7 +163,7 @@ bool is_blank(const CsvRow& row) {
                      [](const CsvCell& cell) { return trimmed(cell.text).empty(); });
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
   return "\"" + std::string(text) + "\"";
 }
 

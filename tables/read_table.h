@@ -49,6 +49,6 @@ bool is_blank(const CsvRow& row);
 // "Most parts" -> "most_parts"
 std::string normal_name(std::string_view header);
 // A word of a table as messages show it: "\"spins\"".
-std::string quoted(std::string_view text);
+std::string in_quotes(std::string_view text);
 
 }  // namespace landdrill

@@ -5,6 +5,7 @@
 #include <map>
 #include <string>
 
+#include "grammar/characters.h"
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/read_table.h"
@@ -69,9 +70,6 @@ bool is_one_of(std::span<const std::string_view> words, std::string_view header)
 bool has_digit(std::string_view text) {
   return text.find_first_of("0123456789") != std::string_view::npos;
 }
-bool all_digits(std::string_view text) {
-  return !text.empty() && text.find_first_not_of("0123456789") == std::string_view::npos;
-}
 // Capital letters matter only where two codes differ in nothing else.
 class KnownCodes {
  public:
@@ -93,10 +91,6 @@ class KnownCodes {
   const std::vector<std::string_view>& codes_;
   std::map<std::string, std::vector<std::string_view>> alike_;
 };
-
-std::string_view text_at(const CsvRow& row, std::size_t place) {
-  return place < row.cells.size() ? trimmed(row.cells[place].text) : std::string_view();
-}
 
 // Which cell of a row is the code, which the value, and whether the first row is a header.
 struct Shape {
@@ -216,8 +210,8 @@ class ListReader {
   bool is_split(const CsvRow& row) const {
     const std::size_t next = shape_.value + 1;
     const bool next_is_a_column = shape_.has_header && next < list_.header.cells.size();
-    return list_.separator == ',' && !next_is_a_column && all_digits(text_at(row, shape_.value)) &&
-           all_digits(text_at(row, next));
+    return list_.separator == ',' && !next_is_a_column &&
+           characters::all_digits(text_at(row, shape_.value)) && characters::all_digits(text_at(row, next));
   }
 
   void complain_of_split(const CsvRow& row) {
@@ -229,7 +223,7 @@ class ListReader {
   }
 
   void complain_of_unknown(const CsvRow& row, std::string_view code) {
-    complain(piece(row, shape_.code), {Problem::unknown_name, quoted(code), "a code of parts.csv",
+    complain(piece(row, shape_.code), {Problem::unknown_name, in_quotes(code), "a code of parts.csv",
                                        diagnostics_.wants_more() ? known_.nearest_hint(code) : ""});
   }
 
@@ -242,7 +236,7 @@ class ListReader {
   void complain_of_number(const CsvRow& row, std::string_view value) {
     const bool negative = Decimal::parse(value).has_value();
     complain(piece(row, shape_.value),
-             {negative ? Problem::out_of_range : Problem::bad_number, quoted(value),
+             {negative ? Problem::out_of_range : Problem::bad_number, in_quotes(value),
               negative ? "a value not below 0" : "a value such as 0.9", negative ? "" : number_hint(value)});
   }
 
@@ -252,7 +246,7 @@ class ListReader {
     const ListedValue& before = values_[first->second];
     if (before.value == value.value) return;
     complain(value.piece,
-             {Problem::two_values, value.value.text() + " for " + quoted(value.code),
+             {Problem::two_values, value.value.text() + " for " + in_quotes(value.code),
               "one value, and line " + std::to_string(before.line) + " gives " + before.value.text()});
   }
 

@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include "engine/figures.h"
+
 namespace landdrill::report {
 namespace {
 
@@ -32,9 +34,7 @@ std::string times_in_words(Chance chance) {
 }
 
 std::string to_places(double amount, int places) {
-  const std::string text = fmt::format("{:.{}f}", amount, places);
-  const bool nothing = text.find_first_not_of("-0.") == text.npos;
-  return nothing && text.starts_with('-') ? text.substr(1) : text;
+  return landdrill::figure(amount, places);
 }
 
 std::string to_places(Decimal amount, int places) {

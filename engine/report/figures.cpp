@@ -1,26 +1,12 @@
 #include "engine/report/figures.h"
 
-#include <fmt/format.h>
-
+#include "engine/figures.h"
 #include "engine/report/json_text.h"
-#include "tables/decimal.h"
 
 namespace landdrill::report {
-namespace {
-
-// What other programs get, with as many places as an exact decimal has: more would only be the noise of
-// binary numbers.
-std::string in_six_places(double value) {
-  const std::optional<Decimal> exact = Decimal::parse(fmt::format("{:.6f}", value));
-  return exact ? exact->text() : fmt::format("{:.0f}", value);
-}
-
-}  // namespace
 
 std::string figure(std::optional<double> value) {
-  if (!value) return {};
-  const std::string text = fmt::format("{:.2f}", *value);
-  return text == "-0.00" ? "0.00" : text;
+  return value ? landdrill::figure(*value) : std::string();
 }
 
 std::string signed_figure(std::optional<double> value) {
@@ -38,7 +24,7 @@ std::string signed_interval(std::optional<double> low, std::optional<double> hig
 }
 
 std::string exact_figure(std::optional<double> value) {
-  return value ? in_six_places(*value) : std::string();
+  return value ? landdrill::exact_figure(*value) : std::string();
 }
 
 boost::json::value figure_or_null(std::optional<double> value) {

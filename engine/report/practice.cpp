@@ -4,8 +4,10 @@
 
 #include <cmath>
 
+#include "engine/binary.h"
 #include "engine/report/chance.h"
 #include "engine/report/csv.h"
+#include "engine/report/figures.h"
 #include "engine/report/grid.h"
 #include "engine/report/json_text.h"
 #include "engine/report/practice_list.h"
@@ -16,14 +18,9 @@ namespace {
 
 namespace json = boost::json;
 
-std::string number(std::optional<double> value) {
-  return value ? fmt::format("{:.2f}", *value) : std::string();
-}
-// Never "-0.00".
 std::string signed_number(std::optional<double> value) {
-  if (!value) return {};
-  const std::string text = fmt::format("{:+.2f}", *value);
-  return text == "-0.00" ? "+0.00" : text;
+  const std::string text = figure(value);
+  return text.empty() || text.starts_with('-') ? text : "+" + text;
 }
 std::string share(std::optional<double> value) {
   return value ? fmt::format("{:.0f} %", *value * 100) : std::string();
@@ -40,11 +37,11 @@ struct Compared {
   std::string task, meet, yours, panel, off, judges;
 };
 Compared compared(const PracticeTask& task, const Practised& done) {
-  const double hers = done.mark ? static_cast<double>(done.mark->value().units()) / Decimal::one : 0;
+  const double hers = done.mark ? binary(*done.mark) : 0;
   return {task.label,
           task.routine + ", " + task.panel,
           done.mark ? done.mark->text(2) : std::string(done.late ? "too late" : "skipped"),
-          number(task.kept),
+          figure(task.kept),
           done.mark ? signed_number(hers - task.kept) : std::string(),
           marks_of(task.judges)};
 }
@@ -67,16 +64,16 @@ std::string summary(const PracticeReport& report, const TextWish& wish) {
   if (!report.bias) return {};
   Grid grid({{"", Align::words}, {"", Align::words, true}});
   grid.add({"bias", signed_number(report.bias) + " marks (above the panel is +)"});
-  grid.add({"how far off", number(report.difference) + " marks on average, whichever way"});
+  grid.add({"how far off", figure(report.difference) + " marks on average, whichever way"});
   grid.add({"within one step", share(report.within_one) + ", within two " + share(report.within_two)});
   if (report.order.value)
-    grid.add({"same order", number(report.order.value) + " (1 ranks as the panel does, 0 as chance would)"});
+    grid.add({"same order", figure(report.order.value) + " (1 ranks as the panel does, 0 as chance would)"});
   grid.add({"use of the scale",
-            fmt::format("you {} to {}, the panel {} to {}", number(report.lowest), number(report.highest),
-                        number(report.panel_lowest), number(report.panel_highest))});
+            fmt::format("you {} to {}, the panel {} to {}", figure(report.lowest), figure(report.highest),
+                        figure(report.panel_lowest), figure(report.panel_highest))});
   if (report.first_half)
     grid.add({"steadiness", fmt::format("off by {} in the first half, {} in the second",
-                                        number(report.first_half), number(report.second_half))});
+                                        figure(report.first_half), figure(report.second_half))});
   if (report.late > 0) grid.add({"too late", fmt::format("{} of the marks", report.late)});
   return heading("How you mark", wish) + grid.text(wish.width, wish.colour);
 }
@@ -86,7 +83,7 @@ std::string judges_section(const PracticeReport& report, const TextWish& wish) {
   Grid grid({{"judge"}, {"marks", Align::amount}, {"you are", Align::amount}, {"apart", Align::amount}});
   for (const auto& one : report.judges)
     grid.add({fmt::format("judge {}", one.judge + 1), std::to_string(one.tasks), signed_number(one.bias),
-              number(one.difference)});
+              figure(one.difference)});
   return heading("Against each judge", wish) + grid.text(wish.width, wish.colour);
 }
 
@@ -100,7 +97,7 @@ std::string where_section(const PracticeReport& report, const TextWish& wish) {
   for (const auto& one : report.where) {
     if (one.by != before) grid.add_rule();
     before = one.by;
-    grid.add({one.name, std::to_string(one.tasks), signed_number(one.bias), number(one.difference)});
+    grid.add({one.name, std::to_string(one.tasks), signed_number(one.bias), figure(one.difference)});
   }
   return heading("Where you are off", wish) + grid.text(wish.width, wish.colour);
 }
@@ -215,8 +212,8 @@ std::string practice_curve(std::string_view trainee, const std::vector<PracticeP
   for (const PracticePoint& point : points) {
     const PracticeReport& told = *point.report;
     const std::string marks = std::to_string(told.marked), bias = signed_number(told.bias),
-                      off = number(told.difference), within = share(told.within_one),
-                      within_in_full = number(told.within_one), order = number(told.order.value),
+                      off = figure(told.difference), within = share(told.within_one),
+                      within_in_full = figure(told.within_one), order = figure(told.order.value),
                       session = std::to_string(point.number);
     csv += csv_row({trainee, point.started, marks, bias, off, within_in_full, order, session});
     // One sign for each tenth of a mark that she is off.

@@ -61,7 +61,7 @@ void look_up(Database& db, Statement& row, std::int64_t block) {
     throw Refused({db.file(), fmt::format("it has no entry {}", block), "look it up in the list"});
 }
 
-std::string text_of(Database& db, std::int64_t block) {
+std::string block_text(Database& db, std::int64_t block) {
   Statement row(db, text_of_block);
   look_up(db, row, block);
   return sound_text(db, row);
@@ -69,13 +69,13 @@ std::string text_of(Database& db, std::int64_t block) {
 
 std::string sheet_of(Database& db, std::int64_t routine, bool with_panels) {
   Transaction transaction(db, Transaction::Kind::read);
-  std::string sheet = text_of(db, routine);
+  std::string sheet = block_text(db, routine);
   Statement runs(db, latest_runs, routine);
   while (runs.next()) sheet.append("\n").append(sound_text(db, runs));
   if (!with_panels) return sheet;
   const std::int64_t version[] = {routine};
   const std::vector<SwumWith> swum = swum_blocks(db, version, {});
-  for (const std::int64_t panel : swum.front().panels) sheet.append("\n").append(text_of(db, panel));
+  for (const std::int64_t panel : swum.front().panels) sheet.append("\n").append(block_text(db, panel));
   return sheet;
 }
 
@@ -167,7 +167,7 @@ Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
 }
 
 Result<std::string> Book::text(std::int64_t block) const {
-  return attempt([&] { return text_of(season_.inside_->db, block); });
+  return attempt([&] { return block_text(season_.inside_->db, block); });
 }
 
 bool StoredText::sound() const {
@@ -215,7 +215,7 @@ Result<std::vector<std::string>> Book::sheets_of_all_words(std::int64_t routine)
   return attempt([&] {
     Database& db = season_.inside_->db;
     Transaction transaction(db, Transaction::Kind::read);
-    TellingAllWords telling(routine, text_of(db, routine));
+    TellingAllWords telling(routine, block_text(db, routine));
     Statement rows(db, all_words_of_version, routine);
     while (rows.next()) telling.take(rows.text(4), rows.number(3), sound_text(db, rows));
     return telling.sheets();

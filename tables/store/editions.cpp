@@ -9,15 +9,6 @@
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {
-namespace {
-
-bool same_files(const std::vector<TableFile>& a, const std::vector<TableFile>& b) {
-  return std::equal(a.begin(), a.end(), b.begin(), b.end(), [](const TableFile& one, const TableFile& other) {
-    return one.file == other.file && one.text == other.text;
-  });
-}
-
-}  // namespace
 
 std::optional<std::int64_t> find_edition(Database& db, const TableFiles& set) {
   Statement known(db, "SELECT id FROM edition WHERE name = ?", set.name);

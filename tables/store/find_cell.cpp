@@ -71,7 +71,7 @@ std::string known_keys_hint(const ReadTable& table, std::string_view key) {
 }
 
 // The place of the row in table.csv.rows.
-std::size_t row_of(const ReadTable& table, const Edit& wish) {
+std::size_t named_row(const ReadTable& table, const Edit& wish) {
   std::vector<std::size_t> found;
   std::string choices;
   for (std::size_t i = 0; i < table.csv.rows.size(); ++i) {
@@ -97,7 +97,7 @@ FoundCell find_cell(const std::vector<TableFile>& files, const Edit& wish) {
   const TableFile& file = file_of(files, wish);
   Diagnostics ignored;  // a set in the season file was loaded before it got there
   const ReadTable table = read_table(*find_table(without_ending(file.file)), {file.file, file.text}, ignored);
-  const std::size_t row = row_of(table, wish);
+  const std::size_t row = named_row(table, wish);
   const std::size_t column = column_of(table, wish);
   const CsvRow& cells = table.csv.rows[row];
   assert(column < cells.cells.size());  // the loader wants a cell for each column that has a name

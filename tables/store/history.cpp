@@ -56,13 +56,13 @@ EditRecord record_of(Database& db, std::int64_t number) {
   return record_from(row);
 }
 
-struct Entry {
+struct ChangeEntry {
   Did did;
   std::optional<std::int64_t> target;
   std::string_view why;
 };
 
-std::int64_t add_entry(Database& db, SetId set, const Entry& entry) {
+std::int64_t add_entry(Database& db, SetId set, const ChangeEntry& entry) {
   Statement insert(db,
                    "INSERT INTO change (set_id, at, did, target, why) "
                    "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?) RETURNING number",

@@ -28,15 +28,6 @@ void refuse_bad_name(const std::string& name) {
 
 namespace {
 
-bool same_files(std::vector<TableFile> one, std::vector<TableFile> other) {
-  const auto by_name = [](const TableFile& a, const TableFile& b) { return a.file < b.file; };
-  std::sort(one.begin(), one.end(), by_name);
-  std::sort(other.begin(), other.end(), by_name);
-  return std::equal(
-      one.begin(), one.end(), other.begin(), other.end(),
-      [](const TableFile& a, const TableFile& b) { return a.file == b.file && a.text == b.text; });
-}
-
 void put_set(Database& db, const TableFiles& files, std::string_view why) {
   const SetId set = add_set(db, files.name);
   record_import(db, set, why);

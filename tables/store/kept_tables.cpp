@@ -35,7 +35,7 @@ void put_rows(Database& db, std::int64_t file, const CsvTable& table) {
   }
 }
 
-CsvRow& row_of(CsvTable& table, std::size_t row) {
+CsvRow& row_at(CsvTable& table, std::size_t row) {
   return row == 0 ? table.header : table.rows.at(row - 1);
 }
 
@@ -51,7 +51,7 @@ void read_rows(Database& db, std::int64_t file, CsvTable& table) {
   while (cells.next()) {
     CsvCell cell;
     cell.raw = cells.text(1);
-    row_of(table, static_cast<std::size_t>(cells.number(0))).cells.push_back(std::move(cell));
+    row_at(table, static_cast<std::size_t>(cells.number(0))).cells.push_back(std::move(cell));
   }
 }
 

@@ -14,18 +14,17 @@ using namespace store;
 
 namespace {
 
-using Did = KeptMark::Did;
+constexpr std::string_view words_of_marking[] = {"open", "marked", "skipped"};
 
-constexpr std::string_view words_of_did[] = {"open", "marked", "skipped"};
-
-Did did_from(std::string_view word) {
-  return static_cast<Did>(std::find(std::begin(words_of_did), std::end(words_of_did), word) -
-                          std::begin(words_of_did));
+KeptMark::Did marking_from(std::string_view word) {
+  return static_cast<KeptMark::Did>(
+      std::find(std::begin(words_of_marking), std::end(words_of_marking), word) -
+      std::begin(words_of_marking));
 }
 
 // Of did, mark and late from this column on.
 KeptMark kept_mark(const Statement& row, int column) {
-  KeptMark mark{did_from(row.text(column)), std::nullopt, row.number(column + 2) != 0};
+  KeptMark mark{marking_from(row.text(column)), std::nullopt, row.number(column + 2) != 0};
   if (!row.is_null(column + 1)) mark.mark = Decimal::parse(row.text(column + 1));
   return mark;
 }
@@ -64,12 +63,12 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
   return sessions;
 }
 
-std::optional<std::string> text_of(const std::optional<Decimal>& mark) {
+std::optional<std::string> mark_text(const std::optional<Decimal>& mark) {
   return mark ? std::optional(mark->text()) : std::nullopt;
 }
 
-std::string_view word_of(Did did) {
-  return words_of_did[static_cast<std::size_t>(did)];
+std::string_view word_for(KeptMark::Did did) {
+  return words_of_marking[static_cast<std::size_t>(did)];
 }
 
 // Adds sessions, inside the caller's transaction.
@@ -109,7 +108,7 @@ class AddingSessions {
   AddedMark add_line(std::int64_t session, const PracticeLine& line, const KeptMark& mark) {
     known_.start(session, line.line, line.block);
     if (!known_.next()) {
-      line_.run(session, line.block, line.line, word_of(mark.did), text_of(mark.mark), mark.late ? 1 : 0);
+      line_.run(session, line.block, line.line, word_for(mark.did), mark_text(mark.mark), mark.late ? 1 : 0);
       return {};
     }
     const std::optional<Decimal> kept = known_.is_null(0) ? std::nullopt : Decimal::parse(known_.text(0));
@@ -166,7 +165,7 @@ Result<KeptMark> PracticeBook::mark(std::int64_t session, std::size_t line, cons
     }
     Statement update(
         db, "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ?",
-        word_of(mark.did), text_of(mark.mark), mark.late ? 1 : 0, session, line);
+        word_for(mark.did), mark_text(mark.mark), mark.late ? 1 : 0, session, line);
     update.next();
     transaction.commit();
     return mark;

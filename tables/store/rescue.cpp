@@ -15,7 +15,7 @@ namespace {
 // So many entries in a row that are not there are taken for the end of the book, where its index cannot say.
 constexpr std::int64_t longest_gap = 10'000;
 
-struct Entry {
+struct BookEntry {
   std::string what, date, title;
   std::int64_t id = 0, routine = 0, version = 0, home = 0;
   std::string text;
@@ -113,18 +113,18 @@ class Rescue {
   }
 
   void put_together() {
-    std::sort(entries_.begin(), entries_.end(), [](const Entry& a, const Entry& b) {
-      const auto rank = [](const Entry& one) {
+    std::sort(entries_.begin(), entries_.end(), [](const BookEntry& a, const BookEntry& b) {
+      const auto rank = [](const BookEntry& one) {
         return std::make_tuple(one.routine, one.what == "panel", one.place(),
                                one.what == "run" ? one.home : 0, one.version);
       };
       return rank(a) < rank(b);
     });
     leave_out_what_need_not_be_told();
-    std::map<std::int64_t, std::vector<const Entry*>> of_version;
-    for (const Entry& one : entries_)
+    std::map<std::int64_t, std::vector<const BookEntry*>> of_version;
+    for (const BookEntry& one : entries_)
       if (one.home != 0) of_version[one.home].push_back(&one);
-    for (const Entry& one : entries_) {
+    for (const BookEntry& one : entries_) {
       if (one.what != "routine") continue;
       add_sheets(one, of_version[one.id]);
       of_version.erase(one.id);
@@ -136,7 +136,7 @@ class Rescue {
   void leave_out_what_need_not_be_told() {
     for (std::size_t first = 0, end = 0; first < entries_.size(); first = end) {
       std::vector<Wording> wordings;
-      const auto belongs = [&](const Entry& one) {
+      const auto belongs = [&](const BookEntry& one) {
         return one.routine == entries_[first].routine && one.place() == entries_[first].place() &&
                (one.what == "panel" || one.home == entries_[first].home);
       };
@@ -148,7 +148,7 @@ class Rescue {
     }
   }
 
-  void add_sheets(const Entry& routine, const std::vector<const Entry*>& swum) {
+  void add_sheets(const BookEntry& routine, const std::vector<const BookEntry*>& swum) {
     const std::size_t first = saved_.sheets.size();
     saved_.sheets.push_back(routine.text);
     std::size_t turn = 0;
@@ -160,10 +160,10 @@ class Rescue {
   }
 
   // Without its routine a panel would be taken for one of the routine above it.
-  void add_as_comments(const std::vector<const Entry*>& swum) {
+  void add_as_comments(const std::vector<const BookEntry*>& swum) {
     std::string text = fmt::format("# These belong to a version of {} that cannot be read.\n",
                                    title_of(swum.front()->routine));
-    for (const Entry* one : swum) {
+    for (const BookEntry* one : swum) {
       for (std::size_t at = 0; at < one->text.size();) {
         const std::size_t end = std::min(one->text.find('\n', at), one->text.size());
         text += "# " + one->text.substr(at, end - at) + "\n";
@@ -177,7 +177,7 @@ class Rescue {
   Rescued saved_;
   std::map<std::int64_t, std::string> titles_, names_;
   std::vector<std::int64_t> lost_ids_;
-  std::vector<Entry> entries_;
+  std::vector<BookEntry> entries_;
 };
 
 }  // namespace

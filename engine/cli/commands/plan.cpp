@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/binary.h"
 #include "engine/cli/choosing.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
@@ -62,7 +63,7 @@ class Telling {
 Plan search(Call& call, const Routine& routine, const Wish& wish, const TypedPlan& typed) {
   Progress progress(call.streams, "plan for " + std::string(routine.title));
   PlanWish how = typed.wish;
-  const double most = static_cast<double>(typed.seconds.units()) / Decimal::one;
+  const double most = binary(typed.seconds);
   how.go_on = [&](std::uint64_t steps) {
     progress.show(fmt::format("{} beginnings of a programme looked at", steps));
     return progress.seconds() < most;

@@ -33,6 +33,14 @@ TEST(SeasonProgress, ComparesTheFirstPanelWithTheLast) {
                    "The total went from 80.50 to 79.25 (-1.25)."}));
 }
 
+TEST(SeasonProgress, TakesTheChangeFromTheMarksAndNotFromTheirFigures) {
+  EXPECT_EQ(
+      sentences({version(1, "4", {panel("2026-03-01", 7.125, "80"), panel("2026-05-01", 7.6, "80")})})
+          .front(),
+      "From the panel of 2026-03-01 to that of 2026-05-01 the mean mark of an element went from 7.13 to "
+      "7.60 (+0.48).");
+}
+
 TEST(SeasonProgress, SaysWhatStayed) {
   EXPECT_EQ(sentences({version(1, "4", {panel("2026-03-01", 7.5, "80"), panel("2026-05-01", 7.5, "80")})}),
             (Texts{"From the panel of 2026-03-01 to that of 2026-05-01 the mean mark of an element stayed at "
