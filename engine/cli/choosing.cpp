@@ -2,9 +2,9 @@
 
 #include <fmt/format.h>
 
-#include "engine/account_notes.h"
+#include "engine/score/account_notes.h"
 #include "engine/cli/page.h"
-#include "engine/objections.h"
+#include "engine/score/objections.h"
 #include "engine/report/width.h"
 
 namespace landdrill::cli {

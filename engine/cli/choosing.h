@@ -9,7 +9,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/one_routine.h"
-#include "engine/forecast.h"
+#include "engine/chances/forecast.h"
 #include "engine/report/face.h"
 #include "engine/report/text.h"
 

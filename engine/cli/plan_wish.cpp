@@ -6,7 +6,7 @@
 #include <charconv>
 
 #include "engine/cli/choosing.h"
-#include "engine/resolve.h"
+#include "engine/routine/resolve.h"
 #include "grammar/parse.h"
 #include "grammar/words.h"
 

@@ -8,7 +8,7 @@
 #include <string>
 
 #include "engine/cli/call.h"
-#include "engine/plan.h"
+#include "engine/choosing/plan.h"
 
 namespace landdrill::cli {
 

@@ -8,7 +8,7 @@
 #include <tuple>
 
 #include "engine/cli/kept_sheets.h"
-#include "engine/practice.h"
+#include "engine/judging/practice.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {

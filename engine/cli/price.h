@@ -8,7 +8,7 @@
 #include <string>
 
 #include "engine/cli/call.h"
-#include "engine/score.h"
+#include "engine/score/score.h"
 
 namespace landdrill::cli {
 

@@ -8,7 +8,7 @@
 #include <vector>
 
 #include "engine/cli/find_values.h"
-#include "engine/resolve.h"
+#include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
 
 namespace landdrill::cli {

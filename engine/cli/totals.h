@@ -8,7 +8,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/score.h"
+#include "engine/score/score.h"
 
 namespace landdrill::cli {
 

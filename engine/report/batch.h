@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/report/text.h"
 
 namespace landdrill::report {

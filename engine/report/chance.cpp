@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "engine/figures.h"
+#include "engine/judging/statistics/figures.h"
 
 namespace landdrill::report {
 namespace {

@@ -8,9 +8,9 @@
 #include <string>
 #include <string_view>
 
-#include "engine/odds.h"
+#include "engine/chances/odds.h"
 #include "engine/report/render_json.h"
-#include "engine/risk.h"
+#include "engine/chances/risk.h"
 
 namespace landdrill::report {
 

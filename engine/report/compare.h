@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/compare.h"
+#include "engine/choosing/compare.h"
 #include "engine/report/face.h"
 #include "engine/report/values.h"
 

@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/report/render_csv.h"
 
 namespace landdrill::report {

@@ -12,7 +12,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/build_up.h"
+#include "engine/score/build_up.h"
 #include "engine/report/text.h"
 
 namespace landdrill::report {

@@ -4,7 +4,7 @@
 //   Face face{account(routine, wish, std::nullopt), objections_with(routine, wish, sheet.diagnostics)};
 #pragma once
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {

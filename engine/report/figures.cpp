@@ -1,6 +1,6 @@
 #include "engine/report/figures.h"
 
-#include "engine/figures.h"
+#include "engine/judging/statistics/figures.h"
 #include "engine/report/json_text.h"
 
 namespace landdrill::report {

@@ -11,7 +11,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/agreement.h"
+#include "engine/judging/statistics/agreement.h"
 
 namespace landdrill::report {
 

@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/forecast.h"
+#include "engine/chances/forecast.h"
 #include "engine/report/face.h"
 #include "engine/report/values.h"
 

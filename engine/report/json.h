@@ -9,7 +9,7 @@
 
 #include <string>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/report/render_json.h"
 #include "grammar/diagnostics.h"
 

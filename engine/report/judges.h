@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/meets.h"
+#include "engine/judging/meets.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/meets.h"
+#include "engine/judging/meets.h"
 
 namespace landdrill::report {
 

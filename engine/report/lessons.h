@@ -9,7 +9,7 @@
 
 #include <string>
 
-#include "engine/calibrated_estimate.h"
+#include "engine/judging/calibrated_estimate.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {

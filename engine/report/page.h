@@ -22,7 +22,7 @@
 #include <variant>
 #include <vector>
 
-#include "engine/build_up.h"
+#include "engine/score/build_up.h"
 
 namespace landdrill::report {
 

@@ -12,7 +12,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan.h"
+#include "engine/choosing/plan.h"
 #include "engine/report/face.h"
 #include "engine/report/values.h"
 

@@ -4,7 +4,7 @@
 
 #include <cmath>
 
-#include "engine/binary.h"
+#include "tables/binary.h"
 #include "engine/report/chance.h"
 #include "engine/report/csv.h"
 #include "engine/report/figures.h"

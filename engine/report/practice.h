@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/practice.h"
+#include "engine/judging/practice.h"
 #include "engine/report/values.h"
 
 namespace landdrill::report {

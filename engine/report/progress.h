@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "engine/report/values.h"
-#include "engine/season_progress.h"
+#include "engine/judging/season_progress.h"
 
 namespace landdrill::report {
 

@@ -11,7 +11,7 @@
 
 #include <string>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/report/render_text.h"
 #include "grammar/diagnostics.h"
 

@@ -7,7 +7,7 @@
 
 #include <string>
 
-#include "engine/next_point.h"
+#include "engine/choosing/next_point.h"
 #include "engine/report/face.h"
 #include "engine/report/values.h"
 

@@ -11,7 +11,7 @@
 #include <vector>
 
 #include "engine/report/text.h"
-#include "engine/resolve.h"
+#include "engine/routine/resolve.h"
 #include "tables/compare_sets.h"
 #include "tables/fill.h"
 #include "tables/load.h"

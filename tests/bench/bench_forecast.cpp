@@ -14,8 +14,8 @@
 #include <cstdio>
 #include <stdexcept>
 
-#include "engine/forecast.h"
-#include "engine/resolve.h"
+#include "engine/chances/forecast.h"
+#include "engine/routine/resolve.h"
 #include "grammar/parse.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/draws.h"

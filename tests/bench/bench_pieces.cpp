@@ -3,10 +3,10 @@
 
 #include <deque>
 
-#include "engine/account.h"
-#include "engine/build_up.h"
-#include "engine/difficulty.h"
-#include "engine/resolve.h"
+#include "engine/score/account.h"
+#include "engine/score/build_up.h"
+#include "engine/routine/difficulty.h"
+#include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
 #include "grammar/parse.h"
 #include "tests/bench/demo_set.h"

@@ -15,8 +15,8 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan.h"
-#include "engine/resolve.h"
+#include "engine/choosing/plan.h"
+#include "engine/routine/resolve.h"
 #include "grammar/parse.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/plan_model.h"

@@ -11,7 +11,7 @@
 #include <sstream>
 #include <string>
 
-#include "engine/agreement.h"
+#include "engine/judging/statistics/agreement.h"
 
 namespace landdrill::published {
 

@@ -6,7 +6,7 @@
 
 #include <cmath>
 
-#include "engine/agreement.h"
+#include "engine/judging/statistics/agreement.h"
 
 namespace landdrill {
 namespace {

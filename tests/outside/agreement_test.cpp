@@ -1,5 +1,5 @@
 // The statistics of agreement against worked examples in print; each check names its source.
-#include "engine/agreement.h"
+#include "engine/judging/statistics/agreement.h"
 
 #include <gtest/gtest.h>
 

@@ -1,6 +1,6 @@
 // Counts to seconds. Arithmetic: a beat lasts 60 s / beats a minute. Secondary: a national grade test uses
 // 160 beats a minute.
-#include "engine/timing.h"
+#include "engine/routine/timing.h"
 #include "tests/outside/published.h"
 
 namespace landdrill {

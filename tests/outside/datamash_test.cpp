@@ -11,7 +11,7 @@
 #include <random>
 #include <sstream>
 
-#include "engine/panel.h"
+#include "engine/score/panel.h"
 
 namespace landdrill {
 namespace {

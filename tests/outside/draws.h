@@ -10,7 +10,7 @@
 #include <optional>
 #include <vector>
 
-#include "engine/score.h"
+#include "engine/score/score.h"
 
 namespace landdrill {
 

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <cstdio>
 
-#include "engine/forecast.h"
+#include "engine/chances/forecast.h"
 #include "tests/outside/draws.h"
 #include "tests/outside/made_up_routines.h"
 

@@ -1,5 +1,5 @@
 // What a season teaches, against published examples and against R (lessons_reference.R says by which roads).
-#include "engine/lessons.h"
+#include "engine/judging/lessons.h"
 
 #include <gtest/gtest.h>
 
@@ -8,7 +8,7 @@
 #include <map>
 #include <sstream>
 
-#include "engine/draw_together.h"
+#include "engine/judging/draw_together.h"
 
 namespace landdrill {
 namespace {

@@ -4,7 +4,7 @@
 #include <string>
 #include <vector>
 
-#include "tests/unit/engine/kit.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill {
 

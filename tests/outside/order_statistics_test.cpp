@@ -10,8 +10,8 @@
 #include <boost/math/special_functions/beta.hpp>
 #include <cmath>
 
-#include "engine/mark_odds.h"
-#include "tests/unit/engine/kit.h"
+#include "engine/chances/mark_odds.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill {
 namespace {

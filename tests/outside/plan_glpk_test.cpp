@@ -10,9 +10,9 @@
 #include <fstream>
 #include <sstream>
 
-#include "engine/plan.h"
+#include "engine/choosing/plan.h"
 #include "tests/outside/plan_model.h"
-#include "tests/unit/engine/kit.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill {
 namespace {

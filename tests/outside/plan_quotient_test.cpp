@@ -8,9 +8,9 @@
 #include <string>
 #include <vector>
 
-#include "engine/plan.h"
-#include "tests/unit/engine/choosing_kit.h"
-#include "tests/unit/engine/kit.h"
+#include "engine/choosing/plan.h"
+#include "tests/unit/kit/choosing_kit.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill {
 namespace {

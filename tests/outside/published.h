@@ -6,8 +6,8 @@
 
 #include <string>
 
-#include "engine/account.h"
-#include "tests/unit/engine/kit.h"
+#include "engine/score/account.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill::published {
 

@@ -7,7 +7,7 @@
 #include <boost/multiprecision/cpp_int.hpp>
 #include <random>
 
-#include "engine/score.h"
+#include "engine/score/score.h"
 
 namespace landdrill {
 namespace {

@@ -3,7 +3,7 @@
 #include <fstream>
 #include <sstream>
 
-#include "engine/panel_view.h"
+#include "engine/judging/panel_view.h"
 #include "tests/outside/agreement_reference.h"
 #include "tests/outside/published.h"
 

@@ -1,8 +1,5 @@
 #!/usr/bin/env python3
-"""Fails when an include goes against the one direction of the layers, or the pure core reaches for the world.
-
-grammar <- tables <- engine <- engine/report <- engine/cli; tables/store sees only tables (and grammar below it);
-only engine/cli sees tables/store; the files directly in engine/ see no streams, files, clock or randomness.
+"""Fails when an include goes against the one direction of the rooms, or a room reaches for what it must not know.
 
   layers.py            check the tree
   layers.py --self     check that the check can fail
@@ -14,56 +11,59 @@ import sys
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.M)
 
-# layer -> the layers it may include
+# room -> the other rooms that it may include
 MAY_SEE = {
-    "grammar": {"grammar"},
-    "tables": {"grammar", "tables"},
-    "tables/store": {"grammar", "tables", "tables/store"},
-    "engine": {"grammar", "tables", "engine"},
-    "engine/report": {"grammar", "tables", "engine", "engine/report"},
-    "engine/cli": {"grammar", "tables", "tables/store", "engine", "engine/report", "engine/cli"},
+    "grammar": set(),
+    "tables": {"grammar"},
+    "tables/store": {"grammar", "tables"},
+    "engine/routine": {"grammar", "tables"},
+    "engine/score": {"grammar", "tables", "engine/routine"},
+    "engine/chances": {"grammar", "tables", "engine/routine", "engine/score"},
+    "engine/choosing/search": {"tables"},
+    "engine/choosing": {"grammar", "tables", "engine/routine", "engine/score", "engine/chances",
+                        "engine/choosing/search"},
+    "engine/judging/statistics": {"tables"},
+    "engine/judging": {"grammar", "tables", "engine/routine", "engine/score", "engine/judging/statistics"},
+}
+PURE = {"grammar", "tables", *(room for room in MAY_SEE if room.startswith("engine/"))}
+MAY_SEE |= {
+    "engine/report": PURE,
+    "engine/cli": {*PURE, "tables/store", "engine/report"},
 }
 WORLD = {"iostream", "fstream", "sstream", "ostream", "istream", "cstdio", "stdio.h", "filesystem", "chrono", "ctime",
          "random", "thread", "locale", "unistd.h"}
-# layer -> system headers it may not include
-FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
-# A chance comes from a bell curve and is never part of a score: these files deal in chances, all others in decimals.
-DEALS_IN_CHANCES = {"binary", "figures", "odds", "mark_odds", "spreads", "total_odds", "weighted_scatter", "forecast", "compare", "plan",
-                    "plan_odds", "plan_reach", "plan_reach_grid", "plan_tighten", "plan_programme_odds", "plan_search",
-                    "agreement",
-                    "panel_view",
-                    "agreement_limits", "intraclass", "krippendorff", "concordance", "kappa", "rank_correlation",
-                    "sample", "quantile", "panel_words", "panel_words_agreement",
-                    "lessons", "draw_together", "learning", "back_test", "progress", "practice",
-                    "practice_report", "calibrated_estimate", "season_progress"}
+# room -> system headers that it may not include
+FORBIDDEN = {room: WORLD for room in PURE if room != "tables"}
+# A score is an exact decimal. Chances and statistics are binary floating point, and these rooms alone know them.
+EXACT = {"grammar", "engine/routine", "engine/score", "engine/choosing/search"}
 ONLY_IN = {"sqlite3.h": "tables/store", "CLI/CLI.hpp": "engine/cli"}
 
 
-def layer_of(path):
-    """'tables/store/season.h' -> 'tables/store'; None outside the layers."""
+def room_of(path):
+    """'tables/store/season.h' -> 'tables/store'; None outside the rooms."""
     parts = pathlib.PurePosixPath(path).parts
-    for length in (2, 1):
-        layer = "/".join(parts[:length])
-        if len(parts) > length and layer in MAY_SEE:
-            return layer
+    for length in (3, 2, 1):
+        room = "/".join(parts[:length])
+        if len(parts) > length and room in MAY_SEE:
+            return room
     return None
 
 
 def complaints(path, text):
-    layer = layer_of(path)
-    if layer is None:
+    room = room_of(path)
+    if room is None:
+        yield f"{path}: stands in no room"
         return
     for mark, name in INCLUDE.findall(text):
-        seen = layer_of(name) if mark == '"' else None
-        if mark == '"' and "/" in name and seen is not None and seen not in MAY_SEE[layer]:
-            yield f"{path}: includes {name}: {layer} may only see {', '.join(sorted(MAY_SEE[layer]))}"
-        if name in FORBIDDEN.get(layer, ()):
-            yield f"{path}: includes <{name}>: {layer} knows no files, streams, clock or chance"
-        if name in ONLY_IN and layer != ONLY_IN[name]:
+        seen = room_of(name) if mark == '"' and "/" in name else None
+        if seen is not None and seen != room and seen not in MAY_SEE[room]:
+            yield f"{path}: includes {name}: {room} may only see {', '.join(sorted(MAY_SEE[room])) or 'itself'}"
+        if name in FORBIDDEN.get(room, ()):
+            yield f"{path}: includes <{name}>: {room} knows no files, streams, clock or chance"
+        if name in ONLY_IN and room != ONLY_IN[name]:
             yield f"{path}: includes {name}: only {ONLY_IN[name]} may"
-    chances = pathlib.PurePosixPath(path).stem in DEALS_IN_CHANCES
-    if layer == "engine" and not chances and re.search(r"\b(double|float)\b", re.sub(r"//.*", "", text)):
-        yield f"{path}: binary floating point in the engine: numbers are exact decimals"
+    if room in EXACT and re.search(r"\b(double|float)\b", re.sub(r"//.*", "", text)):
+        yield f"{path}: binary floating point in {room}: its numbers are exact decimals"
 
 
 def sources():
@@ -74,12 +74,14 @@ def sources():
 
 
 def self_check():
-    bad = [("grammar/a.cpp", '#include "tables/load.h"'), ("engine/a.cpp", '#include "engine/report/text.h"'),
-           ("tables/a.cpp", "#include <sqlite3.h>"), ("engine/a.h", "#include <chrono>"),
-           ("engine/report/a.cpp", '#include "tables/store/season.h"'), ("engine/a.cpp", "double x;"),
-           ("engine/score.cpp", "float x;")]
-    good = [("engine/cli/a.cpp", '#include "tables/store/season.h"'), ("engine/a.cpp", "// double the marks"),
-            ("engine/odds.cpp", "double x;")]
+    bad = [("grammar/a.cpp", '#include "tables/load.h"'), ("engine/score/a.cpp", '#include "engine/report/text.h"'),
+           ("tables/a.cpp", "#include <sqlite3.h>"), ("engine/routine/a.h", "#include <chrono>"),
+           ("engine/report/a.cpp", '#include "tables/store/season.h"'), ("engine/score/a.cpp", "double x;"),
+           ("engine/routine/a.cpp", '#include "engine/score/score.h"'), ("engine/a.cpp", ""),
+           ("engine/choosing/search/a.cpp", '#include "engine/routine/routine.h"'),
+           ("engine/judging/a.cpp", '#include "engine/chances/odds.h"')]
+    good = [("engine/cli/a.cpp", '#include "tables/store/season.h"'), ("engine/score/a.cpp", "// double the marks"),
+            ("engine/chances/odds.cpp", "double x;"), ("engine/choosing/a.cpp", '#include "engine/chances/odds.h"')]
     ok = all(list(complaints(*case)) for case in bad) and not any(list(complaints(*case)) for case in good)
     print("layers: the check can fail" if ok else "layers: the check is broken")
     return 0 if ok else 1

@@ -6,7 +6,7 @@
 #include <optional>
 #include <tuple>
 
-#include "engine/account_notes.h"
+#include "engine/score/account_notes.h"
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"

@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"

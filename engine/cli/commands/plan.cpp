@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "engine/binary.h"
+#include "tables/binary.h"
 #include "engine/cli/choosing.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"

@@ -2,7 +2,7 @@
 
 #include <utility>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"

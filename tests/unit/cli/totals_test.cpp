@@ -5,9 +5,9 @@
 
 #include <filesystem>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 #include "engine/report/batch.h"
-#include "engine/resolve.h"
+#include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
 #include "grammar/parse.h"
 #include "scratch.h"

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/account.h"
+#include "engine/score/account.h"
 
 namespace landdrill::report_test {
 

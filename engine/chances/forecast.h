@@ -1,0 +1,72 @@
+// How likely which score is: the exact odds of every line and of the total.
+//
+//   Forecast told = forecast(routine, wish, {});
+//   told.total->odds.quantile(0.05)      // 171.40: one time in twenty it is no more than that
+//
+// The model. A day shifts every mark of the performance by the same amount: a bell curve in steps (day_odds),
+// the finest step of the event's panels, halved or doubled until it is at most the day's spread and more than
+// half of it. Given the day, each judge of a full panel gives her own mark around the expected one, and each
+// element gets its base mark with its own chance, independently. Sync errors come one by one at an average
+// rate (Poisson); a penalty comes with its chance. High and low are dropped, points rounded and added as the
+// set says. Where elements are weighted by difficulty together, the whole quotient is taken.
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/chances/total_odds.h"
+
+namespace landdrill {
+
+struct ForecastWish {
+  SpreadWish spreads;
+  GridWish grid;
+};
+
+// Why there is no forecast, as whole sentences that say what to do: "element 3 has no expected mark: add
+// `expect`, or a run", "nothing says how far judges' marks scatter: ...".
+using Obstacles = std::vector<std::string>;
+
+struct ForecastLine {
+  enum class What { element, weighted, aspect, sync, penalties } what = What::element;
+  std::size_t index = 0;  // of the element, of Showing::aspects, of Score::weighted
+  std::string label;      // "2 Undertow"
+  std::optional<Decimal> expected_mark;
+  Spread spread;
+  BaseChance base;
+  Odds points;  // over all days; of sync and penalties: 0 or less
+};
+struct Forecast {
+  Obstacles obstacles;              // when there are any, nothing else is set
+  std::vector<ForecastLine> lines;  // in the order of the report; what the event does not have is left out
+  Spread day;
+  Odds days;  // the shifts
+  std::vector<ExpectedErrors>
+      errors;               // what was taken for sync errors: the sheet's `errors`, else the mean of the runs
+  std::string errors_from;  // "the sheet", "2 runs", "nothing: none expected"
+  std::optional<TotalOdds> total;
+};
+
+// `days_done`, when given, is called after each day with how many are done of how many.
+using Progress = std::function<void(std::size_t done, std::size_t of)>;
+Forecast forecast(const Routine& routine, const Wish& wish, const ForecastWish& how,
+                  const Progress& days_done = {});
+
+// The chance to reach a target, from the grid: between `least` and `most` for certain, as far as the model
+// goes.
+struct ChanceBounds {
+  Chance chance = 0, least = 0, most = 0;
+};
+ChanceBounds reaches(const TotalOdds& total, Decimal target);
+// The chance to be above another, independent total; `ties`: to be equal, on the grid.
+struct Against {
+  ChanceBounds above;
+  Chance ties = 0;
+};
+Against against(const TotalOdds& ours, const TotalOdds& theirs);
+
+}  // namespace landdrill

@@ -1,0 +1,174 @@
+#include "engine/chances/risk.h"
+
+#include <algorithm>
+
+namespace landdrill {
+namespace {
+
+Decimal mean(Exact sum, std::size_t of) {
+  return round(sum / Exact(Decimal::whole(static_cast<std::int64_t>(of))), Decimal::places,
+               Rounding::half_up);
+}
+
+// The runs that say something, as `wish` counts them: all of them when they are averaged, else the latest.
+std::vector<const Run*> runs_that_say(const Routine& routine, const RunWish& wish, bool Run::*said,
+                                      const Run* (*latest)(const Routine&, const RunWish&)) {
+  std::vector<const Run*> runs;
+  if (wish.which == RunWish::Which::mean) {
+    for (const Run& run : routine.runs) {
+      if (run.*said) runs.push_back(&run);
+    }
+  } else if (const Run* run = latest(routine, wish)) {
+    runs.push_back(run);
+  }
+  return runs;
+}
+
+// How often something was seen in one run, a penalty no more often than it counts.
+int seen(const Run& run, const SyncClass& sync) {
+  int times = 0;
+  for (const SyncUse& use : run.sync) times += use.sync == &sync ? use.times : 0;
+  return times;
+}
+int seen(const Run& run, const Penalty& penalty) {
+  int times = 0;
+  for (const PenaltyUse& use : run.penalties) {
+    if (use.penalty == &penalty) times += penalty.most ? std::min(use.times, *penalty.most) : use.times;
+  }
+  return times;
+}
+
+// The mean number of each row that any of the runs saw.
+template <class Number, class Row>
+std::vector<Number> averages(const Rows<Row>& rows, const std::vector<const Run*>& runs) {
+  std::vector<Number> result;
+  for (const Row& row : rows) {
+    int times = 0;
+    for (const Run* run : runs) times += seen(*run, row);
+    if (times > 0) result.push_back({&row, mean(Exact(Decimal::whole(times)), runs.size())});
+  }
+  return result;
+}
+
+std::optional<Exact> elements_by_themselves(const Routine& routine, const Risked& risked,
+                                            std::optional<std::size_t> without) {
+  Exact sum;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    const PanelRule* rule = routine.elements[i].panel;
+    if (rule == nullptr || rule->use == Use::weighted || i == without) continue;
+    const std::optional<RiskedPoints> points = risked_points(routine, risked, i);
+    if (!points) return std::nullopt;
+    sum = sum + points->expected;
+  }
+  return sum;
+}
+
+std::optional<Exact> aspects(const Showing& showing) {
+  Exact sum;
+  for (const ShownAspect& aspect : showing.aspects) {
+    if (!aspect.marks) return std::nullopt;
+    sum = sum + Exact(plain_points(*aspect.rule, *aspect.marks).value());
+  }
+  return sum;
+}
+
+Exact taken_off(const Risked& risked) {
+  Exact sum;
+  for (const ExpectedErrors& one : risked.errors) {
+    sum = sum + Exact(one.sync->points->value()) * Exact(one.number);
+  }
+  for (const ExpectedPenalty& one : risked.penalties) {
+    sum = sum + Exact(one.penalty->points->value()) * Exact(one.number);
+  }
+  return sum;
+}
+
+}  // namespace
+
+Exact as_share(Decimal percent) {
+  return Exact(percent) / Exact(hundred_percent);
+}
+
+BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& wish) {
+  if (routine.elements[element].panel == nullptr) return {};
+  const Option& option = chosen(routine, element, wish);
+  if (option.slip) return {BaseChance::From::slip, *option.slip};
+  const ExpectedMark mark = expected_mark(routine, element, option, wish.runs);
+  if (mark.runs.empty()) return {};
+  const auto base =
+      std::count_if(mark.runs.begin(), mark.runs.end(), [](const RunMark& one) { return one.seen->base; });
+  return {BaseChance::From::runs, mean(Exact(hundred_percent * base), mark.runs.size())};
+}
+
+std::vector<ExpectedErrors> expected_errors(const Routine& routine, const RunWish& runs) {
+  if (!routine.errors.empty()) return routine.errors;
+  return averages<ExpectedErrors>(routine.set->sync,
+                                  runs_that_say(routine, runs, &Run::has_sync, run_with_sync));
+}
+
+std::vector<ExpectedPenalty> expected_penalties(const Routine& routine, const RunWish& runs) {
+  if (routine.risks.empty()) {
+    return averages<ExpectedPenalty>(routine.set->penalties,
+                                     runs_that_say(routine, runs, &Run::has_penalties, run_with_penalties));
+  }
+  std::vector<ExpectedPenalty> result;
+  for (const PenaltyRisk& risk : routine.risks) {
+    result.push_back({risk.penalty, round(as_share(risk.chance), Decimal::places, Rounding::half_up)});
+  }
+  return result;
+}
+
+Risked risked(const Routine& routine, const Wish& wish) {
+  Risked result{expected(routine, wish),
+                {},
+                expected_errors(routine, wish.runs),
+                expected_penalties(routine, wish.runs)};
+  result.showing.sync.clear();
+  result.showing.penalties.clear();
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    ShownElement& shown = result.showing.elements[i];
+    shown.credited = shown.declared;
+    shown.base = false;
+    result.chances.push_back(base_chance(routine, i, wish));
+  }
+  return result;
+}
+
+std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& risked, std::size_t element) {
+  const ShownElement& shown = risked.showing.elements[element];
+  const PanelRule* rule = routine.elements[element].panel;
+  if (rule == nullptr || rule->use == Use::weighted || !shown.marks) return std::nullopt;
+  if (rule->use == Use::plain) {
+    const Points points = plain_points(*rule, *shown.marks);
+    return RiskedPoints{points, points, Exact(points.value())};
+  }
+  RiskedPoints points{element_points(*rule, *shown.marks, shown.declared), std::nullopt, {}};
+  points.expected = Exact(points.declared.value());
+  const std::optional<Difficulty>& base = routine.elements[element].kind->base;
+  if (!base) return points;
+  points.base = element_points(*rule, *shown.marks, *base);
+  const Exact lost = points.expected - Exact(points.base->value());
+  points.expected = points.expected - as_share(risked.chances[element].percent) * lost;
+  return points;
+}
+
+std::optional<Exact> expected_total(const Routine& routine, const Risked& risked) {
+  return total_without(routine, risked, std::nullopt);
+}
+
+std::optional<Exact> total_without(const Routine& routine, const Risked& risked,
+                                   std::optional<std::size_t> element) {
+  std::optional<Exact> total = elements_by_themselves(routine, risked, element);
+  const std::optional<Exact> whole = aspects(risked.showing);
+  if (!total || !whole) return std::nullopt;
+  *total = *total + *whole - taken_off(risked);
+  for (const PanelRule* rule : weighting_rules(routine)) {
+    if (element && routine.elements[*element].panel == rule) continue;
+    const std::optional<Exact> together = risked_together(routine, risked, *rule);
+    if (!together) return std::nullopt;
+    *total = *total + *together;
+  }
+  return total;
+}
+
+}  // namespace landdrill

@@ -1,0 +1,75 @@
+// What the risk of the base mark does to the points that can be expected, exactly.
+//
+//   38.0625 as declared, 3.6250 on the base mark, slip 12 %: expected 0.88 x 38.0625 + 0.12 x 3.6250 = 33.93
+//
+// Everything here is at the marks the coach expects: every judge gives that mark. How marks scatter is in
+// forecast.h.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "engine/score/score.h"
+
+namespace landdrill {
+
+inline constexpr Decimal hundred_percent = Decimal::from_units(100 * Decimal::one);
+// 12 % is 0.12.
+Exact as_share(Decimal percent);
+
+// The chance that an element gets the base mark, and what says so.
+struct BaseChance {
+  enum class From { nothing, slip, runs } from = From::nothing;
+  Decimal percent;  // 0 to 100; 0 when nothing says so; of runs to a millionth: 1 of 3 is 33.333333
+};
+// The option's `slip`; without it the share of the run-throughs that `runs` takes into account in which the
+// element was shown as base (one run: 0 or 100 %); an element that the event does not mark, or without one of
+// both: 0.
+BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& wish);
+
+// A penalty and how often it is expected, counted no more often than its row allows.
+struct ExpectedPenalty {
+  const Penalty* penalty = nullptr;
+  Decimal number;  // on average, 0 or more
+};
+// The sheet's `errors`; without them the sync errors of the latest run that counts, or the mean over all runs
+// that said something of them (to a millionth) when runs are averaged. Each class once.
+std::vector<ExpectedErrors> expected_errors(const Routine& routine, const RunWish& runs);
+// The sheet's `risk`, as numbers: 10 % is 0.1; without it the penalties of the runs, likewise. Each once.
+std::vector<ExpectedPenalty> expected_penalties(const Routine& routine, const RunWish& runs);
+
+// The showing as expected, every element credited as declared, and the chance of the base mark beside it.
+struct Risked {
+  Showing showing;                  // nothing is base here, and no sync errors or penalties: they are below
+  std::vector<BaseChance> chances;  // one for each element
+  std::vector<ExpectedErrors> errors;
+  std::vector<ExpectedPenalty> penalties;
+};
+Risked risked(const Routine& routine, const Wish& wish);
+
+// The expected points of one element that is not weighted: (1 - p) x declared + p x base, not rounded. Empty
+// without a mark, or where the event does not mark the element or weights it.
+struct RiskedPoints {
+  Points declared;
+  std::optional<Points> base;  // empty: the kind has no base mark (then the chance is 0)
+  Exact expected;
+};
+std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& risked, std::size_t element);
+
+// The elements marked under a rule that weights by difficulty: the expected points over every way in which
+// base marks can fall; exact to the twelfth place, to which it is rounded. Empty while a mark is missing,
+// when all credited difficulties can be 0, or when more than `most_risky` elements have a chance that is
+// neither 0 nor 100 %.
+constexpr int most_risky = 16;
+std::optional<Exact> risked_together(const Routine& routine, const Risked& risked, const PanelRule& rule);
+// The rules that weight elements of this routine, each once, in the order of the elements.
+std::vector<const PanelRule*> weighting_rules(const Routine& routine);
+
+// The expected total, not rounded but for what `risked_together` says. Empty while marks are missing, or when
+// `risked_together` is empty for a rule.
+std::optional<Exact> expected_total(const Routine& routine, const Risked& risked);
+// The same without the points of one element; where it is weighted, without those of its rule.
+std::optional<Exact> total_without(const Routine& routine, const Risked& risked,
+                                   std::optional<std::size_t> element);
+
+}  // namespace landdrill

@@ -1,0 +1,95 @@
+#include "engine/chances/weighted_odds.h"
+
+#include <numeric>
+
+namespace landdrill {
+namespace {
+
+// Sum of kept marks x difficulty, in millionths of millionths.
+std::int64_t merit_of(Decimal kept, Difficulty difficulty) {
+  std::int64_t merit = 0;
+  if (__builtin_mul_overflow(kept.units(), difficulty.value().units(), &merit)) throw Overflow();
+  return merit;
+}
+
+std::int64_t common_merit(const std::vector<WeightedElement>& elements) {
+  std::int64_t step = 0;
+  for (const WeightedElement& element : elements) {
+    for (const Odds::Case& one : element.kept->cases()) {
+      step = std::gcd(step, merit_of(one.value, element.credited.declared));
+      if (element.credited.chance > 0) step = std::gcd(step, merit_of(one.value, element.credited.base));
+    }
+  }
+  return step == 0 ? 1 : step;
+}
+
+Gridded merits(const Odds& kept, Difficulty difficulty, Chance chance, std::int64_t step) {
+  Gridded result;
+  for (const Odds::Case& one : kept.cases()) {
+    const std::int64_t point = merit_of(one.value, difficulty) / step;
+    if (!result.cases.empty() && result.cases.back().point == point) {
+      result.cases.back().chance += chance * one.chance;
+    } else {
+      result.cases.push_back({point, chance * one.chance});
+    }
+  }
+  return result;
+}
+
+}  // namespace
+
+// False when there are too many states.
+bool WeightedOdds::add(States& states, const WeightedElement& element, Chance& lost) const {
+  States after;
+  std::size_t count = 0;
+  const auto credit = [&](Difficulty difficulty, Chance chance) {
+    if (!(chance > 0)) return true;
+    const Gridded more = merits(*element.kept, difficulty, chance, step_);
+    for (const auto& [credited, sum] : states) {
+      if (static_cast<std::size_t>(more.span()) > most_states) return false;
+      GridSum next = plus(sum, more);
+      lost += cut_tails(next, not_worth_reckoning);
+      count += next.chances.size();
+      if (count > most_states) return false;
+      mix_in(after[credited + difficulty], next, 1);
+    }
+    return true;
+  };
+  const Credited& credited = element.credited;
+  if (!credit(credited.declared, 1 - credited.chance) || !credit(credited.base, credited.chance))
+    return false;
+  states = std::move(after);
+  return true;
+}
+
+Decimal WeightedOdds::points(Difficulty difficulty, std::int64_t merit) {
+  const auto [known, is_new] = known_[difficulty].try_emplace(merit);
+  if (!is_new) return known->second;
+  // merit x step is in millionths of millionths: a millionth for each of the two.
+  Exact sum = Exact(Decimal::from_units(merit)) * Exact(Decimal::from_units(step_));
+  if (rule_.combine == Combine::mean) {
+    sum = sum / Exact(Decimal::whole(rule_.judges - rule_.drop_high - rule_.drop_low));
+  }
+  known->second = weighted_points(rule_, sum, difficulty).value();
+  return known->second;
+}
+
+std::optional<Odds> WeightedOdds::odds(const std::vector<WeightedElement>& elements, Chance& lost) {
+  const std::int64_t step = common_merit(elements);
+  if (step != step_) known_.clear();
+  step_ = step;
+  States states = {{Difficulty(), {0, {1.0}}}};
+  for (const WeightedElement& element : elements) {
+    if (!add(states, element, lost)) return std::nullopt;
+  }
+  std::vector<Odds::Case> cases;
+  for (const auto& [difficulty, sum] : states) {
+    for (std::size_t i = 0; i < sum.chances.size(); ++i) {
+      if (!(sum.chances[i] > 0)) continue;
+      cases.push_back({points(difficulty, sum.first + static_cast<std::int64_t>(i)), sum.chances[i]});
+    }
+  }
+  return Odds(std::move(cases));
+}
+
+}  // namespace landdrill

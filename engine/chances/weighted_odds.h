@@ -1,0 +1,46 @@
+// How likely elements that are weighted by difficulty together give how many points: the whole quotient, with
+// every way in which base marks can fall.
+//
+//   WeightedOdds session(rule);
+//   session.odds({{kept_heron, {2.1, 0.5, 0.1}}, {kept_otter, {1.4, 0.5, 0}}})    // points of the two
+//
+// The states are exact: what is credited in all, and the sum of marks x credited difficulty.
+#pragma once
+
+#include <unordered_map>
+
+#include "engine/chances/grid_sum.h"
+#include "engine/chances/line_odds.h"
+
+namespace landdrill {
+
+struct WeightedElement {
+  const Odds* kept = nullptr;
+  Credited credited;
+};
+
+class WeightedOdds {
+ public:
+  // More states than this, over all sums of difficulty, are not reckoned with.
+  static constexpr std::size_t most_states = 2'000'000;
+
+  explicit WeightedOdds(const PanelRule& rule) : rule_(rule) {}
+
+  // Empty when there are too many states. What is cut off is added to `lost`. Whatever is credited is more
+  // than 0.
+  std::optional<Odds> odds(const std::vector<WeightedElement>& elements, Chance& lost);
+
+ private:
+  // By what is credited in all: the chances of each merit, in steps of merit.
+  using States = std::map<Difficulty, GridSum>;
+
+  bool add(States& states, const WeightedElement& element, Chance& lost) const;
+  Decimal points(Difficulty difficulty, std::int64_t merit);
+
+  const PanelRule& rule_;
+  std::int64_t step_ = 0;  // all merits are multiples of it; in millionths of millionths
+  // The same states come back every day.
+  std::map<Difficulty, std::unordered_map<std::int64_t, Decimal>> known_;
+};
+
+}  // namespace landdrill

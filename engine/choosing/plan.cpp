@@ -1,0 +1,189 @@
+#include "engine/choosing/plan.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "engine/choosing/plan_aims.h"
+#include "engine/routine/timing.h"
+
+namespace landdrill {
+namespace {
+
+Decimal to_the_sixth(Exact value) {
+  return round(value, Decimal::places, Rounding::half_up);
+}
+
+bool weights_together(const Routine& routine) {
+  return !weighting_rules(routine).empty();
+}
+
+class Planning {
+ public:
+  Planning(const Routine& routine, const Wish& wish, const PlanWish& how)
+      : routine_(routine),
+        wish_(wish),
+        how_(how),
+        programmes_(routine, wish, how),
+        patience_(how.go_on),
+        inputs_{routine_, wish_, how_, programmes_, patience_} {}
+
+  Plan run() {
+    plan_.obstacles = programmes_.obstacles;
+    plan_.notes = programmes_.notes;
+    look_at_wish();
+    look_at_aspects();
+    plan_.conflict = programmes_.conflict;
+    if (plan_.obstacles.empty() && plan_.conflict.empty()) aim_ = aim();
+    if (!plan_.obstacles.empty()) return only_obstacles();
+    plan_.as_written_allowed = programmes_.allowed(written());
+    if (!plan_.conflict.empty()) return std::move(plan_);
+    for (const Room& room : programmes_.rooms) plan_.limits.push_back(room.told);
+    tell_as_written();
+    search();
+    return std::move(plan_);
+  }
+
+ private:
+  Plan only_obstacles() {
+    Plan plan;
+    plan.obstacles = std::move(plan_.obstacles);
+    plan.notes = std::move(plan_.notes);
+    return plan;
+  }
+
+  void look_at_wish() {
+    if (how_.aim == PlanWish::For::quantile && !(how_.share > 0 && how_.share < 1)) {
+      plan_.obstacles.push_back("a plan needs a chance between 0 and 100 %");
+    }
+  }
+
+  // What the whole routine is marked for is the same for every programme, but a total needs it.
+  void look_at_aspects() {
+    std::string missing;
+    for (const ShownAspect& aspect : expected(routine_, wish_for(inputs_, 0)).aspects) {
+      if (!aspect.marks) missing += (missing.empty() ? "" : ", ") + aspect.rule->aspect;
+    }
+    if (missing.empty()) return;
+    plan_.obstacles.push_back("no mark is expected for " + missing +
+                              ": add `impression`, or a run that has one");
+  }
+
+  std::unique_ptr<PlanAim> aim() {
+    if (weights_together(routine_)) return weighted_aim(inputs_, plan_.obstacles);
+    if (how_.aim != PlanWish::For::expected) return odds_aim(inputs_, plan_.obstacles);
+    return added_aim(inputs_, plan_.obstacles);
+  }
+
+  // Where nothing is left out, the routine is the programme.
+  std::optional<PlanChoice> told(const std::vector<std::size_t>& options) const {
+    const bool whole = std::find(options.begin(), options.end(), leave_out) == options.end();
+    const Wish wish{options, wish_.runs};
+    if (whole) return told(options, routine_, wish);
+    const Programme programme = programme_of(routine_, wish_, options);
+    return told(options, programme.routine, programme.wish);
+  }
+  std::optional<PlanChoice> told(const std::vector<std::size_t>& options, const Routine& routine,
+                                 const Wish& wish) const {
+    const std::optional<Exact> total = expected_total(routine, risked(routine, wish));
+    if (!total) return std::nullopt;
+    PlanChoice choice{options, Points(to_the_sixth(*total)), {}, {}, {}, {}};
+    choice.seconds = timing(routine, wish).seconds;
+    aim_->tell(choice);
+    return choice;
+  }
+
+  void tell_as_written() { plan_.as_written = told(written()); }
+
+  // By how much the aim of one choice is above that of another.
+  std::optional<Decimal> lead(const PlanChoice& ahead, const PlanChoice& behind) const {
+    if (how_.aim == PlanWish::For::quantile) {
+      if (!ahead.quantile || !behind.quantile) return std::nullopt;
+      return *ahead.quantile - *behind.quantile;
+    }
+    if (how_.aim == PlanWish::For::target) {
+      if (!ahead.reaches || !behind.reaches) return std::nullopt;
+      const Chance percent = 100 * (ahead.reaches->chance - behind.reaches->chance);
+      return Decimal::from_units(std::llround(percent * Decimal::one));
+    }
+    return (ahead.total - behind.total).value();
+  }
+
+  void tell_leads() {
+    const PlanChoice& best = plan_.choices.front();
+    for (PlanChoice& choice : plan_.choices) {
+      if (&choice != &best) choice.behind = lead(best, choice);
+    }
+    if (plan_.as_written) plan_.as_written->behind = lead(best, *plan_.as_written);
+  }
+
+  std::vector<std::size_t> written() const {
+    std::vector<std::size_t> options = wish_.options;
+    options.resize(routine_.elements.size());
+    return options;
+  }
+
+  void search() {
+    const AimedBest found = aim_->best(programmes_.choosing, std::max<std::size_t>(how_.how_many, 1), {});
+    plan_.proved = found.proved;
+    plan_.not_told_apart = found.not_told_apart;
+    plan_.tried = found.tried;
+    for (const LimitSide& side : found.conflict) plan_.conflict.push_back(words_of(side));
+    for (const AimedProgramme& one : found.best) {
+      if (const std::optional<PlanChoice> choice = told(one.options)) plan_.choices.push_back(*choice);
+    }
+    if (found.best.empty()) {
+      if (!found.infeasible) {
+        plan_.notes.push_back(found.proved
+                                  ? "no programme within the limits has an expected total under these rules"
+                                  : "the search was stopped before it found a programme within the limits");
+      }
+      return;
+    }
+    if (!plan_.choices.empty()) tell_leads();
+    const AimedProgramme& best = found.best.front();
+    if (!found.proved && found.at_most) plan_.gap = to_the_sixth(*found.at_most - best.value);
+    for (std::size_t index = 0; index < plan_.limits.size(); ++index) tell_limit(index, best);
+  }
+
+  std::string words_of(const LimitSide& side) const {
+    const Room& room = programmes_.rooms[side.limit];
+    const bool both = side.side == LimitSide::Side::chain && room.told.least && room.told.most;
+    const bool most =
+        side.side == LimitSide::Side::chain ? room.told.most.has_value() : side.side == LimitSide::Side::most;
+    return (both ? room.told.words : room.side(most)) + " (" + room.told.from + ")";
+  }
+
+  void tell_limit(std::size_t index, const AimedProgramme& best) {
+    const Decimal unit = Decimal::whole(1);
+    PlanLimit& limit = plan_.limits[index];
+    limit.used = programmes_.used(programmes_.rooms[index], index, best.options);
+    if (limit.most) limit.one_more = gain(index, limit.least, *limit.most + unit, best);
+    if (limit.least) limit.one_less = gain(index, *limit.least - unit, limit.most, best);
+  }
+
+  // What the best is better by when one limit is moved.
+  std::optional<Points> gain(std::size_t room, std::optional<Decimal> least, std::optional<Decimal> most,
+                             const AimedProgramme& best) const {
+    if (!how_.limits_worth || !plan_.proved || patience_.over()) return std::nullopt;
+    const AimedBest moved = aim_->best(programmes_.with(room, least, most), 1, best.options);
+    if (!moved.proved || moved.best.empty()) return std::nullopt;
+    return Points(to_the_sixth(moved.best.front().value - best.value));
+  }
+
+  const Routine& routine_;
+  const Wish& wish_;
+  const PlanWish& how_;
+  const Programmes programmes_;
+  Patience patience_;
+  const AimInputs inputs_;
+  std::unique_ptr<PlanAim> aim_;
+  Plan plan_;
+};
+
+}  // namespace
+
+Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how) {
+  return Planning(routine, wish, how).run();
+}
+
+}  // namespace landdrill

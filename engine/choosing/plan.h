@@ -1,0 +1,94 @@
+// The best programme: one option for each element, optional elements in or out, within every limit.
+//
+//   Plan best = plan(routine, wish, {});
+//   best.choices[0].options       // {0, 1, 0, leave_out, ...}
+//   best.limits[3].one_more       // +0.8400: what one more second would be worth
+//
+// Highest expected total (exact, risk.h), or the highest value that is reached with a wished chance, or the
+// highest chance to reach a target (by the odds of forecast.h). Limits: the event's quotas, the limits of
+// families over the routine, the time with its tolerance, and the coach's own. Without a tempo there are no
+// limits in seconds; the notes say so. An option that breaks a limit within its element (how many parts, of a
+// family, of one code) is no option, unless the event's limits are not heeded; the notes name it.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/choosing/search/choose_best.h"
+#include "engine/chances/forecast.h"
+#include "grammar/diagnostics.h"
+
+namespace landdrill {
+
+constexpr std::size_t leave_out = static_cast<std::size_t>(-1);
+
+struct PlanWish {
+  enum class For { expected, quantile, target } aim = For::expected;
+  Chance share = 0.25;       // for quantile: the total that is not reached with this chance at most
+  Decimal target;            // for target, in points
+  std::size_t how_many = 6;  // the best, and the next five
+  bool event_limits = true;  // quotas, families, time, and those within one element
+  std::vector<OwnLimit>
+      limits;  // told on the command line; they stand instead of what the sheet says of the same
+  bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
+  ForecastWish forecast;
+  std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
+  // For quantile and target: after so many partial programmes it stops by itself, in each search; a thousand
+  // take about a second for 12 elements x 8 options, and some seconds for 20 x 12.
+  std::uint64_t most_steps = 100'000;
+};
+// Where the event weights elements by difficulty together, quantile and target are worked out programme by
+// programme: all of them, or the most promising up to so many, and then the answer is not proved.
+constexpr std::size_t most_weighted_forecasts = 300;
+
+struct PlanChoice {
+  std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
+  Points total;                         // expected, to the sixth place
+  std::optional<Decimal> quantile;      // for quantile
+  std::optional<ChanceBounds> reaches;  // for target
+  std::optional<Decimal> seconds;
+  // By how much the best one's aim is above it: points; for a target, chance in per cent.
+  std::optional<Decimal> behind;
+};
+struct PlanLimit {
+  std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
+  std::string from;   // "quotas.csv line 9", "the sheet", "the command line"
+  std::optional<Decimal> least, most;
+  Decimal used;  // by the best programme; seconds to the tenth
+  // What one unit more room at its top (and at its bottom) adds to the aim; empty without a top (a bottom),
+  // or when even then nothing is feasible, or when it could not be proved in the steps allowed. In points;
+  // for a target: chance in per cent.
+  std::optional<Points> one_more, one_less;
+};
+struct Plan {
+  Obstacles obstacles;
+  std::vector<std::string> notes;   // options that are left out, and limits: whole sentences
+  std::vector<PlanChoice> choices;  // best first; equal ones: earlier options first
+  // What the sheet says now, with what the changes bring as `behind`; empty while a mark is missing, or when
+  // an element has no option to choose from.
+  std::optional<PlanChoice> as_written;
+  bool as_written_allowed = true;
+  bool proved = true;
+  // When not proved: nothing is better than choices[0] by more than this (points; for target: chance in per
+  // cent). 0: choices[0] is the best, only the next ones are not proved. Empty when nothing bounds it:
+  // stopped before any was found.
+  std::optional<Decimal> gap;
+  // When not proved: how many programmes were tried one by one, where they were too many to try all. 0: it
+  // had to stop.
+  std::size_t tried = 0;
+  // For quantile and target: how many other programmes are as good as the first as far as the grid of the
+  // odds can tell.
+  std::size_t not_told_apart = 0;
+  std::vector<PlanLimit> limits;
+  std::vector<std::string> conflict;  // limits that cannot be met together, in words, or elements that their
+                                      // own limits leave no option; empty when something is feasible
+};
+
+Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how);
+
+// What the rules object to in a programme, see objections.h.
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const PlanChoice& choice,
+                            const Diagnostics& of_sheet);
+
+}  // namespace landdrill

@@ -1,0 +1,233 @@
+// Where elements are weighted by difficulty together, no element has points of its own. The expected total is
+// searched for by lines above it (plan_weighted_search.h). For odds there is no such line: programme by
+// programme they are worked out, all of them, or the most promising.
+#include <algorithm>
+#include <cmath>
+
+#include "engine/choosing/plan_weighted_search.h"
+#include "engine/choosing/worth.h"
+
+namespace landdrill {
+namespace {
+
+class WeightedExpected : public PlanAim {
+ public:
+  explicit WeightedExpected(const AimInputs& inputs) : weighing_(inputs), search_(weighing_, inputs) {}
+
+  AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
+    return search_.best(choosing, how_many);
+  }
+
+ private:
+  const Weighing weighing_;
+  WeightedSearch search_;
+};
+
+// By odds, programme after programme: all of them where they are few, else those with the highest expected
+// totals, and then whatever differs from the best in one element.
+class WeightedForecasts : public PlanAim {
+ public:
+  WeightedForecasts(const AimInputs& inputs, bool all)
+      : inputs_(inputs), all_(all), weighing_(inputs), search_(weighing_, inputs) {}
+
+  AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
+    choosing_ = &choosing;
+    how_many_ = how_many;
+    forecasts_ = 0;
+    best_ = {};
+    all_ ? try_all() : try_promising();
+    best_.proved = all_ && !stopped_;
+    if (!best_.proved) best_.at_most = highest();
+    best_.tried = stopped_ ? 0 : forecasts_;
+    if (best_.best.empty() && best_.proved) {
+      const BestChoices found =
+          choose_best(choosing, {1, [this](std::uint64_t) { return inputs_.patience.more(0); }});
+      best_.infeasible = found.infeasible;
+      best_.conflict = found.conflict;
+    }
+    return std::move(best_);
+  }
+
+  void tell(PlanChoice& choice) const override {
+    const Programme programme = programme_of(inputs_.routine, inputs_.wish, choice.options);
+    const Forecast told = forecast(programme.routine, programme.wish, inputs_.how.forecast);
+    if (!told.total) return;
+    if (inputs_.how.aim == PlanWish::For::quantile) {
+      choice.quantile = told.total->odds.quantile(inputs_.how.share);
+    } else {
+      choice.reaches = reaches(*told.total, inputs_.how.target);
+    }
+  }
+
+ private:
+  void try_all() {
+    std::vector<std::size_t> choices(inputs_.programmes.options.size());
+    do {
+      if (meets(*choosing_, choices)) weigh(choices);
+    } while (!stopped_ && next(choices));
+  }
+
+  bool next(std::vector<std::size_t>& choices) const {
+    for (std::size_t i = choices.size(); i-- > 0;) {
+      if (++choices[i] < inputs_.programmes.options[i].size()) return true;
+      choices[i] = 0;
+    }
+    return false;
+  }
+
+  void try_promising() {
+    const AimedBest by_total = search_.best(*choosing_, most_weighted_forecasts / 4);
+    if (by_total.infeasible) {
+      best_ = by_total;
+      return;
+    }
+    for (const AimedProgramme& one : by_total.best) weigh(choices_of(one.options));
+    while (!best_.best.empty() && try_around(choices_of(best_.best.front().options))) {
+    }
+  }
+
+  // Whether something better is found.
+  bool try_around(const std::vector<std::size_t>& middle) {
+    bool better = false;
+    for (std::size_t i = 0; i < middle.size(); ++i) {
+      for (std::size_t c = 0; c < inputs_.programmes.options[i].size(); ++c) {
+        std::vector<std::size_t> choices = middle;
+        choices[i] = c;
+        if (c == middle[i] || known_.contains(choices) || !meets(*choosing_, choices)) continue;
+        if (!all_ && forecasts_ == most_weighted_forecasts) return false;
+        weigh(choices);
+        better |= choices_of(best_.best.front().options) == choices;
+      }
+    }
+    return better && !stopped_;
+  }
+
+  std::vector<std::size_t> choices_of(const std::vector<std::size_t>& options) const {
+    std::vector<std::size_t> choices;
+    for (std::size_t i = 0; i < options.size(); ++i) {
+      const std::vector<std::size_t>& list = inputs_.programmes.options[i];
+      choices.push_back(
+          static_cast<std::size_t>(std::find(list.begin(), list.end(), options[i]) - list.begin()));
+    }
+    return choices;
+  }
+
+  // Behind those that are as good.
+  void weigh(const std::vector<std::size_t>& choices) {
+    stopped_ = stopped_ || !inputs_.patience.more(1);
+    // Whoever has to stop tells the first all the same.
+    if (stopped_ && !best_.best.empty()) return;
+    const auto [known, is_new] = known_.try_emplace(choices);
+    if (is_new) {
+      ++forecasts_;
+      known->second = value_of(inputs_.programmes.options_of(choices));
+    }
+    if (!known->second) return;
+    std::vector<AimedProgramme>& best = best_.best;
+    const auto place =
+        std::upper_bound(best.begin(), best.end(), *known->second,
+                         [](const Exact& value, const AimedProgramme& one) { return value > one.value; });
+    best.insert(place, {inputs_.programmes.options_of(choices), *known->second});
+    if (best.size() > how_many_) best.pop_back();
+  }
+
+  std::optional<Exact> value_of(const std::vector<std::size_t>& options) const {
+    const Programme programme = programme_of(inputs_.routine, inputs_.wish, options);
+    const Forecast told = forecast(programme.routine, programme.wish, inputs_.how.forecast);
+    if (!told.total) return std::nullopt;
+    if (inputs_.how.aim == PlanWish::For::quantile)
+      return Exact(told.total->odds.quantile(inputs_.how.share));
+    const Chance chance = reaches(*told.total, inputs_.how.target).chance;
+    return Exact(Decimal::from_units(std::llround(chance * 100 * Decimal::one)));
+  }
+
+  // A chance is 100 % at most, and a total what the highest marks everywhere would give.
+  Exact highest() const {
+    if (inputs_.how.aim == PlanWish::For::target) return Exact(Decimal::whole(100));
+    Exact sum;
+    const auto top = [](const PanelRule& rule) { return all_giving(rule, rule.most); };
+    for (const PanelRule* rule : inputs_.routine.aspects)
+      sum = sum + Exact(plain_points(*rule, top(*rule)).value());
+    for (const PanelRule* rule : weighing_.rules()) {
+      const Difficulty one(Decimal::whole(1));
+      sum = sum + Exact(weighted_points(*rule, combined(*rule, top(*rule)), one).value());
+    }
+    for (std::size_t i = 0; i < weighing_.ways().size(); ++i) sum = sum + highest_own(i);
+    return sum;
+  }
+  Exact highest_own(std::size_t element) const {
+    const Element& of = inputs_.routine.elements[element];
+    Exact highest;
+    if (of.panel == nullptr || of.panel->use == Use::weighted) return highest;
+    const KeptMarks top = all_giving(*of.panel, of.panel->most);
+    for (const std::size_t option : inputs_.programmes.options[element]) {
+      if (option == leave_out) continue;
+      const Difficulty declared = *of.options[option].declared;
+      const Difficulty credited = std::max(declared, of.kind->base.value_or(declared));
+      const Points points = of.panel->use == Use::plain ? plain_points(*of.panel, top)
+                                                        : element_points(*of.panel, top, credited);
+      highest = std::max(highest, Exact(points.value()));
+    }
+    return highest;
+  }
+
+  const AimInputs inputs_;
+  const bool all_;
+  const Weighing weighing_;
+  WeightedSearch search_;
+  std::map<std::vector<std::size_t>, std::optional<Exact>> known_;
+  // Of the choosing that is looked at.
+  const Choosing* choosing_ = nullptr;
+  std::size_t how_many_ = 1, forecasts_ = 0;
+  AimedBest best_;
+  bool stopped_ = false;
+};
+
+std::size_t programmes_up_to(const AimInputs& inputs, std::size_t most) {
+  std::size_t programmes = 1;
+  for (const auto& list : inputs.programmes.options) {
+    programmes *= list.size();
+    if (programmes > most) return most + 1;
+  }
+  return programmes;
+}
+
+// Whether what is credited under a rule can be above 0 whatever falls to its base mark, with few enough that
+// may fall.
+bool can_have_points(const Weighing& weighing, std::size_t rule) {
+  int risky = 0;
+  bool any = false, spared = true;
+  for (const auto& list : weighing.ways()) {
+    bool safe = false, other = false;
+    for (const WeighingWay& way : list) {
+      const TogetherElement& element = way.together;
+      other |= way.rule != rule;
+      safe |= way.rule != rule || !element.risky();
+      any |= way.rule == rule && !way.credited.is_zero() && (!element.risky() || element.base > Difficulty());
+    }
+    risky += safe ? 0 : 1;
+    spared &= other;
+  }
+  return spared || (any && risky <= most_risky);
+}
+
+}  // namespace
+
+std::unique_ptr<PlanAim> weighted_aim(const AimInputs& inputs, Obstacles& obstacles) {
+  const Weighing weighing(inputs);
+  const Wish first = wish_for(inputs, 0);
+  for (std::size_t rule = 0; rule < weighing.rules().size(); ++rule) {
+    if (can_have_points(weighing, rule)) continue;
+    obstacles.push_back(no_total(inputs.routine, risked(inputs.routine, first)));
+    return nullptr;
+  }
+  if (inputs.how.aim == PlanWish::For::expected) return std::make_unique<WeightedExpected>(inputs);
+  ForecastWish coarse = inputs.how.forecast;
+  coarse.grid.grid = Decimal::whole(10);
+  obstacles = forecast(inputs.routine, first, coarse).obstacles;
+  if (!obstacles.empty()) return nullptr;
+  const bool all = programmes_up_to(inputs, most_weighted_forecasts) <= most_weighted_forecasts;
+  return std::make_unique<WeightedForecasts>(inputs, all);
+}
+
+}  // namespace landdrill

@@ -1,0 +1,93 @@
+// Would calibration have helped? Day by day, with what was known before each.
+#include <algorithm>
+#include <cmath>
+
+#include "engine/judging/learning.h"
+
+namespace landdrill {
+namespace {
+
+// Sums over the lessons of one day.
+struct Day {
+  double lessons = 0, before = 0, after = 0;
+};
+
+Day judged(std::span<const Lesson> lessons, const Learned& known) {
+  Day day;
+  for (const Lesson& lesson : lessons) {
+    day.lessons += 1;
+    day.before += std::abs(lesson.given - lesson.expected);
+    day.after += std::abs(lesson.given - calibrated(known, lesson));
+  }
+  return day;
+}
+
+std::vector<Day> judged_day_by_day(std::span<const Lesson> by_date) {
+  std::vector<Day> days;
+  Learning learning;
+  while (!by_date.empty()) {
+    const std::string& date = by_date.front().date;
+    const auto end = std::find_if(by_date.begin(), by_date.end(),
+                                  [&](const Lesson& lesson) { return lesson.date != date; });
+    const auto today = by_date.first(static_cast<std::size_t>(end - by_date.begin()));
+    if (learning.lessons() >= least_lessons) days.push_back(judged(today, learning.of_kinds()));
+    for (const Lesson& lesson : today) learning.add(lesson);
+    by_date = by_date.subspan(today.size());
+  }
+  return days;
+}
+
+Day all_days(const std::vector<Day>& days) {
+  Day sum;
+  for (const Day& day : days) {
+    sum.lessons += day.lessons;
+    sum.before += day.before;
+    sum.after += day.after;
+  }
+  return sum;
+}
+
+void put_gain_interval(const std::vector<Day>& days, const Day& sum, BackTest& result) {
+  if (days.size() < 2) return;
+  double squares = 0;
+  for (const Day& day : days) {
+    const double off = day.before - day.after - day.lessons * result.better;
+    squares += off * off;
+  }
+  const auto count = static_cast<double>(days.size());
+  const double error = std::sqrt(count / (count - 1) * squares) / sum.lessons;
+  put_interval(result.better, error, days.size() - 1, result.better_low, result.better_high);
+}
+
+BackTest::Verdict verdict_of(const BackTest& test) {
+  if (test.tested == 0) return BackTest::Verdict::untested;
+  if (test.better_low && *test.better_low > 0) return BackTest::Verdict::helped;
+  if (test.better_high && *test.better_high < 0) return BackTest::Verdict::harmed;
+  return BackTest::Verdict::open;
+}
+
+}  // namespace
+
+BackTest back_test(std::vector<Lesson> lessons) {
+  std::stable_sort(lessons.begin(), lessons.end(),
+                   [](const Lesson& a, const Lesson& b) { return a.date < b.date; });
+  const std::vector<Day> days = judged_day_by_day(lessons);
+  const Day sum = all_days(days);
+  BackTest result;
+  result.days = days.size();
+  result.tested = static_cast<std::size_t>(sum.lessons);
+  if (days.empty()) {
+    result.warnings.push_back("no day has " + std::to_string(least_lessons) +
+                              " lessons before it: there is nothing to test calibration on");
+    return result;
+  }
+  result.error_before = sum.before / sum.lessons;
+  result.error_after = sum.after / sum.lessons;
+  result.better = (sum.before - sum.after) / sum.lessons;
+  put_gain_interval(days, sum, result);
+  result.verdict = verdict_of(result);
+  if (days.size() == 1) result.warnings.push_back("one day tested: how sure the gain is cannot be told");
+  return result;
+}
+
+}  // namespace landdrill

@@ -1,0 +1,98 @@
+// What the season teaches about the coach's expected marks: how far panels lay off them, and what to add next
+// time.
+//
+//   std::vector<Lesson> kept = lessons(routine, routine.panels[0]);
+//   Learned season = learn(kept);
+//   calibrated(season, kept[0])       // 7.31 instead of the expected 7.50: panels give hybrids 0.19 less
+//
+// Bias is the panel's mark (mean of the kept marks) less the coach's expected one, in marks. Statistics are
+// binary floating point and never go into a score. Intervals count lessons as independent; how far a day's
+// mood that all its marks share makes them too narrow is in `Learned::wider`, and the back-test counts days.
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+#include "engine/score/score.h"
+
+namespace landdrill {
+
+// One element of one recorded panel.
+struct Lesson {
+  std::string date, routine, label;  // of the panel; "Harbour Lights", "2 Undertow"
+  std::string kind;
+  std::vector<std::string> families, faults;  // of its parts; that the run the expectation rests on had
+  double expected = 0, given = 0;             // marks
+  bool base = false;            // the panel gave the base mark; the marks are learned from all the same
+  double least = 0, most = 10;  // the scale of its marks
+};
+// Of one panel: the elements that have marks and an expected mark that was there before the panel's day: the
+// latest run before it (or on its day), else `expect` of the sheet. `options`: as Wish::options. A sheet has
+// one `expect`, whenever it was written: give the version of the sheet that was there that day.
+std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
+                            const std::vector<std::size_t>& options = {});
+
+// A group's bias and the same drawn towards the mean of its sort (draw_together.h says how). With fewer than
+// two lessons there is no spread and no interval of the plain mean; the drawn one has its interval from the
+// spread that all groups share.
+struct LearnedBias {
+  enum class Of { all, kind, family, fault } of = Of::all;
+  std::string code;  // empty for all
+  std::size_t lessons = 0;
+  double bias = 0;                  // the plain mean
+  std::optional<double> spread;     // standard deviation around it; from two lessons on
+  std::optional<double> low, high;  // 95 % interval of the plain mean (Student's t); from two lessons on
+  double towards = 0;               // the mean of its sort
+  double shrunk = 0;
+  std::optional<double> shrunk_low, shrunk_high;  // its 95 % interval; when the sort has two lessons
+  double weight = 1;                              // of its own mean in `shrunk`, 0 to 1
+};
+struct Learned {
+  std::vector<LearnedBias> biases;  // all (always there); then kinds, families, faults, most lessons first
+  std::size_t days = 0;             // that the lessons are of
+  std::optional<double> within, between;  // standard deviation of lessons within a kind, of biases between
+                                          // kinds; empty where lessons are too few to tell
+  std::optional<double> between_days;     // standard deviation of what all marks of a day share; likewise
+  double wider = 1;                       // by how much that widens the intervals of plain means
+  std::vector<std::string> warnings;      // "3 lessons in all, fewer than 8: ..."
+};
+Learned learn(std::span<const Lesson> lessons);
+// With fewer lessons in all, expected marks are left as they are.
+constexpr std::size_t least_lessons = 8;
+// The expected mark with the shrunk bias of its kind (without one: of all) added, held within the scale.
+double calibrated(const Learned& learned, const Lesson& lesson);
+
+// Would calibration have helped? Every day is judged by what was learned from earlier days alone.
+struct BackTest {
+  std::size_t tested = 0, days = 0;          // lessons with at least `least_lessons` before their day
+  double error_before = 0, error_after = 0;  // mean absolute error in marks, as expected and calibrated
+  double better = 0;                         // error_before - error_after
+  // 95 % interval of `better`: days are the sample (Cochran, Sampling Techniques, 1977, 6: a ratio of day
+  // sums; Student's t); from two days on.
+  std::optional<double> better_low, better_high;
+  enum class Verdict { untested, open, helped, harmed } verdict = Verdict::untested;  // by the interval
+  std::vector<std::string> warnings;
+};
+BackTest back_test(std::vector<Lesson> lessons);
+
+// How a routine went over time: one point a panel (or a run, where `panel` is false).
+struct ProgressPoint {
+  std::string date, title;
+  bool panel = true;
+  Difficulty declared, credited;
+  std::optional<double> mark;      // mean of the marks of the elements that were marked
+  std::size_t marked = 0, of = 0;  // elements that were marked, that are marked one by one at all
+  std::optional<Points> elements, impression, total;  // empty while a mark is missing
+  std::optional<Points> sync, penalties;              // taken off; empty where a run says nothing of them
+  std::optional<Points> announced;                    // of a panel
+  std::size_t base_marks = 0;
+};
+// By date, runs before panels of the same day, then by title.
+bool swum_before(const ProgressPoint& a, const ProgressPoint& b);
+// In that order. A run is of the elements as written and has nothing but what
+// was seen in it; `options` are of the panels, as Wish::options.
+std::vector<ProgressPoint> progress(const Routine& routine, const std::vector<std::size_t>& options = {});
+
+}  // namespace landdrill

@@ -1,0 +1,33 @@
+// Sheet + value set -> routine, or what is wrong with it.
+//
+//   Resolved resolved = resolve(sheet, set);
+//   resolved.routine        // empty when anything is in error: nothing is scored from a bad line
+//
+// Errors: a word that is not in the set, a number out of its range or off its step, the wrong number of
+// judges, an element that is not in the routine, a value of the set that is a gap. Warnings: what the rules
+// of the event forbid but what can be priced all the same (quotas, limits of families and codes, time,
+// swimmers).
+#pragma once
+
+#include <optional>
+
+#include "engine/routine/routine.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+
+namespace landdrill {
+
+// A value the sheet needs and the set does not have yet.
+struct Gap {
+  std::string_view table, key, column;  // "parts", "2rb", "value"
+};
+
+struct Resolved {
+  std::optional<Routine> routine;
+  Diagnostics diagnostics;
+  std::vector<Gap> gaps;  // each once, in the order of the sheet
+};
+
+Resolved resolve(const ast::Sheet& sheet, const ValueSet& set);
+
+}  // namespace landdrill

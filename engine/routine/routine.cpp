@@ -1,0 +1,40 @@
+#include "engine/routine/routine.h"
+
+#include <algorithm>
+
+namespace landdrill {
+
+bool holds_family(const Option& option, std::size_t family_row) {
+  return std::any_of(option.parts.begin(), option.parts.end(),
+                     [&](const PartUse& use) { return use.part->family_row == family_row; });
+}
+
+int counts_in(const CountUses& uses, bool only_under) {
+  int sum = 0;
+  for (const CountUse& use : uses) sum += !only_under || use.under ? use.counts : 0;
+  return sum;
+}
+
+std::string label_of(const Element& element) {
+  const std::string number = std::to_string(element.number);
+  return element.title.empty() ? number : number + " " + std::string(element.title);
+}
+
+std::string name_of(const Element& element) {
+  const std::string_view title = element.title.empty() ? element.kind->title : element.title;
+  return std::to_string(element.number) + " " + std::string(title);
+}
+
+std::string_view word_of(Size size) {
+  switch (size) {
+    case Size::small:
+      return "small";
+    case Size::medium:
+      return "medium";
+    case Size::large:
+      return "large";
+  }
+  return "";
+}
+
+}  // namespace landdrill

@@ -1,0 +1,105 @@
+#include "engine/score/account_notes.h"
+
+#include <algorithm>
+
+namespace landdrill {
+namespace {
+
+// "elements 1, 3 and 5 have"
+std::string elements_have(const std::vector<std::string>& numbers) {
+  if (numbers.empty()) return "";
+  if (numbers.size() == 1) return "element " + numbers.front() + " has";
+  std::string list = "elements " + numbers.front();
+  for (std::size_t i = 1; i < numbers.size(); ++i)
+    list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
+  return list + " have";
+}
+
+void collect_rows(const Step& step, std::vector<Provenance>& rows) {
+  for (const Provenance& row : step.rows) {
+    const auto same = [&](const Provenance& known) {
+      return known.table == row.table && known.line == row.line;
+    };
+    if (std::find_if(rows.begin(), rows.end(), same) == rows.end()) rows.push_back(row);
+  }
+  for (const Step& input : step.inputs) collect_rows(input, rows);
+}
+
+std::string_view lifts_and_throws(const Routine& routine) {
+  bool lift = false, thrown = false;
+  for (const Element& element : routine.elements) {
+    lift = lift || element.kind->caution == Caution::lift;
+    thrown = thrown || element.kind->caution == Caution::thrown;
+  }
+  if (lift && thrown) return "Lifts and throws";
+  return lift ? "Lifts" : thrown ? "Throws" : "";
+}
+
+}  // namespace
+
+Unmarked unmarked(const Routine& routine, const Showing& showing) {
+  Unmarked result;
+  std::vector<std::string> numbers;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    if (routine.elements[i].panel == nullptr) continue;
+    if (showing.elements[i].marks) result.nothing_is_marked = false;
+    if (!showing.elements[i].marks) numbers.push_back(std::to_string(routine.elements[i].number));
+  }
+  for (const ShownAspect& aspect : showing.aspects) {
+    if (aspect.marks) result.nothing_is_marked = false;
+    if (!aspect.marks) result.aspects.push_back(aspect.rule->aspect);
+  }
+  if (numbers.empty() && result.aspects.empty()) result.nothing_is_marked = false;
+  result.elements = elements_have(numbers);
+  return result;
+}
+
+std::string in_words(const Unmarked& missing) {
+  std::string aspects;
+  for (std::size_t i = 0; i < missing.aspects.size(); ++i)
+    aspects += (i == 0 ? "" : i + 1 == missing.aspects.size() ? " and " : ", ") + missing.aspects[i];
+  const std::string have = missing.aspects.size() == 1 ? "has" : "have";
+  if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
+  return missing.elements + " no marks" + (aspects.empty() ? "" : ", nor " + have + " " + aspects);
+}
+
+std::vector<std::string> cautions(const Routine& routine, const Timing& timing) {
+  std::vector<std::string> sentences;
+  const std::string acrobatics(lifts_and_throws(routine));
+  if (!acrobatics.empty()) {
+    sentences.push_back(
+        acrobatics +
+        ": check the depth and a clear landing, have spotters, and let the bases swim clear before "
+        "the flyer comes down.");
+  }
+  if (timing.under > 0) {
+    sentences.push_back(
+        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
+        "at the "
+        "first sign of trouble.");
+  }
+  if (!sentences.empty()) {
+    sentences.push_back(
+        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and "
+        "the "
+        "facility's rules, the law and medical advice.");
+  }
+  return sentences;
+}
+
+std::vector<StatusCount> statuses(const Step& estimate, const Step* recorded) {
+  std::vector<Provenance> rows;
+  collect_rows(estimate, rows);
+  if (recorded != nullptr) collect_rows(*recorded, rows);
+  std::vector<StatusCount> counts;
+  for (const Status status : {Status::invented, Status::memory, Status::practice, Status::published}) {
+    StatusCount count{status, {}};
+    for (const Provenance& row : rows) {
+      if (row.status == status) count.rows.push_back(std::string(row.table) + " " + row.key);
+    }
+    if (!count.rows.empty()) counts.push_back(std::move(count));
+  }
+  return counts;
+}
+
+}  // namespace landdrill

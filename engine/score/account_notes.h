@@ -1,0 +1,34 @@
+// What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
+// trusted.
+//
+//   cautions(routine, timing)      // {"Lifts: check the depth ...", "Breath-hold: ...", "This prices a
+//   routine ..."}
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/score/account.h"
+
+namespace landdrill {
+
+// What a showing has no marks for, in words that a sentence can start with.
+struct Unmarked {
+  std::string elements;              // "element 2 has", "elements 1, 3 and 5 have", or empty
+  std::vector<std::string> aspects;  // by their codes
+  bool nothing_is_marked = true;
+};
+
+Unmarked unmarked(const Routine& routine, const Showing& showing);
+// "element 2 has no marks, nor has choreography"; empty when nothing is missing.
+std::string in_words(const Unmarked& missing);
+
+// Whole sentences for what the routine holds: lifts, throws, time under water. Common practice, no source; no
+// limit is stated because none is published.
+std::vector<std::string> cautions(const Routine& routine, const Timing& timing);
+
+// The rows that both build-ups rest on, each once, by status: the least trustworthy first. `recorded` may be
+// nullptr.
+std::vector<StatusCount> statuses(const Step& estimate, const Step* recorded);
+
+}  // namespace landdrill

@@ -1,0 +1,313 @@
+#include "engine/score/build_up.h"
+
+#include <algorithm>
+#include <array>
+#include <set>
+
+#include "engine/routine/difficulty.h"
+#include "engine/score/mark_story.h"
+
+namespace landdrill {
+namespace {
+
+constexpr int difficulty_places = 2;  // at least
+
+// Where the marks of a step come from: the panel's own judges, or what the coach expects.
+class Story {
+ public:
+  Story(const Routine& routine, const Wish& wish, const RecordedPanel* panel, const Showing& showing,
+        const Score& score)
+      : routine_(routine),
+        wish_(wish),
+        panel_(panel),
+        showing_(showing),
+        score_(score),
+        places_(places_of(routine)) {}
+
+  Step total() const;
+
+ private:
+  Step element(std::size_t index) const;
+  Step difficulty(std::size_t index) const;
+  Step credited(std::size_t index) const;
+  Step element_mark(std::size_t index) const;
+  Step aspect(std::size_t index) const;
+  Step weighted(const WeightedPoints& together) const;
+  Step sync() const;
+  Step penalties() const;
+
+  std::string off(Points points) const { return (Points() - points).text(places_); }
+  Step weight(const PanelRule& rule, const std::string& path) const;
+  const JudgeMarks* judges_of(std::size_t element) const;
+  const JudgeMarks* judges_of(const PanelRule& rule) const;
+  std::string path_of(std::size_t index) const {
+    return "element " + std::to_string(routine_.elements[index].number);
+  }
+
+  const Routine& routine_;
+  const Wish& wish_;
+  const RecordedPanel* panel_;
+  const Showing& showing_;
+  const Score& score_;
+  const int places_;
+};
+
+const JudgeMarks* Story::judges_of(std::size_t element) const {
+  if (panel_ == nullptr) return nullptr;
+  for (const RecordedElement& seen : panel_->elements) {
+    if (seen.element == element) return &seen.marks;
+  }
+  return nullptr;
+}
+
+const JudgeMarks* Story::judges_of(const PanelRule& rule) const {
+  if (panel_ == nullptr) return nullptr;
+  for (const RecordedAspect& seen : panel_->aspects) {
+    if (seen.rule == &rule) return &seen.marks;
+  }
+  return nullptr;
+}
+
+Step Story::weight(const PanelRule& rule, const std::string& path) const {
+  return {Role::weight, path + " weight", "weight", {}, rule.weight->text(), {}, {rule.from}, {}};
+}
+
+Step part_step(const PartUse& use, const std::string& path) {
+  const Part& part = *use.part;
+  Step step{
+      Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title, {part.from},
+      {}};
+  if (!part.value) return step;
+  step.value = (*part.value * use.times).text(difficulty_places);
+  if (use.times != 1) step.rule = std::to_string(use.times) + " x " + part.value->text(difficulty_places);
+  return step;
+}
+
+Step Story::difficulty(std::size_t index) const {
+  const Option& option = chosen(routine_, index, wish_);
+  const Kind& kind = *routine_.elements[index].kind;
+  const std::string path = path_of(index);
+  Step step{Role::difficulty,
+            path + " difficulty",
+            "declared difficulty",
+            {},
+            showing_.elements[index].declared.text(difficulty_places),
+            {},
+            {},
+            {}};
+  for (const PartUse& use : option.parts) step.inputs.push_back(part_step(use, path));
+  if (option.stated) {
+    step.remark = "stated on the sheet, not from the tables";
+    return step;
+  }
+  step.rows = {kind.from};
+  step.rule = print(*kind.formula) + " = " + with_numbers(*kind.formula, formula_input(option, kind));
+  return step;
+}
+
+Step Story::credited(std::size_t index) const {
+  const ShownElement& shown = showing_.elements[index];
+  const std::string path = path_of(index);
+  if (!shown.base) return difficulty(index);
+  const Kind& kind = *routine_.elements[index].kind;
+  Step step{Role::credited,
+            path + " credited",
+            "credited difficulty",
+            "the base mark of the kind " + kind.code + " instead of what was declared",
+            shown.credited.text(difficulty_places),
+            "base mark",
+            {kind.from},
+            {}};
+  step.inputs.push_back(difficulty(index));
+  return step;
+}
+
+// The element's mark, with what it rests on: judges, run-throughs, or the coach's word.
+Step Story::element_mark(std::size_t index) const {
+  const PanelRule& rule = *routine_.elements[index].panel;
+  Step step = mark_step(rule, *showing_.elements[index].marks, judges_of(index), path_of(index));
+  if (panel_ != nullptr) return step;
+  const ExpectedMark expected = expected_mark(routine_, index, chosen(routine_, index, wish_), wish_.runs);
+  if (expected.from == ExpectedMark::From::sheet) step.remark = "expected on the sheet";
+  if (expected.from == ExpectedMark::From::run)
+    step.remark = "from the run of " + std::string(expected.runs.front().run->date);
+  if (expected.from == ExpectedMark::From::runs) {
+    step.remark =
+        "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " + rule.step.text();
+  }
+  for (const RunMark& run : expected.runs) step.inputs.push_back(run_step(run, rule, path_of(index)));
+  return step;
+}
+
+std::string element_rule(const PanelRule& rule, const ShownElement& shown, const Score& score,
+                         std::size_t index) {
+  const std::string mark = fraction_text(rule, *shown.marks);
+  const std::string weight = rule.weight->text();
+  if (rule.use == Use::plain) return mark + " x " + weight + ", " + rounded_text(rule);
+  const std::string product = mark + " x " + shown.credited.text(difficulty_places);
+  if (score.elements[index]) return product + " x " + weight + ", " + rounded_text(rule);
+  return product + ", weighed with the others";
+}
+
+Step Story::element(std::size_t index) const {
+  const Element& element = routine_.elements[index];
+  const ShownElement& shown = showing_.elements[index];
+  const std::string title(element.title.empty() ? std::string_view(element.kind->title) : element.title);
+  Step step{Role::element, path_of(index), title, {}, {}, {}, {}, {credited(index)}};
+  const PanelRule* rule = element.panel;
+  if (rule == nullptr) step.remark = "not marked by itself in this event";
+  if (rule != nullptr && !shown.marks) step.remark = "no mark yet";
+  if (rule == nullptr || !shown.marks) return step;
+  step.inputs.push_back(element_mark(index));
+  step.inputs.push_back(weight(*rule, path_of(index)));
+  step.rule = element_rule(*rule, shown, score_, index);
+  step.rows = {rule->from};
+  if (score_.elements[index]) step.value = score_.elements[index]->text(rule->places);
+  return step;
+}
+
+Step Story::weighted(const WeightedPoints& together) const {
+  const PanelRule& rule = *together.rule;
+  Step step{Role::weighted, "elements", "Elements together", {}, {}, {}, {rule.from}, {}};
+  std::string merits, difficulties;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    const ShownElement& shown = showing_.elements[i];
+    if (routine_.elements[i].panel != &rule || !shown.marks) continue;
+    const std::string plus = merits.empty() ? "" : " + ";
+    merits += plus + fraction_text(rule, *shown.marks) + " x " + shown.credited.text();
+    difficulties += plus + shown.credited.text();
+  }
+  step.rule =
+      "(" + merits + ") / (" + difficulties + ") x " + rule.weight->text() + ", " + rounded_text(rule);
+  if (together.points) step.value = together.points->text(rule.places);
+  if (!together.points) step.remark = "every credited difficulty is 0";
+  return step;
+}
+
+Step Story::aspect(std::size_t index) const {
+  const ShownAspect& shown = showing_.aspects[index];
+  const PanelRule& rule = *shown.rule;
+  Step step{Role::aspect, rule.aspect, rule.title, {}, {}, {}, {rule.from}, {}};
+  if (!shown.marks) {
+    step.remark = "no mark yet";
+    return step;
+  }
+  step.inputs = {mark_step(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
+  const std::string mark = fraction_text(rule, *shown.marks);
+  step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
+  step.value = score_.aspects[index]->text(rule.places);
+  return step;
+}
+
+Step Story::sync() const {
+  Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync), {}, {}, {}};
+  for (const SyncUse& use : showing_.sync) {
+    const Points each = *use.sync->points;
+    step.inputs.push_back({Role::sync_error,
+                           "sync " + use.sync->code,
+                           times_text(use.sync->title, use.times),
+                           std::to_string(use.times) + " x " + each.text(),
+                           off(each * use.times),
+                           {},
+                           {use.sync->from},
+                           {}});
+  }
+  return step;
+}
+
+Step Story::penalties() const {
+  Step step{Role::penalty, "penalties", "Penalties", {}, off(score_.penalties), {}, {}, {}};
+  for (const PenaltyUse& use : showing_.penalties) {
+    const Penalty& penalty = *use.penalty;
+    const int times = penalty.most ? std::min(use.times, *penalty.most) : use.times;
+    step.inputs.push_back({Role::penalty_line,
+                           "penalties " + penalty.code,
+                           times_text(penalty.title, use.times),
+                           std::to_string(times) + " x " + penalty.points->text(),
+                           off(*penalty.points * times),
+                           times < use.times ? "counted at most x" + std::to_string(times) : "",
+                           {penalty.from},
+                           {}});
+  }
+  return step;
+}
+
+// "23.1 + 18.2 - 0.7": the values of the steps below.
+std::string written_sum(const std::vector<Step>& steps) {
+  std::string sum;
+  for (const Step& step : steps) {
+    if (step.value.empty()) continue;
+    const bool minus = step.value.front() == '-';
+    if (sum.empty()) {
+      sum = step.value;
+    } else {
+      sum += (minus ? " - " : " + ") + step.value.substr(minus ? 1 : 0);
+    }
+  }
+  return sum;
+}
+
+Step Story::total() const {
+  Step step{Role::total, "total", "Total", {}, {}, {}, {}, {}};
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) step.inputs.push_back(element(i));
+  for (const WeightedPoints& together : score_.weighted) step.inputs.push_back(weighted(together));
+  for (std::size_t i = 0; i < showing_.aspects.size(); ++i) step.inputs.push_back(aspect(i));
+  if (!showing_.sync.empty()) step.inputs.push_back(sync());
+  if (!showing_.penalties.empty()) step.inputs.push_back(penalties());
+  step.rule = written_sum(step.inputs);
+  step.value = score_.so_far.text(places_);
+  if (!score_.total) step.remark = "not complete: marks are missing";
+  return step;
+}
+
+// A part may be swum twice in two places, a fault be seen in two sizes, or a part bear the name of a step:
+// the second such path gets " 2" behind it, so that every step can be asked for.
+void make_paths_distinct(Step& step, std::set<std::string>& taken) {
+  const std::string wanted = step.path;
+  for (int again = 2; !taken.insert(step.path).second; ++again)
+    step.path = wanted + " " + std::to_string(again);
+  for (Step& input : step.inputs) make_paths_distinct(input, taken);
+}
+
+Step with_distinct_paths(Step total) {
+  std::set<std::string> taken;
+  make_paths_distinct(total, taken);
+  return total;
+}
+
+constexpr std::array<std::string_view, 19> role_words = {
+    "total", "element",    "difficulty", "credited",     "part",     "base",     "mark",
+    "judge", "deduction",  "run",        "weight",       "combined", "weighted", "aspect",
+    "sync",  "sync-error", "penalty",    "penalty-line", "note"};
+
+}  // namespace
+
+std::string_view word_of(Role role) {
+  return role_words[static_cast<std::size_t>(role)];
+}
+
+const Step* Step::find(Role wanted) const {
+  for (const Step& step : inputs) {
+    if (step.role == wanted) return &step;
+  }
+  return nullptr;
+}
+
+const Step* Step::at(std::string_view wanted_path) const {
+  if (path == wanted_path) return this;
+  for (const Step& step : inputs) {
+    if (const Step* found = step.at(wanted_path)) return found;
+  }
+  return nullptr;
+}
+
+Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score) {
+  return with_distinct_paths(Story(routine, wish, nullptr, showing, score).total());
+}
+
+Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
+              const Score& score) {
+  return with_distinct_paths(Story(routine, wish, &panel, showing, score).total());
+}
+
+}  // namespace landdrill

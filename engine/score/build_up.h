@@ -1,0 +1,62 @@
+// The story of a total: the tree of steps that leads to it, each with its label, inputs, rule and value.
+//
+//   total 187.3425
+//     element 2  "Undertow"  23.1000        = 7.5 x 3.85 x 0.8
+//       difficulty 3.85                     = base + sum(parts): 0.5 + 3.35
+//         part thrust-high 0.9              parts.csv line 12, "invented for ..."
+//
+// Every number that a report prints is the value of a step, or of the timing or the bridge beside it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/score/score.h"
+
+namespace landdrill {
+
+enum class Role {
+  total,
+  element,
+  difficulty,
+  credited,
+  part,
+  base,
+  mark,
+  judge,
+  deduction,
+  run,
+  weight,
+  combined,
+  weighted,
+  aspect,
+  sync,
+  sync_error,
+  penalty,
+  penalty_line,
+  note,
+};
+std::string_view word_of(Role role);
+
+struct Step {
+  Role role = Role::note;
+  std::string path;    // what `explain` is asked for: "element 2 difficulty"
+  std::string label;   // for people: "Undertow", "thrust-high x2"
+  std::string rule;    // how the value comes about, in words and numbers; may be empty
+  std::string value;   // exact text; empty when there is none
+  std::string remark;  // "base mark", "dropped: highest", "stated on the sheet", "from the run of 2026-04-14"
+  std::vector<Provenance> rows;  // the table rows it rests on
+  std::vector<Step> inputs;
+
+  const Step* find(Role wanted) const;                 // the first input with this role
+  const Step* at(std::string_view wanted_path) const;  // this step or one below it
+};
+
+// The estimate: from expected marks. `score` is score(routine, showing).
+Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score);
+// The same for a recorded panel, with each judge's mark.
+Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
+              const Score& score);
+
+}  // namespace landdrill

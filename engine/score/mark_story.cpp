@@ -1,0 +1,114 @@
+#include "engine/score/mark_story.h"
+
+namespace landdrill {
+namespace {
+
+// A mean of kept marks is shown to so many places; it is never rounded before use.
+constexpr int mark_places = 4;
+
+std::string remark_of(const JudgeMark& judge) {
+  std::string remark = judge.filled ? "missing: given the mean of the others" : "";
+  const auto add = [&](std::string_view text) { remark += (remark.empty() ? "" : "; ") + std::string(text); };
+  if (judge.state == JudgeMark::State::dropped_high) add("dropped: highest");
+  if (judge.state == JudgeMark::State::dropped_low) add("dropped: lowest");
+  if (judge.state == JudgeMark::State::absent) add("missing");
+  return remark;
+}
+
+std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, const std::string& path) {
+  std::vector<Step> steps;
+  const Judged judged = judge(rule, marks);
+  for (std::size_t i = 0; i < judged.judges.size(); ++i) {
+    const JudgeMark& one = judged.judges[i];
+    Step step{Role::judge,
+              path + " judge " + std::to_string(i + 1),
+              "judge " + std::to_string(i + 1),
+              {},
+              {},
+              {},
+              {},
+              {}};
+    if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
+    step.remark = remark_of(one);
+    steps.push_back(std::move(step));
+  }
+  return steps;
+}
+
+std::string kept_rule(const PanelRule& rule, const KeptMarks& kept) {
+  const std::string sum = kept.sum.text(rule.step.places_used());
+  const std::string count = std::to_string(kept.count);
+  if (rule.combine == Combine::sum) return "sum of " + count + " kept marks";
+  return "mean of " + count + " kept marks: " + sum + " / " + count;
+}
+
+std::string size_text(const FaultUse& use) {
+  return times_text(use.fault->title + ", " + std::string(word_of(use.size)), use.times);
+}
+
+}  // namespace
+
+std::string times_text(std::string_view code, int times) {
+  return std::string(code) + (times == 1 ? "" : " x" + std::to_string(times));
+}
+
+std::string rounded_text(const PanelRule& rule) {
+  return "rounded " + std::string(word_of(rule.rounding)) + " to " + std::to_string(rule.places) + " places";
+}
+
+// "(22 / 3)": what goes into the product, before any rounding.
+std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
+  const std::string sum = kept.sum.text();
+  if (rule.combine == Combine::sum || kept.count == 1) return sum;
+  return "(" + sum + " / " + std::to_string(kept.count) + ")";
+}
+
+Step mark_step(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
+               const std::string& path) {
+  Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
+  const Exact value = combined(rule, kept);
+  step.value = round(value, mark_places, rule.rounding).text(rule.step.places_used());
+  if (judges != nullptr) {
+    step.rule = kept_rule(rule, kept);
+    step.inputs = judge_steps(rule, *judges, path);
+  } else if (rule.combine == Combine::sum) {
+    step.rule = std::to_string(kept.count) + " kept marks as expected";
+  }
+  return step;
+}
+
+Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
+  const std::string date(mark.run->date);
+  Step step{Role::run,
+            path + " run " + date,
+            "run " + date,
+            rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
+            mark.mark.text(rule.step.places_used()),
+            std::string(mark.run->title),
+            {},
+            {}};
+  for (const Deduction& deduction : mark.deductions) {
+    Step line{Role::deduction,
+              path + " " + deduction.use.fault->code,
+              size_text(deduction.use),
+              {},
+              (Mark() - deduction.taken).text(),
+              deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "",
+              {deduction.use.fault->from},
+              {}};
+    step.inputs.push_back(std::move(line));
+  }
+  for (const std::string_view lost : mark.seen->lost) {
+    step.inputs.push_back({Role::note,
+                           path + " lost " + std::string(lost),
+                           "lost " + std::string(lost),
+                           {},
+                           {},
+                           "base mark",
+                           {},
+                           {}});
+  }
+  return step;
+}
+
+}  // namespace landdrill

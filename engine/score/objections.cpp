@@ -1,0 +1,140 @@
+#include "engine/score/objections.h"
+
+#include <algorithm>
+
+#include "engine/routine/timing.h"
+
+namespace landdrill {
+namespace {
+
+int counts_swum(const Routine& routine, const Wish& wish) {
+  int sum = 0;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) sum += counts_in(chosen(routine, i, wish).counts);
+  for (const Passage& passage : routine.passages) sum += counts_in(passage.counts);
+  return sum;
+}
+
+// What depends on which options are chosen.
+bool is_of_options(Problem problem) {
+  switch (problem) {
+    case Problem::part_count:
+    case Problem::over_family_limit:
+    case Problem::over_code_limit:
+    case Problem::quota:
+    case Problem::over_time:
+    case Problem::under_time:
+      return true;
+    default:
+      return false;
+  }
+}
+
+}  // namespace
+
+Objections::Objections(const Routine& routine) : routine_(routine), of_options_(*routine.set) {}
+
+std::vector<Objection> Objections::to_option(const Element& element, const Option& option) {
+  std::vector<Objection> result;
+  for (BrokenLimit& broken : of_options_.broken_by(option, *element.kind)) {
+    result.push_back(
+        {Objection::About::element, broken.problem, std::move(broken.found), std::move(broken.expected)});
+  }
+  return result;
+}
+
+std::vector<Objection> Objections::to_routine(const Wish& wish) {
+  found_.clear();
+  look_at_families(wish);
+  const std::size_t event = routine_.set->events.place(*routine_.event);
+  for (const Quota& quota : routine_.set->quotas) {
+    if (quota.event_row == event) look_at(quota, wish);
+  }
+  look_at_time(wish);
+  look_at_swimmers();
+  return std::move(found_);
+}
+
+std::vector<Objection> Objections::to(const Wish& wish) {
+  std::vector<Objection> result;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    for (Objection& one : to_option(routine_.elements[i], chosen(routine_, i, wish)))
+      result.push_back(std::move(one));
+  }
+  for (Objection& one : to_routine(wish)) result.push_back(std::move(one));
+  return result;
+}
+
+void Objections::look_at_families(const Wish& wish) {
+  const std::vector<Family>& families = routine_.set->families.all();
+  std::vector<std::int64_t> parts(families.size());
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    for (const PartUse& use : chosen(routine_, i, wish).parts) {
+      if (use.part->family_row != no_row) parts[use.part->family_row] += use.times;
+    }
+  }
+  for (std::size_t row = 0; row < families.size(); ++row) {
+    if (!is_outside(parts[row], {}, families[row].most_in_routine)) continue;
+    found_.push_back({Objection::About::title, Problem::over_family_limit,
+                      plural(parts[row], "part") + " of " + families[row].code + " in the routine",
+                      range_of({}, families[row].most_in_routine)});
+  }
+}
+
+void Objections::look_at(const Quota& quota, const Wish& wish) {
+  int count = 0;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    const Kind& is = *routine_.elements[i].kind;
+    const bool kind = quota.kind.empty() || routine_.set->kinds.place(is) == quota.kind_row;
+    const bool family = quota.family.empty() || holds_family(chosen(routine_, i, wish), quota.family_row);
+    if (kind && family) ++count;
+  }
+  if (!is_outside(count, quota.least, quota.most)) return;
+  std::string found = plural(count, quota.kind.empty() ? "element" : quota.kind + " element");
+  if (!quota.family.empty()) found += " with a part of " + quota.family;
+  found_.push_back({Objection::About::event, Problem::quota, std::move(found),
+                    range_of(quota.least, quota.most) + " in " + routine_.event->code});
+}
+
+void Objections::look_at_time(const Wish& wish) {
+  const Event& event = *routine_.event;
+  const int counts = counts_swum(routine_, wish);
+  if (!routine_.tempo || !event.seconds || counts == 0) return;
+  const Exact seconds = seconds_of(counts, *routine_.tempo);
+  const Decimal tolerance = event.tolerance.value_or(Decimal());
+  const bool over = seconds > Exact(*event.seconds + tolerance);
+  if (!over && seconds >= Exact(*event.seconds - tolerance)) return;
+  // To a thousandth, so that a routine over by less than a tenth is not told that it is on time.
+  found_.push_back({Objection::About::tempo, over ? Problem::over_time : Problem::under_time,
+                    round(seconds, 3, Rounding::half_up).text(1) + " s of counts at " +
+                        routine_.tempo->text() + " beats a minute",
+                    event.seconds->text() + " s, with a tolerance of " + tolerance.text() + " s"});
+}
+
+void Objections::look_at_swimmers() {
+  const Event& event = *routine_.event;
+  if (!routine_.swimmers || !is_outside(*routine_.swimmers, event.least_swimmers, event.most_swimmers))
+    return;
+  found_.push_back({Objection::About::swimmers, Problem::swimmers, plural(*routine_.swimmers, "swimmer"),
+                    range_of(event.least_swimmers, event.most_swimmers) + " in " + event.code});
+}
+
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diagnostics& of_sheet) {
+  Diagnostics result;
+  std::vector<Objection> now = Objections(routine).to(wish);
+  for (const Diagnostic& said : of_sheet.list()) {
+    const auto same = std::find_if(now.begin(), now.end(), [&](const Objection& one) {
+      return one.problem == said.problem && one.found == said.found && one.expected == said.expected;
+    });
+    if (same == now.end() && is_of_options(said.problem)) continue;
+    if (same != now.end()) now.erase(same);
+    result.add(said);
+  }
+  for (const Objection& one : now) {
+    Diagnostic fresh{one.problem, {}, {}, {}, 0, 1, one.found, one.expected, {}};
+    fresh.at.line = 0;
+    result.add(std::move(fresh));
+  }
+  return result;
+}
+
+}  // namespace landdrill

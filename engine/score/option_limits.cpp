@@ -1,0 +1,85 @@
+#include "engine/score/option_limits.h"
+
+#include <algorithm>
+
+#include "engine/routine/reading.h"
+
+namespace landdrill {
+namespace {
+
+void look_at_codes(const Option& option, const Kind& kind, std::vector<BrokenLimit>& broken) {
+  if (!kind.most_same) return;
+  const PartUses& parts = option.parts;
+  for (auto use = parts.begin(); use != parts.end(); ++use) {
+    const auto is_it = [&](const PartUse& other) { return other.part == use->part; };
+    if (std::any_of(parts.begin(), use, is_it)) continue;
+    int count = 0;
+    for (const PartUse& other : parts) count += is_it(other) ? other.times : 0;
+    if (count <= *kind.most_same) continue;
+    broken.push_back({Problem::over_code_limit,
+                      use->part->code + " " + plural(count, "time") + " in one element",
+                      range_of({}, kind.most_same), &kind.from});
+  }
+}
+
+}  // namespace
+
+std::vector<BrokenLimit> OptionLimits::broken_by(const Option& option, const Kind& kind) {
+  std::vector<BrokenLimit> broken;
+  if (option.parts.empty()) return broken;
+  int parts = 0;
+  for (const PartUse& use : option.parts) parts += use.times;
+  if (is_outside(parts, kind.least_parts, kind.most_parts)) {
+    broken.push_back({Problem::part_count, plural(parts, "part") + " in " + with_article(kind.code),
+                      range_of(kind.least_parts, kind.most_parts), &kind.from});
+  }
+  look_at_families(option, broken);
+  look_at_codes(option, kind, broken);
+  return broken;
+}
+
+// Most elements break no limit, and then their own parts are all that is looked at.
+void OptionLimits::look_at_families(const Option& option, std::vector<BrokenLimit>& broken) {
+  const std::vector<Family>& families = set_.families.all();
+  std::fill(of_family_.begin(), of_family_.end(), 0);
+  for (const PartUse& use : option.parts) {
+    if (use.part->family_row != no_row) of_family_[use.part->family_row] += use.times;
+  }
+  const auto is_over = [&](std::size_t row) {
+    return is_outside(of_family_[row], {}, families[row].most_in_element);
+  };
+  const bool any_over = std::any_of(option.parts.begin(), option.parts.end(), [&](const PartUse& use) {
+    return use.part->family_row != no_row && is_over(use.part->family_row);
+  });
+  for (std::size_t row = 0; any_over && row < families.size(); ++row) {
+    if (!is_over(row)) continue;
+    broken.push_back({Problem::over_family_limit,
+                      plural(of_family_[row], "part") + " of " + families[row].code + " in one element",
+                      range_of({}, families[row].most_in_element), &families[row].from});
+  }
+}
+
+std::string row_of(const Provenance& from) {
+  return std::string(from.table) + ".csv line " + std::to_string(from.line);
+}
+
+std::string BrokenLimit::words() const {
+  return found + ", but " + expected + " (" + row_of(*row) + ")";
+}
+
+std::string plural(std::int64_t number, std::string_view word) {
+  return std::to_string(number) + " " + std::string(word) + (number == 1 ? "" : "s");
+}
+
+std::string range_of(std::optional<int> least, std::optional<int> most) {
+  if (least && most)
+    return *least == *most ? "exactly " + std::to_string(*least)
+                           : "from " + std::to_string(*least) + " to " + std::to_string(*most);
+  return least ? "at least " + std::to_string(*least) : "at most " + std::to_string(*most);
+}
+
+bool is_outside(std::int64_t number, std::optional<int> least, std::optional<int> most) {
+  return (least && number < *least) || (most && number > *most);
+}
+
+}  // namespace landdrill

@@ -1,0 +1,179 @@
+#include "engine/score/score.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace landdrill {
+namespace {
+
+ShownElement shown_as_declared(const Option& option) {
+  assert(option.declared);  // resolve.h refuses an element without a difficulty
+  ShownElement shown;
+  shown.declared = *option.declared;
+  shown.credited = shown.declared;
+  return shown;
+}
+
+void credit_base(ShownElement& shown, const Kind& kind) {
+  shown.base = true;
+  shown.credited = *kind.base;
+}
+
+std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
+  const auto is_this = [&](const AspectMark& one) { return one.rule == &rule; };
+  if (const Run* run = run_with_aspect(routine, rule, wish)) {
+    const auto seen = std::find_if(run->aspects.begin(), run->aspects.end(), is_this);
+    return all_giving(rule, seen->mark);
+  }
+  const auto expected = std::find_if(routine.impressions.begin(), routine.impressions.end(), is_this);
+  if (expected == routine.impressions.end()) return std::nullopt;
+  return all_giving(rule, expected->mark);
+}
+
+// sum(marks x credited) / sum(credited) x weight over the elements marked under `rule`; divided once, rounded
+// once.
+std::optional<Points> points_together(const Routine& routine, const Showing& showing, const PanelRule& rule) {
+  Exact merit;
+  Difficulty difficulty;
+  for (std::size_t i = 0; i < showing.elements.size(); ++i) {
+    const ShownElement& shown = showing.elements[i];
+    if (routine.elements[i].panel != &rule || !shown.marks) continue;
+    merit = merit + combined(rule, *shown.marks) * Exact(shown.credited.value());
+    difficulty += shown.credited;
+  }
+  if (Exact(difficulty.value()).is_zero()) return std::nullopt;
+  return weighted_points(rule, merit, difficulty);
+}
+
+void note_weighted(Score& score, const PanelRule* rule) {
+  for (const WeightedPoints& known : score.weighted) {
+    if (known.rule == rule) return;
+  }
+  score.weighted.push_back({rule, std::nullopt});
+}
+
+// The elements' part of the score. False when a mark is missing.
+bool add_elements(const Routine& routine, const Showing& showing, Score& score) {
+  bool complete = true;
+  score.elements.reserve(showing.elements.size());
+  for (std::size_t i = 0; i < showing.elements.size(); ++i) {
+    const ShownElement& shown = showing.elements[i];
+    const PanelRule* rule = routine.elements[i].panel;
+    score.declared += shown.declared;
+    score.credited += shown.credited;
+    std::optional<Points> points;
+    if (rule != nullptr && !shown.marks) complete = false;
+    if (rule != nullptr && shown.marks) {
+      if (rule->use == Use::times_difficulty) points = element_points(*rule, *shown.marks, shown.credited);
+      if (rule->use == Use::plain) points = plain_points(*rule, *shown.marks);
+      if (rule->use == Use::weighted) note_weighted(score, rule);
+    }
+    if (points) score.so_far += *points;
+    score.elements.push_back(points);
+  }
+  for (WeightedPoints& together : score.weighted) {
+    together.points = points_together(routine, showing, *together.rule);
+    if (together.points) score.so_far += *together.points;
+    complete = complete && together.points;
+  }
+  return complete;
+}
+
+bool add_aspects(const Showing& showing, Score& score) {
+  bool complete = true;
+  score.aspects.reserve(showing.aspects.size());
+  for (const ShownAspect& aspect : showing.aspects) {
+    std::optional<Points> points;
+    if (aspect.marks) points = plain_points(*aspect.rule, *aspect.marks);
+    if (points) score.so_far += *points;
+    complete = complete && points.has_value();
+    score.aspects.push_back(points);
+  }
+  return complete;
+}
+
+}  // namespace
+
+const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish) {
+  const std::vector<Option>& options = routine.elements[element].options;
+  const std::size_t option = element < wish.options.size() ? wish.options[element] : 0;
+  assert(option < options.size());
+  return options[option];
+}
+
+Showing expected(const Routine& routine, const Wish& wish) {
+  Showing showing;
+  showing.elements.reserve(routine.elements.size());
+  showing.aspects.reserve(routine.aspects.size());
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    const Element& element = routine.elements[i];
+    const Option& option = chosen(routine, i, wish);
+    ShownElement shown = shown_as_declared(option);
+    if (element.panel != nullptr) {
+      const ExpectedMark mark = expected_mark(routine, i, option, wish.runs);
+      if (mark.base) credit_base(shown, *element.kind);
+      if (mark.mark) shown.marks = all_giving(*element.panel, *mark.mark);
+    }
+    showing.elements.push_back(shown);
+  }
+  for (const PanelRule* rule : routine.aspects) {
+    showing.aspects.push_back({rule, expected_aspect(routine, *rule, wish.runs)});
+  }
+  if (const Run* run = run_with_sync(routine, wish.runs)) showing.sync = run->sync;
+  if (const Run* run = run_with_penalties(routine, wish.runs)) showing.penalties = run->penalties;
+  return showing;
+}
+
+Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish& wish) {
+  Showing showing;
+  showing.elements.reserve(routine.elements.size());
+  showing.aspects.reserve(routine.aspects.size());
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    showing.elements.push_back(shown_as_declared(chosen(routine, i, wish)));
+  }
+  for (const RecordedElement& seen : panel.elements) {
+    ShownElement& shown = showing.elements[seen.element];
+    if (seen.base) credit_base(shown, *routine.elements[seen.element].kind);
+    shown.marks = keep(*routine.elements[seen.element].panel, seen.marks);
+  }
+  for (const PanelRule* rule : routine.aspects) {
+    ShownAspect aspect{rule, std::nullopt};
+    for (const RecordedAspect& seen : panel.aspects) {
+      if (seen.rule == rule) aspect.marks = keep(*rule, seen.marks);
+    }
+    showing.aspects.push_back(aspect);
+  }
+  showing.sync = panel.sync;
+  showing.penalties = panel.penalties;
+  return showing;
+}
+
+std::string minus_text(Points taken_off, int at_least) {
+  return (Points() - taken_off).text(at_least);
+}
+
+int places_of(const Routine& routine) {
+  int places = 0;
+  const std::size_t event = routine.set->events.place(*routine.event);
+  for (const PanelRule& rule : routine.set->panels) {
+    if (rule.event_row == event) places = std::max(places, rule.places);
+  }
+  return places;
+}
+
+Score score(const Routine& routine, const Showing& showing) {
+  Score result;
+  const bool elements_complete = add_elements(routine, showing, result);
+  const bool aspects_complete = add_aspects(showing, result);
+  for (const SyncUse& use : showing.sync) result.sync += *use.sync->points * use.times;
+  for (const PenaltyUse& use : showing.penalties) {
+    const int times = use.penalty->most ? std::min(use.times, *use.penalty->most) : use.times;
+    result.penalties += *use.penalty->points * times;
+  }
+  result.so_far -= result.sync;
+  result.so_far -= result.penalties;
+  if (elements_complete && aspects_complete) result.total = result.so_far;
+  return result;
+}
+
+}  // namespace landdrill

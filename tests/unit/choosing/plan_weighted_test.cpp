@@ -1,0 +1,211 @@
+// Plans where elements are weighted by difficulty together.
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "engine/choosing/plan_weighing.h"
+#include "tests/unit/kit/planning_kit.h"
+
+namespace landdrill {
+namespace {
+
+using kit::Dice;
+using kit::MadeSheet;
+using kit::pond;
+using kit::ReadSheet;
+using kit::replaced;
+
+Plan planned(const std::string& text, const PlanWish& how = {}) {
+  const ReadSheet sheet(text, pond());
+  return plan(sheet.routine(), {}, how);
+}
+
+TEST(PlanWeighted, TakesTheHighestQuotientAndNotTheHighestDifficulty) {
+  const std::string session =
+      "routine \"Session\"\nevent session\nvalues pond\n"
+      "element 1 figure\nparts heron\nexpect 7\noption \"other\"\nparts otter\nexpect 7.5\n"
+      "element 2 figure\nparts heron\nexpect 6\noption \"other\"\nparts otter\nexpect 6.1\n";
+  const Plan best = planned(session);
+  ASSERT_EQ(best.choices.size(), 4u);
+  // (7 x 2.1 + 6.1 x 1.4) / 3.5 x 10 = 66.4; both otters 68
+  EXPECT_EQ(best.choices[0].options, (std::vector<std::size_t>{1, 1}));
+  EXPECT_EQ(best.choices[0].total.text(), "68");
+  EXPECT_EQ(best.choices[1].total.text(), "66.4");
+}
+
+// Against every programme read and scored as a sheet of its own.
+int feasible = 0;
+void expect_as_by_trying_all(const MadeSheet& made) {
+  SCOPED_TRACE(made.text());
+  const Plan found = planned(made.text());
+  const std::vector<kit::Tried> all = kit::all_programmes(made, pond());
+  EXPECT_TRUE(found.obstacles.empty());
+  EXPECT_TRUE(found.proved);
+  ASSERT_EQ(found.choices.size(), std::min<std::size_t>(all.size(), 6));
+  for (std::size_t i = 0; i < found.choices.size(); ++i) {
+    EXPECT_EQ(found.choices[i].options, all[i].options) << i;
+    EXPECT_EQ(found.choices[i].total.value(), round(all[i].total, 6, Rounding::half_up)) << i;
+  }
+  feasible += all.empty() ? 0 : 1;
+}
+
+TEST(PlanWeighted, IsAsGoodAsTryingEveryProgramme) {
+  for (const char* const event : {"session", "mixed"}) {
+    feasible = 0;
+    for (std::uint64_t seed = 0; seed < 150; ++seed) {
+      SCOPED_TRACE("seed " + std::to_string(seed));
+      Dice dice(seed);
+      expect_as_by_trying_all(kit::made_up_weighted(dice, event));
+    }
+    EXPECT_GT(feasible, 60) << event;
+  }
+}
+
+// Harder ways are marked lower; six in ten may get their base mark.
+std::string large(Dice& dice, int elements, int options) {
+  std::string sheet = "routine \"Large\"\nevent session\nvalues pond\ntempo 120\nlimit under most " +
+                      std::to_string(elements * 5) + "\n";
+  const auto tenths = [](std::int64_t number) {
+    return Decimal::from_units(number * Decimal::one / 10).text();
+  };
+  for (int i = 1; i <= elements; ++i) {
+    for (int c = 0; c < options; ++c) {
+      sheet += c == 0 ? "element " + std::to_string(i) + " hybrid\n"
+                      : "option \"way " + std::to_string(c) + "\"\n";
+      const std::int64_t difficulty = dice.from_to(12, 40);
+      sheet +=
+          "difficulty " + tenths(difficulty) + "\ncounts " + std::to_string(dice.from_to(4, 16)) + " under\n";
+      sheet += "expect " + tenths(90 - difficulty + dice.from_to(0, 12)) + "\n";
+      if (dice.from_to(0, 9) < 6) sheet += "slip " + std::to_string(dice.from_to(1, 40)) + "%\n";
+    }
+  }
+  return sheet;
+}
+
+// Every programme, with what is credited in all under the one rule, or the first.
+struct Valued {
+  std::vector<std::size_t> choices;
+  Exact value;
+};
+std::vector<Valued> all_values(const Weighing& weighing) {
+  std::vector<Valued> all;
+  std::vector<std::size_t> choices(weighing.ways().size());
+  for (bool more = true; more;) {
+    if (const std::optional<Exact> value = weighing.value(choices)) all.push_back({choices, *value});
+    more = false;
+    for (std::size_t i = choices.size(); i-- > 0 && !more;) {
+      more = ++choices[i] < weighing.ways()[i].size();
+      if (!more) choices[i] = 0;
+    }
+  }
+  return all;
+}
+
+bool is_within(const Weighing& weighing, const WeighingBand& band, const std::vector<std::size_t>& choices) {
+  std::int64_t credited = 0;
+  for (std::size_t i = 0; i < choices.size(); ++i) credited += weighing.credited(0, i, choices[i]);
+  return credited >= band.least && credited <= band.most;
+}
+
+int above = 0, close = 0;
+
+void expect_above_all(const Weighing& weighing, const std::vector<Valued>& all, const WeighingBand& band,
+                      const Valued& aim) {
+  const WeighingLine line = line_above(weighing, {band}, {aim.value, &aim.choices});
+  for (const Valued& one : all) {
+    if (!is_within(weighing, band, one.choices)) continue;
+    std::int64_t sum = 0;
+    for (std::size_t i = 0; i < one.choices.size(); ++i) sum += line.worths[i][one.choices[i]];
+    if (one.value >= aim.value) {
+      EXPECT_GE(sum, line.need);
+      EXPECT_GE(line.at_most(sum), one.value);
+      ++above;
+    } else if (sum < line.need) {
+      ++close;
+    }
+  }
+}
+
+TEST(PlanWeighted, HasALineAboveEveryProgramme) {
+  above = close = 0;
+  for (const char* const event : {"session", "mixed"}) {
+    for (std::uint64_t seed = 0; seed < 60; ++seed) {
+      SCOPED_TRACE(std::string(event) + " seed " + std::to_string(seed));
+      Dice dice(seed);
+      const ReadSheet sheet(kit::made_up_weighted(dice, event).text(), pond());
+      PlanWish how;
+      how.event_limits = false;
+      const Wish wish;
+      const Programmes programmes(sheet.routine(), wish, how);
+      Patience patience({});
+      const Weighing weighing({sheet.routine(), wish, how, programmes, patience});
+      const std::vector<Valued> all = all_values(weighing);
+      for (int trial = 0; trial < 4 && !all.empty(); ++trial) {
+        const auto place =
+            static_cast<std::size_t>(dice.from_to(0, static_cast<std::int64_t>(all.size()) - 1));
+        const std::int64_t least = dice.from_to(1, 6'000'000);
+        expect_above_all(weighing, all, {least, least + dice.from_to(1, 6'000'000)}, all[place]);
+      }
+    }
+  }
+  EXPECT_GT(above, 5'000);
+  EXPECT_GT(close, 2'000);
+}
+
+TEST(PlanWeighted, ProvesTheBestOfTenMillionProgrammesWithUncertainBaseMarks) {
+  PlanWish how;
+  how.event_limits = false;
+  for (std::uint64_t seed = 0; seed < 5; ++seed) {
+    Dice dice(seed);
+    const Plan found = planned(large(dice, 9, 6), how);
+    EXPECT_TRUE(found.proved) << seed;
+    EXPECT_EQ(found.choices.size(), 6u);
+  }
+}
+
+// 729 programmes of six figures.
+std::string figures() {
+  std::string sheet = "routine \"Figures\"\nevent session\nvalues pond\nspread 0.3\nday 0.2\n";
+  for (int i = 1; i <= 6; ++i) {
+    const std::string tenth = std::to_string(i);
+    sheet += "element " + tenth + " figure\nparts heron\nexpect 7." + tenth +
+             "\noption \"low\"\nparts otter\nexpect 7.4\noption \"slow\"\nparts heron\nexpect 6." + tenth +
+             "\n";
+  }
+  return sheet;
+}
+
+TEST(PlanWeighted, TriesTheMostPromisingWhereOddsAreTooManyAndSaysSo) {
+  PlanWish how;
+  how.event_limits = false;
+  how.aim = PlanWish::For::quantile;
+  const Plan found = planned(figures(), how);
+  ASSERT_TRUE(found.obstacles.empty());
+  EXPECT_FALSE(found.proved);
+  EXPECT_GT(found.tried, 6u);
+  EXPECT_LE(found.tried, most_weighted_forecasts);
+  ASSERT_EQ(found.choices.size(), 6u);
+  for (std::size_t i = 1; i < 6; ++i) EXPECT_LE(*found.choices[i].quantile, *found.choices[i - 1].quantile);
+  EXPECT_GT(*found.choices[0].quantile, *found.as_written->quantile);
+  // No total is above 100.
+  EXPECT_EQ(found.gap, Decimal::whole(100) - *found.choices[0].quantile);
+}
+
+TEST(PlanWeighted, TellsOneProgrammeEvenWhenItHasToStopAtOnce) {
+  PlanWish how;
+  how.event_limits = false;
+  how.go_on = [](std::uint64_t) { return false; };
+  for (const PlanWish::For aim : {PlanWish::For::expected, PlanWish::For::target}) {
+    how.aim = aim;
+    how.target = Decimal::whole(70);
+    const Plan found = planned(figures(), how);
+    EXPECT_FALSE(found.choices.empty());
+    EXPECT_FALSE(found.proved);
+    EXPECT_EQ(found.tried, 0u);
+    ASSERT_TRUE(found.gap);
+    EXPECT_LE(*found.gap, Decimal::whole(100));
+  }
+}
+
+}  // namespace
+}  // namespace landdrill

@@ -1,0 +1,297 @@
+#include "engine/score/account.h"
+
+#include <gtest/gtest.h>
+
+#include "tests/unit/kit/kit.h"
+
+namespace landdrill {
+namespace {
+
+using kit::pond;
+using kit::ReadSheet;
+using kit::reeds;
+using kit::replaced;
+
+const std::string panel =
+    "panel 2026-05-09 \"Tarn Open\"\n"
+    "element 1: 7.25 7.50 7.25 7.00 7.75\n"
+    "element 2 base: 6.75 7.00 6.50 7.00 6.75\n"
+    "choreography: 7 7 7 7 7\n"
+    "performance: 8 8 8.25 8.25 8\n"
+    "sync: small x4\n"
+    "penalty: bottom\n"
+    "result: 66.4\n";
+
+Account estimate_of(const std::string& text, const ValueSet& set = pond()) {
+  return account(ReadSheet(text, set).routine(), {}, std::nullopt);
+}
+
+TEST(Account, OpensWithWhatIsSwumAndByWhichValues) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const Account told = account(sheet.routine(), {}, 0);
+  EXPECT_EQ(told.title, "Reeds");
+  EXPECT_EQ(told.event, "Open water");
+  EXPECT_EQ(told.set, "The pond");
+  EXPECT_EQ(told.edition, "2026");
+  EXPECT_EQ(told.panel, "2026-05-09 Tarn Open");
+}
+
+TEST(Account, TellsOneElementALine) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const ElementLine line = account(sheet.routine(), {}, 0).elements.at(1);
+  EXPECT_EQ(line.number, 2);
+  EXPECT_EQ(line.title, "");
+  EXPECT_EQ(line.kind, "Hybrid");
+  EXPECT_EQ(line.option, "");
+  EXPECT_EQ(line.declared, "2.70");
+  EXPECT_EQ(line.credited, "2.70");
+  EXPECT_FALSE(line.base);
+  EXPECT_EQ(line.mark, "7.00");
+  EXPECT_EQ(line.points, "18.9000");
+  EXPECT_EQ(line.left, "8.1000");  // 27 with ten for everything
+  EXPECT_EQ(line.rests_on, "expected");
+  EXPECT_EQ(line.recorded_credited, "0.50");
+  EXPECT_TRUE(line.recorded_base);
+  EXPECT_EQ(line.recorded_mark, "6.8333");
+  EXPECT_EQ(line.recorded_points, "3.4167");
+  EXPECT_EQ(line.difference, "-15.4833");
+}
+
+TEST(Account, TellsEachAspectALine) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const AspectLine line = account(sheet.routine(), {}, 0).aspects.at(1);
+  EXPECT_EQ(line.title, "Performance");
+  EXPECT_EQ(line.weight, "3");
+  EXPECT_EQ(line.mark, "8.00");
+  EXPECT_EQ(line.points, "24.0000");
+  EXPECT_EQ(line.recorded_mark, "8.0833");
+  EXPECT_EQ(line.recorded_points, "24.2500");
+  EXPECT_EQ(line.difference, "+0.2500");
+  EXPECT_EQ(line.rests_on, "expected");
+}
+
+TEST(Account, TellsTheTotalsAndTheAnnouncedResult) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const Account told = account(sheet.routine(), {}, 0);
+  EXPECT_EQ(told.total, "86.4000");
+  EXPECT_EQ(told.recorded_total, "66.4667");
+  EXPECT_EQ(told.difference, "-19.9333");
+  EXPECT_EQ(told.declared, "4.50");
+  EXPECT_EQ(told.credited, "4.50");
+  EXPECT_EQ(told.recorded_credited, "2.30");
+  EXPECT_EQ(told.announced, "66.4000");
+  EXPECT_EQ(told.announced_difference, "+0.0667");
+  ASSERT_TRUE(told.bridge.has_value());
+  EXPECT_EQ(told.bridge->from, kit::points("86.4"));
+  EXPECT_EQ(told.bridge->to, kit::points("66.4667"));
+  EXPECT_EQ(told.estimate->value, told.total);
+  EXPECT_EQ(told.recorded->value, told.recorded_total);
+}
+
+TEST(Account, TellsWhatSyncErrorsAndPenaltiesTook) {
+  const ReadSheet sheet(reeds + "run 2026-04-14\nsync: clear x3\n" + panel, pond());
+  const Account told = account(sheet.routine(), {}, 0);
+  EXPECT_EQ(told.sync, "-1.5000");
+  EXPECT_EQ(told.recorded_sync, "-0.4000");
+  EXPECT_EQ(told.sync_difference, "+1.1000");
+  EXPECT_EQ(told.penalties, "");
+  EXPECT_EQ(told.recorded_penalties, "-2.0000");
+  EXPECT_EQ(told.penalties_difference, "-2.0000");
+}
+
+TEST(Account, SaysNothingOfAPanelWhereNoneIsAskedFor) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const Account told = account(sheet.routine(), {}, std::nullopt);
+  EXPECT_EQ(told.panel, "");
+  EXPECT_EQ(told.recorded_total, "");
+  EXPECT_EQ(told.difference, "");
+  EXPECT_EQ(told.elements[1].recorded_points, "");
+  EXPECT_FALSE(told.recorded.has_value());
+  EXPECT_FALSE(told.bridge.has_value());
+}
+
+std::string worst(const Account& told) {
+  std::string numbers;
+  for (const ElementLine& line : told.elements) numbers += line.worst ? std::to_string(line.number) : "";
+  return numbers;
+}
+
+TEST(Account, MarksTheLineWithMostPointsLeftAsTheWorst) {
+  EXPECT_EQ(worst(estimate_of(reeds)), "2");                                      // 4.5 and 8.1 left
+  EXPECT_EQ(worst(estimate_of(replaced(reeds, "expect 7.5", "expect 5"))), "1");  // 9 and 8.1
+  EXPECT_EQ(
+      worst(estimate_of(replaced(replaced(reeds, "expect 7.5", "expect 10"), "expect 7\n", "expect 10\n"))),
+      "");
+}
+
+TEST(Account, MarksTheLineThatLostMostAgainstThePanelAsTheWorst) {
+  const std::string marks = "choreography: 7 7 7 7 7\nperformance: 8 8 8 8 8\n";
+  const ReadSheet first(reeds + "panel 2026-05-09\nelement 1: 6 6 6 6 6\nelement 2: 7 7 7 7 7\n" + marks,
+                        pond());
+  EXPECT_EQ(worst(account(first.routine(), {}, 0)), "1");
+  const ReadSheet none(reeds + "panel 2026-05-09\nelement 1: 8 8 8 8 8\nelement 2: 7 7 7 7 7\n" + marks,
+                       pond());
+  EXPECT_EQ(worst(account(none.routine(), {}, 0)), "");
+}
+
+TEST(Account, CountsABaseMarkAmongWhatIsLeft) {
+  const Account told = estimate_of(reeds + "run 2026-04-14\nelement 1: lost spin-a\n");
+  EXPECT_TRUE(told.elements[0].base);
+  EXPECT_EQ(told.elements[0].points, "5.0000");
+  EXPECT_EQ(told.elements[0].left, "13.0000");  // 10 x 1.8 less 10 x 0.5
+  EXPECT_EQ(told.elements[0].rests_on, "run of 2026-04-14");
+}
+
+TEST(Account, NamesEveryMarkThatIsMissing) {
+  const ReadSheet sheet(replaced(replaced(reeds, "expect 7.5\n", ""), ", performance 8.00", "") +
+                            "panel 2026-05-09\nelement 1: 7 7 7 7 7\nchoreography: 7 7 7 7 7\n",
+                        pond());
+  const Account told = account(sheet.routine(), {}, 0);
+  EXPECT_EQ(told.missing,
+            (std::vector<std::string>{"element 1 has no expected mark: add `expect`, or a run",
+                                      "performance has no expected mark: add it to a line `impression`",
+                                      "element 2 has no marks in the panel of 2026-05-09",
+                                      "performance has no marks in the panel of 2026-05-09"}));
+  EXPECT_EQ(told.total, "");
+  EXPECT_EQ(told.so_far, "48.9000");
+  EXPECT_EQ(told.recorded_total, "");
+  EXPECT_EQ(told.recorded_so_far, "40.6000");
+  EXPECT_EQ(told.difference, "");
+  EXPECT_FALSE(told.bridge.has_value());
+}
+
+TEST(Account, ListsElementsWithoutMarksInOneSentence) {
+  const Account told = estimate_of(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""));
+  EXPECT_EQ(told.missing,
+            (std::vector<std::string>{"elements 1 and 2 have no expected mark: add `expect`, or a run"}));
+}
+
+TEST(Account, AsksForNoExpectedMarksWhereThereIsOnlyAPanel) {
+  const std::string bare = replaced(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""),
+                                    "impression choreography 7.50, performance 8.00\n", "");
+  const ReadSheet alone(bare, pond());
+  EXPECT_EQ(account(alone.routine(), {}, std::nullopt).missing,
+            (std::vector<std::string>{
+                "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"}));
+  const ReadSheet marked(
+      bare + "panel 2026-05-09\nelement 1: 7 7 7 7 7\nelement 2: 7 7 7 7 7\nchoreography: 7 7 7 7 7\n",
+      pond());
+  EXPECT_EQ(account(marked.routine(), {}, 0).missing,
+            (std::vector<std::string>{"performance has no marks in the panel of 2026-05-09"}));
+}
+
+TEST(Account, TakesSyncAndPenaltiesFromTheLatestRunThatSaysSo) {
+  const std::string runs =
+      "run 2026-04-14\nelement 1: clean\nsync: small x2\nrun 2026-04-15\nelement 1: clean\n";
+  EXPECT_EQ(estimate_of(reeds + runs).sync,
+            estimate_of(reeds + "run 2026-04-14\nelement 1: clean\nsync: small x2\n").sync);
+  EXPECT_NE(estimate_of(reeds + runs).sync, "");
+  EXPECT_EQ(estimate_of(reeds + runs + "sync: none\n").sync, "");
+}
+
+TEST(Account, SaysWhatEachMarkRestsOn) {
+  const std::string runs =
+      "run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: clean\nchoreography: 7\n";
+  const ReadSheet sheet(replaced(reeds, "expect 7\n", "") + runs, pond());
+  const Account latest = account(sheet.routine(), {}, std::nullopt);
+  EXPECT_EQ(latest.elements[0].rests_on, "run of 2026-04-15");
+  EXPECT_EQ(latest.elements[1].rests_on, "no mark yet");
+  EXPECT_EQ(latest.aspects[0].rests_on, "run of 2026-04-15");
+  EXPECT_EQ(latest.aspects[1].rests_on, "expected");
+  const Account mean = account(sheet.routine(), {{}, {RunWish::Which::mean, {}}}, std::nullopt);
+  EXPECT_EQ(mean.elements[0].rests_on, "mean of 2 runs");
+}
+
+TEST(Account, NamesTheOptionThatIsPriced) {
+  const ReadSheet sheet(
+      replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
+  EXPECT_EQ(account(sheet.routine(), {{1}, {}}, std::nullopt).elements[0].option, "safer");
+}
+
+// The first word of each caution.
+std::string cautions(const std::string& text) {
+  std::string list;
+  for (const std::string& caution : estimate_of(text).cautions)
+    list += caution.substr(0, caution.find_first_of(": ")) + " ";
+  return list;
+}
+
+TEST(Account, CautionsWhereSomeoneIsLiftedThrownOrUnderWater) {
+  const std::string dry = replaced(replaced(reeds, "32 under", "32 arms"), "24 under", "24 arms");
+  EXPECT_EQ(cautions(dry), "");
+  EXPECT_EQ(cautions(reeds), "Breath-hold This ");
+  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold")),
+            "Lifts This ");
+  EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold")),
+            "Throws This ");
+  const std::string both =
+      replaced(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold"),
+               "element 1 hybrid \"Ripple\"\nparts spin-a, hold", "element 1 lift\nparts hold");
+  EXPECT_EQ(cautions(both), "Lifts Breath-hold This ");
+  EXPECT_EQ(estimate_of(both).cautions[0].substr(0, 17), "Lifts and throws:");
+}
+
+TEST(Account, SpeaksItsCautionsInWholeSentences) {
+  const Account told =
+      estimate_of(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold"));
+  ASSERT_EQ(told.cautions.size(), 3u);
+  EXPECT_NE(told.cautions[0].find("let the bases swim clear before the flyer comes down."),
+            std::string::npos);
+  EXPECT_NE(told.cautions[1].find("never hyperventilate, never drill it alone or unsupervised"),
+            std::string::npos);
+  EXPECT_NE(told.cautions[2].find("it does not say that anyone can safely swim it."), std::string::npos);
+}
+
+// "memory: parts hold; " for each status that occurs.
+std::string statuses(const Account& told) {
+  std::string list;
+  for (const StatusCount& count : told.statuses) {
+    list += std::string(word_of(count.status)) + ":";
+    for (const std::string& row : count.rows) list += " " + row + ",";
+    list += "; ";
+  }
+  return list;
+}
+
+TEST(Account, CountsTheRowsItRestsOnByTheirStatusEachOnce) {
+  EXPECT_EQ(
+      statuses(estimate_of(reeds)),
+      "invented: panels open execution, kinds hybrid, parts spin-a, parts spin-b, panels open choreography, "
+      "panels open performance,; memory: parts hold,; ");
+}
+
+TEST(Account, TellsPublishedAndPracticeRowsApart) {
+  EXPECT_EQ(statuses(estimate_of(
+                "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nexpect 7\n"
+                "element 2 figure\nparts otter\nexpect 8.5\n")),
+            "invented: panels session figure-mark, kinds figure,; practice: parts otter,; published: parts "
+            "heron,; ");
+}
+
+TEST(Account, TellsWhatIsWeighedTogether) {
+  const ReadSheet sheet(
+      "routine \"Reeds\"\nevent session\nvalues pond\nelement 1 figure\nparts heron\nexpect 7\n"
+      "element 2 figure\nparts otter\nexpect 8.5\n"
+      "panel 2026-05-09\nelement 1: 7 7.1 7 7 9\nelement 2: 6 6.1 6.1 6.3 6\n",
+      pond());
+  const Account told = account(sheet.routine(), {}, 0);
+  EXPECT_EQ(told.weighted, "76.0000");
+  EXPECT_EQ(told.recorded_weighted, "66.4667");
+  EXPECT_EQ(told.weighted_difference, "-9.5333");
+  EXPECT_EQ(told.elements[0].points, "");
+  EXPECT_EQ(told.elements[0].difference, "");
+  EXPECT_EQ(told.elements[0].left, "18.0000");  // (10 x 2.1 + 8.5 x 1.4) / 3.5 x 10 - 76
+  EXPECT_EQ(worst(told), "2");
+}
+
+TEST(Account, ReadsAnAspectThatIsCalledTotalOrAsAnElementsPath) {
+  const ValueSet set =
+      kit::Tables().replace("panels.csv", "open,performance,,Performance", "open,total,,Overall").load();
+  const Account told = estimate_of(replaced(reeds, "performance 8.00", "total 8.00"), set);
+  EXPECT_EQ(told.aspects[1].title, "Overall");
+  EXPECT_EQ(told.aspects[1].points, "24.0000");
+  EXPECT_EQ(told.total, "86.4000");
+}
+
+}  // namespace
+}  // namespace landdrill
