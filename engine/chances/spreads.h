@@ -35,9 +35,6 @@ struct Spreads {
   Spread day;                    // without any source: 0, SpreadFrom::nothing
 };
 
-// How far apart two marks of the event can lie, in any of its panels; empty when it has none.
-std::optional<Decimal> width_of_scale(const ValueSet& set, const Event& event);
-
 // Recorded panels: pooled standard deviation of the judges around the mean of each line (an element or an
 // aspect that they marked), all elements together, all aspects together: sqrt(sum of squares / sum of (marks
 // - 1)); at least ten degrees of freedom, to a thousandth of a mark. The day: standard deviation, over three

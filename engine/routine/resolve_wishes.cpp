@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "engine/routine/reading.h"
-#include "engine/chances/spreads.h"
 
 namespace landdrill {
 namespace {

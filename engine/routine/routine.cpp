@@ -37,4 +37,14 @@ std::string_view word_of(Size size) {
   return "";
 }
 
+std::optional<Decimal> width_of_scale(const ValueSet& set, const Event& event) {
+  std::optional<Decimal> width;
+  for (const PanelRule& rule : set.panels) {
+    if (rule.event != event.code) continue;
+    const Decimal of_rule = rule.most.value() - rule.least.value();
+    if (!width || *width < of_rule) width = of_rule;
+  }
+  return width;
+}
+
 }  // namespace landdrill

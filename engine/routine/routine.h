@@ -166,4 +166,7 @@ struct Routine {
   std::vector<RecordedPanel> panels;
 };
 
+// How far apart two marks of the event can lie, in any of its panels; empty when it has none.
+std::optional<Decimal> width_of_scale(const ValueSet& set, const Event& event);
+
 }  // namespace landdrill

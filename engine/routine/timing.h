@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/score/score.h"
+#include "engine/routine/wish.h"
 
 namespace landdrill {
 

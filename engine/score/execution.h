@@ -6,17 +6,9 @@
 #include <optional>
 #include <vector>
 
-#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 
 namespace landdrill {
-
-// Which run-throughs count: the latest that saw the element, all of them averaged, none (then `expect`), or
-// one day's.
-struct RunWish {
-  enum class Which { latest, mean, none, dated } which = Which::latest;
-  std::string_view date;        // for dated
-  std::string_view until = {};  // later ones do not count; empty: all do
-};
 
 // What one fault took from an element: capped by the fault's row.
 struct Deduction {

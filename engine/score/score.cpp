@@ -94,13 +94,6 @@ bool add_aspects(const Showing& showing, Score& score) {
 
 }  // namespace
 
-const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish) {
-  const std::vector<Option>& options = routine.elements[element].options;
-  const std::size_t option = element < wish.options.size() ? wish.options[element] : 0;
-  assert(option < options.size());
-  return options[option];
-}
-
 Showing expected(const Routine& routine, const Wish& wish) {
   Showing showing;
   showing.elements.reserve(routine.elements.size());

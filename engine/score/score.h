@@ -9,7 +9,7 @@
 
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
-#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 
 namespace landdrill {
 
@@ -30,13 +30,6 @@ struct Showing {
   std::vector<SyncUse> sync;
   std::vector<PenaltyUse> penalties;
 };
-
-// What to score: which option of each element (missing: the one as written) and which run-throughs.
-struct Wish {
-  std::vector<std::size_t> options;
-  RunWish runs;
-};
-const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish);
 
 Showing expected(const Routine& routine, const Wish& wish);
 // The options of a recorded panel are those of `wish`: what was declared that day.

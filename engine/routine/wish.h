@@ -1,0 +1,28 @@
+// What a caller asks of a routine: which option of each element is swum, and which run-throughs count.
+//
+//   chosen(routine, 1, Wish{{0, 1}, {}})     // the first option of element 2 that is not the one as written
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "engine/routine/routine.h"
+
+namespace landdrill {
+
+// Which run-throughs count: the latest that saw the element, all of them averaged, none (then `expect`), or
+// one day's.
+struct RunWish {
+  enum class Which { latest, mean, none, dated } which = Which::latest;
+  std::string_view date;        // for dated
+  std::string_view until = {};  // later ones do not count; empty: all do
+};
+
+// What to score: which option of each element (missing: the one as written) and which run-throughs.
+struct Wish {
+  std::vector<std::size_t> options;
+  RunWish runs;
+};
+const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish);
+
+}  // namespace landdrill
