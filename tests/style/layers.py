@@ -28,7 +28,8 @@ WORLD = {"iostream", "fstream", "sstream", "ostream", "istream", "cstdio", "stdi
 # layer -> system headers it may not include
 FORBIDDEN = {"grammar": WORLD, "engine": WORLD}
 # A chance comes from a bell curve and is never part of a score: these files deal in chances, all others in decimals.
-DEALS_IN_CHANCES = {"binary", "figures", "odds", "mark_odds", "spreads", "total_odds", "weighted_scatter", "forecast", "compare", "plan",
+DEALS_IN_CHANCES = {"binary", "figures",
+                    "odds", "mark_odds", "spreads", "total_odds", "weighted_scatter", "forecast", "compare", "plan",
                     "plan_odds", "plan_reach", "plan_reach_grid", "plan_tighten", "plan_programme_odds", "plan_search",
                     "agreement",
                     "panel_view",
