@@ -40,7 +40,7 @@ def end_of(code, at):
 
 
 def is_function(flat):
-    """Whether it is one or begins like one: variables have a value behind =, or a comma behind what they are made of."""
+    """Whether it begins like one: variables have a value behind =, or a comma behind what they are made of."""
     if re.match(r"(?:enum|class|struct|union|namespace)\b", flat):
         return False
     before, bracket, behind = re.sub(r"operator\W+?\(", "operator(", flat).partition("()")
