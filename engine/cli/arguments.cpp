@@ -60,7 +60,7 @@ bool is_choice(const OptionRow& option, std::string_view value) {
          fmt::format(" {} ", option.choices).find(fmt::format(" {} ", value)) != std::string::npos;
 }
 
-std::string wrong_choice(const Command& command, const Given& given) {
+std::string wrong_choice(const Command& command, const report::Asked& given) {
   for (const OptionRow* option : command.options)
     for (const std::string& value : given.values(option->name))
       if (!option->value.empty() && (value.empty() || !is_choice(*option, value)))
@@ -157,26 +157,8 @@ std::string flag_with_value(const Command& command, std::span<const std::string>
 
 }  // namespace
 
-void Given::add(std::string_view option, std::vector<std::string> values) {
-  options_.emplace_back(option, std::move(values));
-}
-
-const std::vector<std::string>& Given::values(std::string_view option) const {
-  static const std::vector<std::string> none;
-  const auto is_it = [&](const OptionRow* row) { return row->name == option; };
-  assert(std::any_of(command_->options.begin(), command_->options.end(), is_it));
-  for (const auto& [name, values] : options_)
-    if (name == option) return values;
-  return none;
-}
-
-std::string_view Given::value(std::string_view option, std::string_view otherwise) const {
-  const auto& all = values(option);
-  return all.empty() ? otherwise : std::string_view(all.back());
-}
-
 Arguments read_arguments(const Command& command, std::span<const std::string> words) {
-  Arguments result{Given(command), false, {}};
+  Arguments result{report::Asked(command.words), false, {}};
   CLI::App app;
   app.set_help_flag();
   app.allow_extras();

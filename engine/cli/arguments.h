@@ -13,7 +13,7 @@
 namespace landdrill::cli {
 
 struct Arguments {
-  Given given;
+  report::Asked given;
   bool wants_help = false;
   std::string mistake;  // "found --formt; ...", with its hint; empty when all is well
 };

@@ -8,31 +8,13 @@
 
 #include "engine/cli/command_table.h"
 #include "engine/cli/output.h"
+#include "engine/report/pages/asked.h"
 
 namespace landdrill::cli {
 
-// The options and operands of a command line, as typed. Asking for an option that the command does not have
-// is a mistake of the program (assert).
-class Given {
- public:
-  explicit Given(const Command& command) : command_(&command) {}
-  void add(std::string_view option, std::vector<std::string> values);
-
-  bool has(std::string_view option) const { return !values(option).empty(); }
-  // The last value given, or `otherwise`.
-  std::string_view value(std::string_view option, std::string_view otherwise = {}) const;
-  const std::vector<std::string>& values(std::string_view option) const;
-
-  std::vector<std::string> operands;
-
- private:
-  const Command* command_;
-  std::vector<std::pair<std::string_view, std::vector<std::string>>> options_;
-};
-
 struct Call {
   const Command& command;
-  Given given;
+  report::Asked given;
   Streams& streams;
 };
 

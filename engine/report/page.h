@@ -94,7 +94,8 @@ using Facts = std::vector<std::pair<std::string, Entry>>;
 // How a table can be drawn: named by its columns' keys.
 struct Picture {
   enum class As { none, bars, bridge, dots, curve } as = As::none;
-  std::string title, unit, label;  // label: the key of the column with the names, or with the places along a curve
+  std::string title, unit,
+      label;  // label: the key of the column with the names, or with the places along a curve
   std::vector<std::string> amounts;
 };
 
@@ -107,7 +108,7 @@ struct PageTable {
   std::vector<PageColumn> columns;
   std::vector<PageRow> rows;
   bool in_csv = false;
-  Facts given = {};                // of every row, in CSV
+  Facts given = {};  // of every row, in CSV
   bool hides_empty_columns = false;
   std::size_t keys = 0;  // when it is too wide, cut into several tables, each with the first so many columns
   Picture picture = {};
@@ -149,7 +150,8 @@ struct Verbatim {
 
 struct Section;
 struct Either;
-using What = std::variant<Title, Heading, Sentence, Bullets, Fact, PageTable, Tree, Verbatim, Section, Either>;
+using What =
+    std::variant<Title, Heading, Sentence, Bullets, Fact, PageTable, Tree, Verbatim, Section, Either>;
 struct PagePart;
 
 class PageParts {

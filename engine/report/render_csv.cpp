@@ -76,7 +76,8 @@ class CsvRows {
 
 const PageTable* only_table(const PageParts& parts) {
   for (const PagePart& part : parts.all()) {
-    if (const auto* table = std::get_if<PageTable>(&part.what); table != nullptr && table->in_csv) return table;
+    if (const auto* table = std::get_if<PageTable>(&part.what); table != nullptr && table->in_csv)
+      return table;
     if (const auto* section = std::get_if<Section>(&part.what))
       if (const PageTable* table = only_table(section->inside)) return table;
   }

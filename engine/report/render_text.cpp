@@ -12,16 +12,15 @@ namespace {
 constexpr std::string_view bullet = "  - ";
 constexpr int readable_part = 12;  // columns that a wrapped cell needs where a table is cut into several
 
-
 // The columns of a table that this page has.
 std::vector<std::size_t> shown_columns(const PageTable& table, const TextWish& wish) {
   std::vector<std::size_t> shown;
   for (std::size_t i = 0; i < table.columns.size(); ++i) {
     const PageColumn& column = table.columns[i];
     if (!is_for_people(column.seen, wish.full) || wish.width < column.from_width) continue;
-    const bool empty =
-        table.hides_empty_columns && std::all_of(table.rows.begin(), table.rows.end(),
-                                                 [&](const PageRow& row) { return row.cells[i].text.empty(); });
+    const bool empty = table.hides_empty_columns &&
+                       std::all_of(table.rows.begin(), table.rows.end(),
+                                   [&](const PageRow& row) { return row.cells[i].text.empty(); });
     if (!empty) shown.push_back(i);
   }
   return shown;
@@ -97,8 +96,8 @@ class TextPage {
   void operator()(const Title& title) {
     const std::string words = plain(title.text);
     const int longest = std::max(1, std::min(width_of(words), wish_.width));
-    text_ = bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') +
-            "\n";
+    text_ =
+        bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n";
   }
   void operator()(const Heading& heading) { text_ = bold(plain(heading.text) + "\n"); }
   void operator()(const Sentence& one) { text_ = paragraph(one.first, plain(one.text), wish_.width); }

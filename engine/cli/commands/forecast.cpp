@@ -71,7 +71,7 @@ struct Rival {
 Rival rival(Call& call, const Wanted& wish, const Routine& first, const TotalOdds& ours) {
   if (!call.given.has("--against")) return {};
   const std::string file(call.given.value("--against"));
-  Given plain(call.command);
+  report::Asked plain(call.command.words);
   for (const std::string_view option : {"--set", "--values", "--season", "--runs"})
     if (call.given.has(option)) plain.add(option, call.given.values(option));
   Call other{call.command, plain, call.streams};

@@ -1,0 +1,40 @@
+// A question as it is asked: which one, with which options and operands, each as it was typed. The command line, the
+// browser and a library ask the same questions in the same words.
+//
+//   Asked asked("compare");
+//   asked.add("--option", {"2=safer"});
+//   asked.value("--runs", "latest")     // "latest": not asked for otherwise
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <tl/expected.hpp>
+#include <utility>
+#include <vector>
+
+#include "engine/report/page.h"
+
+namespace landdrill::report {
+
+class Asked {
+ public:
+  explicit Asked(std::string_view question) : question_(question) {}
+  void add(std::string_view option, std::vector<std::string> values);
+
+  const std::string& question() const { return question_; }
+  bool has(std::string_view option) const { return !values(option).empty(); }
+  // The last value given, or `otherwise`.
+  std::string_view value(std::string_view option, std::string_view otherwise = {}) const;
+  const std::vector<std::string>& values(std::string_view option) const;
+
+  std::vector<std::string> operands;
+
+ private:
+  std::string question_;
+  std::vector<std::pair<std::string, std::vector<std::string>>> options_;
+};
+
+// A page; or the sentence that says what was asked and cannot be, and what can.
+using Answer = tl::expected<Page, std::string>;
+
+}  // namespace landdrill::report

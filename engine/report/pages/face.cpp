@@ -1,0 +1,168 @@
+#include "engine/report/pages/face.h"
+
+#include <algorithm>
+
+namespace landdrill::report {
+namespace {
+
+constexpr std::size_t most_names = 12;  // of values, on the face of a report that is not full
+
+struct TableNames {
+  std::string_view table;
+  std::vector<std::string_view> rows;
+};
+
+// "parts spin-720" and "kinds hybrid" by table, each table once.
+std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
+  std::vector<TableNames> tables;
+  for (const std::string_view row : rows) {
+    const std::size_t blank = std::min(row.find(' '), row.size());
+    const std::string_view table = row.substr(0, blank);
+    auto at =
+        std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.table == table; });
+    if (at == tables.end()) at = tables.insert(at, {table, {}});
+    at->rows.push_back(row.substr(std::min(blank + 1, row.size())));
+  }
+  return tables;
+}
+
+// "parts spin-720, thrust-high; kinds hybrid, and 3 more"
+std::string names_of(const StatusCount& count, std::size_t most) {
+  std::string result;
+  std::size_t told = 0;
+  for (const TableNames& table : by_table(count.rows)) {
+    for (std::size_t i = 0; i < table.rows.size() && told < most; ++i, ++told) {
+      if (i > 0) result += ", ";
+      if (i == 0) result += (result.empty() ? "" : "; ") + std::string(table.table) + " ";
+      result += table.rows[i];
+    }
+  }
+  if (count.rows.size() > told) result += ", and " + std::to_string(count.rows.size() - told) + " more";
+  return result;
+}
+
+std::string_view words_for(Status status) {
+  switch (status) {
+    case Status::published:
+      return "published";
+    case Status::practice:
+      return "common practice";
+    case Status::memory:
+      return "from memory, not checked";
+    case Status::invented:
+      return "invented";
+  }
+  return "";
+}
+
+std::string sentence_of(const StatusCount& count, std::size_t most) {
+  return std::to_string(count.rows.size()) + " " + std::string(words_for(count.status)) + ": " +
+         names_of(count, most);
+}
+
+// "42 values behind it: 40 invented, 2 published."
+std::string counts_sentence(const Account& account) {
+  std::size_t all = 0;
+  std::string counts;
+  for (const StatusCount& count : account.statuses) {
+    all += count.rows.size();
+    counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " +
+              std::string(words_for(count.status));
+  }
+  if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
+  return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
+}
+
+Datum values_datum(const Account& account) {
+  Record by_status;
+  for (const StatusCount& count : account.statuses)
+    by_status.emplace_back(word_of(count.status), Datum::texts(count.rows));
+  return Record{{"set", account.set}, {"edition", account.edition}, {"rows_used", std::move(by_status)}};
+}
+
+Datum message_datum(const Diagnostic& one) {
+  return Record{{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
+                {"code", code_of(one.problem)},
+                {"file", one.file},
+                {"line", one.at.line},
+                {"column", one.at.column},
+                {"found", one.found},
+                {"expected", one.expected},
+                {"hint", one.hint},
+                {"text", one.line}};
+}
+
+std::string objection_words(const Diagnostic& one) {
+  const std::string place = one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
+  const std::string hint = one.hint.empty() ? "" : " (" + one.hint + ")";
+  return place + "found " + one.found + "; expected " + one.expected + hint;
+}
+
+}  // namespace
+
+void put_title(PageParts& page, const Account& account) {
+  const std::string edition = account.edition.empty() ? "" : ", edition " + account.edition;
+  page.title(account.title);
+  page.say(account.event + " - by the values of " + account.set + edition);
+  if (!account.panel.empty()) page.say("Panel of " + account.panel);
+  if (!account.statuses.empty()) page.say(counts_sentence(account));
+  page.fact("routine", account.title);
+  page.fact("event", account.event);
+  page.fact("values", {"", values_datum(account)});
+}
+
+void put_objections(PageParts& page, const Diagnostics& objections) {
+  page.fact("objections", {"", messages_datum(objections)});
+  std::vector<std::string> sentences;
+  for (const Diagnostic& one : objections.list()) sentences.push_back(objection_words(one));
+  const std::size_t all = objections.errors() + objections.warnings();
+  if (all > sentences.size()) sentences.push_back("and " + std::to_string(all - sentences.size()) + " more");
+  if (sentences.empty()) return;
+  page.heading("What the rules would object to");
+  page.list("", sentences);
+}
+
+void put_cautions(PageParts& page, const Account& account) {
+  if (!account.cautions.empty()) page.heading("Take care");
+  page.list("cautions", account.cautions);
+}
+
+void put_doubtful_values(PageParts& page, const Account& account) {
+  std::vector<std::string> brief, full;
+  for (const StatusCount& count : account.statuses) {
+    if (count.status != Status::invented && count.status != Status::memory) continue;
+    brief.push_back(sentence_of(count, most_names));
+    full.push_back(sentence_of(count, count.rows.size()));
+  }
+  if (brief.empty()) return;
+  page.heading("Values that are from no rule book");
+  page.list("", brief, Seen::in_brief);
+  page.list("", full, Seen::in_full);
+}
+
+void put_build_up(PageParts& page, const Account& account) {
+  if (account.estimate) {
+    page.heading("How the estimate comes about", Seen::in_full);
+    page.tree("estimate_build_up", *account.estimate, account.set, Seen::in_full);
+  }
+  if (account.recorded) {
+    page.heading("How the panel's result comes about", Seen::in_full);
+    page.tree("recorded_build_up", *account.recorded, account.set, Seen::in_full);
+  }
+}
+
+void put_notes(PageParts& page, const Face& face) {
+  put_objections(page, face.objections);
+  put_cautions(page, face);
+  put_doubtful_values(page, face);
+}
+
+Datum messages_datum(const Diagnostics& diagnostics) {
+  Data messages;
+  for (const Diagnostic& one : diagnostics.list()) messages.push_back(message_datum(one));
+  return Record{{"errors", diagnostics.errors()},
+                {"warnings", diagnostics.warnings()},
+                {"messages", std::move(messages)}};
+}
+
+}  // namespace landdrill::report

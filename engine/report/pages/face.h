@@ -1,0 +1,31 @@
+// What stands on the face of every report about one routine: its title and values, what the rules object to, the
+// cautions, and which of its values are from no rule book. Each puts what it has to say at the end of a page.
+//
+//   Page page("train");
+//   put_title(page, face);
+//   ...
+//   put_notes(page, face);
+#pragma once
+
+#include "engine/report/face.h"
+#include "engine/report/page.h"
+#include "engine/score/account.h"
+#include "grammar/diagnostics.h"
+
+namespace landdrill::report {
+
+void put_title(PageParts& page, const Account& account);
+// What the rules would object to: with a heading, or nothing for people.
+void put_objections(PageParts& page, const Diagnostics& objections);
+void put_cautions(PageParts& page, const Account& account);
+// Which of the values used are invented or remembered.
+void put_doubtful_values(PageParts& page, const Account& account);
+// The whole build-up of what there is, for who asks for everything.
+void put_build_up(PageParts& page, const Account& account);
+// The last three of a report of choosing: objections, cautions, values.
+void put_notes(PageParts& page, const Face& face);
+
+// Messages as programs get them: {"errors": 1, "warnings": 0, "messages": [{"severity": "error", "code": ...
+Datum messages_datum(const Diagnostics& diagnostics);
+
+}  // namespace landdrill::report
