@@ -8,6 +8,7 @@
 #include <cassert>
 #include <cctype>
 
+#include "engine/cli/output.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -16,11 +17,6 @@ namespace {
 bool is_file(const std::string& name) {
   struct stat seen {};
   return stat(name.c_str(), &seen) == 0;
-}
-
-std::string with_hint(std::string sentence, std::string_view hint) {
-  if (!hint.empty()) sentence += fmt::format("\n  hint: {}", hint);
-  return sentence;
 }
 
 // The command that has the option which this one lacks: `tidy` for --write.
@@ -42,7 +38,7 @@ std::string unknown_option(const Command& command, const std::string& word) {
 }
 
 // "text, json or csv"
-std::string listed(std::string_view choices) {
+std::string one_of(std::string_view choices) {
   std::vector<std::string_view> all;
   for (std::size_t at = 0; at < choices.size();) {
     const std::size_t end = std::min(choices.find(' ', at), choices.size());
@@ -65,7 +61,7 @@ std::string wrong_choice(const Command& command, const report::Asked& given) {
     for (const std::string& value : given.values(option->name))
       if (!option->value.empty() && (value.empty() || !is_choice(*option, value)))
         return fmt::format("found {} \"{}\"; expected {}", option->name, value,
-                           option->choices.empty() ? std::string(option->value) : listed(option->choices));
+                           option->choices.empty() ? std::string(option->value) : one_of(option->choices));
   return {};
 }
 
@@ -111,13 +107,6 @@ void declare(CLI::App& app, const OptionRow& option, std::vector<std::string>& v
         ->expected(1)
         ->allow_extra_args(false)
         ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
-}
-
-std::vector<std::string_view> shown_commands() {
-  std::vector<std::string_view> known;
-  for (const Command& command : commands())
-    if (!command.hidden) known.push_back(command.words);
-  return known;
 }
 
 // "values shwo": the nearest by the second word alone, which the first would outweigh.
@@ -186,7 +175,9 @@ std::string unknown_command(std::span<const std::string> line) {
   if (!group(word).empty()) return unknown_in_group(line);
   if (word.starts_with('-'))
     return with_hint(fmt::format("found {}; expected a command", word), "options go after the command");
-  std::string hint = words::nearest_hint(word, shown_commands());
+  std::vector<std::string_view> known;
+  for (const Command* command : shown_commands()) known.push_back(command->words);
+  std::string hint = words::nearest_hint(word, known);
   if (is_file(word)) hint = fmt::format("`landdrill score {}` scores it", word);
   if (hint.empty()) hint = "`landdrill help` lists the commands";
   return with_hint(fmt::format("found \"{}\"; expected a command", word), hint);

@@ -5,7 +5,7 @@
 namespace landdrill::cli {
 namespace {
 
-constexpr std::size_t worth_a_thread = 64 * 1024;  // bytes of panels
+constexpr std::size_t panels_worth_a_thread = 64 * 1024;  // bytes of panels
 
 bool same_routine(const KeptBlock& a, const KeptBlock& b) {
   return a.routine == b.routine && a.event == b.event;
@@ -85,7 +85,7 @@ Result<void> AsSwum::cut(Part& part) {
   if (panel_ < version.swum.panels.size()) {
     // The routine is read with each part: that shall be little beside the panels.
     auto panels = book_.stored(std::span(version.swum.panels).subspan(panel_),
-                               std::max(worth_a_thread, 8 * head_.size()));
+                               std::max(panels_worth_a_thread, 8 * head_.size()));
     if (!panels) return tl::unexpected(panels.error());
     part.panels = std::move(*panels);
     panel_ += part.panels.size();

@@ -48,7 +48,7 @@ Lines alone(Lines lines) {
   return lines;
 }
 
-std::string_view title_of(const std::optional<ast::Name>& title) {
+std::string_view text_if_any(const std::optional<ast::Name>& title) {
   return title ? title->text : std::string_view();
 }
 
@@ -56,12 +56,12 @@ void name_block(const ast::Statement& statement, Block& block) {
   if (const auto* run = std::get_if<ast::RunLine>(&statement)) {
     block.what = Block::What::run;
     block.date = run->date.text;
-    block.title = title_of(run->title);
+    block.title = text_if_any(run->title);
   }
   if (const auto* panel = std::get_if<ast::PanelLine>(&statement)) {
     block.what = Block::What::panel;
     block.date = panel->date.text;
-    block.title = title_of(panel->title);
+    block.title = text_if_any(panel->title);
   }
 }
 

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include <algorithm>
 #include <set>
 
 #include "engine/cli/price.h"
@@ -11,13 +10,8 @@
 namespace landdrill::cli {
 namespace {
 
-bool has_option(const Call& call, std::string_view name) {
-  return std::any_of(call.command.options.begin(), call.command.options.end(),
-                     [&](const OptionRow* one) { return one->name == name; });
-}
-
-std::string option(const Call& call, std::string_view name) {
-  return has_option(call, name) ? std::string(call.given.value(name)) : std::string();
+std::string value_if_any(const Call& call, std::string_view name) {
+  return has_option(call.command, name) ? std::string(call.given.value(name)) : std::string();
 }
 
 // The events of the routines in the book, "duet-free, solo-free"; empty when the wanted one is among them.
@@ -41,10 +35,10 @@ WishRead book_wish(const Call& call, std::size_t words) {
   WishRead read;
   for (std::size_t i = words; i < call.given.operands.size(); ++i)
     read.wish.words += (i == words ? "" : " ") + call.given.operands[i];
-  read.wish.event = option(call, "--event");
-  read.wish.from = option(call, "--from");
-  read.wish.until = option(call, "--until");
-  read.wish.all_versions = has_option(call, "--all") && call.given.has("--all");
+  read.wish.event = value_if_any(call, "--event");
+  read.wish.from = value_if_any(call, "--from");
+  read.wish.until = value_if_any(call, "--until");
+  read.wish.all_versions = has_option(call.command, "--all") && call.given.has("--all");
   for (const std::string* date : {&read.wish.from, &read.wish.until}) {
     if (!date->empty() && !is_written_day(*date))
       read.mistake = fmt::format(

@@ -31,8 +31,18 @@ inline constexpr OptionRow format_option = {"--format", "text|json|csv", "how to
 inline constexpr OptionRow full_option = {
     "--full", "", "the whole build-up below, and every value that is not published by name"};
 
-inline constexpr OperandRow sheets = {"FILE", "a sheet; - is standard input", 1, any_number, Offers::files};
-inline constexpr OperandRow one_set = {"SET", "a value set: its name, or its folder", 1, 1, Offers::sets};
+inline constexpr OptionRow event_option = {"--event", "CODE", "only routines of this event"};
+inline constexpr OptionRow from_option = {"--from", "DATE", "only what was swum on this day or later"};
+inline constexpr OptionRow until_option = {"--until", "DATE", "only what was swum on this day or earlier"};
+
+inline constexpr OperandRow sheet_operand = {"FILE", "a sheet with one routine; - is standard input", 1, 1,
+                                             Offers::files};
+inline constexpr OperandRow sheets_operand = {"FILE", "a sheet; - is standard input", 1, any_number,
+                                              Offers::files};
+inline constexpr OperandRow set_operand = {"SET", "a value set: its name, or its folder", 1, 1, Offers::sets};
+inline constexpr OperandRow book_operand = {"BOOK", "the season book: a season file", 1, 1, Offers::files};
+inline constexpr OperandRow words_operand = {"WORDS", "words of the title of a routine or a meet", 0,
+                                             any_number};
 
 // rows_of_sheets.cpp: one sheet or many, as they are.
 std::vector<Command> sheet_commands();

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/cli/command_rows.h"
 
 namespace landdrill::cli {
@@ -9,7 +11,7 @@ namespace {
 
 constexpr OptionRow markdown_option = {"--markdown", "", "the list of commands as the README shows it"};
 
-constexpr Example exits[] = {
+constexpr Example exit_rows[] = {
     {"0", "all is well"},
     {"1", "a sheet or a table has errors (for check: or breaks a limit; for tidy --check: is not tidy)"},
     {"2", "the command line cannot be understood"},
@@ -65,12 +67,24 @@ const std::vector<Command>& commands() {
   return all;
 }
 
+std::vector<const Command*> shown_commands() {
+  std::vector<const Command*> shown;
+  for (const Command& command : commands())
+    if (!command.hidden) shown.push_back(&command);
+  return shown;
+}
+
 std::span<const Group> groups() {
   return grouped;
 }
 
 std::span<const Example> exit_codes() {
-  return exits;
+  return exit_rows;
+}
+
+bool has_option(const Command& command, std::string_view name) {
+  return std::any_of(command.options.begin(), command.options.end(),
+                     [&](const OptionRow* one) { return one->name == name; });
 }
 
 std::string spelled(const OperandRow& operand) {

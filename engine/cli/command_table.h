@@ -56,8 +56,13 @@ struct Command {
 };
 
 const std::vector<Command>& commands();
+// Those that help and completions name.
+std::vector<const Command*> shown_commands();
 // Exit codes as a table for help and man page: "0", "all is well".
 std::span<const Example> exit_codes();
+
+// Whether the command has the option that is spelled `--so`.
+bool has_option(const Command& command, std::string_view name);
 
 // "landdrill values show SET [TABLE [ROW...]]"
 std::string synopsis(const Command& command);

@@ -21,13 +21,6 @@ std::string second_word(std::string_view words) {
   return words.find(' ') == words.npos ? "" : std::string(words.substr(words.find(' ') + 1));
 }
 
-std::vector<const Command*> shown() {
-  std::vector<const Command*> found;
-  for (const Command& command : commands())
-    if (!command.hidden) found.push_back(&command);
-  return found;
-}
-
 std::string summary_of(std::string_view word, const Command& command) {
   for (const Group& one : groups())
     if (one.word == word) return std::string(one.summary);
@@ -37,7 +30,7 @@ std::string summary_of(std::string_view word, const Command& command) {
 // What stands for itself after the program's name: commands of one word, and each group once.
 std::vector<std::pair<std::string, std::string>> first_words() {
   std::vector<std::pair<std::string, std::string>> found;
-  for (const Command* command : shown()) {
+  for (const Command* command : shown_commands()) {
     const std::string word = first_word(command->words);
     const bool known =
         std::any_of(found.begin(), found.end(), [&](const auto& one) { return one.first == word; });
@@ -119,7 +112,7 @@ std::string bash_script() {
         of.word, seconds);
   }
   script += "  case $command in\n";
-  for (const Command* command : shown()) script += bash_command(*command);
+  for (const Command* command : shown_commands()) script += bash_command(*command);
   return script + "  esac\n}\ncomplete -o default -F _landdrill landdrill\n";
 }
 
@@ -184,7 +177,7 @@ std::string zsh_script() {
   for (const auto& [word, summary] : first_words())
     firsts += fmt::format(" '{}:{}'", word, zsh_quoted(summary, ":"));
   for (const Group& of : groups()) seconds += zsh_group(of);
-  for (const Command* command : shown()) cases += zsh_command(*command);
+  for (const Command* command : shown_commands()) cases += zsh_command(*command);
   return fmt::format(
       "#compdef landdrill\n"
       "_landdrill_sets() {{\n  local -a sets\n  sets=(${{(f)\"$({})\"}})\n  compadd -a sets\n  _files "
@@ -253,7 +246,7 @@ std::string fish_script() {
     text += fmt::format("complete -c landdrill -f -n __fish_use_subcommand -a {} -d {}\n", word,
                         fish_quoted(summary));
   for (const Group& of : groups()) text += fish_group(of);
-  for (const Command* command : shown()) text += fish_command(*command);
+  for (const Command* command : shown_commands()) text += fish_command(*command);
   return text;
 }
 

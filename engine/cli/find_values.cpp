@@ -7,12 +7,6 @@ namespace {
 
 namespace fs = std::filesystem;
 
-bool has_option(const Command& command, std::string_view name) {
-  for (const OptionRow* option : command.options)
-    if (option->name == name) return true;
-  return false;
-}
-
 fs::path folder_of(std::string_view file) {
   const fs::path folder = file == "-" ? fs::path() : fs::path(file).parent_path();
   return folder.empty() ? fs::path(".") : folder;
@@ -28,7 +22,7 @@ bool is_path(const std::string& operand) {
 }
 
 // The last name of a folder, also of "club/" and ".".
-std::string name_of(const fs::path& folder) {
+std::string folder_name(const fs::path& folder) {
   std::error_code ignored;
   const fs::path whole = fs::weakly_canonical(folder, ignored);
   return (whole.empty() ? folder : whole).filename().string();
@@ -106,7 +100,7 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
 
 Result<const ReadSet*> Values::of_operand(const std::string& operand) {
   if (!is_path(operand)) return of_sheet(operand, "-");
-  return from_folder(name_of(operand), operand);
+  return from_folder(folder_name(operand), operand);
 }
 
 std::vector<std::string> Values::names(std::string_view file) {

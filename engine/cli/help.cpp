@@ -28,8 +28,8 @@ bool in_a_group(const Command& command) {
 
 std::vector<const Command*> in_no_group() {
   std::vector<const Command*> found;
-  for (const Command& command : commands())
-    if (!command.hidden && !in_a_group(command)) found.push_back(&command);
+  for (const Command* command : shown_commands())
+    if (!in_a_group(*command)) found.push_back(command);
   return found;
 }
 
@@ -55,7 +55,7 @@ std::string examples(const Command& command) {
   return text;
 }
 
-std::string exits() {
+std::string exit_section() {
   std::string text = "\nEnds with\n";
   for (const Example& code : exit_codes()) text += row(code.command, code.says, 6);
   return text;
@@ -89,7 +89,8 @@ std::string wrapped(std::string_view text, std::size_t indent, std::size_t width
 
 std::string overview() {
   return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(in_no_group()) +
-         rows_of_groups() + "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" + exits() +
+         rows_of_groups() + "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" +
+         exit_section() +
          "\nA score is an estimate: only the competition's officials give marks. That a\nroutine is priced "
          "does not say "
          "that anyone can safely swim it.\n";
@@ -103,16 +104,15 @@ std::string group_help(std::string_view word) {
 std::string command_help(const Command& command) {
   std::string text = wrapped(synopsis(command), 0) + fmt::format("\n  {}\n", command.summary);
   if (!command.story.empty()) text += "\n" + wrapped(command.story, 0);
-  return text + "\n" + operands_and_options(command) + examples(command) + exits();
+  return text + "\n" + operands_and_options(command) + examples(command) + exit_section();
 }
 
 std::string markdown() {
   std::string text = "| Command | What it does |\n|---|---|\n";
-  for (const Command& command : commands()) {
-    if (command.hidden) continue;
-    std::string line = fmt::format("landdrill {}", command.words);
-    for (const OperandRow& operand : command.operands) line += " " + spelled(operand);
-    text += fmt::format("| `{}` | {} |\n", line, command.summary);
+  for (const Command* command : shown_commands()) {
+    std::string line = fmt::format("landdrill {}", command->words);
+    for (const OperandRow& operand : command->operands) line += " " + spelled(operand);
+    text += fmt::format("| `{}` | {} |\n", line, command->summary);
   }
   return text;
 }

@@ -59,11 +59,10 @@ std::string one_command(const Command& command) {
 std::string man_page(std::string_view version) {
   std::string text = fmt::format(".TH LANDDRILL 1 \"\" \"landdrill {}\" \"User Commands\"\n", version);
   text += ".SH NAME\nlanddrill \\- works a routine's score out on dry land\n.SH SYNOPSIS\n";
-  for (const Command& command : commands())
-    if (!command.hidden) text += fmt::format(".br\n{}\n", escaped(synopsis(command)));
+  for (const Command* command : shown_commands())
+    text += fmt::format(".br\n{}\n", escaped(synopsis(*command)));
   text += ".SH COMMANDS\n";
-  for (const Command& command : commands())
-    if (!command.hidden) text += one_command(command);
+  for (const Command* command : shown_commands()) text += one_command(*command);
   text += ".SH EXIT STATUS\n";
   for (const Example& code : exit_codes()) text += tagged(code.command, code.says);
   text += ".SH ENVIRONMENT\n";

@@ -65,7 +65,7 @@ TypedElement typed_element(std::string_view typed) {
   return {number, digits.size() == typed.size() ? std::string_view() : typed.substr(digits.size() + 1)};
 }
 
-Element* numbered(Routine& routine, int number) {
+Element* element_numbered(Routine& routine, int number) {
   const auto at = std::find_if(routine.elements.begin(), routine.elements.end(),
                                [&](const Element& element) { return element.number == number; });
   return at == routine.elements.end() ? nullptr : &*at;
@@ -81,14 +81,14 @@ NamedElement named(Routine& routine, std::string_view option, std::string_view t
                    std::string_view expected) {
   const TypedElement read = typed_element(typed);
   if (!read.number) return {nullptr, {}, fmt::format("found {} {}; expected {}", option, typed, expected)};
-  Element* element = numbered(routine, *read.number);
+  Element* element = element_numbered(routine, *read.number);
   if (element == nullptr)
     return {
         nullptr, {}, fmt::format("found {} {}; the routine has no element {}", option, typed, *read.number)};
   return {element, read.title, {}};
 }
 
-std::string keep(Routine& routine, Wish& wish, const std::string& typed) {
+std::string keep_element(Routine& routine, Wish& wish, const std::string& typed) {
   const NamedElement found = named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
   if (found.element == nullptr) return found.mistake;
   Element& element = *found.element;
@@ -135,8 +135,8 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
   }
   for (const Diagnostic& one : complaints.list()) {
     if (severity_of(one.problem) != Severity::error) continue;
-    const std::string hint = one.hint.empty() ? "" : "\n  hint: " + one.hint;
-    return fmt::format("found --limit \"{}\": {}; expected {}{}", typed, one.found, one.expected, hint);
+    return with_hint(fmt::format("found --limit \"{}\": {}; expected {}", typed, one.found, one.expected),
+                     one.hint);
   }
   return {};
 }
@@ -168,7 +168,7 @@ std::string read_limits(const Call& call, const Routine& routine, TypedPlan& pla
 std::string apply_keeps(const Call& call, Routine& routine, Wish& wish) {
   wish.options.resize(routine.elements.size());
   for (const std::string& typed : call.given.values("--keep")) {
-    const std::string mistake = keep(routine, wish, typed);
+    const std::string mistake = keep_element(routine, wish, typed);
     if (!mistake.empty()) return mistake;
   }
   for (const std::string& typed : call.given.values("--optional")) {

@@ -11,15 +11,8 @@ namespace {
 
 constexpr std::size_t most_names = 12;  // in a message
 
-std::string name_of(const KeptBlock& panel) {
+std::string panel_name(const KeptBlock& panel) {
   return panel.date + (panel.title.empty() ? "" : " " + panel.title);
-}
-
-// "1, 2, choreography"
-std::string listed(const std::vector<std::string>& names) {
-  std::string text;
-  for (const std::string& name : names) text += (text.empty() ? "" : ", ") + name;
-  return text;
 }
 
 std::string mark_text(const std::optional<Decimal>& mark) {
@@ -107,13 +100,13 @@ void PracticeImport::no_such_panel(const ListedPractice& row,
   bool day = false;
   for (const KeptBlock* panel : of_routine) {
     meets.push_back(panel->title);
-    names.push_back(name_of(*panel));
+    names.push_back(panel_name(*panel));
     day = day || panel->date == row.date;
   }
   const std::string expected =
       names.size() > most_names
           ? fmt::format("one of the {} panels of {} in `landdrill book list`", names.size(), row.routine)
-          : fmt::format("a panel of {}: {}", row.routine, listed(names));
+          : fmt::format("a panel of {}: {}", row.routine, fmt::join(names, ", "));
   if (day) {
     complain(row.meet_piece, {Problem::unknown_name, fmt::format("the meet \"{}\" on {}", row.meet, row.date),
                               expected, words::nearest_hint(row.meet, meets)});
@@ -134,7 +127,7 @@ const PracticeTask* PracticeImport::task_of(const ListedPractice& row,
   complain(row.line_piece,
            {Problem::unknown_element, line_text(row.line),
             names.empty() ? "a panel that can be scored with the edition it is kept with"
-                          : fmt::format("what the panel of {} marked: {}", row.date, listed(names)),
+                          : fmt::format("what the panel of {} marked: {}", row.date, fmt::join(names, ", ")),
             words::nearest_hint(row.line, known)});
   return nullptr;
 }

@@ -10,17 +10,10 @@
 namespace landdrill::cli {
 namespace {
 
-std::string with_hint(std::string mistake, std::string_view typed,
-                      const std::vector<std::string_view>& known) {
-  std::string hint = words::nearest_hint(typed, known);
-  if (hint.empty() && !known.empty()) hint = fmt::format("there is {}", fmt::join(known, ", "));
-  if (known.empty()) hint = "the sheet has none";
-  return hint.empty() ? mistake : fmt::format("{}\n  hint: {}", mistake, hint);
-}
-
-bool has_option(const Command& command, std::string_view name) {
-  return std::any_of(command.options.begin(), command.options.end(),
-                     [&](auto* row) { return row->name == name; });
+std::string hint_among(std::string_view typed, const std::vector<std::string_view>& known) {
+  if (known.empty()) return "the sheet has none";
+  const std::string hint = words::nearest_hint(typed, known);
+  return hint.empty() ? fmt::format("there is {}", fmt::join(known, ", ")) : hint;
 }
 
 bool is_date_like(std::string_view typed) {
@@ -47,7 +40,7 @@ void choose_runs(std::string_view typed, const Routine& routine, PriceWish& wish
   }
   (is_date_like(typed) ? wish.not_here : wish.mistake) = with_hint(
       fmt::format("found --runs {}; expected latest, mean, none, or the date of a run in the sheet", typed),
-      typed, known);
+      hint_among(typed, known));
 }
 
 void choose_panel(std::string_view typed, const Routine& routine, PriceWish& wish) {
@@ -66,7 +59,7 @@ void choose_panel(std::string_view typed, const Routine& routine, PriceWish& wis
   if (routine.panels.empty()) known.clear();
   wish.not_here = with_hint(
       fmt::format("found --panel \"{}\"; expected the title or date of a panel in the sheet, or none", typed),
-      typed, known);
+      hint_among(typed, known));
 }
 
 // "2=safer"
@@ -106,8 +99,8 @@ void choose_option(std::string_view typed, const Routine& routine, PriceWish& wi
     if (i > 0) titles.push_back(element->options[i].title);
   }
   wish.not_here = fmt::format("found --option {}; expected an option of element {}", typed, wanted->number);
-  wish.not_here =
-      titles.empty() ? wish.not_here + ", which has none" : with_hint(wish.not_here, wanted->title, titles);
+  wish.not_here = titles.empty() ? wish.not_here + ", which has none"
+                                 : with_hint(wish.not_here, hint_among(wanted->title, titles));
 }
 
 }  // namespace

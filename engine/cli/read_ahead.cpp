@@ -3,7 +3,7 @@
 namespace landdrill::cli {
 namespace {
 
-constexpr std::size_t worth_a_thread = 32 * 1024;  // bytes of text
+constexpr std::size_t sheets_worth_a_thread = 32 * 1024;  // bytes of text
 
 std::size_t length_of(const std::vector<Source>& pieces) {
   std::size_t length = 0;
@@ -51,7 +51,7 @@ ReadAhead::Place& ReadAhead::next() {
 std::optional<std::size_t> ReadAhead::cut(Batch& batch) {
   std::size_t text = 0;
   batch.size = 0;
-  while (!ended_ && (batch.size == 0 || (ahead_ && text < worth_a_thread))) {
+  while (!ended_ && (batch.size == 0 || (ahead_ && text < sheets_worth_a_thread))) {
     if (batch.size == batch.places.size()) batch.places.emplace_back();
     Place& place = batch.places[batch.size++];
     cut(place);

@@ -224,7 +224,7 @@ std::optional<std::vector<Source>> SheetStream::next() {
 namespace {
 
 // "marks.csv:1368231:7"
-std::string place_of(const std::string& file, const std::string& text, std::size_t at) {
+std::string file_line_column(const std::string& file, const std::string& text, std::size_t at) {
   const auto end = text.begin() + static_cast<std::ptrdiff_t>(at);
   const std::size_t line_start = text.rfind('\n', at - 1) + 1;
   return fmt::format("{}:{}:{}", file, 1 + std::count(text.begin(), end, '\n'), at - line_start + 1);
@@ -249,8 +249,8 @@ Result<std::string> read_whole(const std::string& file) {
   if (descriptor > 0) ::close(descriptor);
   if (error != 0) return tl::unexpected(trouble_with(file, error));
   if (text.size() > longest_sheet) {
-    return tl::unexpected(Trouble{place_of(shown(file), text, longest_sheet), "it is longer than 64 MB here",
-                                  "split it into several files"});
+    return tl::unexpected(Trouble{file_line_column(shown(file), text, longest_sheet),
+                                  "it is longer than 64 MB here", "split it into several files"});
   }
   return text;
 }

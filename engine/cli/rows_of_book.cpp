@@ -3,17 +3,13 @@
 namespace landdrill::cli {
 namespace {
 
-constexpr OptionRow event_option = {"--event", "CODE", "only routines of this event"};
-constexpr OptionRow from_option = {"--from", "DATE", "only what was swum on this day or later"};
-constexpr OptionRow until_option = {"--until", "DATE", "only what was swum on this day or earlier"};
 constexpr OptionRow all_option = {"--all", "", "every version, not the latest alone"};
 
-constexpr OperandRow book = {"BOOK", "the season book: a season file", 1, 1, Offers::files};
-constexpr OperandRow words = {"WORDS", "words of the title of a routine or a meet", 0, any_number};
-constexpr OperandRow added = {"FILE", "a sheet, or a list of marks (.csv)", 1, any_number, Offers::files};
-constexpr OperandRow backup = {"BACKUP", "the file of the backup", 1, 1, Offers::files};
+constexpr OperandRow added_operand = {"FILE", "a sheet, or a list of marks (.csv)", 1, any_number,
+                                      Offers::files};
+constexpr OperandRow backup_operand = {"BACKUP", "the file of the backup", 1, 1, Offers::files};
 
-constexpr OperandRow version = {"VERSION", "the number of a version of the routine", 1, 1};
+constexpr OperandRow version_operand = {"VERSION", "the number of a version of the routine", 1, 1};
 constexpr OptionRow swum_as_option = {"--swum-as", "VERSION",
                                       "the panels of the lists were swum as this version of their routine"};
 
@@ -35,7 +31,7 @@ Command judges_row() {
       "A panel that comes twice in the same words, as when a sheet is named twice, is counted once.\n\n"
       "Judges go by the number of their seat. Within one event of one meet the same judges are taken to sit "
       "in the same seats; --same-judges takes them to do so at all.",
-      {sheets},
+      {sheets_operand},
       {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
        &colour_option},
       {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
@@ -48,7 +44,7 @@ Command book_judges_row() {
   return {"book judges",
           "the judges of the panels in the season book",
           "As `landdrill judges`, for the panels that are kept in the season book.",
-          {book, words},
+          {book_operand, words_operand},
           {&event_option, &from_option, &until_option, &same_judges, &judges_full, &format_option,
            &colour_option},
           {{"landdrill book judges club.season \"tarn open\"", "one meet"},
@@ -66,7 +62,7 @@ Command book_lessons_row() {
           "marks by it would have helped this season, each day judged by earlier days alone.\n\n"
           "With --sheet: the expected marks of that sheet beside the calibrated ones, and both totals. Each "
           "panel is compared with the version of the routine that it saw.",
-          {book, words},
+          {book_operand, words_operand},
           {&event_option, &from_option, &until_option, &sheet_option, &format_option, &set_option,
            &values_option, &season_option, &colour_option},
           {{"landdrill book lessons club.season", "the whole season"},
@@ -83,7 +79,7 @@ Command book_progress_row() {
       "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
       "swum of different versions of a routine stands apart; the first panel is compared with the last by "
       "their days, whatever the version. A latest version that was not swum yet is told with its difficulty.",
-      {book, words},
+      {book_operand, words_operand},
       {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
       {{"landdrill book progress club.season harbour", "one routine"},
        {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
@@ -96,7 +92,7 @@ Command book_editions_row() {
           "Lists every edition that something was swum under: when it came and with which routine, and how "
           "many routines, versions of them, runs and panels rest on it. With WORDS: those that have all of "
           "them in their name, or under which a routine or a meet with these words was swum.",
-          {book, words},
+          {book_operand, words_operand},
           {&event_option, &from_option, &until_option, &format_option},
           {{"landdrill book editions club.season", "all of them"},
            {"landdrill book editions club.season tarn open", "under which edition one meet was swum"}},
@@ -130,7 +126,7 @@ std::vector<Command> book_commands() {
        "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
        "one that "
        "differs in nothing but case, blanks or signs is refused as misspelled.",
-       {book, added},
+       {book_operand, added_operand},
        {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
        {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
         {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
@@ -144,7 +140,7 @@ std::vector<Command> book_commands() {
        "priced and compared as that from then on. `landdrill book list --all` shows the versions. When one "
        "of "
        "them does not fit the version, nothing is changed.",
-       {book, version, words},
+       {book_operand, version_operand, words_operand},
        {&event_option, &from_option, &until_option, &format_option},
        {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
         {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
@@ -155,7 +151,7 @@ std::vector<Command> book_commands() {
        "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "
        "have all of "
        "them in their title.",
-       {book, words},
+       {book_operand, words_operand},
        {&event_option, &from_option, &until_option, &all_option, &format_option},
        {{"landdrill book list club.season", "everything, the latest version of each"},
         {"landdrill book list club.season harbour --all", "every version of one routine"},
@@ -169,7 +165,7 @@ std::vector<Command> book_commands() {
        "With --all: every version, in its order, with all that runs and panels were ever called. Added to "
        "the same book it changes nothing; added to an empty one it makes the same book, but for the "
        "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them too.",
-       {book, words},
+       {book_operand, words_operand},
        {&event_option, &from_option, &until_option, &all_option},
        {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
         {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
@@ -179,7 +175,7 @@ std::vector<Command> book_commands() {
        "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
        "estimate from "
        "the runs up to that day.",
-       {book, words},
+       {book_operand, words_operand},
        {&event_option, &from_option, &until_option, &format_option},
        {{"landdrill book score club.season", "one line a panel"},
         {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
@@ -193,7 +189,7 @@ std::vector<Command> book_commands() {
        "Copies the whole season file as it is at one moment, also while another program writes to it, and "
        "checks the "
        "copy.",
-       {book, backup},
+       {book_operand, backup_operand},
        {},
        {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
        book_backup},
@@ -202,7 +198,7 @@ std::vector<Command> book_commands() {
        "Puts the backup in the place of what is in the season file. What was added since the backup is gone, "
        "so back "
        "the season file up first.",
-       {book, backup},
+       {book_operand, backup_operand},
        {},
        {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
        book_restore},
@@ -211,7 +207,7 @@ std::vector<Command> book_commands() {
        "Reads every page and every text of the season file and says whether it is sound: the file's "
        "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
        "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
-       {book},
+       {book_operand},
        {},
        {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
        book_check},

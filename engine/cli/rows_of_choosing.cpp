@@ -32,11 +32,8 @@ constexpr OptionRow optional_option = {"--optional", "NUMBER",        "the eleme
                                        {},           Offers::nothing, true};
 constexpr OptionRow ignore_option = {"--ignore-limits", "",
                                      "plan without the limits of the event; yours still hold"};
-constexpr OptionRow seconds_option = {"--seconds", "SECONDS", "how long to look at most (otherwise 10)"};
+constexpr OptionRow plan_seconds = {"--seconds", "SECONDS", "how long to look at most (otherwise 10)"};
 constexpr OptionRow top_option = {"--top", "NUMBER", "the first so many lines only"};
-
-constexpr OperandRow one_sheet = {"FILE", "a sheet with one routine; - is standard input", 1, 1,
-                                  Offers::files};
 
 Command compare_row() {
   return {
@@ -48,7 +45,7 @@ Command compare_row() {
       "frequent, before the easier one is better. Without ELEMENT: every element that has options.\n\n"
       "This compares ways to swim an element. What changed between two value sets is told by `landdrill "
       "values compare`.",
-      {one_sheet, {"ELEMENT", "its number or its title", 0, 1}},
+      {sheet_operand, {"ELEMENT", "its number or its title", 0, 1}},
       {&runs_option, &option_option, &spread_option, &day_option, &spreads_option, &format_option,
        &compare_full, &set_option, &values_option, &season_option, &colour_option},
       {{"landdrill compare harbour-lights.sheet", "every element that has options"},
@@ -67,7 +64,7 @@ Command forecast_row() {
       "the sheet (`spread`, `day`, `slip`, `errors`, `risk`), from its recorded panels and runs, or from the "
       "value set; the report says which. The odds are worked out exactly, not drawn.\n\n"
       "--against takes the other sheet as it is written. --spread and --day hold for both.",
-      {one_sheet},
+      {sheet_operand},
       {&forecast_target, &against_option, &spread_option, &day_option, &spreads_option, &within_option,
        &runs_option, &option_option, &format_option, &forecast_full, &set_option, &values_option,
        &season_option, &colour_option},
@@ -92,9 +89,9 @@ Command plan_row() {
       "sheet, --limit and --keep here). It says whether that is proved to be the best, what each limit costs "
       "and what the next best programmes are. When no programme keeps all limits, it says which ones "
       "contradict each other, and ends with 1.",
-      {one_sheet},
+      {sheet_operand},
       {&aim_option, &plan_target, &limit_option, &keep_option, &optional_option, &ignore_option,
-       &seconds_option, &spread_option, &day_option, &spreads_option, &runs_option, &option_option,
+       &plan_seconds, &spread_option, &day_option, &spreads_option, &runs_option, &option_option,
        &format_option, &plan_full, &set_option, &values_option, &season_option, &colour_option},
       {{"landdrill plan harbour-lights.sheet", "the highest expected total"},
        {"landdrill plan harbour-lights.sheet --target 210", "the best chance of 210 points"},
@@ -110,7 +107,7 @@ Command train_row() {
       "where training buys most, ranked",
       "For each element and each mark: what the expected total would gain by a tenth of a mark, by half the "
       "chance of the base mark, by one sync error or penalty less. Ranked by what it brings.",
-      {one_sheet},
+      {sheet_operand},
       {&top_option, &runs_option, &option_option, &format_option, &full_option, &set_option, &values_option,
        &season_option, &colour_option},
       {{"landdrill train harbour-lights.sheet", "everything, best first"},

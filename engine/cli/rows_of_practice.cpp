@@ -5,8 +5,8 @@ namespace {
 
 constexpr OptionRow name_option = {"--name", "NAME", "whose marks these are"};
 constexpr OptionRow lines_option = {"--lines", "NUMBER", "how many lines to mark (otherwise 12)"};
-constexpr OptionRow seconds_option = {"--seconds", "NUMBER",
-                                      "how long you have for each mark (otherwise as long as you like)"};
+constexpr OptionRow mark_seconds = {"--seconds", "NUMBER",
+                                    "how long you have for each mark (otherwise as long as you like)"};
 constexpr OptionRow weak_option = {"--weak", "",
                                    "draw more of what you were furthest off on, by kind and by level"};
 constexpr OptionRow seed_option = {"--seed", "NUMBER", "draw the same lines as anyone with this number"};
@@ -18,13 +18,8 @@ constexpr OptionRow session_option = {"--session", "NUMBER|DATE",
 constexpr OptionRow whose_option = {"--name", "NAME", "of this trainee alone"};
 constexpr OptionRow unnamed_option = {"--name", "NAME",
                                       "whose marks those are that the list does not say it of"};
-constexpr OptionRow event_option = {"--event", "CODE", "only routines of this event"};
-constexpr OptionRow from_option = {"--from", "DATE", "only what was swum on this day or later"};
-constexpr OptionRow until_option = {"--until", "DATE", "only what was swum on this day or earlier"};
 
-constexpr OperandRow book = {"BOOK", "the season book: a season file", 1, 1, Offers::files};
-constexpr OperandRow list = {"FILE", "a list of marks (.csv)", 1, any_number, Offers::files};
-constexpr OperandRow words = {"WORDS", "words of the title of a routine or a meet", 0, any_number};
+constexpr OperandRow list_operand = {"FILE", "a list of marks (.csv)", 1, any_number, Offers::files};
 
 }  // namespace
 
@@ -43,8 +38,8 @@ std::vector<Command> practice_commands() {
        "begins and the paused ones stay; --session names one of them.\n\nThis trains the eye. It does not "
        "make anyone a judge: courses and licences are your "
        "federation's.",
-       {book, words},
-       {&name_option, &lines_option, &seconds_option, &weak_option, &seed_option, &new_option, &paused_option,
+       {book_operand, words_operand},
+       {&name_option, &lines_option, &mark_seconds, &weak_option, &seed_option, &new_option, &paused_option,
         &event_option, &from_option, &until_option, &colour_option},
        {{"landdrill practice start club.season --name Robin", "twelve lines, as long as you like"},
         {"landdrill practice start club.season tarn open --name Robin --seconds 20 --lines 30",
@@ -57,7 +52,7 @@ std::vector<Command> practice_commands() {
        "bias, how far off, the share "
        "within a "
        "step, and whether the order is the panel's.",
-       {book},
+       {book_operand},
        {&name_option, &session_option, &curve_option, &format_option, &colour_option},
        {{"landdrill practice report club.season --name Robin", "the last session"},
         {"landdrill practice report club.season --name Robin --session 2", "the second of all"},
@@ -68,7 +63,7 @@ std::vector<Command> practice_commands() {
        "who practised when, session by session",
        "Lists the sessions that are kept in the season book, with the number by which `practice report` and, "
        "while one is paused, `practice start` know each.",
-       {book},
+       {book_operand},
        {&whose_option, &format_option},
        {{"landdrill practice list club.season", "everyone's"},
         {"landdrill practice list club.season --name Robin", "Robin's"}},
@@ -83,7 +78,7 @@ std::vector<Command> practice_commands() {
        "rows that are new to a session are added to it; another mark for the same line of the same session "
        "is "
        "refused.",
-       {book, list},
+       {book_operand, list_operand},
        {&unnamed_option, &format_option},
        {{"landdrill practice add club.season robin.csv", "the marks of a spreadsheet"},
         {"landdrill practice add club.season tarn-open.csv --name Robin", "a list that does not say whose"}},
@@ -91,7 +86,7 @@ std::vector<Command> practice_commands() {
       {"practice export",
        "practice marks as a list for a spreadsheet",
        "Prints the marks of all finished sessions as CSV, one row a mark, as `practice add` reads them.",
-       {book},
+       {book_operand},
        {&whose_option},
        {{"landdrill practice export club.season > practice.csv", "everyone's"},
         {"landdrill practice export club.season --name Robin > robin.csv", "Robin's"}},

@@ -37,7 +37,7 @@ std::vector<Command> set_commands() {
        "Without TABLE: what the set holds and which tables there are. With TABLE: its rows. With ROW: "
        "everything the row "
        "says, with its source.",
-       {one_set,
+       {set_operand,
         {"TABLE", "one table, such as parts", 0, 1, Offers::tables},
         {"ROW", "the row's code, or its codes", 0, any_number}},
        {&format_option, &values_option, &season_option},
@@ -60,7 +60,7 @@ std::vector<Command> set_commands() {
        "Lists every value that the sheet needs and its set does not have yet, with what to do about it. Ends "
        "with 1 when "
        "something is missing.",
-       {sheets},
+       {sheets_operand},
        {&format_option, &set_option, &values_option, &season_option},
        {{"landdrill values missing harbour-lights.sheet", "what you still have to look up"}},
        values_missing},
@@ -75,7 +75,7 @@ std::vector<Command> set_commands() {
        "set itself), --to FOLDER (into a new one), or --season FILE. A value that is there already and "
        "differs is kept "
        "unless you say --overwrite.",
-       {one_set, {"LIST.csv", "the list; - is standard input", 1, 1, Offers::files}},
+       {set_operand, {"LIST.csv", "the list; - is standard input", 1, 1, Offers::files}},
        {&family_option, &overwrite_option, &source_option, &status_option, &to_option, &fill_write,
         &format_option, &values_option, &season_option},
        {{"landdrill values fill my-2026 catalogue.csv", "what would it fill in?"},
@@ -103,7 +103,7 @@ std::vector<Command> set_commands() {
       {"values copy",
        "a set of your own to change, from one that is there",
        "Writes the set into a new folder, byte for byte. The folder's name is the new set's name.",
-       {one_set, {"FOLDER", "the new folder", 1, 1, Offers::folders}},
+       {set_operand, {"FOLDER", "the new folder", 1, 1, Offers::folders}},
        {&values_option, &season_option},
        {{"landdrill values copy kingfisher-2026 my-2026", "then write `values my-2026` in your sheets"}},
        values_copy},
@@ -115,7 +115,7 @@ std::vector<Command> set_commands() {
        "season file the "
        "change has a history and can be undone. The sets that come with the program are never changed: copy "
        "one first.",
-       {one_set,
+       {set_operand,
         {"TABLE", "the table, such as parts", 1, 1, Offers::tables},
         {"ROW", "the row's code (quote it when there are several: \"duet-free execution\")"},
         {"COLUMN", "the column, such as value"},

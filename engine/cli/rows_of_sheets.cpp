@@ -24,7 +24,7 @@ std::vector<Command> sheet_commands() {
        "and panels belong to the routine above them, even from another file. One routine gets the full "
        "report; several "
        "get one line each, however many they are.",
-       {sheets},
+       {sheets_operand},
        {&panel_option, &runs_option, &option_option, &format_option, &full_option, &brief_option, &set_option,
         &values_option, &season_option, &colour_option},
        {{"landdrill score harbour-lights.sheet", "the report, beside the last panel of the sheet"},
@@ -40,7 +40,7 @@ std::vector<Command> sheet_commands() {
        "Reads the sheets as score does and reports everything that is wrong with them, but prices nothing. "
        "Ends with 1 "
        "when there is an error or a broken limit.",
-       {sheets},
+       {sheets_operand},
        {&set_option, &values_option, &season_option},
        {{"landdrill check harbour-lights.sheet", "says ok, or what to mend and where"},
         {"landdrill check club/*.sheet", "all sheets of the club in one go"}},
@@ -50,7 +50,7 @@ std::vector<Command> sheet_commands() {
        "Prints the tidied sheet. Nothing is changed unless you say --write. A file with errors is refused, "
        "so that "
        "nothing you typed can be lost.",
-       {sheets},
+       {sheets_operand},
        {&tidy_write, &tidy_check},
        {{"landdrill tidy harbour-lights.sheet", "look at it"},
         {"landdrill tidy --write club/*.sheet", "rewrite the files"},
@@ -63,8 +63,7 @@ std::vector<Command> sheet_commands() {
        "value set, its source and how far it can be trusted. A line of the recorded panel is asked for with "
        "the word "
        "panel in front. Without LINE it lists the lines that can be asked for.",
-       {{"FILE", "a sheet with one routine; - is standard input", 1, 1, Offers::files},
-        {"LINE", "the words of the line: element 2 difficulty", 0, any_number}},
+       {sheet_operand, {"LINE", "the words of the line: element 2 difficulty", 0, any_number}},
        {&panel_option, &runs_option, &option_option, &set_option, &values_option, &season_option,
         &colour_option},
        {{"landdrill explain harbour-lights.sheet", "which lines there are"},

@@ -17,7 +17,7 @@ Exit usage(Streams& streams, const std::string& mistake) {
   return Exit::usage;
 }
 
-Exit print(Streams& streams, std::string_view text) {
+Exit answer(Streams& streams, std::string_view text) {
   streams.out.write(text);
   return Exit::ok;
 }
@@ -32,10 +32,10 @@ Exit without_command(Streams& streams, const std::vector<std::string>& line) {
     streams.say(overview());
     return Exit::usage;
   }
-  if (asks_for_help(line[0])) return print(streams, overview());
-  if (line[0] == "--version") return print(streams, version_line);
+  if (asks_for_help(line[0])) return answer(streams, overview());
+  if (line[0] == "--version") return answer(streams, version_line);
   if (line.size() > 1 && !group(line[0]).empty() && asks_for_help(line[1]))
-    return print(streams, group_help(line[0]));
+    return answer(streams, group_help(line[0]));
   if (line.size() == 1 && !group(line[0]).empty()) {
     streams.say(group_help(line[0]));
     return Exit::usage;
@@ -47,7 +47,7 @@ Exit run_line(Streams& streams, const std::vector<std::string>& line) {
   const FoundCommand found = find_command(line);
   if (found.command == nullptr) return without_command(streams, line);
   Arguments arguments = read_arguments(*found.command, std::span(line).subspan(found.words));
-  if (arguments.wants_help) return print(streams, command_help(*found.command));
+  if (arguments.wants_help) return answer(streams, command_help(*found.command));
   if (!arguments.mistake.empty()) {
     streams.say(std::string("landdrill ") + std::string(found.command->words) + ": " + arguments.mistake +
                 "\n");

@@ -10,16 +10,9 @@
 namespace landdrill::cli {
 namespace {
 
-std::string listed(const std::vector<std::string>& names) {
+std::string sets_found(const std::vector<std::string>& names) {
   if (names.empty()) return "no set was found; --values FOLDER says where to look";
-  std::string text = "the sets that were found: ";
-  for (std::size_t i = 0; i < names.size(); ++i) text += (i == 0 ? "" : ", ") + names[i];
-  return text;
-}
-
-bool forces_set(const Command& command) {
-  return std::any_of(command.options.begin(), command.options.end(),
-                     [](auto* row) { return row->name == "--set"; });
+  return fmt::format("the sets that were found: {}", fmt::join(names, ", "));
 }
 
 }  // namespace
@@ -31,7 +24,7 @@ SheetReader::SheetReader(Call& call, std::vector<std::string> files)
       values_(call),
       first_file_(shown(files.front())),
       ahead_(files, [this](ReadSheet& sheet) { work_ahead(sheet); }) {
-  if (forces_set(call.command)) forced_set_ = call.given.value("--set");
+  if (has_option(call.command, "--set")) forced_set_ = call.given.value("--set");
 }
 
 void SheetReader::read_ahead(ReadAhead::Work also) {
@@ -98,7 +91,7 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
         diagnostic_at(*sheet.source, title,
                       {Problem::missing_line, "a routine without a value set",
                        "a line such as `values kingfisher-2026`, or --set on the command line",
-                       listed(values_.names(sheet.source->name))}));
+                       sets_found(values_.names(sheet.source->name))}));
   }
   const auto found = values_.of_sheet(name, sheet.source->name);
   if (!found) return no_such_set(sheet, found.error());
@@ -118,7 +111,7 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
   const std::string_view typed = sheet.routine.values->set.text;
   const std::vector<std::string_view> known(names.begin(), names.end());
   std::string hint = words::nearest_hint(typed, known);
-  if (hint.empty()) hint = listed(names);
+  if (hint.empty()) hint = sets_found(names);
   sheet_->diagnostics.add(diagnostic_at(*sheet.source, typed,
                                         {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
                                          "the name of a set that can be found", std::move(hint)}));

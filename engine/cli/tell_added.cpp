@@ -14,7 +14,7 @@ namespace {
 constexpr std::size_t most_lines = 200;
 constexpr std::string_view did_words[] = {"added", "new version", "already there"};
 
-report::BookLine line_of(const Block& block, const AddedBlock& one) {
+report::BookLine added_line(const Block& block, const AddedBlock& one) {
   report::BookLine line;
   line.routine = block.routine;
   line.event = block.event;
@@ -37,7 +37,7 @@ void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<
   std::vector<report::BookLine> lines;
   if (blocks.size() <= most_lines || format_of(call) != report::Format::text) {
     lines.reserve(blocks.size());
-    for (std::size_t i = 0; i < blocks.size(); ++i) lines.push_back(line_of(blocks[i], added[i]));
+    for (std::size_t i = 0; i < blocks.size(); ++i) lines.push_back(added_line(blocks[i], added[i]));
   }
   call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
   call.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],

@@ -12,7 +12,7 @@
 namespace landdrill::cli {
 namespace {
 
-std::string written(const std::tm& time) {
+std::string as_day(const std::tm& time) {
   return fmt::format("{:04}-{:02}-{:02}", time.tm_year + 1900, time.tm_mon + 1, time.tm_mday);
 }
 
@@ -25,7 +25,7 @@ std::string today() {
   std::tm here{}, universal{};
   localtime_r(&now, &here);
   gmtime_r(&now, &universal);
-  return std::max(written(here), written(universal));
+  return std::max(as_day(here), as_day(universal));
 }
 
 std::string day_after(const std::string& day) {

@@ -9,21 +9,21 @@
 namespace landdrill::report {
 namespace {
 
-constexpr int amounts = 4;
+constexpr int amount_columns = 4;
 constexpr int amount_width = 10;  // "difficulty", "difference"; "-1234.5678"
-constexpr int gap = 2;
-constexpr int places = 5;  // of them behind the point, with the point
+constexpr int column_gap = 2;
+constexpr int width_behind = 5;  // of them behind the point, with the point
 
-constexpr int readable = 7;  // of a title or a file name
+constexpr int readable_name = 7;  // of a title or a file name
 
 struct Widths {
   int file, routine;  // routine: 0 on a page too narrow for it
 };
 Widths widths_for(const TextWish& wish) {
-  const int rest = std::max(60, wish.width) - amounts * (amount_width + gap);
-  const int routine = (rest - gap) / 2 - 1;
-  if (routine < readable) return {rest, 0};
-  return {rest - gap - routine, routine};
+  const int rest = std::max(60, wish.width) - amount_columns * (amount_width + column_gap);
+  const int routine = (rest - column_gap) / 2 - 1;
+  if (routine < readable_name) return {rest, 0};
+  return {rest - column_gap - routine, routine};
 }
 
 // The end of a path says more than its beginning.
@@ -39,20 +39,21 @@ std::string cut_front(std::string_view text, int width) {
 // In a column of its own, with so many blanks behind it.
 void add_right(std::string& line, std::string_view words, std::size_t behind = 0) {
   const int before = std::max(0, amount_width - width_of(words) - static_cast<int>(behind));
-  line.append(static_cast<std::size_t>(gap + before), ' ').append(words).append(behind, ' ');
+  line.append(static_cast<std::size_t>(column_gap + before), ' ').append(words).append(behind, ' ');
 }
 
 // With its point where the other lines have theirs, as no line knows how wide the others are.
 void add_amount(std::string& line, std::string_view text) {
   const std::size_t point = std::min(text.find('.'), text.size());
   const std::size_t behind = text.size() - point;
-  const bool has_room = !text.empty() && point + places <= amount_width && behind < places;
-  add_right(line, text, has_room ? places - behind : 0);
+  const bool has_room = !text.empty() && point + width_behind <= amount_width && behind < width_behind;
+  add_right(line, text, has_room ? width_behind - behind : 0);
 }
 
-std::string names_of(const std::string& file, const std::string& routine, const Widths& widths) {
+std::string sheet_names(const std::string& file, const std::string& routine, const Widths& widths) {
   std::string line = pad(file, widths.file);
-  if (widths.routine > 0) line.append(gap, ' ').append(pad(cut(routine, widths.routine), widths.routine));
+  if (widths.routine > 0)
+    line.append(column_gap, ' ').append(pad(cut(routine, widths.routine), widths.routine));
   return line;
 }
 
@@ -69,14 +70,14 @@ SheetRow sheet_row(std::string_view file, const Account& account) {
 }
 
 std::string batch_header(const TextWish& wish) {
-  std::string line = names_of("file", "routine", widths_for(wish));
+  std::string line = sheet_names("file", "routine", widths_for(wish));
   for (const std::string_view column : {"difficulty", "estimate", "panel", "change"}) add_right(line, column);
   return ended(std::move(line));
 }
 
 std::string batch_line(const SheetRow& row, const TextWish& wish) {
   const Widths widths = widths_for(wish);
-  std::string line = names_of(cut_front(plain(row.file), widths.file), plain(row.routine), widths);
+  std::string line = sheet_names(cut_front(plain(row.file), widths.file), plain(row.routine), widths);
   for (const std::string_view amount : {row.difficulty, row.estimate, row.recorded, row.difference})
     add_amount(line, amount);
   return ended(std::move(line));
@@ -85,7 +86,7 @@ std::string batch_line(const SheetRow& row, const TextWish& wish) {
 std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {
   const Widths widths = widths_for(wish);
   const std::string words = "not scored: " + std::to_string(errors) + (errors == 1 ? " error" : " errors");
-  return pad(cut_front(plain(file), widths.file), widths.file) + std::string(gap, ' ') + words + "\n";
+  return pad(cut_front(plain(file), widths.file), widths.file) + std::string(column_gap, ' ') + words + "\n";
 }
 
 std::string batch_csv_header() {

@@ -12,7 +12,6 @@
 namespace landdrill::report {
 namespace {
 
-
 constexpr Field<BookLine> line_fields[] = {
     {"routine", "routine", &BookLine::routine, Shown::wrapped},
     {"event", "event", &BookLine::event},

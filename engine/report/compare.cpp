@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
 #include "engine/report/grid.h"
 #include "engine/report/listing.h"
@@ -12,9 +13,9 @@ namespace landdrill::report {
 namespace {
 
 // One element with its options, told from top to bottom.
-class Telling {
+class OptionsText {
  public:
-  Telling(const Routine& routine, const ComparedElement& compared, const TextWish& wish)
+  OptionsText(const Routine& routine, const ComparedElement& compared, const TextWish& wish)
       : comparison_(compared.comparison),
         element_(routine.elements.at(compared.comparison.element)),
         places_(places_of(routine)),
@@ -57,17 +58,13 @@ class Telling {
   const TextWish& wish_;
 };
 
-std::string or_nothing(const std::optional<Points>& points, int places) {
-  return points ? points->text(places) : "";
-}
-
-std::string Telling::verdicts() const {
+std::string OptionsText::verdicts() const {
   std::string result;
   for (const Duel& duel : comparison_.duels) result += paragraph("", verdict(duel), wish_.width);
   return result.empty() ? "" : result + "\n";
 }
 
-std::string Telling::options_table() const {
+std::string OptionsText::options_table() const {
   using enum Align;
   const std::string declared = "as declared", base = "base mark", expect = "to expect";
   Listing listing{"",
@@ -83,8 +80,8 @@ std::string Telling::options_table() const {
   for (const OptionWorth& option : comparison_.options) {
     listing.rows.push_back({(option.breaks.empty() ? "" : "! ") + option.title,
                             expected_mark_of(option.option), option.declared.text(2),
-                            or_nothing(option.clean, places_), given_per_cent(option.chance.percent),
-                            or_nothing(option.on_base, places_), points_text(option.expected),
+                            text_of(option.clean, places_), given_per_cent(option.chance.percent),
+                            text_of(option.on_base, places_), points_text(option.expected),
                             option.spread ? to_places(*option.spread, 2) : ""});
   }
   return as_text(listing, wish_);
@@ -97,7 +94,7 @@ std::string mark_source(const ExpectedMark& mark) {
   return "from " + std::to_string(mark.runs.size()) + " runs";
 }
 
-std::string Telling::notes() const {
+std::string OptionsText::notes() const {
   std::string result;
   for (const OptionWorth& option : comparison_.options) {
     const bool run = option.mark && !option.mark->runs.empty();
@@ -122,7 +119,7 @@ std::string Telling::notes() const {
   return result.empty() ? "" : "\n" + result;
 }
 
-std::string Telling::verdict(const Duel& duel) const {
+std::string OptionsText::verdict(const Duel& duel) const {
   if (duel.gain == Points()) return at_start(duel.harder) + " and " + quoted(duel.easier) + " give the same.";
   if (duel.gain > Points())
     return at_start(duel.harder) + " gives " + points_text(duel.gain) + " points more than " +
@@ -131,7 +128,7 @@ std::string Telling::verdict(const Duel& duel) const {
          quoted(duel.harder) + ".";
 }
 
-std::string Telling::why(const Duel& duel) const {
+std::string OptionsText::why(const Duel& duel) const {
   using enum Align;
   const OptionWorth& from = comparison_.options.at(duel.easier);
   const OptionWorth& to = comparison_.options.at(duel.harder);
@@ -147,14 +144,14 @@ std::string Telling::why(const Duel& duel) const {
 }
 
 // "down to a mark of 5.75 (7.00 is expected)"
-std::string Telling::mark_clause(const Duel& duel) const {
+std::string OptionsText::mark_clause(const Duel& duel) const {
   const bool pays = duel.gain >= Points();
   if (*duel.lowest_mark <= element_.panel->least) return "whatever its mark";
   return (pays ? "down to a mark of " : "from a mark of ") + mark_text(*duel.lowest_mark) +
          (pays ? "" : " on") + " (" + expected_mark_of(duel.harder) + " is expected)";
 }
 
-std::string Telling::chance_clause(const Duel& duel) const {
+std::string OptionsText::chance_clause(const Duel& duel) const {
   if (*duel.highest_chance >= Decimal::whole(100)) return "however often it gets its base mark";
   return (duel.gain >= Points() ? "up to a chance of " : "with a chance of at most ") +
          given_per_cent(*duel.highest_chance) + " for its base mark (" +
@@ -162,13 +159,13 @@ std::string Telling::chance_clause(const Duel& duel) const {
 }
 
 // Where the kind has no base mark, only the mark can decide.
-std::string Telling::without_base(const Duel& duel) const {
+std::string OptionsText::without_base(const Duel& duel) const {
   if (!duel.lowest_mark) return "would not be the better one at any mark.";
   return std::string(duel.gain >= Points() ? "stays" : "would be") + " the better one " + mark_clause(duel) +
          ", with all else as it is.";
 }
 
-std::string Telling::break_even(const Duel& duel) const {
+std::string OptionsText::break_even(const Duel& duel) const {
   const bool equally_hard =
       comparison_.options.at(duel.harder).declared == comparison_.options.at(duel.easier).declared;
   const std::string start = at_start(duel.harder) + (equally_hard ? " " : ", the harder one, ");
@@ -188,7 +185,7 @@ std::string Telling::break_even(const Duel& duel) const {
          ", with all else as it is.";
 }
 
-std::string Telling::gain_table(const Duel& duel) const {
+std::string OptionsText::gain_table(const Duel& duel) const {
   if (duel.marks.empty() || duel.chances.empty()) return "";
   using enum Align;
   const OptionWorth& harder = comparison_.options.at(duel.harder);
@@ -213,7 +210,7 @@ std::string Telling::gain_table(const Duel& duel) const {
                    wish_.width);
 }
 
-std::string Telling::tell(const Duel& duel) const {
+std::string OptionsText::tell(const Duel& duel) const {
   return "\n" + why(duel) + "\n" + paragraph("", break_even(duel), wish_.width) + gain_table(duel);
 }
 
@@ -225,7 +222,7 @@ std::string comparison_text(const Routine& routine, const Face& face,
   for (const ComparedElement& one : elements) {
     const ElementLine& line = face.elements.at(one.comparison.element);
     result += heading(name_of(line) + ", " + plain(line.kind), wish);
-    result += Telling(routine, one, wish).tell() + parts_section(routine, one, wish);
+    result += OptionsText(routine, one, wish).tell() + parts_section(routine, one, wish);
   }
   result +=
       heading("How to read it", wish) +

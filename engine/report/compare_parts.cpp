@@ -10,7 +10,7 @@
 namespace landdrill::report {
 namespace {
 
-std::string times_text(const PartWorth& part) {
+std::string part_and_times(const PartWorth& part) {
   return part.times == 1 ? part.code : part.code + " x" + std::to_string(part.times);
 }
 
@@ -30,7 +30,7 @@ std::string part_table(const OptionWorth& option, int places, const TextWish& wi
                    {"points", amount}},
                   {}};
   for (const PartWorth& part : option.parts) {
-    listing.rows.push_back({times_text(part), part.adds ? part.adds->text(2) : "",
+    listing.rows.push_back({part_and_times(part), part.adds ? part.adds->text(2) : "",
                             change_text(part.dropping, places), part.easier ? part.easier->code : "-",
                             part.easier ? with_sign(part.easier->change.text(places)) : "",
                             part.harder ? part.harder->code : "-",

@@ -5,11 +5,7 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::array;
-using boost::json::object;
-using boost::json::value;
-
-std::string_view word_of(WorthStep::Cause cause) {
+std::string_view cause_word(WorthStep::Cause cause) {
   switch (cause) {
     case WorthStep::Cause::part:
       return "part";
@@ -23,7 +19,7 @@ std::string_view word_of(WorthStep::Cause cause) {
   return "";
 }
 
-std::string_view word_of(BaseChance::From from) {
+std::string_view chance_source_word(BaseChance::From from) {
   return from == BaseChance::From::slip ? "slip" : from == BaseChance::From::runs ? "runs" : "";
 }
 
@@ -33,7 +29,7 @@ std::string even_text(const Duel& duel) {
   return round(*duel.even_mark, Decimal::places, Rounding::half_up).text();
 }
 
-std::string expected_mark(const OptionWorth& option) {
+std::string option_mark(const OptionWorth& option) {
   return option.mark ? text_of(option.mark->mark) : "";
 }
 
@@ -45,9 +41,9 @@ std::string joined(const std::vector<std::string>& limits) {
 
 // ---- CSV ----
 
-class Rows {
+class ComparisonRows {
  public:
-  Rows(const Routine& routine, WideCsv& csv, const Comparison& comparison)
+  ComparisonRows(const Routine& routine, WideCsv& csv, const Comparison& comparison)
       : csv_(csv), comparison_(comparison), places_(places_of(routine)) {}
 
   void add() {
@@ -66,9 +62,9 @@ class Rows {
     row("option", {{"option", option.title},
                    {"difficulty", option.declared.text(2)},
                    {"base_difficulty", text_of(option.base)},
-                   {"mark", expected_mark(option)},
+                   {"mark", option_mark(option)},
                    {"chance", option.chance.percent.text()},
-                   {"chance_from", std::string(word_of(option.chance.from))},
+                   {"chance_from", std::string(chance_source_word(option.chance.from))},
                    {"points_declared", text_of(option.clean)},
                    {"points_base", text_of(option.on_base)},
                    {"points", option.expected.text(places_)},
@@ -95,7 +91,7 @@ class Rows {
     for (const WorthStep& step : duel.steps)
       row("step", {{"option", harder},
                    {"against", easier},
-                   {"cause", std::string(word_of(step.cause))},
+                   {"cause", std::string(cause_word(step.cause))},
                    {"step", step.label},
                    {"points", step.change.text(places_)}});
     row("gain", {{"option", harder}, {"against", easier}, {"points", duel.gain.text(places_)}});
@@ -118,14 +114,14 @@ class Rows {
 
 // ---- JSON ----
 
-value exchange_or_null(const std::optional<PartWorth::Exchange>& exchange) {
+json::value exchange_or_null(const std::optional<PartWorth::Exchange>& exchange) {
   if (!exchange) return nullptr;
-  return object{{"part", text_or_null(exchange->code)},
-                {"declared", exchange->declared.text()},
-                {"change", exchange->change.text()}};
+  return json::object{{"part", text_or_null(exchange->code)},
+                      {"declared", exchange->declared.text()},
+                      {"change", exchange->change.text()}};
 }
 
-object part_object(const PartWorth& part) {
+json::object part_object(const PartWorth& part) {
   return {{"part", text_or_null(part.code)},
           {"times", part.times},
           {"adds", value_of(part.adds)},
@@ -134,15 +130,15 @@ object part_object(const PartWorth& part) {
           {"harder", exchange_or_null(part.harder)}};
 }
 
-object option_object(const OptionWorth& option) {
-  array parts;
+json::object option_object(const OptionWorth& option) {
+  json::array parts;
   for (const PartWorth& part : option.parts) parts.push_back(part_object(part));
   return {{"option", text_or_null(option.title)},
           {"declared", option.declared.text()},
           {"base_difficulty", value_of(option.base)},
-          {"mark", text_or_null(expected_mark(option))},
+          {"mark", text_or_null(option_mark(option))},
           {"base_chance", option.chance.percent.text()},
-          {"base_chance_from", text_or_null(word_of(option.chance.from))},
+          {"base_chance_from", text_or_null(chance_source_word(option.chance.from))},
           {"points_declared", value_of(option.clean)},
           {"points_base", value_of(option.on_base)},
           {"points_expected", option.expected.text()},
@@ -152,16 +148,16 @@ object option_object(const OptionWorth& option) {
           {"parts", parts}};
 }
 
-object duel_object(const Duel& duel, const Comparison& comparison) {
-  array steps, cells;
+json::object duel_object(const Duel& duel, const Comparison& comparison) {
+  json::array steps, cells;
   for (const WorthStep& step : duel.steps)
-    steps.push_back(object{{"cause", text_or_null(word_of(step.cause))},
-                           {"step", text_or_null(step.label)},
-                           {"change", step.change.text()}});
+    steps.push_back(json::object{{"cause", text_or_null(cause_word(step.cause))},
+                                 {"step", text_or_null(step.label)},
+                                 {"change", step.change.text()}});
   for (std::size_t i = 0; i < duel.table.size(); ++i)
-    cells.push_back(object{{"mark", duel.marks.at(i / duel.chances.size()).text()},
-                           {"base_chance", duel.chances.at(i % duel.chances.size()).text()},
-                           {"gain", duel.table[i].text()}});
+    cells.push_back(json::object{{"mark", duel.marks.at(i / duel.chances.size()).text()},
+                                 {"base_chance", duel.chances.at(i % duel.chances.size()).text()},
+                                 {"gain", duel.table[i].text()}});
   return {{"harder", text_or_null(comparison.options.at(duel.harder).title)},
           {"easier", text_or_null(comparison.options.at(duel.easier).title)},
           {"gain", duel.gain.text()},
@@ -172,8 +168,8 @@ object duel_object(const Duel& duel, const Comparison& comparison) {
           {"gain_at", cells}};
 }
 
-object element_object(const Routine& routine, const Comparison& comparison) {
-  array options, duels;
+json::object element_object(const Routine& routine, const Comparison& comparison) {
+  json::array options, duels;
   for (const OptionWorth& option : comparison.options) options.push_back(option_object(option));
   for (const Duel& duel : comparison.duels) duels.push_back(duel_object(duel, comparison));
   const Element& element = routine.elements.at(comparison.element);
@@ -192,15 +188,15 @@ std::string comparison_csv(const Routine& routine, const std::vector<ComparedEle
                "mark",        "chance",        "chance_from", "points_declared", "points_base",
                "points",      "scatter",       "total",       "easier_part",     "easier_points",
                "harder_part", "harder_points", "breaks"});
-  for (const ComparedElement& one : elements) Rows(routine, csv, one.comparison).add();
+  for (const ComparedElement& one : elements) ComparisonRows(routine, csv, one.comparison).add();
   return csv.text();
 }
 
 std::string comparison_json(const Routine& routine, const Face& face,
                             const std::vector<ComparedElement>& elements) {
-  array list;
+  json::array list;
   for (const ComparedElement& one : elements) list.push_back(element_object(routine, one.comparison));
-  object all = face_object(face);
+  json::object all = face_object(face);
   all["elements"] = list;
   return json_text(all, JsonLayout::indented);
 }

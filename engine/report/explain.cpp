@@ -11,15 +11,15 @@ namespace {
 constexpr int deepest_indent = 24;  // columns; below that the tree goes on without moving further right
 
 // What a line is called: its own words, with the number of an element and the word for a part.
-std::string name_of(const Step& step) {
+std::string step_name(const Step& step) {
   if (step.role == Role::element) return step.path + " " + step.label;
   if (step.role == Role::part) return "part " + step.label;
   return step.label;
 }
 
-class Telling {
+class BuildUpText {
  public:
-  explicit Telling(const TextWish& wish) : width_(std::max(60, wish.width)), colour_(wish.colour) {}
+  explicit BuildUpText(const TextWish& wish) : width_(std::max(60, wish.width)), colour_(wish.colour) {}
   void tell(const Step& step, int depth);
   std::string result(std::string_view set) const;
 
@@ -33,14 +33,14 @@ class Telling {
   std::vector<std::pair<Status, std::string_view>> sources_;
 };
 
-void Telling::line(int depth, std::string_view start, std::string_view text, Look look) {
+void BuildUpText::line(int depth, std::string_view start, std::string_view text, Look look) {
   const std::string indent(static_cast<std::size_t>(std::min(2 * depth, deepest_indent)), ' ');
   const std::string whole = paragraph(indent + std::string(start), plain(text), width_);
   lines_ += colour_ ? coloured(whole, look) : whole;
 }
 
 // The place of a source in the list below the tree: the same words are not printed under every row.
-std::size_t Telling::source_number(const Provenance& row) {
+std::size_t BuildUpText::source_number(const Provenance& row) {
   const std::pair<Status, std::string_view> source{row.status, row.source};
   const auto at = std::find(sources_.begin(), sources_.end(), source);
   const std::size_t number = static_cast<std::size_t>(at - sources_.begin()) + 1;
@@ -48,10 +48,10 @@ std::size_t Telling::source_number(const Provenance& row) {
   return number;
 }
 
-void Telling::tell(const Step& step, int depth) {
+void BuildUpText::tell(const Step& step, int depth) {
   const std::string value = step.value.empty() ? "" : ": " + step.value;
   const std::string remark = step.remark.empty() ? "" : " (" + step.remark + ")";
-  line(depth, "", name_of(step) + value + remark, depth == 0 ? Look::total : Look::usual);
+  line(depth, "", step_name(step) + value + remark, depth == 0 ? Look::total : Look::usual);
   if (!step.rule.empty()) line(depth + 1, "= ", step.rule);
   for (const Provenance& row : step.rows) {
     const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;
@@ -63,7 +63,7 @@ void Telling::tell(const Step& step, int depth) {
   for (const Step& input : step.inputs) tell(input, depth + 1);
 }
 
-std::string Telling::result(std::string_view set) const {
+std::string BuildUpText::result(std::string_view set) const {
   if (sources_.empty()) return lines_;
   std::string result =
       lines_ + "\n" + paragraph("", "Where the values of " + plain(set) + " are from", width_);
@@ -83,9 +83,9 @@ void list(const Step& step, Grid& grid) {
 }  // namespace
 
 std::string explain(const Step& step, std::string_view set, const TextWish& wish) {
-  Telling telling(wish);
-  telling.tell(step, 0);
-  return telling.result(set);
+  BuildUpText text(wish);
+  text.tell(step, 0);
+  return text.result(set);
 }
 
 std::string explainable(const Step& step, const TextWish& wish) {

@@ -2,17 +2,14 @@
 
 namespace landdrill::report {
 
-using boost::json::array;
-using boost::json::object;
-
-array texts(const std::vector<std::string>& list) {
-  array result;
+json::array texts(const std::vector<std::string>& list) {
+  json::array result;
   for (const std::string& one : list) result.push_back(text_or_null(one));
   return result;
 }
 
-object values_object(const Account& account) {
-  object by_status;
+json::object values_object(const Account& account) {
+  json::object by_status;
   for (const StatusCount& count : account.statuses) by_status[word_of(count.status)] = texts(count.rows);
   return {{"set", text_or_null(account.set)},
           {"edition", text_or_null(account.edition)},
@@ -21,7 +18,7 @@ object values_object(const Account& account) {
 
 namespace {
 
-object message(const Diagnostic& one) {
+json::object message(const Diagnostic& one) {
   return {{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
           {"code", text_or_null(code_of(one.problem))},
           {"file", text_or_null(one.file)},
@@ -35,13 +32,13 @@ object message(const Diagnostic& one) {
 
 }  // namespace
 
-object diagnostics_object(const Diagnostics& diagnostics) {
-  array messages;
+json::object diagnostics_object(const Diagnostics& diagnostics) {
+  json::array messages;
   for (const Diagnostic& one : diagnostics.list()) messages.push_back(message(one));
   return {{"errors", diagnostics.errors()}, {"warnings", diagnostics.warnings()}, {"messages", messages}};
 }
 
-object face_object(const Face& face) {
+json::object face_object(const Face& face) {
   return {{"routine", text_or_null(face.title)},
           {"event", text_or_null(face.event)},
           {"values", values_object(face)},

@@ -29,7 +29,7 @@ std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
 }
 
 // "parts spin-720, thrust-high; kinds hybrid, and 3 more"
-std::string names_of(const StatusCount& count, std::size_t most) {
+std::string row_names(const StatusCount& count, std::size_t most) {
   std::string result;
   std::size_t told = 0;
   for (const TableNames& table : by_table(count.rows)) {
@@ -43,7 +43,7 @@ std::string names_of(const StatusCount& count, std::size_t most) {
   return result;
 }
 
-std::string_view words_for(Status status) {
+std::string_view status_words(Status status) {
   switch (status) {
     case Status::published:
       return "published";
@@ -62,8 +62,8 @@ bool doubtful(const StatusCount& count) {
 }
 
 std::string sentence_of(const StatusCount& count, const TextWish& wish) {
-  return std::to_string(count.rows.size()) + " " + std::string(words_for(count.status)) + ": " +
-         names_of(count, wish.full ? count.rows.size() : most_names);
+  return std::to_string(count.rows.size()) + " " + std::string(status_words(count.status)) + ": " +
+         row_names(count, wish.full ? count.rows.size() : most_names);
 }
 
 // "42 values behind it: 40 invented, 2 published."
@@ -73,9 +73,10 @@ std::string counts_sentence(const Account& account) {
   for (const StatusCount& count : account.statuses) {
     all += count.rows.size();
     counts += (counts.empty() ? "" : "; ") + std::to_string(count.rows.size()) + " " +
-              std::string(words_for(count.status));
+              std::string(status_words(count.status));
   }
-  if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
+  if (account.statuses.size() == 1)
+    counts = "all " + std::string(status_words(account.statuses.front().status));
   return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
 }
 

@@ -45,14 +45,14 @@ std::string as_csv(const std::vector<Row>& rows, const Field<Row> (&fields)[coun
 
 template <class Row, std::size_t count>
 std::string as_json(std::string_view name, const std::vector<Row>& rows, const Field<Row> (&fields)[count]) {
-  boost::json::array list;
+  json::array list;
   for (const Row& row : rows) {
-    boost::json::object one;
+    json::object one;
     for (const Field<Row>& field : fields)
       if (field.shown != Shown::page) one[field.name] = text_or_null(row.*field.text);
     list.push_back(std::move(one));
   }
-  boost::json::object all;
+  json::object all;
   all[name] = std::move(list);
   return json_text(all, JsonLayout::indented);
 }

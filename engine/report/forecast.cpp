@@ -15,14 +15,14 @@ std::string tenth(const Odds& odds, Chance share) {
 }
 
 // The cells that every line and the total have: mean, and what is not exceeded so often.
-std::vector<std::string> amounts(const Odds& odds) {
+std::vector<std::string> odds_cells(const Odds& odds) {
   return {to_places(odds.mean(), 2), tenth(odds, 0.05), tenth(odds, 0.25),
           tenth(odds, 0.5),          tenth(odds, 0.75), tenth(odds, 0.95)};
 }
 
 std::vector<std::string> row(std::string label, std::string mark, std::string base, const Odds& odds) {
   std::vector<std::string> cells{std::move(label), std::move(mark), std::move(base)};
-  for (std::string& one : amounts(odds)) cells.push_back(std::move(one));
+  for (std::string& one : odds_cells(odds)) cells.push_back(std::move(one));
   return cells;
 }
 

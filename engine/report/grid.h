@@ -19,6 +19,8 @@
 
 namespace landdrill::report {
 
+enum class Align { words, amount };
+
 struct GridColumn {
   std::string heading;
   Align align = Align::words;

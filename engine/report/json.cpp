@@ -7,23 +7,19 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::array;
-using boost::json::object;
-using boost::json::value;
-
-value decimal_or_null(const std::optional<Decimal>& number) {
+json::value decimal_or_null(const std::optional<Decimal>& number) {
   if (!number) return nullptr;
-  return boost::json::string(number->text());
+  return json::string(number->text());
 }
 
 template <class Row, class Make>
-array list_of(const std::vector<Row>& rows, const Make& make) {
-  array list;
+json::array array_of(const std::vector<Row>& rows, const Make& make) {
+  json::array list;
   for (const Row& row : rows) list.push_back(make(row));
   return list;
 }
 
-object element(const ElementLine& line) {
+json::object element(const ElementLine& line) {
   return {{"number", line.number},
           {"title", text_or_null(line.title)},
           {"kind", text_or_null(line.kind)},
@@ -43,7 +39,7 @@ object element(const ElementLine& line) {
           {"worst", line.worst}};
 }
 
-object aspect(const AspectLine& line) {
+json::object aspect(const AspectLine& line) {
   return {{"title", text_or_null(line.title)},
           {"weight", text_or_null(line.weight)},
           {"mark", text_or_null(line.mark)},
@@ -54,13 +50,13 @@ object aspect(const AspectLine& line) {
           {"difference", text_or_null(line.difference)}};
 }
 
-object both(const std::string& estimate, const std::string& recorded, const std::string& difference) {
+json::object both(const std::string& estimate, const std::string& recorded, const std::string& difference) {
   return {{"estimate", text_or_null(estimate)},
           {"recorded", text_or_null(recorded)},
           {"difference", text_or_null(difference)}};
 }
 
-object provenance(const Provenance& row) {
+json::object provenance(const Provenance& row) {
   return {{"table", text_or_null(row.table)},
           {"row", text_or_null(row.key)},
           {"line", row.line},
@@ -68,60 +64,62 @@ object provenance(const Provenance& row) {
           {"source", text_or_null(row.source)}};
 }
 
-object step_object(const Step& step) {
+json::object step_object(const Step& step) {
   return {{"what", text_or_null(word_of(step.role))}, {"path", text_or_null(step.path)},
           {"label", text_or_null(step.label)},        {"rule", text_or_null(step.rule)},
           {"value", text_or_null(step.value)},        {"remark", text_or_null(step.remark)},
-          {"rows", list_of(step.rows, provenance)},   {"below", list_of(step.inputs, step_object)}};
+          {"rows", array_of(step.rows, provenance)},  {"below", array_of(step.inputs, step_object)}};
 }
 
-value step_or_null(const std::optional<Step>& step) {
+json::value step_or_null(const std::optional<Step>& step) {
   if (!step) return nullptr;
   return step_object(*step);
 }
 
-value bridge_or_null(const std::optional<Bridge>& bridge, const std::vector<ElementLine>& elements) {
+json::value bridge_or_null(const std::optional<Bridge>& bridge, const std::vector<ElementLine>& elements) {
   if (!bridge) return nullptr;
   constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
                               Cause::penalty};
-  object by_cause;
+  json::object by_cause;
   for (const Cause cause : causes) by_cause[word_of(cause)] = bridge->by_cause(cause).text();
   const auto step = [&](const BridgeStep& one) {
-    return object{{"cause", text_or_null(word_of(one.cause))},
-                  {"element", one.element ? value(elements.at(*one.element).number) : value(nullptr)},
-                  {"label", text_or_null(one.label)},
-                  {"before", text_or_null(one.before)},
-                  {"after", text_or_null(one.after)},
-                  {"change", one.change.text()},
-                  {"reached", one.reached.text()}};
+    return json::object{
+        {"cause", text_or_null(word_of(one.cause))},
+        {"element", one.element ? json::value(elements.at(*one.element).number) : json::value(nullptr)},
+        {"label", text_or_null(one.label)},
+        {"before", text_or_null(one.before)},
+        {"after", text_or_null(one.after)},
+        {"change", one.change.text()},
+        {"reached", one.reached.text()}};
   };
-  return object{{"from", bridge->from.text()},
-                {"to", bridge->to.text()},
-                {"steps", list_of(bridge->steps, step)},
-                {"by_cause", by_cause}};
+  return json::object{{"from", bridge->from.text()},
+                      {"to", bridge->to.text()},
+                      {"steps", array_of(bridge->steps, step)},
+                      {"by_cause", by_cause}};
 }
 
-object timing_object(const Timing& timing, const std::vector<ElementLine>& elements) {
+json::object timing_object(const Timing& timing, const std::vector<ElementLine>& elements) {
   const auto item = [&](const ItemTime& one) {
-    return object{
-        {"element", one.item.is_element ? value(elements.at(one.item.index).number) : value(nullptr)},
-        {"counts", one.counts},
-        {"under_counts", one.under},
-        {"seconds", decimal_or_null(one.seconds)},
-        {"under_seconds", decimal_or_null(one.under_seconds)}};
+    return json::object{{"element", one.item.is_element ? json::value(elements.at(one.item.index).number)
+                                                        : json::value(nullptr)},
+                        {"counts", one.counts},
+                        {"under_counts", one.under},
+                        {"seconds", decimal_or_null(one.seconds)},
+                        {"under_seconds", decimal_or_null(one.under_seconds)}};
   };
-  return {{"counts", timing.counts},
-          {"under_counts", timing.under},
-          {"longest_under_counts", timing.longest_under},
-          {"seconds", decimal_or_null(timing.seconds)},
-          {"under_seconds", decimal_or_null(timing.under_seconds)},
-          {"longest_under_seconds", decimal_or_null(timing.longest_under_seconds)},
-          {"under_per_cent", decimal_or_null(timing.under_share)},
-          {"longest_starts_at", timing.items.empty() ? value(nullptr) : value(timing.longest_starts)},
-          {"items", list_of(timing.items, item)}};
+  return {
+      {"counts", timing.counts},
+      {"under_counts", timing.under},
+      {"longest_under_counts", timing.longest_under},
+      {"seconds", decimal_or_null(timing.seconds)},
+      {"under_seconds", decimal_or_null(timing.under_seconds)},
+      {"longest_under_seconds", decimal_or_null(timing.longest_under_seconds)},
+      {"under_per_cent", decimal_or_null(timing.under_share)},
+      {"longest_starts_at", timing.items.empty() ? json::value(nullptr) : json::value(timing.longest_starts)},
+      {"items", array_of(timing.items, item)}};
 }
 
-object account_object(const Account& account, const Diagnostics& objections, std::string_view file) {
+json::object account_object(const Account& account, const Diagnostics& objections, std::string_view file) {
   return {
       {"file", text_or_null(file)},
       {"routine", text_or_null(account.title)},
@@ -138,9 +136,9 @@ object account_object(const Account& account, const Diagnostics& objections, std
       {"declared", text_or_null(account.declared)},
       {"credited", text_or_null(account.credited)},
       {"recorded_credited", text_or_null(account.recorded_credited)},
-      {"elements", list_of(account.elements, element)},
+      {"elements", array_of(account.elements, element)},
       {"elements_together", both(account.weighted, account.recorded_weighted, account.weighted_difference)},
-      {"impression", list_of(account.aspects, aspect)},
+      {"impression", array_of(account.aspects, aspect)},
       {"sync", both(account.sync, account.recorded_sync, account.sync_difference)},
       {"penalties", both(account.penalties, account.recorded_penalties, account.penalties_difference)},
       {"missing", texts(account.missing)},
@@ -154,17 +152,13 @@ object account_object(const Account& account, const Diagnostics& objections, std
 
 }  // namespace
 
-std::string json(const Account& account, const Diagnostics& objections, std::string_view file,
-                 JsonLayout layout) {
+std::string account_json(const Account& account, const Diagnostics& objections, std::string_view file,
+                         JsonLayout layout) {
   return json_text(account_object(account, objections, file), layout);
 }
 
-std::string json(const Diagnostics& diagnostics, JsonLayout layout) {
+std::string diagnostics_json(const Diagnostics& diagnostics, JsonLayout layout) {
   return json_text(diagnostics_object(diagnostics), layout);
-}
-
-std::string json(const Step& step, JsonLayout layout) {
-  return json_text(step_object(step), layout);
 }
 
 }  // namespace landdrill::report

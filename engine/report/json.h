@@ -16,12 +16,10 @@
 namespace landdrill::report {
 
 // `file`: the sheet's, may be empty.
-std::string json(const Account& account, const Diagnostics& objections = {}, std::string_view file = {},
-                 JsonLayout layout = JsonLayout::indented);
+std::string account_json(const Account& account, const Diagnostics& objections = {},
+                         std::string_view file = {}, JsonLayout layout = JsonLayout::indented);
 // {"errors": 1, "warnings": 0, "messages": [{"file": ..., "line": 9, "column": 25, "code": "unknown-part",
 // ...
-std::string json(const Diagnostics& diagnostics, JsonLayout layout = JsonLayout::indented);
-// One line of a build-up and all below it.
-std::string json(const Step& step, JsonLayout layout = JsonLayout::indented);
+std::string diagnostics_json(const Diagnostics& diagnostics, JsonLayout layout = JsonLayout::indented);
 
 }  // namespace landdrill::report

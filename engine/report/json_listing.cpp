@@ -4,10 +4,10 @@
 namespace landdrill::report {
 namespace {
 
-boost::json::array rows_of(const Listing& listing) {
-  boost::json::array rows;
+json::array listing_array(const Listing& listing) {
+  json::array rows;
   for (const std::vector<std::string>& row : listing.rows) {
-    boost::json::object object;
+    json::object object;
     for (std::size_t i = 0; i < row.size(); ++i) object[listing.columns[i].heading] = text_or_null(row[i]);
     rows.push_back(std::move(object));
   }
@@ -18,9 +18,9 @@ boost::json::array rows_of(const Listing& listing) {
 
 std::string as_json(const std::vector<std::pair<std::string_view, std::string_view>>& heads,
                     const std::vector<Listing>& listings) {
-  boost::json::object object;
+  json::object object;
   for (const auto& [key, text] : heads) object[key] = text_or_null(text);
-  for (const Listing& listing : listings) object[listing.name] = rows_of(listing);
+  for (const Listing& listing : listings) object[listing.name] = listing_array(listing);
   return json_text(object, JsonLayout::indented);
 }
 

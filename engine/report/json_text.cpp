@@ -7,15 +7,13 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::value;
-
 void indent(std::string& out, int depth) {
   out.append(1, '\n').append(static_cast<std::size_t>(2 * depth), ' ');
 }
 
-void write(std::string& out, const value& what, int depth);
+void write(std::string& out, const json::value& what, int depth);
 
-void write_array(std::string& out, const boost::json::array& list, int depth) {
+void write_array(std::string& out, const json::array& list, int depth) {
   out += '[';
   for (std::size_t i = 0; i < list.size(); ++i) {
     if (i > 0) out += ',';
@@ -26,46 +24,46 @@ void write_array(std::string& out, const boost::json::array& list, int depth) {
   out += ']';
 }
 
-void write_object(std::string& out, const boost::json::object& object, int depth) {
+void write_object(std::string& out, const json::object& object, int depth) {
   out += '{';
   bool first = true;
   for (const auto& [key, inside] : object) {
     if (!first) out += ',';
     first = false;
     indent(out, depth + 1);
-    out += boost::json::serialize(key) + ": ";
+    out += json::serialize(key) + ": ";
     write(out, inside, depth + 1);
   }
   if (!first) indent(out, depth);
   out += '}';
 }
 
-void write(std::string& out, const value& what, int depth) {
+void write(std::string& out, const json::value& what, int depth) {
   if (what.is_array()) {
     write_array(out, what.get_array(), depth);
   } else if (what.is_object()) {
     write_object(out, what.get_object(), depth);
   } else {
-    out += boost::json::serialize(what);
+    out += json::serialize(what);
   }
 }
 
 }  // namespace
 
-std::string json_text(const value& what, JsonLayout layout) {
-  if (layout == JsonLayout::one_line) return boost::json::serialize(what) + "\n";
+std::string json_text(const json::value& what, JsonLayout layout) {
+  if (layout == JsonLayout::one_line) return json::serialize(what) + "\n";
   return json_text_inside(what, 0) + "\n";
 }
 
-std::string json_text_inside(const value& what, int depth) {
+std::string json_text_inside(const json::value& what, int depth) {
   std::string out;
   write(out, what, depth);
   return out;
 }
 
-value text_or_null(std::string_view text) {
+json::value text_or_null(std::string_view text) {
   if (text.empty()) return nullptr;
-  return boost::json::string(valid_text(text));
+  return json::string(valid_text(text));
 }
 
 }  // namespace landdrill::report

@@ -10,12 +10,14 @@
 
 namespace landdrill::report {
 
+namespace json = boost::json;
+
 // Keys in the order in which they were put in. Ends in a newline. Bytes that are no UTF-8 are spelled out.
-std::string json_text(const boost::json::value& value, JsonLayout layout);
+std::string json_text(const json::value& value, JsonLayout layout);
 // The same as it stands at this depth of something larger: indented, without a newline at the end.
-std::string json_text_inside(const boost::json::value& value, int depth);
+std::string json_text_inside(const json::value& value, int depth);
 
 // A text, or null when it is empty.
-boost::json::value text_or_null(std::string_view text);
+json::value text_or_null(std::string_view text);
 
 }  // namespace landdrill::report

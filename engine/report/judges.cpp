@@ -14,12 +14,7 @@
 namespace landdrill::report {
 namespace {
 
-
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
-}
-
-std::string title_of(const MeetView& meet) {
+std::string meet_title(const MeetView& meet) {
   if (meet.date.empty())
     return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel", "panels"));
   const std::string name = meet.meet.empty() ? meet.date : plain(meet.meet) + ", " + meet.date;
@@ -182,7 +177,7 @@ std::string view_text(const PanelView& view, const TextWish& wish) {
   return text + pairs_table(view, wish) + limits_table(view, wish) + agreement_section(view, wish);
 }
 
-std::string how_to_read(const TextWish& wish) {
+std::string judges_legend(const TextWish& wish) {
   std::vector<std::string> notes = {
       "bias: her marks above (+) or below (-) the mean of the other judges; spread: how much she scatters "
       "around them; dropped: how often her mark lay above or below all that counted; order: 1 where she "
@@ -221,13 +216,13 @@ std::string JudgesReport::next(const MeetView& meet) const {
 
 std::string JudgesReport::foot() const {
   if (format_ == Format::csv) return "";
-  return format_ == Format::json ? "\n  ]\n}\n" : how_to_read(wish_);
+  return format_ == Format::json ? "\n  ]\n}\n" : judges_legend(wish_);
 }
 
 std::string JudgesReport::piece(const MeetView& meet) const {
   if (format_ == Format::csv) return judges_csv(meet);
   if (format_ == Format::json) return judges_json(meet);
-  std::string text = paragraph("", title_of(meet), wish_.width) + routines_of(meet, wish_);
+  std::string text = paragraph("", meet_title(meet), wish_.width) + routines_of(meet, wish_);
   for (const PanelView& view : meet.views) text += view_text(view, wish_);
   return text;
 }

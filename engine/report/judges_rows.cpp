@@ -9,10 +9,8 @@
 namespace landdrill::report {
 namespace {
 
-namespace json = boost::json;
-
 // One number of a view: whom it is about, which it is, on what kind of element (empty: all).
-struct Number {
+struct ViewNumber {
   std::string judge, other, kind, name;
   Statistic statistic;
 };
@@ -28,7 +26,7 @@ Statistic count(std::size_t number, std::size_t rows) {
   return bare(static_cast<double>(number), rows);
 }
 
-void add_judge(const JudgeView& one, std::vector<Number>& numbers) {
+void add_judge(const JudgeView& one, std::vector<ViewNumber>& numbers) {
   const std::string judge = std::to_string(one.judge + 1);
   const auto add = [&](const char* name, Statistic statistic, const std::string& kind = {}) {
     numbers.push_back({judge, {}, kind, name, std::move(statistic)});
@@ -44,7 +42,7 @@ void add_judge(const JudgeView& one, std::vector<Number>& numbers) {
   add("order", one.order);
 }
 
-void add_pair(const PairView& one, std::vector<Number>& numbers) {
+void add_pair(const PairView& one, std::vector<ViewNumber>& numbers) {
   const auto add = [&](const char* name, const Statistic& statistic, const std::string& kind = {}) {
     numbers.push_back({std::to_string(one.judge + 1), std::to_string(one.other + 1), kind, name, statistic});
   };
@@ -57,8 +55,8 @@ void add_pair(const PairView& one, std::vector<Number>& numbers) {
   add("kappa", one.kappa);
 }
 
-std::vector<Number> numbers_of_all(const PanelView& view) {
-  std::vector<Number> numbers;
+std::vector<ViewNumber> numbers_of_all(const PanelView& view) {
+  std::vector<ViewNumber> numbers;
   for (std::size_t i = 0; i < 6; ++i)
     numbers.push_back({{}, {}, {}, fmt::format("icc{}", intraclass_forms[i]), view.intraclass.forms[i]});
   numbers.push_back({{}, {}, {}, "alpha_interval", view.interval});
@@ -69,8 +67,8 @@ std::vector<Number> numbers_of_all(const PanelView& view) {
   return numbers;
 }
 
-std::vector<Number> numbers_of(const PanelView& view) {
-  std::vector<Number> numbers = numbers_of_all(view);
+std::vector<ViewNumber> numbers_of(const PanelView& view) {
+  std::vector<ViewNumber> numbers = numbers_of_all(view);
   for (const JudgeView& one : view.judges) add_judge(one, numbers);
   for (const PairView& one : view.pairs) add_pair(one, numbers);
   return numbers;
@@ -107,7 +105,7 @@ json::object pair_object(const PairView& one) {
           {"kinds", kinds_of(one.kinds, "apart")}};
 }
 
-json::array marks_of(const PanelView& view) {
+json::array lines_array(const PanelView& view) {
   json::array lines;
   for (std::size_t row = 0; row < view.lines.size(); ++row) {
     json::array marks;
@@ -123,14 +121,11 @@ json::object view_object(const PanelView& view) {
   for (const JudgeView& one : view.judges) judges.push_back(judge_object(one));
   for (const PairView& one : view.pairs) pairs.push_back(pair_object(one));
   json::object agreement;
-  for (const Number& one : numbers_of_all(view)) agreement[one.name] = statistic_object(one.statistic);
-  return {{"title", text_or_null(view.title)},
-          {"sentences", list_of(view.sentences)},
-          {"warnings", list_of(view.warnings)},
-          {"judges", std::move(judges)},
-          {"pairs", std::move(pairs)},
-          {"agreement", std::move(agreement)},
-          {"lines", marks_of(view)}};
+  for (const ViewNumber& one : numbers_of_all(view)) agreement[one.name] = statistic_object(one.statistic);
+  return {{"title", text_or_null(view.title)},  {"sentences", list_of(view.sentences)},
+          {"warnings", list_of(view.warnings)}, {"judges", std::move(judges)},
+          {"pairs", std::move(pairs)},          {"agreement", std::move(agreement)},
+          {"lines", lines_array(view)}};
 }
 
 }  // namespace
@@ -143,7 +138,7 @@ std::string judges_csv_head() {
 std::string judges_csv(const MeetView& meet) {
   std::string text;
   for (const PanelView& view : meet.views) {
-    for (const Number& one : numbers_of(view)) {
+    for (const ViewNumber& one : numbers_of(view)) {
       const Statistic& number = one.statistic;
       text += csv_row({meet.date, meet.meet, meet.event, view.title, one.judge, one.other, one.kind, one.name,
                        exact_figure(number.value), exact_figure(number.low), exact_figure(number.high),

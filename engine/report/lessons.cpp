@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/report/amount_text.h"
 #include "engine/report/figures.h"
 #include "engine/report/grid.h"
 #include "engine/report/lessons_rows.h"
@@ -12,11 +13,6 @@
 
 namespace landdrill::report {
 namespace {
-
-
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return fmt::format("{} {}", count, count == 1 ? one : many);
-}
 
 // Whether all of the interval is on one side of nothing.
 bool is_clear(const LearnedBias& all) {
@@ -95,7 +91,7 @@ std::string bias_table(const Learned& learned, const TextWish& wish) {
          grid.text(wish.width, wish.colour);
 }
 
-std::string how_to_read(const Learned& learned, const TextWish& wish) {
+std::string lessons_legend(const Learned& learned, const TextWish& wish) {
   if (learned.biases.front().lessons == 0) return "";
   return heading("How to read it", wish) +
          bullets({"A lesson is one element that one panel marked.",
@@ -107,13 +103,6 @@ std::string how_to_read(const Learned& learned, const TextWish& wish) {
                   "A calibrated mark is your expected mark with the shrunk bias of its kind added. Each "
                   "panel is compared with what you expected by its day."},
                  wish);
-}
-
-std::string mark_text(const std::optional<Mark>& mark, int places) {
-  return mark ? mark->text(places) : std::string();
-}
-std::string points_text(const std::optional<Points>& points, int places) {
-  return points ? points->text(places) : std::string();
 }
 
 std::string total_sentence(const CalibratedEstimate& both) {
@@ -135,13 +124,13 @@ std::string estimate_section(const LessonsTold& told, const TextWish& wish) {
              {"mark", Align::amount, false, "calibrated"},
              {"points", Align::amount, false, "calibrated"}});
   for (const CalibratedElement& one : both.elements)
-    grid.add({one.label, one.kind, mark_text(one.raw, 2), points_text(one.raw_points, both.places),
-              mark_text(one.calibrated, 2), points_text(one.calibrated_points, both.places)});
+    grid.add({one.label, one.kind, text_of(one.raw, 2), text_of(one.raw_points, both.places),
+              text_of(one.calibrated, 2), text_of(one.calibrated_points, both.places)});
   std::string text = heading(cut(told.routine, wish.width - 28) + ", as expected and calibrated", wish);
   if (both.raw_total) {
     grid.add_rule();
-    grid.add({"Total", "", "", points_text(both.raw_total, both.places), "",
-              points_text(both.calibrated_total, both.places)},
+    grid.add({"Total", "", "", text_of(both.raw_total, both.places), "",
+              text_of(both.calibrated_total, both.places)},
              Look::total);
   }
   text += grid.text(wish.width, wish.colour);
@@ -172,7 +161,7 @@ std::string lessons_text(const LessonsTold& told, const TextWish& wish) {
     warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
   for (std::string& warning : warnings) warning = as_sentence(warning);
   if (!warnings.empty()) text += heading("With care", wish) + bullets(warnings, wish);
-  return text + estimate_section(told, wish) + bias_table(learned, wish) + how_to_read(learned, wish);
+  return text + estimate_section(told, wish) + bias_table(learned, wish) + lessons_legend(learned, wish);
 }
 
 }  // namespace

@@ -1,20 +1,12 @@
 #include "engine/report/lessons_rows.h"
 
+#include "engine/report/amount_text.h"
 #include "engine/report/csv.h"
 #include "engine/report/figures.h"
 #include "engine/report/json_text.h"
 
 namespace landdrill::report {
 namespace {
-
-namespace json = boost::json;
-
-std::string text_of(const std::optional<Mark>& mark) {
-  return mark ? mark->text() : std::string();
-}
-std::string text_of(const std::optional<Points>& points, int places) {
-  return points ? points->text(places) : std::string();
-}
 
 json::object bias_object(const LearnedBias& one) {
   return {{"of", word_of(one.of)},

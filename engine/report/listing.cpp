@@ -9,9 +9,9 @@
 namespace landdrill::report {
 namespace {
 
-constexpr int readable = 12;  // columns that a wrapped cell needs
+constexpr int readable_cell = 12;  // columns that a wrapped cell needs
 
-Grid grid_of(const Listing& listing, const std::vector<std::size_t>& shown) {
+Grid listing_grid(const Listing& listing, const std::vector<std::size_t>& shown) {
   std::vector<GridColumn> columns;
   for (const std::size_t i : shown) {
     columns.push_back(listing.columns[i]);
@@ -34,7 +34,7 @@ std::vector<std::size_t> columns_that_fit(const Listing& listing, std::size_t& n
   const std::size_t first = next;
   while (next < listing.columns.size()) {
     shown.push_back(next);
-    if (next > first && !grid_of(listing, shown).fits(width, readable)) {
+    if (next > first && !listing_grid(listing, shown).fits(width, readable_cell)) {
       shown.pop_back();
       break;
     }
@@ -66,12 +66,12 @@ std::string as_text(const Listing& asked, const TextWish& wish) {
   Listing listing = asked;
   std::vector<std::size_t> all(asked.columns.size());
   std::iota(all.begin(), all.end(), 0);
-  if (!grid_of(asked, all).fits(width, readable)) listing = long_texts_last(asked);
+  if (!listing_grid(asked, all).fits(width, readable_cell)) listing = long_texts_last(asked);
   std::string result;
   std::size_t next = std::min(listing.keys, listing.columns.size());
   do {
     const std::vector<std::size_t> shown = columns_that_fit(listing, next, width);
-    result += (result.empty() ? "" : "\n") + grid_of(listing, shown).text(width, wish.colour);
+    result += (result.empty() ? "" : "\n") + listing_grid(listing, shown).text(width, wish.colour);
   } while (next < listing.columns.size());
   return result;
 }

@@ -49,10 +49,6 @@ std::string proof_sentence(const ToldPlan& told) {
          " at most; --seconds gives it longer.";
 }
 
-std::string element_words(const ElementLine& line) {
-  return line.title.empty() ? line.kind : line.title + ", " + line.kind;
-}
-
 // Not where the event weights elements together.
 bool told_by_element(const ToldPlan& told) {
   return std::any_of(told.points.begin(), told.points.end(),
@@ -76,7 +72,7 @@ std::string programme_table(const Routine& routine, const ToldPlan& told, const 
     std::string way = choice_name(element, option);
     if (element.stays) way += " (stays)";
     if (changed && !out) way += " (not " + choice_name(element, told.as_written[i]) + ")";
-    grid.add({(changed ? "> " : "") + std::to_string(element.number), element_words(face.elements.at(i)),
+    grid.add({(changed ? "> " : "") + std::to_string(element.number), title_and_kind(face.elements.at(i)),
               std::move(way), declared ? declared->text(2) : "", told.points.at(i)},
              changed ? Look::worst : Look::usual);
   }

@@ -6,11 +6,7 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::array;
-using boost::json::object;
-using boost::json::value;
-
-std::string_view word_of(PlanWish::For aim) {
+std::string_view aim_word(PlanWish::For aim) {
   switch (aim) {
     case PlanWish::For::expected:
       return "expected";
@@ -62,23 +58,23 @@ void add_limits(WideCsv& csv, const Plan& plan) {
 
 // ---- JSON ----
 
-value reaches_or_null(const std::optional<ChanceBounds>& reaches) {
+json::value reaches_or_null(const std::optional<ChanceBounds>& reaches) {
   if (!reaches) return nullptr;
-  return object{{"chance", as_number(reaches->chance)},
-                {"least", as_number(reaches->least)},
-                {"most", as_number(reaches->most)}};
+  return json::object{{"chance", as_number(reaches->chance)},
+                      {"least", as_number(reaches->least)},
+                      {"most", as_number(reaches->most)}};
 }
 
-object choice_object(const Routine& routine, const PlanChoice& choice) {
-  array elements;
+json::object choice_object(const Routine& routine, const PlanChoice& choice) {
+  json::array elements;
   for (std::size_t i = 0; i < choice.options.size(); ++i) {
     const Element& element = routine.elements.at(i);
     const bool out = choice.options[i] == leave_out;
-    elements.push_back(
-        object{{"number", element.number},
-               {"title", text_or_null(element.title)},
-               {"option", out ? value(nullptr) : text_or_null(choice_name(element, choice.options[i]))},
-               {"left_out", out}});
+    elements.push_back(json::object{
+        {"number", element.number},
+        {"title", text_or_null(element.title)},
+        {"option", out ? json::value(nullptr) : text_or_null(choice_name(element, choice.options[i]))},
+        {"left_out", out}});
   }
   return {{"elements", elements},
           {"total_expected", choice.total.text()},
@@ -87,7 +83,7 @@ object choice_object(const Routine& routine, const PlanChoice& choice) {
           {"seconds", value_of(choice.seconds)}};
 }
 
-object limit_object(const PlanLimit& limit) {
+json::object limit_object(const PlanLimit& limit) {
   return {{"limit", text_or_null(limit.words)},  {"by", text_or_null(limit.from)},
           {"least", value_of(limit.least)},      {"most", value_of(limit.most)},
           {"used", limit.used.text()},           {"one_more", value_of(limit.one_more)},
@@ -113,20 +109,20 @@ std::string plan_csv(const Routine& routine, const ToldPlan& told) {
 }
 
 std::string plan_json(const Routine& routine, const ToldPlan& told, const Face& face) {
-  array choices, limits;
+  json::array choices, limits;
   for (std::size_t i = 0; i < told.plan.choices.size(); ++i) {
-    object one = choice_object(routine, told.plan.choices[i]);
+    json::object one = choice_object(routine, told.plan.choices[i]);
     one["behind"] = text_or_null(behind_of(routine, told, told.plan.choices[i]));
     choices.push_back(one);
   }
   for (const PlanLimit& limit : told.plan.limits) limits.push_back(limit_object(limit));
-  object all = face_object(face);
-  all["aim"] = object{{"for", text_or_null(word_of(told.aim))},
-                      {"per_cent", text_or_null(told.share)},
-                      {"target", text_or_null(told.target)}};
+  json::object all = face_object(face);
+  all["aim"] = json::object{{"for", text_or_null(aim_word(told.aim))},
+                            {"per_cent", text_or_null(told.share)},
+                            {"target", text_or_null(told.target)}};
   all["programmes"] = choices;
-  all["as_written"] =
-      told.plan.as_written ? value(choice_object(routine, *told.plan.as_written)) : value(nullptr);
+  all["as_written"] = told.plan.as_written ? json::value(choice_object(routine, *told.plan.as_written))
+                                           : json::value(nullptr);
   all["as_written_allowed"] = told.plan.as_written_allowed;
   all["proved"] = told.plan.proved;
   all["tried"] = told.plan.tried;

@@ -16,8 +16,7 @@
 namespace landdrill::report {
 namespace {
 
-namespace json = boost::json;
-
+// Never "-0.00".
 std::string signed_number(std::optional<double> value) {
   const std::string text = figure(value);
   return text.empty() || text.starts_with('-') ? text : "+" + text;
@@ -26,7 +25,7 @@ std::string share(std::optional<double> value) {
   return value ? fmt::format("{:.0f} %", *value * 100) : std::string();
 }
 
-std::string marks_of(const JudgeMarks& judges) {
+std::string judges_marks(const JudgeMarks& judges) {
   std::string text;
   for (const std::optional<Mark>& mark : judges)
     text += (text.empty() ? "" : " ") + (mark ? mark->text(2) : std::string("-"));
@@ -43,7 +42,7 @@ Compared compared(const PracticeTask& task, const Practised& done) {
           done.mark ? done.mark->text(2) : std::string(done.late ? "too late" : "skipped"),
           figure(task.kept),
           done.mark ? signed_number(hers - task.kept) : std::string(),
-          marks_of(task.judges)};
+          judges_marks(task.judges)};
 }
 
 std::string tasks_section(const PracticeTold& told, const TextWish& wish) {
@@ -102,7 +101,7 @@ std::string where_section(const PracticeReport& report, const TextWish& wish) {
   return heading("Where you are off", wish) + grid.text(wish.width, wish.colour);
 }
 
-std::string as_text(const PracticeTold& told, const TextWish& wish) {
+std::string practice_text(const PracticeTold& told, const TextWish& wish) {
   const PracticeReport& report = *told.report;
   std::string text = fmt::format("Practice of {}, {}: {} marked, {} not\n", told.trainee,
                                  moment(told.started), report.marked, report.skipped);
@@ -134,7 +133,7 @@ json::object summary_json(const PracticeReport& report) {
           {"second_half", number_or_null(report.second_half)}};
 }
 
-std::string as_json(const PracticeTold& told) {
+std::string practice_json(const PracticeTold& told) {
   json::array marks;
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
@@ -165,7 +164,7 @@ std::string as_json(const PracticeTold& told) {
   return json_text(all, JsonLayout::indented);
 }
 
-std::string as_csv(const PracticeTold& told) {
+std::string practice_csv(const PracticeTold& told) {
   std::string text = csv_row(
       {"trainee", "started", "routine", "panel", "line", "kind", "mark", "late", "kept", "off", "corrected"});
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
@@ -182,8 +181,8 @@ std::string as_csv(const PracticeTold& told) {
 }  // namespace
 
 std::string practice(const PracticeTold& told, Format format, const TextWish& wish) {
-  if (format == Format::json) return as_json(told);
-  return format == Format::csv ? as_csv(told) : as_text(told, wish);
+  if (format == Format::json) return practice_json(told);
+  return format == Format::csv ? practice_csv(told) : practice_text(told, wish);
 }
 
 std::string practice_curve(std::string_view trainee, const std::vector<PracticePoint>& points, Format format,

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/report/amount_text.h"
 #include "engine/report/csv.h"
 #include "engine/report/figures.h"
 #include "engine/report/grid.h"
@@ -13,12 +14,6 @@
 
 namespace landdrill::report {
 namespace {
-
-namespace json = boost::json;
-
-std::string points_text(const std::optional<Points>& points, int places) {
-  return points ? points->text(places) : std::string();
-}
 
 // What was taken off has its sign; nothing taken off is 0.
 std::string taken_text(const std::optional<Points>& points) {
@@ -30,7 +25,7 @@ std::string_view what_of(const ProgressPoint& point) {
   return point.panel ? "panel" : "run";
 }
 
-std::string title_of(const ProgressVersion& version) {
+std::string version_title(const ProgressVersion& version) {
   const std::string size =
       fmt::format("{} {}, difficulty {}", version.elements, version.elements == 1 ? "element" : "elements",
                   version.declared.text(2));
@@ -60,7 +55,7 @@ std::string course_table(const ProgressVersion& version, const TextWish& wish) {
                                       point.credited.text(2),
                                       figure(point.mark),
                                       std::to_string(point.base_marks),
-                                      points_text(point.total, version.places)};
+                                      text_of(point.total, version.places)};
     if (!is_narrow(wish))
       cells.insert(cells.end() - 1, {taken_text(point.sync), taken_text(point.penalties)});
     grid.add(std::move(cells), point.panel ? Look::total : Look::usual);
@@ -78,8 +73,8 @@ std::string parts_table(const ProgressVersion& version, const TextWish& wish) {
              {"announced", Align::amount}});
   for (const ProgressPoint& point : version.points)
     grid.add({point.date, std::string(what_of(point)), fmt::format("{} of {}", point.marked, point.of),
-              points_text(point.elements, version.places), points_text(point.impression, version.places),
-              points_text(point.announced, version.places)});
+              text_of(point.elements, version.places), text_of(point.impression, version.places),
+              text_of(point.announced, version.places)});
   return "\n" + grid.text(wish.width, wish.colour);
 }
 
@@ -88,13 +83,13 @@ std::string season_text(const SeasonProgress& season, const TextWish& wish) {
       paragraph("", plain(season.of.routine) + ": " + plain(season.of.event_title), wish.width);
   text += bullets(season.sentences, wish) + bullets(season.warnings, wish);
   for (const ProgressVersion& version : season.versions)
-    text += heading(title_of(version), wish) +
+    text += heading(version_title(version), wish) +
             (version.points.empty() ? std::string("not swum yet\n")
                                     : course_table(version, wish) + parts_table(version, wish));
   return text;
 }
 
-std::string how_to_read(const TextWish& wish) {
+std::string progress_legend(const TextWish& wish) {
   return "\n" + paragraph("",
                           "mark: the mean of the elements' marks, of a run-through what your deductions "
                           "leave; credited: the difficulty that counted; base: how many elements got "
@@ -102,13 +97,13 @@ std::string how_to_read(const TextWish& wish) {
                           wish.width);
 }
 
-constexpr std::string_view columns[] = {
+constexpr std::string_view csv_columns[] = {
     "routine",  "event",     "version", "routine_versions", "set", "date",       "what",     "title",
     "declared", "credited",  "mark",    "marked",           "of",  "base_marks", "elements", "impression",
     "sync",     "penalties", "total",   "announced"};
 
-std::vector<std::string> cells_of(const SeasonProgress& season, const ProgressVersion& version,
-                                  const ProgressPoint& point) {
+std::vector<std::string> point_cells(const SeasonProgress& season, const ProgressVersion& version,
+                                     const ProgressPoint& point) {
   const int places = version.places;
   return {season.of.routine,
           season.of.event,
@@ -124,20 +119,20 @@ std::vector<std::string> cells_of(const SeasonProgress& season, const ProgressVe
           std::to_string(point.marked),
           std::to_string(point.of),
           std::to_string(point.base_marks),
-          points_text(point.elements, places),
-          points_text(point.impression, places),
-          points_text(point.sync, 0),
-          points_text(point.penalties, 0),
-          points_text(point.total, places),
-          points_text(point.announced, places)};
+          text_of(point.elements, places),
+          text_of(point.impression, places),
+          text_of(point.sync),
+          text_of(point.penalties),
+          text_of(point.total, places),
+          text_of(point.announced, places)};
 }
 
 std::string progress_csv(const std::vector<SeasonProgress>& seasons) {
-  std::string text = csv_row({std::begin(columns), std::end(columns)});
+  std::string text = csv_row({std::begin(csv_columns), std::end(csv_columns)});
   for (const SeasonProgress& season : seasons) {
     for (const ProgressVersion& version : season.versions) {
       for (const ProgressPoint& point : version.points) {
-        const std::vector<std::string> cells = cells_of(season, version, point);
+        const std::vector<std::string> cells = point_cells(season, version, point);
         text += csv_row({cells.begin(), cells.end()});
       }
     }
@@ -155,12 +150,12 @@ json::object point_object(const ProgressPoint& point, int places) {
           {"marked", point.marked},
           {"of", point.of},
           {"base_marks", point.base_marks},
-          {"elements", text_or_null(points_text(point.elements, places))},
-          {"impression", text_or_null(points_text(point.impression, places))},
-          {"sync", text_or_null(points_text(point.sync, 0))},
-          {"penalties", text_or_null(points_text(point.penalties, 0))},
-          {"total", text_or_null(points_text(point.total, places))},
-          {"announced", text_or_null(points_text(point.announced, places))}};
+          {"elements", text_or_null(text_of(point.elements, places))},
+          {"impression", text_or_null(text_of(point.impression, places))},
+          {"sync", text_or_null(text_of(point.sync))},
+          {"penalties", text_or_null(text_of(point.penalties))},
+          {"total", text_or_null(text_of(point.total, places))},
+          {"announced", text_or_null(text_of(point.announced, places))}};
 }
 
 std::string progress_json(const std::vector<SeasonProgress>& seasons) {
@@ -197,7 +192,7 @@ std::string progress(const std::vector<SeasonProgress>& seasons, Format format, 
   wish.width = std::max(60, wish.width);
   std::string text;
   for (const SeasonProgress& season : seasons) text += (text.empty() ? "" : "\n") + season_text(season, wish);
-  return text.empty() ? text : text + how_to_read(wish);
+  return text.empty() ? text : text + progress_legend(wish);
 }
 
 }  // namespace landdrill::report

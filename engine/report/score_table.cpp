@@ -24,7 +24,7 @@ std::string or_dash(const std::string& text) {
 }
 
 std::string element_words(const ElementLine& line, Halves halves) {
-  std::string words = line.title.empty() ? line.kind : line.title + ", " + line.kind;
+  std::string words = title_and_kind(line);
   if (!line.option.empty()) words += ", option " + line.option;
   const bool expected = line.base && halves != Halves::panel;
   const bool given = line.recorded_base && halves != Halves::estimate;
@@ -103,7 +103,7 @@ bool panel_alone(const Account& account) {
          !any_with(account.aspects, &AspectLine::mark);
 }
 
-std::vector<ScoreRow> rows_of(const Account& account, Halves halves) {
+std::vector<ScoreRow> score_rows(const Account& account, Halves halves) {
   std::vector<ScoreRow> rows;
   const bool marked = any_mark(account) || account.aspects.empty();
   for (const ElementLine& line : account.elements) rows.push_back(element_row(line, marked, halves));
@@ -158,10 +158,10 @@ void add(Grid& grid, const ScoreRow& row, Halves halves, Extra extra) {
   grid.add(std::move(cells), row.look);
 }
 
-Grid grid_of(const Account& account, Halves halves) {
+Grid score_grid(const Account& account, Halves halves) {
   const Extra extra = extra_for(account, halves);
   Grid grid(columns_for(halves, extra));
-  for (const ScoreRow& row : rows_of(account, halves)) add(grid, row, halves, extra);
+  for (const ScoreRow& row : score_rows(account, halves)) add(grid, row, halves, extra);
   grid.add_rule();
   add(grid, total_row(account, halves), halves, extra);
   return grid;
@@ -174,13 +174,13 @@ bool shows_left(const Account& account) {
 }
 
 std::string score_tables(const Account& account, const TextWish& wish) {
-  if (!account.recorded) return "\n" + grid_of(account, Halves::estimate).text(wish.width, wish.colour);
-  if (panel_alone(account)) return "\n" + grid_of(account, Halves::panel).text(wish.width, wish.colour);
+  if (!account.recorded) return "\n" + score_grid(account, Halves::estimate).text(wish.width, wish.colour);
+  if (panel_alone(account)) return "\n" + score_grid(account, Halves::panel).text(wish.width, wish.colour);
   constexpr int readable = 15;  // a title of fewer columns is wrapped too often
-  const Grid both = grid_of(account, Halves::both);
+  const Grid both = score_grid(account, Halves::both);
   if (both.fits(wish.width, readable)) return "\n" + both.text(wish.width, wish.colour);
-  return heading("Estimate", wish) + grid_of(account, Halves::estimate).text(wish.width, wish.colour) +
-         heading("Panel", wish) + grid_of(account, Halves::panel).text(wish.width, wish.colour);
+  return heading("Estimate", wish) + score_grid(account, Halves::estimate).text(wish.width, wish.colour) +
+         heading("Panel", wish) + score_grid(account, Halves::panel).text(wish.width, wish.colour);
 }
 
 }  // namespace landdrill::report

@@ -9,8 +9,6 @@
 namespace landdrill::report {
 namespace {
 
-using enum Align;
-
 // One table of the set as it is written, and what its columns are about.
 class ShownTable {
  public:
@@ -51,7 +49,7 @@ GridColumn ShownTable::heading(std::size_t i) const {
   const bool number = known != nullptr && (known->holds == Cell::number || known->holds == Cell::whole);
   const bool wraps = known == nullptr || known->holds == Cell::text || known->holds == Cell::codes ||
                      known->holds == Cell::formula;
-  return {column_name(i), number ? amount : words, wraps};
+  return {column_name(i), number ? Align::amount : Align::words, wraps};
 }
 
 bool ShownTable::is_gap(const CsvRow& row, std::size_t i) const {
@@ -119,7 +117,7 @@ std::string ShownTable::row_text(std::string_view row_key, const TextWish& wish)
   std::string result;
   each_row([&](const CsvRow& row) {
     if (read_.key(row) != row_key) return;
-    Grid grid({{"column"}, {"value", words, true}, {"meaning", words, true}});
+    Grid grid({{"column"}, {"value", Align::words, true}, {"meaning", Align::words, true}});
     for (std::size_t i = 0; i < column_count(); ++i) {
       const std::string value = shown(row, i);
       grid.add({column_name(i), value.empty() ? "-" : value,

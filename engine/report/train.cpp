@@ -13,10 +13,7 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::array;
-using boost::json::object;
-
-std::string_view words_for(Gain::What what) {
+std::string_view what_to_improve(Gain::What what) {
   switch (what) {
     case Gain::What::execution:
       return "execution mark";
@@ -31,7 +28,7 @@ std::string_view words_for(Gain::What what) {
   return "";
 }
 
-std::string name_of(const Gain& gain) {
+std::string gain_name(const Gain& gain) {
   if (gain.what == Gain::What::sync) return "Sync error: " + gain.label;
   return gain.what == Gain::What::penalty ? "Penalty: " + gain.label : gain.label;
 }
@@ -55,7 +52,7 @@ std::string gains_table(std::span<const Gain> gains, const TextWish& wish) {
              {"points", amount}});
   for (std::size_t i = 0; i < gains.size() && gains[i].change > Points(); ++i) {
     const Gain& gain = gains[i];
-    grid.add({std::to_string(i + 1), name_of(gain), std::string(words_for(gain.what)),
+    grid.add({std::to_string(i + 1), gain_name(gain), std::string(what_to_improve(gain.what)),
               amount_text(gain, gain.before) + " to " + amount_text(gain, gain.after),
               with_sign(gain.change.text(4))},
              i == 0 ? Look::worst : Look::usual);
@@ -68,7 +65,7 @@ std::string nothing_note(std::span<const Gain> gains, const TextWish& wish) {
   for (const Gain& gain : gains) {
     if (gain.change > Points()) continue;
     std::string& names = gain.change < Points() ? worse : nothing;
-    names += (names.empty() ? "" : "; ") + name_of(gain) + ", " + std::string(words_for(gain.what));
+    names += (names.empty() ? "" : "; ") + gain_name(gain) + ", " + std::string(what_to_improve(gain.what));
     if (gain.change < Points()) names += " (" + with_sign(gain.change.text(4)) + ")";
   }
   std::string result;
@@ -108,7 +105,7 @@ std::string training_text(const NextPoints& next, const Face& face, std::span<co
   return result + below;
 }
 
-std::string_view word_of(Gain::What what) {
+std::string_view gain_word(Gain::What what) {
   switch (what) {
     case Gain::What::execution:
       return "execution";
@@ -128,7 +125,7 @@ std::string training_csv(std::span<const Gain> gains) {
   WideCsv csv({"rank", "what", "line", "before", "after", "points"});
   for (std::size_t i = 0; i < gains.size(); ++i)
     csv.add({{"rank", std::to_string(i + 1)},
-             {"what", std::string(word_of(gains[i].what))},
+             {"what", std::string(gain_word(gains[i].what))},
              {"line", gains[i].label},
              {"before", gains[i].before},
              {"after", gains[i].after},
@@ -137,14 +134,14 @@ std::string training_csv(std::span<const Gain> gains) {
 }
 
 std::string training_json(const NextPoints& next, const Face& face, std::span<const Gain> gains) {
-  array list;
+  json::array list;
   for (const Gain& gain : gains)
-    list.push_back(object{{"what", text_or_null(word_of(gain.what))},
-                          {"line", text_or_null(gain.label)},
-                          {"before", text_or_null(gain.before)},
-                          {"after", text_or_null(gain.after)},
-                          {"points", gain.change.text(4)}});
-  object all = face_object(face);
+    list.push_back(json::object{{"what", text_or_null(gain_word(gain.what))},
+                                {"line", text_or_null(gain.label)},
+                                {"before", text_or_null(gain.before)},
+                                {"after", text_or_null(gain.after)},
+                                {"points", gain.change.text(4)}});
+  json::object all = face_object(face);
   all["total_expected"] = next.total.text(4);
   all["gains"] = list;
   return json_text(all, JsonLayout::indented);

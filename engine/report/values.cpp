@@ -8,8 +8,6 @@
 namespace landdrill::report {
 namespace {
 
-using enum Align;
-
 int page(const TextWish& wish) {
   return std::max(60, wish.width);
 }
@@ -18,7 +16,7 @@ std::string number_text(const std::optional<std::size_t>& number) {
   return number ? std::to_string(*number) : "";
 }
 
-std::string_view word_of(RowChange::What what) {
+std::string_view change_word(RowChange::What what) {
   switch (what) {
     case RowChange::What::added:
       return "new";
@@ -33,15 +31,15 @@ std::string_view word_of(RowChange::What what) {
 Listing changes_listing(const SetComparison& changes) {
   Listing listing{"changes",
                   {{"table"},
-                   {"row", words, true},
+                   {"row", Align::words, true},
                    {"change"},
                    {"column"},
-                   {"before", words, true},
-                   {"after", words, true}},
+                   {"before", Align::words, true},
+                   {"after", Align::words, true}},
                   {},
                   2};
   for (const RowChange& row : changes.rows) {
-    const std::string what(word_of(row.what));
+    const std::string what(change_word(row.what));
     if (row.cells.empty()) listing.rows.push_back({row.table, row.key, what, "", "", ""});
     for (const CellChange& cell : row.cells) {
       listing.rows.push_back({row.table, row.key, what, cell.column, cell.before, cell.after});
@@ -51,14 +49,18 @@ Listing changes_listing(const SetComparison& changes) {
 }
 
 Listing moves_listing(const std::vector<SheetMove>& moves) {
-  Listing listing{
-      "moves", {{"line", words, true}, {"before", amount}, {"after", amount}, {"change", amount}}, {}};
+  Listing listing{"moves",
+                  {{"line", Align::words, true},
+                   {"before", Align::amount},
+                   {"after", Align::amount},
+                   {"change", Align::amount}},
+                  {}};
   for (const SheetMove& move : moves)
     listing.rows.push_back({move.line, move.before, move.after, move.change});
   return listing;
 }
 
-std::string comparison_text(const ComparedSets& compared, const TextWish& wish) {
+std::string compared_sets_text(const ComparedSets& compared, const TextWish& wish) {
   const std::string names = plain(std::string(compared.before) + " to " + std::string(compared.after));
   if (compared.changes->rows.empty())
     return paragraph("", "From " + names + ": no value differs.", page(wish));
@@ -73,7 +75,7 @@ std::string comparison_text(const ComparedSets& compared, const TextWish& wish) 
 }
 
 // The moves below the changes, in the same columns.
-std::string comparison_csv(const ComparedSets& compared) {
+std::string compared_sets_csv(const ComparedSets& compared) {
   Listing listing = changes_listing(*compared.changes);
   for (const SheetMove& move : compared.moves) {
     listing.rows.push_back({"sheet", move.line, "moved", "difficulty", move.before, move.after});
@@ -83,14 +85,14 @@ std::string comparison_csv(const ComparedSets& compared) {
 
 Listing history_listing(const std::vector<HistoryLine>& edits) {
   Listing listing{"edits",
-                  {{"number", amount},
+                  {{"number", Align::amount},
                    {"at"},
                    {"table"},
-                   {"row", words, true},
+                   {"row", Align::words, true},
                    {"column"},
-                   {"before", words, true},
-                   {"after", words, true},
-                   {"why", words, true},
+                   {"before", Align::words, true},
+                   {"after", Align::words, true},
+                   {"why", Align::words, true},
                    {"undone"}},
                   {}};
   for (const HistoryLine& edit : edits) {
@@ -103,7 +105,7 @@ Listing history_listing(const std::vector<HistoryLine>& edits) {
 // One edit as a coach tells it: "spin-360 (parts): value 0.9 to 1.0 (new catalogue)".
 std::string history_text(std::string_view set, const std::vector<HistoryLine>& edits, const TextWish& wish) {
   if (edits.empty()) return paragraph("", plain(set) + " has not been edited.", page(wish));
-  Grid grid({{"no.", amount}, {"at"}, {"edit", words, true}, {"", words}});
+  Grid grid({{"no.", Align::amount}, {"at"}, {"edit", Align::words, true}, {"", Align::words}});
   for (const HistoryLine& edit : edits) {
     const std::string why = edit.why.empty() ? "" : " (" + edit.why + ")";
     const std::string before = edit.before.empty() ? "nothing" : edit.before;
@@ -140,11 +142,11 @@ Listing outcome_listing(const Filled& outcome) {
 std::string set_list(const std::vector<SetLine>& sets, Format format, const TextWish& wish) {
   Listing listing{"sets",
                   {{"name"},
-                   {"title", words, true},
+                   {"title", Align::words, true},
                    {"edition"},
-                   {"rows", amount},
-                   {"edits", amount},
-                   {"place", words, true}},
+                   {"rows", Align::amount},
+                   {"edits", Align::amount},
+                   {"place", Align::words, true}},
                   {}};
   for (const SetLine& set : sets) {
     listing.rows.push_back(
@@ -154,8 +156,11 @@ std::string set_list(const std::vector<SetLine>& sets, Format format, const Text
   if (format == Format::json) return as_json({}, {listing});
   if (sets.empty()) return "No value sets.\n";
   // The place is long and often the same: it does not squeeze the titles.
-  Grid grid(
-      {{"name"}, {"title", words, true}, {"edition", words, true}, {"rows", amount}, {"edits", amount}});
+  Grid grid({{"name"},
+             {"title", Align::words, true},
+             {"edition", Align::words, true},
+             {"rows", Align::amount},
+             {"edits", Align::amount}});
   for (const auto& row : listing.rows) grid.add({row[0], row[1], row[2], row[3], row[4]});
   std::string result = grid.text(page(wish), wish.colour);
   std::vector<std::string_view> told;
@@ -168,8 +173,8 @@ std::string set_list(const std::vector<SetLine>& sets, Format format, const Text
 }
 
 std::string comparison(const ComparedSets& compared, Format format, const TextWish& wish) {
-  if (format == Format::text) return comparison_text(compared, wish);
-  if (format == Format::csv) return comparison_csv(compared);
+  if (format == Format::text) return compared_sets_text(compared, wish);
+  if (format == Format::csv) return compared_sets_csv(compared);
   return as_json({{"before", compared.before}, {"after", compared.after}, {"sheet", compared.sheet}},
                  {changes_listing(*compared.changes), moves_listing(compared.moves)});
 }
@@ -192,7 +197,7 @@ std::string filled(const Filled& outcome, Format format, const TextWish& wish) {
 }
 
 std::string gaps(const std::vector<Gap>& missing, std::string_view set, Format format, const TextWish& wish) {
-  Listing listing{"gaps", {{"table"}, {"row", words, true}, {"column"}}, {}, 2};
+  Listing listing{"gaps", {{"table"}, {"row", Align::words, true}, {"column"}}, {}, 2};
   for (const Gap& gap : missing)
     listing.rows.push_back({std::string(gap.table), std::string(gap.key), std::string(gap.column)});
   if (format == Format::csv) return as_csv(listing);

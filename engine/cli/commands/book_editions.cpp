@@ -13,7 +13,7 @@ namespace landdrill::cli {
 namespace {
 
 // What was swum under one edition.
-struct Swam {
+struct SwumUnder {
   std::set<std::pair<std::string, std::string>> routines;  // title and event
   std::set<std::int64_t> versions;
   std::size_t runs = 0, panels = 0;
@@ -24,8 +24,8 @@ struct Swam {
   }
 };
 
-Result<std::map<std::int64_t, Swam>> swam(const Book& book, BookWish wish) {
-  std::map<std::int64_t, Swam> all;
+Result<std::map<std::int64_t, SwumUnder>> swum_by_edition(const Book& book, BookWish wish) {
+  std::map<std::int64_t, SwumUnder> all;
   wish.all_versions = true;
   const auto found = book.find(wish);
   if (!found) return tl::unexpected(found.error());
@@ -52,7 +52,7 @@ bool is_called(const KeptEdition& edition, const std::string& wanted) {
   return true;
 }
 
-report::BookEdition line_of(std::size_t number, const KeptEdition& edition, const Swam& swam) {
+report::BookEdition edition_line(std::size_t number, const KeptEdition& edition, const SwumUnder& swum) {
   return {std::to_string(number),
           edition.name,
           edition.title,
@@ -60,10 +60,10 @@ report::BookEdition line_of(std::size_t number, const KeptEdition& edition, cons
           edition.kept_at,
           edition.kept_at.substr(0, 10),
           edition.first_for,
-          std::to_string(swam.routines.size()),
-          std::to_string(swam.versions.size()),
-          std::to_string(swam.runs),
-          std::to_string(swam.panels)};
+          std::to_string(swum.routines.size()),
+          std::to_string(swum.versions.size()),
+          std::to_string(swum.runs),
+          std::to_string(swum.panels)};
 }
 
 }  // namespace
@@ -72,18 +72,18 @@ Exit book_editions(Call& call) {
   return with_book(call, [&](const Book& book, const BookWish& wish) {
     const auto editions = book.editions();
     if (!editions) return refuse(call, editions.error());
-    const auto found = swam(book, wish);
+    const auto found = swum_by_edition(book, wish);
     if (!found) return refuse(call, found.error());
     BookWish any_words = wish;
     any_words.words.clear();
-    const auto of_any_words = swam(book, any_words);
+    const auto of_any_words = swum_by_edition(book, any_words);
     if (!of_any_words) return refuse(call, of_any_words.error());
     std::vector<report::BookEdition> lines;
     for (std::size_t i = 0; i < editions->size(); ++i) {
       const KeptEdition& edition = (*editions)[i];
       const auto& counts = is_called(edition, wish.words) ? *of_any_words : *found;
       const auto its = counts.find(edition.id);
-      if (its != counts.end()) lines.push_back(line_of(i + 1, edition, its->second));
+      if (its != counts.end()) lines.push_back(edition_line(i + 1, edition, its->second));
     }
     if (lines.empty()) return nothing_found(call, book, wish);
     call.streams.out.write(report::book_editions(lines, format_of(call), page_wish(call)));

@@ -18,7 +18,7 @@
 namespace landdrill::cli {
 namespace {
 
-report::BookLine line_of(const KeptBlock& block) {
+report::BookLine kept_line(const KeptBlock& block) {
   return {block.routine,
           block.event,
           std::string(word_of(block.what)),
@@ -119,7 +119,7 @@ Result<std::vector<std::string>> sheets_of(const Book& book, const BookWish& wis
 }
 
 // One after the other, with an empty line between them.
-void print(Call& call, const std::vector<std::string>& sheets) {
+void print_sheets(Call& call, const std::vector<std::string>& sheets) {
   for (std::size_t i = 0; i < sheets.size(); ++i) call.streams.out.write((i == 0 ? "" : "\n") + sheets[i]);
 }
 
@@ -128,7 +128,7 @@ Exit save(Call& call, const Book& book, const Trouble& trouble) {
   const auto saved = book.rescue();
   if (!saved) return refuse(call, saved.error());
   if (saved->sheets.empty()) return refuse(call, trouble);
-  print(call, saved->sheets);
+  print_sheets(call, saved->sheets);
   refuse(call, trouble);
   call.streams.say(fmt::format("landdrill: what can be read was printed all the same; not there:\n"));
   for (const std::string& one : saved->lost) call.streams.say("  " + one + "\n");
@@ -143,7 +143,7 @@ Exit book_list(Call& call) {
     if (!found) return refuse(call, found.error());
     if (found->empty()) return nothing_found(call, book, wish);
     std::vector<report::BookLine> lines;
-    for (const KeptBlock& block : *found) lines.push_back(line_of(block));
+    for (const KeptBlock& block : *found) lines.push_back(kept_line(block));
     call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
     return Exit::ok;
   });
@@ -155,7 +155,7 @@ Exit book_export(Call& call) {
     const bool whole_book = wish.all_versions && call.given.operands.size() == 1;
     if (!sheets) return whole_book ? save(call, book, sheets.error()) : refuse(call, sheets.error());
     if (sheets->empty()) return nothing_found(call, book, wish);
-    print(call, *sheets);
+    print_sheets(call, *sheets);
     return Exit::ok;
   });
 }

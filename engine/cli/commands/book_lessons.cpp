@@ -48,7 +48,7 @@ class Calibrating {
   const Learned& learned_;
 };
 
-Exit print(Call& call, const std::vector<Lesson>& all, Exit worst) {
+Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
   const Learned learned = learn(all);
   const BackTest tested = back_test(all);
   Calibrating sheet(learned);
@@ -70,7 +70,7 @@ Exit book_lessons(Call& call) {
       std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
   };
   return with_swum(call, lessons_of, take,
-                   [&](const Book&, const BookWish&, Exit worst) { return print(call, all, worst); });
+                   [&](const Book&, const BookWish&, Exit worst) { return print_lessons(call, all, worst); });
 }
 
 }  // namespace landdrill::cli

@@ -22,7 +22,7 @@ bool counts(const Swum& swum, const ProgressPoint& point) {
   return false;
 }
 
-struct Swam {
+struct SwumVersion {
   std::string event_title;
   ProgressVersion version;
 };
@@ -45,16 +45,16 @@ ProgressVersion version_of(const KeptSheet& kept) {
           block.edition};
 }
 
-Swam swam(const Swum& swum) {
+SwumVersion version_swum(const Swum& swum) {
   const Routine& routine = *swum.kept.sheet.routine();
-  Swam swam{routine.event->title, version_of(swum.kept)};
+  SwumVersion swam{routine.event->title, version_of(swum.kept)};
   for (ProgressPoint& point : progress(routine))
     if (counts(swum, point)) swam.version.points.push_back(std::move(point));
   return swam;
 }
 
-Swam together(std::vector<Swam> parts) {
-  Swam whole = std::move(parts.front());
+SwumVersion together(std::vector<SwumVersion> parts) {
+  SwumVersion whole = std::move(parts.front());
   std::vector<ProgressPoint>& points = whole.version.points;
   for (std::size_t i = 1; i < parts.size(); ++i)
     std::move(parts[i].version.points.begin(), parts[i].version.points.end(), std::back_inserter(points));
@@ -85,7 +85,7 @@ Result<std::optional<ProgressVersion>> not_swum_yet(const Book& book, const Kept
 // The versions of one routine, one after the other, and what came of them.
 class Seasons {
  public:
-  void add(const KeptBlock& version, Swam swam) {
+  void add(const KeptBlock& version, SwumVersion swam) {
     if (all_.empty() || all_.back().last.routine != version.routine ||
         all_.back().last.event != version.event)
       all_.push_back({version, std::move(swam.event_title), {}});
@@ -122,10 +122,10 @@ class Seasons {
 
 Exit book_progress(Call& call) {
   Seasons seasons;
-  const auto take = [&](const KeptBlock& version, std::vector<Swam> parts) {
+  const auto take = [&](const KeptBlock& version, std::vector<SwumVersion> parts) {
     seasons.add(version, together(std::move(parts)));
   };
-  return with_swum(call, swam, take, [&](const Book& book, const BookWish& wish, Exit worst) {
+  return with_swum(call, version_swum, take, [&](const Book& book, const BookWish& wish, Exit worst) {
     // What came after the days that are asked for is not.
     if (wish.until.empty()) {
       if (const auto added = seasons.add_latest(book); !added) return refuse(call, added.error());

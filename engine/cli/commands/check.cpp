@@ -10,7 +10,7 @@ std::string counted(std::size_t number, std::string_view one) {
   return fmt::format("{} {}{}", number, one, number == 1 ? "" : "s");
 }
 
-std::string verdict(const ReadSheet& sheet) {
+std::string sheet_verdict(const ReadSheet& sheet) {
   std::string text;
   if (sheet.diagnostics.errors() > 0) text = counted(sheet.diagnostics.errors(), "error");
   if (sheet.without_set) text += (text.empty() ? "" : ", ") + std::string("no value set to check it by");
@@ -34,7 +34,7 @@ Exit check(Call& call) {
     ++sheets;
     const ReadSheet& sheet = reader.sheet();
     messages.add(sheet.diagnostics);
-    call.streams.out.write(verdict(sheet));
+    call.streams.out.write(sheet_verdict(sheet));
     if (!sheet.ok() || sheet.diagnostics.warnings() > 0) worst = Exit::errors;
   }
   messages.finish();

@@ -8,18 +8,14 @@
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/progress.h"
+#include "engine/worth.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
 namespace {
 
-std::string name_of(const Element& element) {
-  return element.title.empty() ? fmt::format("{} {}", element.number, element.kind->title)
-                               : fmt::format("{} {}", element.number, element.title);
-}
-
 // Those that were asked for: one by its number or its title, or all that have options.
-struct Asked {
+struct AskedElements {
   std::vector<std::size_t> elements;
   std::string mistake;
 };
@@ -31,7 +27,7 @@ std::optional<int> number_in(std::string_view typed) {
   return number;
 }
 
-Asked one_element(const Routine& routine, const std::string& typed) {
+AskedElements one_element(const Routine& routine, const std::string& typed) {
   const std::optional<int> number = number_in(typed);
   std::vector<std::string_view> known;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
@@ -39,15 +35,14 @@ Asked one_element(const Routine& routine, const std::string& typed) {
     if (number ? element.number == *number : words::same(element.title, typed)) return {{i}, {}};
     if (!element.title.empty()) known.push_back(element.title);
   }
-  std::string mistake = fmt::format("found \"{}\"; expected the number or the title of an element", typed);
-  const std::string hint = words::nearest_hint(typed, known);
-  if (!hint.empty()) mistake += "\n  hint: " + hint;
-  return {{}, mistake};
+  const std::string mistake =
+      fmt::format("found \"{}\"; expected the number or the title of an element", typed);
+  return {{}, with_hint(mistake, words::nearest_hint(typed, known))};
 }
 
-Asked asked_for(const Call& call, const Routine& routine) {
+AskedElements asked_for(const Call& call, const Routine& routine) {
   if (call.given.operands.size() > 1) return one_element(routine, call.given.operands[1]);
-  Asked all;
+  AskedElements all;
   for (std::size_t i = 0; i < routine.elements.size(); ++i)
     if (routine.elements[i].options.size() > 1) all.elements.push_back(i);
   return all;
@@ -94,7 +89,7 @@ Exit compare(Call& call) {
   const Routine& routine = one.routine();
   const std::string beyond = beyond_scale(routine, spread.wish);
   if (!beyond.empty()) return misused(call, beyond);
-  const Asked asked = asked_for(call, routine);
+  const AskedElements asked = asked_for(call, routine);
   if (!asked.mistake.empty()) return misused(call, asked.mistake);
   Obstacles obstacles = without_options(routine, asked.elements);
   if (!obstacles.empty()) return obstructed(call, routine, obstacles);

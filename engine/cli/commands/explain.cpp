@@ -20,7 +20,7 @@ void collect_paths(const Step& step, std::vector<std::string_view>& paths) {
 }
 
 // A line that was asked for: in the estimate, or, after the word `panel`, in what was recorded.
-struct Asked {
+struct AskedLine {
   const Step* tree = nullptr;
   std::string line;
 };
@@ -33,13 +33,13 @@ Exit list_lines(Call& call, const Account& told, const report::TextWish& wish) {
   return Exit::ok;
 }
 
-Exit no_such_line(Call& call, const Asked& asked) {
+Exit no_such_line(Call& call, const AskedLine& asked) {
   std::vector<std::string_view> paths;
   collect_paths(*asked.tree, paths);
   std::string hint = words::nearest_hint(asked.line, paths);
   if (hint.empty()) hint = "without LINE, `landdrill explain FILE` lists all lines";
   return misused(call,
-                 fmt::format("found \"{}\"; expected a line of the score\n  hint: {}", asked.line, hint));
+                 with_hint(fmt::format("found \"{}\"; expected a line of the score", asked.line), hint));
 }
 
 Exit explain_line(Call& call, const ReadSheet& sheet, const Account& told, const report::TextWish& wish) {
@@ -49,7 +49,7 @@ Exit explain_line(Call& call, const ReadSheet& sheet, const Account& told, const
   if (of_panel && !told.recorded)
     return misused(call, "found \"panel\"; but no recorded panel is chosen in this sheet");
   if (of_panel) line.erase(line.begin());
-  const Asked asked{
+  const AskedLine asked{
       of_panel ? &*told.recorded : &*told.estimate,
       line.empty() ? std::string(word_of(Role::total)) : fmt::format("{}", fmt::join(line, " "))};
   const Step* step = asked.tree->at(asked.line);

@@ -19,7 +19,7 @@
 namespace landdrill::cli {
 namespace {
 
-Exit print(Call& call, const Meets& meets, Exit worst) {
+Exit print_judges(Call& call, const Meets& meets, Exit worst) {
   const std::vector<const Meet*> all = meets.by_date();
   if (all.empty()) {
     if (worst == Exit::ok) call.streams.say("landdrill: there is no recorded panel in it\n");
@@ -102,7 +102,7 @@ Exit judges(Call& call) {
   }
   messages.finish();
   panels.tell();
-  return print(call, meets, worse(worst, reader.worst()));
+  return print_judges(call, meets, worse(worst, reader.worst()));
 }
 
 Exit book_judges(Call& call) {
@@ -117,8 +117,9 @@ Exit book_judges(Call& call) {
     for (std::vector<SatPanel>& panels : parts)
       for (SatPanel& panel : panels) meets.add(std::move(panel));
   };
-  return with_swum(call, sat, take,
-                   [&](const Book&, const BookWish&, Exit worst) { return print(call, meets, worst); });
+  return with_swum(call, sat, take, [&](const Book&, const BookWish&, Exit worst) {
+    return print_judges(call, meets, worst);
+  });
 }
 
 }  // namespace landdrill::cli

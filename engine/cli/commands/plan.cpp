@@ -13,7 +13,7 @@ namespace landdrill::cli {
 namespace {
 
 // The wish that a choice amounts to; what is left out stands as it is written.
-Wish wish_of(const PlanChoice& choice, const Wish& wish) {
+Wish wish_with(const PlanChoice& choice, const Wish& wish) {
   Wish result = wish;
   result.options = choice.options;
   for (std::size_t& option : result.options)
@@ -22,9 +22,9 @@ Wish wish_of(const PlanChoice& choice, const Wish& wish) {
 }
 
 // What the report needs of the best programme beside the plan itself.
-class Telling {
+class BestProgramme {
  public:
-  Telling(const Routine& routine, const Wish& wish, const TypedPlan& typed)
+  BestProgramme(const Routine& routine, const Wish& wish, const TypedPlan& typed)
       : routine_(routine), wish_(wish), typed_(typed), places_(places_of(routine)) {}
 
   report::ToldPlan tell(Plan plan, bool full) const {
@@ -41,7 +41,7 @@ class Telling {
  private:
   void tell_elements(report::ToldPlan& told, bool full) const {
     const PlanChoice& best = told.plan.choices.front();
-    const Wish wish = wish_of(best, wish_);
+    const Wish wish = wish_with(best, wish_);
     const Risked risk = risked(routine_, wish);
     for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
       const bool out = best.options[i] == leave_out;
@@ -75,7 +75,7 @@ Plan search(Call& call, const Routine& routine, const Wish& wish, const TypedPla
 report::Face face_of_plan(const OneRoutine& one, const Wish& wish, const Plan& plan, const TypedPlan& typed) {
   const Routine& routine = one.routine();
   std::vector<Wish> wishes{wish};
-  for (const PlanChoice& choice : plan.choices) wishes.push_back(wish_of(choice, wish));
+  for (const PlanChoice& choice : plan.choices) wishes.push_back(wish_with(choice, wish));
   const bool by_odds = typed.wish.aim != PlanWish::For::expected;
   report::Face face = face_of(
       one, wishes,
@@ -103,7 +103,8 @@ Exit plan(Call& call) {
   if (!best.obstacles.empty()) return obstructed(call, routine, best.obstacles);
   const report::Face face = face_of_plan(one, wish, best, typed);
   const bool found = !best.choices.empty();
-  const report::ToldPlan told = Telling(routine, wish, typed).tell(std::move(best), call.given.has("--full"));
+  const report::ToldPlan told =
+      BestProgramme(routine, wish, typed).tell(std::move(best), call.given.has("--full"));
   call.streams.out.write(report::plan_report(routine, told, face, format_of(call), choosing_page(call)));
   return found ? Exit::ok : Exit::errors;
 }

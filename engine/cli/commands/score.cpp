@@ -87,8 +87,8 @@ class Scoring {
     if (one_line_each()) return print(line_of(sheet, wish));
     const Account told = account(routine, wish.wish, wish.panel);
     if (format_ == "json")
-      return print(report::json(told, sheet.diagnostics, sheet.file(),
-                                many_ ? report::JsonLayout::one_line : report::JsonLayout::indented));
+      return print(report::account_json(told, sheet.diagnostics, sheet.file(),
+                                        many_ ? report::JsonLayout::one_line : report::JsonLayout::indented));
     if (format_ == "csv") return print(report::csv_rows(told, sheet.file()));
     if (sheets_ > 1) print("\n\n");
     print(report::text(told, wish_, sheet.diagnostics));

@@ -15,7 +15,7 @@ std::size_t gaps_of(const ValueSet& set) {
   return gaps;
 }
 
-std::string verdict(const ReadSet& set) {
+std::string set_verdict(const ReadSet& set) {
   const std::size_t errors = set.loaded.diagnostics.errors(), warnings = set.loaded.diagnostics.warnings();
   if (errors > 0) return fmt::format("{} error{}", errors, errors == 1 ? "" : "s");
   std::string text = warnings == 0
@@ -38,7 +38,7 @@ Exit values_check(Call& call) {
       continue;
     }
     call.streams.say(to_string((*set)->loaded.diagnostics));
-    call.streams.out.write(fmt::format("{}: {}\n", (*set)->files.name, verdict(**set)));
+    call.streams.out.write(fmt::format("{}: {}\n", (*set)->files.name, set_verdict(**set)));
     if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
   }
   return worst;

@@ -44,15 +44,15 @@ Exit carry_out(Call& call, Values& values, const ReadSet& set, const std::vector
 }
 
 // "my-2026 parts spin-720"; the one row of a set has no key.
-std::string place_of(const Edit& edit) {
+std::string row_edited(const Edit& edit) {
   return fmt::format("{} {}{}{}", edit.set, edit.table, edit.key.empty() ? "" : " ", edit.key);
 }
 
-std::string told(const std::vector<Edit>& edits, const std::string& before) {
+std::string edits_told(const std::vector<Edit>& edits, const std::string& before) {
   const Edit& main = edits.back();
   const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
   std::string text =
-      fmt::format("{}: {} {} -> {}\n", place_of(main), main.column, shown(before), shown(main.value));
+      fmt::format("{}: {} {} -> {}\n", row_edited(main), main.column, shown(before), shown(main.value));
   for (const Edit& edit : edits)
     if (&edit != &main) text += fmt::format("  its {} is now \"{}\"\n", edit.column, edit.value);
   return text;
@@ -76,13 +76,13 @@ Exit values_edit(Call& call) {
     return Exit::usage;
   }
   if (edits->empty()) {
-    call.streams.out.write(fmt::format("{}: {} is {} already\n", place_of(wish), wish.column, wish.value));
+    call.streams.out.write(fmt::format("{}: {} is {} already\n", row_edited(wish), wish.column, wish.value));
     return Exit::ok;
   }
   TableFiles copy = (*set)->files;
   const auto before = change_cell(copy, edits->back());
   const Exit done = carry_out(call, values, **set, *edits);
-  if (done == Exit::ok) call.streams.out.write(told(*edits, *before));
+  if (done == Exit::ok) call.streams.out.write(edits_told(*edits, *before));
   return done;
 }
 

@@ -11,7 +11,7 @@
 namespace landdrill::cli {
 namespace {
 
-FillWish wish_of(const Call& call) {
+FillWish fill_wish(const Call& call) {
   FillWish wish;
   wish.overwrite = call.given.has("--overwrite");
   wish.family = call.given.value("--family");
@@ -35,7 +35,7 @@ Result<std::string> keep_in_folder(const Filled& outcome, const std::filesystem:
 }
 
 // Where it was written; empty when it was only to be looked at.
-Result<std::string> keep(Call& call, Values& values, const ReadSet& set, const Filled& outcome) {
+Result<std::string> write_filled(Call& call, Values& values, const ReadSet& set, const Filled& outcome) {
   if (call.given.has("--to")) {
     const std::string folder(call.given.value("--to"));
     if (auto trouble = not_new(folder)) return tl::unexpected(*trouble);
@@ -63,7 +63,7 @@ Exit values_fill(Call& call) {
   if (!set) return refuse(call, set.error());
   const auto list = read_whole(list_name);
   if (!list) return refuse(call, list.error());
-  const Filled outcome = fill((*set)->files, {shown(list_name), *list}, wish_of(call));
+  const Filled outcome = fill((*set)->files, {shown(list_name), *list}, fill_wish(call));
   call.streams.say(to_string(outcome.diagnostics));
   if (has(Problem::has_value, outcome.diagnostics))
     call.streams.say("landdrill: nothing is filled in; --overwrite replaces the values that differ\n");
@@ -72,7 +72,7 @@ Exit values_fill(Call& call) {
         "landdrill: nothing is filled in; --family FAMILY puts codes that the set does not have in as new "
         "parts\n");
   if (!outcome.diagnostics.ok()) return Exit::errors;
-  const auto kept = keep(call, values, **set, outcome);
+  const auto kept = write_filled(call, values, **set, outcome);
   if (!kept) return refuse(call, kept.error());
   call.streams.out.write(report::filled(outcome, format_of(call), page_wish(call)));
   if (format_of(call) == report::Format::text)

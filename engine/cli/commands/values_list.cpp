@@ -8,7 +8,7 @@
 namespace landdrill::cli {
 namespace {
 
-std::size_t rows_of(const TableFiles& files) {
+std::size_t row_count(const TableFiles& files) {
   std::size_t rows = 0;
   for (const Table& table : value_tables()) rows += report::row_keys(files, table.name).size();
   return rows;
@@ -55,7 +55,7 @@ Exit values_list(Call& call) {
       worst = worse(worst, refuse(call, set.error()));
       continue;
     }
-    report::SetLine line{name, {}, {}, kept_in((*set)->folder), rows_of((*set)->files), {}};
+    report::SetLine line{name, {}, {}, kept_in((*set)->folder), row_count((*set)->files), {}};
     if ((*set)->loaded.set) {
       line.title = (*set)->loaded.set->info.title;
       line.edition = (*set)->loaded.set->info.edition;

@@ -20,7 +20,7 @@ bool names_season(Call& call) {
   return false;
 }
 
-std::string_view word_of(EditRecord::Did did) {
+std::string_view edit_word(EditRecord::Did did) {
   switch (did) {
     case EditRecord::Did::import:
       return "imported";
@@ -36,18 +36,18 @@ std::string_view word_of(EditRecord::Did did) {
   return "";
 }
 
-std::string told(const EditRecord& record) {
+std::string record_told(const EditRecord& record) {
   const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
   if (record.table.empty()) return fmt::format("{}: all tables\n", record.set);
   return fmt::format("{} {} {}: {} {} -> {}\n", record.set, record.table, record.key, record.column,
                      shown(record.before), shown(record.after));
 }
 
-report::HistoryLine line_of(const EditRecord& record) {
+report::HistoryLine history_line(const EditRecord& record) {
   std::string why = record.why;
   if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
-    why = fmt::format("{} of {}{}{}", word_of(record.did), record.target, why.empty() ? "" : ": ", why);
-  std::string table = record.table.empty() ? std::string(word_of(record.did)) : record.table;
+    why = fmt::format("{} of {}{}{}", edit_word(record.did), record.target, why.empty() ? "" : ": ", why);
+  std::string table = record.table.empty() ? std::string(edit_word(record.did)) : record.table;
   return {std::to_string(record.number),
           record.at,
           std::move(table),
@@ -59,7 +59,7 @@ report::HistoryLine line_of(const EditRecord& record) {
           record.undone};
 }
 
-const EditRecord* numbered(const std::vector<EditRecord>& all, std::int64_t number) {
+const EditRecord* edit_numbered(const std::vector<EditRecord>& all, std::int64_t number) {
   for (const EditRecord& one : all)
     if (one.number == number) return &one;
   return nullptr;
@@ -67,7 +67,7 @@ const EditRecord* numbered(const std::vector<EditRecord>& all, std::int64_t numb
 
 // A change of source or status that only goes with the change of a value; or the undo or redo of one.
 bool is_companion(const EditRecord& record, const std::vector<EditRecord>& all) {
-  const EditRecord* target = record.target == 0 ? nullptr : numbered(all, record.target);
+  const EditRecord* target = record.target == 0 ? nullptr : edit_numbered(all, record.target);
   return goes_with_another(record) || (target != nullptr && goes_with_another(*target));
 }
 
@@ -82,7 +82,7 @@ const EditRecord* last_standing(const std::vector<EditRecord>& all) {
 Result<void> undo_all(Season& season, const std::string& set, std::string& text) {
   const auto first = season.undo(set);
   if (!first) return tl::unexpected(first.error());
-  text = told(*first);
+  text = record_told(*first);
   for (;;) {
     const auto all = season.history(set);
     if (!all) return tl::unexpected(all.error());
@@ -99,17 +99,17 @@ Result<void> redo_all(Season& season, const std::string& set, std::string& text)
   for (;;) {
     const auto done = season.redo(set);
     if (!done) return tl::unexpected(done.error());
-    text = told(*done);
+    text = record_told(*done);
     const auto all = season.history(set);
     if (!all) return tl::unexpected(all.error());
-    const EditRecord* original = numbered(*all, done->target);
+    const EditRecord* original = edit_numbered(*all, done->target);
     if (original == nullptr || !goes_with_another(*original)) return {};
   }
 }
 
-using Step = Result<void> (*)(Season&, const std::string&, std::string&);
+using HistoryStep = Result<void> (*)(Season&, const std::string&, std::string&);
 
-Exit step(Call& call, Step take, std::string_view said) {
+Exit step(Call& call, HistoryStep take, std::string_view said) {
   if (!names_season(call)) return Exit::usage;
   Values values(call);
   const auto season = values.season(Season::Mode::write);
@@ -183,7 +183,7 @@ Exit values_history(Call& call) {
   const bool short_form = format_of(call) == report::Format::text;
   std::vector<report::HistoryLine> lines;
   for (const EditRecord& record : *all)
-    if (!short_form || !is_companion(record, *all)) lines.push_back(line_of(record));
+    if (!short_form || !is_companion(record, *all)) lines.push_back(history_line(record));
   call.streams.out.write(report::history(call.given.operands[0], lines, format_of(call), page_wish(call)));
   return Exit::ok;
 }

@@ -22,7 +22,7 @@ Exit no_such_table(Call& call, std::string_view typed) {
   std::vector<std::string> known;
   for (const Table& table : value_tables()) known.emplace_back(table.name);
   return misused(call,
-                 fmt::format("found \"{}\"; expected a table\n  hint: {}", typed, hint_for(typed, known)));
+                 with_hint(fmt::format("found \"{}\"; expected a table", typed), hint_for(typed, known)));
 }
 
 }  // namespace
@@ -41,8 +41,9 @@ Exit values_show(Call& call) {
   if (shown.empty() && row.empty())
     return misused(call, fmt::format("{} has no table {}", files.name, table));
   if (shown.empty())
-    return misused(call, fmt::format("found \"{}\"; expected a row of {} in {}\n  hint: {}", row, table,
-                                     files.name, hint_for(row, report::row_keys(files, table))));
+    return misused(call,
+                   with_hint(fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
+                             hint_for(row, report::row_keys(files, table))));
   call.streams.out.write(shown);
   return Exit::ok;
 }

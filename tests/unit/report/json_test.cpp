@@ -20,7 +20,7 @@ value parsed(const std::string& text) {
 }
 
 TEST(JsonReport, ReadsBackWithTheSameAmounts) {
-  const value report = parsed(json(with_panel(), one_objection(), "harbour.sheet"));
+  const value report = parsed(account_json(with_panel(), one_objection(), "harbour.sheet"));
   EXPECT_EQ(report.at("file"), "harbour.sheet");
   EXPECT_EQ(report.at("total"), "107.5250");
   EXPECT_EQ(report.at("recorded_total"), "73.6834");
@@ -38,7 +38,7 @@ TEST(JsonReport, ReadsBackWithTheSameAmounts) {
 }
 
 TEST(JsonReport, HoldsTheWholeBuildUpWithItsRows) {
-  const value report = parsed(json(with_panel()));
+  const value report = parsed(account_json(with_panel()));
   EXPECT_EQ(report.at_pointer("/estimate_build_up/value"), "107.5250");
   EXPECT_EQ(report.at_pointer("/estimate_build_up/below/1/path"), "element 2");
   const value part = report.at_pointer("/estimate_build_up/below/1/below/0/below/0");
@@ -51,7 +51,7 @@ TEST(JsonReport, HoldsTheWholeBuildUpWithItsRows) {
 }
 
 TEST(JsonReport, HoldsTheBridgeStepByStep) {
-  const value bridge = parsed(json(with_panel())).at("bridge");
+  const value bridge = parsed(account_json(with_panel())).at("bridge");
   EXPECT_EQ(bridge.at("from"), "107.525");
   EXPECT_EQ(bridge.at("to"), "73.6834");
   ASSERT_EQ(bridge.at("steps").as_array().size(), 6u);
@@ -64,7 +64,7 @@ TEST(JsonReport, HoldsTheBridgeStepByStep) {
 }
 
 TEST(JsonReport, HoldsTheTimeOfEachItem) {
-  const value time = parsed(json(with_panel())).at("time");
+  const value time = parsed(account_json(with_panel())).at("time");
   EXPECT_EQ(time.at("counts"), 96);
   EXPECT_EQ(time.at("seconds"), "45");
   EXPECT_EQ(time.at("longest_starts_at"), 1);
@@ -75,7 +75,7 @@ TEST(JsonReport, HoldsTheTimeOfEachItem) {
 TEST(JsonReport, HasAllKeysAlwaysInTheSameOrder) {
   const auto keys = [](const Account& account) {
     std::vector<std::string> names;
-    const value report = parsed(json(account));
+    const value report = parsed(account_json(account));
     for (const auto& one : report.as_object()) names.emplace_back(one.key());
     return names;
   };
@@ -85,7 +85,7 @@ TEST(JsonReport, HasAllKeysAlwaysInTheSameOrder) {
 }
 
 TEST(JsonReport, WritesNothingAsNull) {
-  const value report = parsed(json(estimate_only()));
+  const value report = parsed(account_json(estimate_only()));
   for (const std::string key :
        {"panel", "recorded_total", "difference", "bridge", "recorded_build_up", "announced"}) {
     EXPECT_TRUE(report.at(key).is_null()) << key;
@@ -93,21 +93,21 @@ TEST(JsonReport, WritesNothingAsNull) {
 }
 
 TEST(JsonReport, SaysTheSameInOneLine) {
-  const std::string line = json(with_panel(), {}, "a.sheet", JsonLayout::one_line);
+  const std::string line = account_json(with_panel(), {}, "a.sheet", JsonLayout::one_line);
   EXPECT_EQ(line.find('\n'), line.size() - 1);
-  EXPECT_EQ(parsed(line), parsed(json(with_panel(), {}, "a.sheet")));
+  EXPECT_EQ(parsed(line), parsed(account_json(with_panel(), {}, "a.sheet")));
 }
 
 TEST(JsonReport, EscapesWhatItMust) {
   Account account = with_panel();
   account.title = "say \"go\"\\ \x1b[1m\n\x01 水 \xFF";
-  const std::string text = json(account);
+  const std::string text = account_json(account);
   for (const char c : text) EXPECT_TRUE(c == '\n' || static_cast<unsigned char>(c) >= 0x20);
   EXPECT_EQ(parsed(text).at("routine"), "say \"go\"\\ \x1b[1m\n\x01 水 \\xff");
 }
 
 TEST(JsonDiagnostics, TellEachMessageWithItsPlace) {
-  const value report = parsed(json(one_objection()));
+  const value report = parsed(diagnostics_json(one_objection()));
   EXPECT_EQ(report.at("warnings"), 1);
   EXPECT_EQ(report.at("errors"), 0);
   EXPECT_EQ(report.at_pointer("/messages/0/severity"), "warning");
