@@ -6,7 +6,7 @@
 namespace landdrill::cli {
 namespace {
 
-bool same_files(const TableFiles& a, const TableFiles& b) {
+bool same_set(const TableFiles& a, const TableFiles& b) {
   return a.name == b.name && std::equal(a.files.begin(), a.files.end(), b.files.begin(), b.files.end(),
                                         [](const TableFile& one, const TableFile& other) {
                                           return one.file == other.file && one.text == other.text;
@@ -154,7 +154,7 @@ Result<bool> Placing::is_kept_as(const Block& routine, const KeptBlock& version)
   if (!text) return tl::unexpected(text.error());
   const auto set = book_.edition(version.edition);
   if (!set) return tl::unexpected(set.error());
-  return *text == routine.text && same_files(*set, editions_.at(routine.edition));
+  return *text == routine.text && same_set(*set, editions_.at(routine.edition));
 }
 
 const KeptBlock& Placing::latest(const Block& routine) const {

@@ -1,13 +1,8 @@
-#include <array>
-
 #include "engine/report/grid.h"
 #include "engine/report/sections.h"
 
 namespace landdrill::report {
 namespace {
-
-constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
-                            Cause::penalty};
 
 std::string_view plain_word(Cause cause) {
   switch (cause) {
@@ -53,7 +48,7 @@ std::string cause_table(const Account& account, const TextWish& wish) {
   using enum Align;
   Grid grid({{"by cause", words, true}, {"change", amount}});
   int different = 0;
-  for (const Cause cause : causes) {
+  for (const Cause cause : all_causes) {
     const Points change = bridge.by_cause(cause);
     if (change == Points()) continue;
     grid.add({std::string(plain_word(cause)), with_sign(change.text(4))});

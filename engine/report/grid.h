@@ -19,8 +19,6 @@
 
 namespace landdrill::report {
 
-enum class Align { words, amount };
-
 struct GridColumn {
   std::string heading;
   Align align = Align::words;

@@ -1,7 +1,5 @@
 #include "engine/report/json.h"
 
-#include <array>
-
 #include "engine/report/face_json.h"
 
 namespace landdrill::report {
@@ -78,10 +76,8 @@ json::value step_or_null(const std::optional<Step>& step) {
 
 json::value bridge_or_null(const std::optional<Bridge>& bridge, const std::vector<ElementLine>& elements) {
   if (!bridge) return nullptr;
-  constexpr std::array causes{Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
-                              Cause::penalty};
   json::object by_cause;
-  for (const Cause cause : causes) by_cause[word_of(cause)] = bridge->by_cause(cause).text();
+  for (const Cause cause : all_causes) by_cause[word_of(cause)] = bridge->by_cause(cause).text();
   const auto step = [&](const BridgeStep& one) {
     return json::object{
         {"cause", text_or_null(word_of(one.cause))},

@@ -28,7 +28,7 @@ Grid listing_grid(const Listing& listing, const std::vector<std::size_t>& shown)
 }
 
 // The key columns, and after them as many from `next` on as fit, one at least.
-std::vector<std::size_t> columns_that_fit(const Listing& listing, std::size_t& next, int width) {
+std::vector<std::size_t> shown_that_fit(const Listing& listing, std::size_t& next, int width) {
   std::vector<std::size_t> shown;
   for (std::size_t i = 0; i < std::min(listing.keys, listing.columns.size()); ++i) shown.push_back(i);
   const std::size_t first = next;
@@ -70,7 +70,7 @@ std::string as_text(const Listing& asked, const TextWish& wish) {
   std::string result;
   std::size_t next = std::min(listing.keys, listing.columns.size());
   do {
-    const std::vector<std::size_t> shown = columns_that_fit(listing, next, width);
+    const std::vector<std::size_t> shown = shown_that_fit(listing, next, width);
     result += (result.empty() ? "" : "\n") + listing_grid(listing, shown).text(width, wish.colour);
   } while (next < listing.columns.size());
   return result;

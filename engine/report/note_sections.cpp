@@ -2,13 +2,13 @@
 
 #include "engine/report/explain.h"
 #include "engine/report/grid.h"
+#include "engine/report/render_text.h"
 #include "engine/report/sections.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
 namespace {
 
-constexpr std::string_view bullet = "  - ";
 constexpr std::size_t most_missing = 8;
 
 std::string seconds(const std::optional<Decimal>& value) {

@@ -9,56 +9,52 @@
 namespace landdrill::report {
 namespace {
 
-using boost::json::array;
-using boost::json::object;
-using boost::json::value;
-
-value json_of(const Datum& datum);
+json::value json_of(const Datum& datum);
 
 struct JsonValue {
-  value operator()(std::monostate) const { return nullptr; }
-  value operator()(bool truth) const { return truth; }
-  value operator()(std::int64_t number) const { return number; }
-  value operator()(const std::string& text) const { return text_or_null(text); }
-  value operator()(const Record& record) const {
-    object result;
+  json::value operator()(std::monostate) const { return nullptr; }
+  json::value operator()(bool truth) const { return truth; }
+  json::value operator()(std::int64_t number) const { return number; }
+  json::value operator()(const std::string& text) const { return text_or_null(text); }
+  json::value operator()(const Record& record) const {
+    json::object result;
     for (const auto& [key, datum] : record) result[key] = json_of(datum);
     return result;
   }
-  value operator()(const Data& list) const {
-    array result;
+  json::value operator()(const Data& list) const {
+    json::array result;
     for (const Datum& one : list) result.push_back(json_of(one));
     return result;
   }
 };
 
-value json_of(const Datum& datum) {
+json::value json_of(const Datum& datum) {
   return std::visit(JsonValue{}, datum.is);
 }
 
-value json_of(const Step& step) {
-  array rows, below;
+json::value json_of(const Step& step) {
+  json::array rows, below;
   for (const Provenance& row : step.rows)
-    rows.push_back(object{{"table", text_or_null(row.table)},
-                          {"row", text_or_null(row.key)},
-                          {"line", row.line},
-                          {"status", text_or_null(word_of(row.status))},
-                          {"source", text_or_null(row.source)}});
+    rows.push_back(json::object{{"table", text_or_null(row.table)},
+                                {"row", text_or_null(row.key)},
+                                {"line", row.line},
+                                {"status", text_or_null(word_of(row.status))},
+                                {"source", text_or_null(row.source)}});
   for (const Step& input : step.inputs) below.push_back(json_of(input));
-  return object{{"what", text_or_null(word_of(step.role))},
-                {"path", text_or_null(step.path)},
-                {"label", text_or_null(step.label)},
-                {"rule", text_or_null(step.rule)},
-                {"value", text_or_null(step.value)},
-                {"remark", text_or_null(step.remark)},
-                {"rows", std::move(rows)},
-                {"below", std::move(below)}};
+  return json::object{{"what", text_or_null(word_of(step.role))},
+                      {"path", text_or_null(step.path)},
+                      {"label", text_or_null(step.label)},
+                      {"rule", text_or_null(step.rule)},
+                      {"value", text_or_null(step.value)},
+                      {"remark", text_or_null(step.remark)},
+                      {"rows", std::move(rows)},
+                      {"below", std::move(below)}};
 }
 
 // Puts each block under its key; the others are for people alone.
 class JsonObject {
  public:
-  object of(const PageParts& parts) && {
+  json::object of(const PageParts& parts) && {
     for (const PagePart& part : parts.all())
       if (is_for_programs(part.seen)) std::visit(*this, part.what);
     return std::move(object_);
@@ -68,13 +64,13 @@ class JsonObject {
   void operator()(const Tree& tree) { put(tree.key, json_of(tree.step)); }
   void operator()(const Verbatim& verbatim) { put(verbatim.key, text_or_null(verbatim.text)); }
   void operator()(const Bullets& bullets) {
-    array list;
+    json::array list;
     for (const auto& [item, seen] : bullets.items)
       if (is_for_programs(seen)) list.push_back(text_or_null(item));
     put(bullets.key, std::move(list));
   }
   void operator()(const PageTable& table) {
-    array rows;
+    json::array rows;
     for (const PageRow& row : table.rows)
       if (is_for_programs(row.seen)) rows.push_back(row_object(table, row));
     put(table.key, std::move(rows));
@@ -82,14 +78,14 @@ class JsonObject {
   void operator()(const Section& section) {
     if (section.key.empty()) return add(section.inside);
     if (section.in == Section::In::single) return put(section.key, JsonObject().of(section.inside));
-    if (!object_.contains(section.key)) object_[section.key] = array();
+    if (!object_.contains(section.key)) object_[section.key] = json::array();
     if (section.in == Section::In::list)
       object_[section.key].as_array().push_back(JsonObject().of(section.inside));
   }
   void operator()(const auto&) {}  // for people
 
  private:
-  void put(const std::string& key, value what) {
+  void put(const std::string& key, json::value what) {
     if (!key.empty()) object_[key] = std::move(what);
   }
   // A section without a key only says where something stands on the page.
@@ -97,8 +93,8 @@ class JsonObject {
     for (const PagePart& part : inside.all())
       if (is_for_programs(part.seen)) std::visit(*this, part.what);
   }
-  static object row_object(const PageTable& table, const PageRow& row) {
-    object result;
+  static json::object row_object(const PageTable& table, const PageRow& row) {
+    json::object result;
     for (std::size_t i = 0; i < table.columns.size(); ++i) {
       const PageColumn& column = table.columns[i];
       if (!column.key.empty() && is_for_programs(column.seen))
@@ -107,13 +103,13 @@ class JsonObject {
     return result;
   }
 
-  object object_;
+  json::object object_;
 };
 
 }  // namespace
 
 std::string render_json(const Page& page, JsonLayout layout) {
-  object all{{"format", 1}, {"report", page.question}};
+  json::object all{{"format", 1}, {"report", page.question}};
   for (auto& [key, inside] : JsonObject().of(page)) all[key] = std::move(inside);
   return json_text(all, layout);
 }

@@ -9,7 +9,6 @@
 namespace landdrill::report {
 namespace {
 
-constexpr std::string_view bullet = "  - ";
 constexpr int readable_part = 12;  // columns that a wrapped cell needs where a table is cut into several
 
 // The columns of a table that this page has.
@@ -57,7 +56,8 @@ std::vector<std::size_t> columns_that_fit(const PageTable& table, const std::vec
   return part;
 }
 
-// Several tables one below the other. Short cells stand together in the first, and only long texts move to the next.
+// Several tables one below the other. Short cells stand together in the first, and only long texts move to
+// the next.
 std::string cut_table(const PageTable& table, std::vector<std::size_t> all, const TextWish& wish) {
   if (!grid_of(table, all, wish.full).fits(wish.width, readable_part))
     std::stable_sort(all.begin() + static_cast<std::ptrdiff_t>(table.keys), all.end(),

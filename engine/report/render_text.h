@@ -1,8 +1,9 @@
-// A page as text for people: what a coach reads in a terminal and pins on the wall. No line is wider than the wish, and
-// nothing rests on colour alone.
+// A page as text for people: what a coach reads in a terminal and pins on the wall. No line is wider than the
+// wish, and nothing rests on colour alone.
 #pragma once
 
 #include <string>
+#include <string_view>
 
 #include "engine/report/page.h"
 
@@ -13,6 +14,8 @@ struct TextWish {
   int width = 80;     // columns of the page; below 60 is taken as 60
   bool full = false;  // everything: the whole build-up, and every invented or remembered value by name
 };
+
+inline constexpr std::string_view bullet = "  - ";  // before one of several sentences
 
 std::string render_text(const Page& page, const TextWish& wish);
 

@@ -73,7 +73,7 @@ Character first_of(std::string_view text) {
   return {code, good ? length : 1, good};
 }
 
-int columns_of(char32_t c) {
+int room_of(char32_t c) {
   if (c < no_room.front().first) return 1;  // Latin text, so nearly all
   return in(no_room, c) ? 0 : in(wide, c) ? 2 : 1;
 }
@@ -94,7 +94,7 @@ std::size_t fitting(std::string_view text, int width) {
   std::size_t at = 0;
   while (at < text.size()) {
     const Character c = first_of(text.substr(at));
-    width -= columns_of(c.code);
+    width -= room_of(c.code);
     if (width < 0) break;
     at += c.length;
   }
@@ -114,7 +114,7 @@ int width_of(std::string_view text) {
   int width = static_cast<int>(at);
   while (at < text.size()) {
     const Character c = first_of(text.substr(at));
-    width += columns_of(c.code);
+    width += room_of(c.code);
     at += c.length;
   }
   return width;

@@ -14,6 +14,8 @@
 namespace landdrill {
 
 enum class Cause { difficulty, execution, impression, sync, penalty };
+inline constexpr Cause all_causes[] = {Cause::difficulty, Cause::execution, Cause::impression, Cause::sync,
+                                       Cause::penalty};
 std::string_view word_of(Cause cause);
 
 struct BridgeStep {

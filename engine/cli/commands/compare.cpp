@@ -4,11 +4,11 @@
 
 #include <charconv>
 
+#include "engine/choosing/worth.h"
 #include "engine/cli/choosing.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/progress.h"
-#include "engine/worth.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {

@@ -64,11 +64,11 @@ std::string other_rules(const Routine& first, const Routine& other) {
 }
 
 // The other sheet is as it is written: --option and --runs speak of the first.
-struct Rival {
+struct ToldRival {
   std::optional<report::ForecastRival> told;
   Exit exit = Exit::ok;
 };
-Rival rival(Call& call, const Wanted& wish, const Routine& first, const TotalOdds& ours) {
+ToldRival rival(Call& call, const Wanted& wish, const Routine& first, const TotalOdds& ours) {
   if (!call.given.has("--against")) return {};
   const std::string file(call.given.value("--against"));
   report::Asked plain(call.command.words);
@@ -100,7 +100,7 @@ Exit forecast(Call& call) {
   if (!told.forecast.obstacles.empty()) return obstructed(call, one.routine(), told.forecast.obstacles);
   for (const Decimal target : wish.targets)
     told.targets.push_back({target, reaches(*told.forecast.total, target)});
-  Rival other = rival(call, wish, one.routine(), *told.forecast.total);
+  ToldRival other = rival(call, wish, one.routine(), *told.forecast.total);
   if (other.exit != Exit::ok) return other.exit;
   told.rival = std::move(other.told);
   told.spreads = spreads(one.routine(), one.wish(), wish.how.spreads);
