@@ -20,8 +20,4 @@ namespace landdrill::report {
 // `set`: the name of the value set, for the rows.
 std::string explain(const Step& step, std::string_view set, const TextWish& wish);
 
-// What can be asked for: every path below `step`, one a line, with its value. For "no such line" messages and
-// lists.
-std::string explainable(const Step& step, const TextWish& wish);
-
 }  // namespace landdrill::report

@@ -89,7 +89,6 @@ std::string title_section(const Account& account, const TextWish& wish) {
   std::string result = wish.colour ? coloured(title, Look::total) : title;
   result += std::string(static_cast<std::size_t>(std::max(1, longest)), '=') + "\n";
   result += paragraph("", plain(account.event + " - by the values of " + account.set + edition), wish.width);
-  if (!account.panel.empty()) result += paragraph("", plain("Panel of " + account.panel), wish.width);
   if (!account.statuses.empty()) result += paragraph("", counts_sentence(account), wish.width);
   return result;
 }

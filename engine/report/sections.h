@@ -1,23 +1,16 @@
-// The sections of the text report, top to bottom. Each is whole lines, or empty when there is nothing to say.
+// Sections of reports that are no pages yet. Each is whole lines, or empty when there is nothing to say.
 #pragma once
 
 #include <string>
 
 #include "engine/report/text.h"
+#include "engine/score/account.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::report {
 
 std::string title_section(const Account& account, const TextWish& wish);
-// The table of elements, impression, sync, penalties and total; where marks come from; the result as
-// announced.
-std::string score_section(const Account& account, const TextWish& wish);
-// The table alone, and whether it says how many points are left on each line.
-std::string score_tables(const Account& account, const TextWish& wish);
-bool shows_left(const Account& account);
-std::string bridge_section(const Account& account, const TextWish& wish);
-std::string time_section(const Account& account, const TextWish& wish);
 std::string objection_section(const Diagnostics& objections, const TextWish& wish);
-std::string missing_section(const Account& account, const TextWish& wish);
 std::string caution_section(const Account& account, const TextWish& wish);
 // Which of the values used are invented or remembered.
 std::string values_section(const Account& account, const TextWish& wish);

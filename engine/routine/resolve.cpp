@@ -35,7 +35,6 @@ class RoutineReading {
  private:
   void read_header();
   void read_event(const ast::EventLine& line);
-  const PanelRule* panel_of(const Kind& kind) const;
   void read_element(const ast::Element& element);
   void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
@@ -55,8 +54,7 @@ class RoutineReading {
   const ast::Sheet& sheet_;
   const Source& source_;
   Routine routine_;
-  std::vector<const PanelRule*> element_rules_;  // of the event, for single elements
-  int counts_ = 0;                               // so far, in all elements, options and passages
+  int counts_ = 0;  // so far, in all elements, options and passages
 };
 
 void RoutineReading::read_header() {
@@ -90,20 +88,9 @@ void RoutineReading::read_event(const ast::EventLine& line) {
   const std::size_t event = reading_.set.events.place(*routine_.event);
   for (const PanelRule& rule : reading_.set.panels) {
     if (rule.event_row != event) continue;
-    (rule.per_element ? element_rules_ : routine_.aspects).push_back(&rule);
+    if (!rule.per_element) routine_.aspects.push_back(&rule);
     if (!rule.weight) reading_.gap(source_, line.event.text, {"panels", rule.from.key, "weight"});
   }
-}
-
-// The rule for this kind, else the one for every kind.
-const PanelRule* RoutineReading::panel_of(const Kind& kind) const {
-  const std::size_t kind_row = reading_.set.kinds.place(kind);
-  const PanelRule* for_every_kind = nullptr;
-  for (const PanelRule* rule : element_rules_) {
-    if (rule->kind_row == kind_row) return rule;
-    if (rule->kind.empty() && for_every_kind == nullptr) for_every_kind = rule;
-  }
-  return for_every_kind;
 }
 
 void RoutineReading::read_element(const ast::Element& typed) {
@@ -118,7 +105,7 @@ void RoutineReading::read_element(const ast::Element& typed) {
     routine_.elements.pop_back();
     return leave_out(typed, number.value_or(0));
   }
-  element.panel = panel_of(*element.kind);
+  if (routine_.event != nullptr) element.panel = reading_.set.element_panel(*routine_.event, *element.kind);
   read_wishes(reading_, source_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
