@@ -1,6 +1,8 @@
 #include "engine/cli/one_routine.h"
 
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
+#include "engine/report/pages/price_wish.h"
 
 namespace landdrill::cli {
 
@@ -16,7 +18,7 @@ Exit OneRoutine::read(Call& call, const std::string& file) {
     Messages(call.streams).add(sheet().diagnostics);
     return worse(Exit::errors, reader_.worst());
   }
-  price_ = whole_price_wish(call, routine());
+  price_ = report::whole_price_wish(call.given, routine());
   return price_.mistake.empty() ? Exit::ok : misused(call, price_.mistake);
 }
 

@@ -7,8 +7,8 @@
 
 #include <string>
 
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/report/pages/price_wish.h"
 
 namespace landdrill::cli {
 
@@ -27,7 +27,7 @@ class OneRoutine {
   Exit read(Call& call, const std::string& file);
 
   SheetReader reader_;
-  PriceWish price_;
+  report::PriceWish price_;
   Exit exit_;
   bool ready_ = false;
 };

@@ -6,6 +6,7 @@
 #include <charconv>
 
 #include "engine/cli/choosing.h"
+#include "engine/report/pages/asked.h"
 #include "engine/routine/resolve.h"
 #include "grammar/parse.h"
 #include "grammar/words.h"
@@ -135,8 +136,8 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
   }
   for (const Diagnostic& one : complaints.list()) {
     if (severity_of(one.problem) != Severity::error) continue;
-    return with_hint(fmt::format("found --limit \"{}\": {}; expected {}", typed, one.found, one.expected),
-                     one.hint);
+    return report::with_hint(
+        fmt::format("found --limit \"{}\": {}; expected {}", typed, one.found, one.expected), one.hint);
   }
   return {};
 }

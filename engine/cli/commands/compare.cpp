@@ -6,9 +6,11 @@
 
 #include "engine/choosing/worth.h"
 #include "engine/cli/choosing.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/progress.h"
+#include "engine/report/pages/asked.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -37,7 +39,7 @@ AskedElements one_element(const Routine& routine, const std::string& typed) {
   }
   const std::string mistake =
       fmt::format("found \"{}\"; expected the number or the title of an element", typed);
-  return {{}, with_hint(mistake, words::nearest_hint(typed, known))};
+  return {{}, report::with_hint(mistake, words::nearest_hint(typed, known))};
 }
 
 AskedElements asked_for(const Call& call, const Routine& routine) {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/cli/choosing.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/progress.h"

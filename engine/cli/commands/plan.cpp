@@ -2,12 +2,13 @@
 
 #include <fmt/format.h>
 
-#include "tables/binary.h"
 #include "engine/cli/choosing.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/plan_wish.h"
 #include "engine/cli/progress.h"
+#include "tables/binary.h"
 
 namespace landdrill::cli {
 namespace {

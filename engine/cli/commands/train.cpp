@@ -1,6 +1,7 @@
 #include "engine/report/train.h"
 
 #include "engine/cli/choosing.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 
