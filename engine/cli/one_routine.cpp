@@ -5,7 +5,8 @@
 
 namespace landdrill::cli {
 
-OneRoutine::OneRoutine(Call& call, const std::string& file) : reader_(call, {file}), exit_(read(call, file)) {}
+OneRoutine::OneRoutine(Call& call, const std::string& file)
+    : reader_(call, {file}), exit_(read(call, file)) {}
 
 Exit OneRoutine::read(Call& call, const std::string& file) {
   if (!all_readable(call, {file})) return Exit::environment;

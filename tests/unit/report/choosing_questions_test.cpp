@@ -17,10 +17,11 @@ using kit::ReadSheet;
 using kit::reeds;
 using kit::replaced;
 
-const std::string with_option = replaced(reeds, "expect 7.5\n",
-                                         "expect 7.5\nslip 20%\noption \"safer\"\nparts hold\nexpect 8\n");
+const std::string with_option =
+    replaced(reeds, "expect 7.5\n", "expect 7.5\nslip 20%\noption \"safer\"\nparts hold\nexpect 8\n");
 
-Asked asked(std::string_view question, std::initializer_list<std::pair<std::string_view, std::string>> options) {
+Asked asked(std::string_view question,
+            std::initializer_list<std::pair<std::string_view, std::string>> options) {
   Asked result(question);
   result.operands = {"reeds.sheet"};
   for (const auto& [option, value] : options) result.add(option, {value});
@@ -77,7 +78,8 @@ TEST(ChoosingQuestion, SaysWhatIsMissingInTheRoutine) {
 TEST(ChoosingQuestion, NamesTheElementToCompareByItsTitle) {
   Asked question = asked("compare", {{"--spread", "0.4"}});
   question.operands.push_back("ripple");
-  EXPECT_TRUE(holds(compared(with_option, question), "\n1 Ripple, Hybrid\n")) << compared(with_option, question);
+  EXPECT_TRUE(holds(compared(with_option, question), "\n1 Ripple, Hybrid\n"))
+      << compared(with_option, question);
   question.operands.back() = "riple";
   EXPECT_TRUE(holds(compared(with_option, question), "hint: did you mean Ripple?"))
       << compared(with_option, question);
@@ -91,7 +93,8 @@ TEST(ForecastQuestion, TakesTheOtherSheetAsItIsWritten) {
 
 TEST(ForecastQuestion, SaysWhatIsMissingInTheOtherSheet) {
   const std::string bare = replaced(replaced(reeds, "Reeds", "Bare"), "expect 7\n", "");
-  EXPECT_TRUE(holds(csv_of_forecast(reeds, asked("forecast", {{"--spread", "0.4"}}), bare), "missing in Bare: "));
+  EXPECT_TRUE(
+      holds(csv_of_forecast(reeds, asked("forecast", {{"--spread", "0.4"}}), bare), "missing in Bare: "));
 }
 
 tl::expected<Planned, Refused> planned(const Asked& question) {
@@ -106,7 +109,8 @@ TEST(PlanQuestion, SaysWhetherAProgrammeWasFound) {
   const auto none = planned(asked("plan", {{"--limit", "elements most 1"}}));
   ASSERT_TRUE(none);
   EXPECT_FALSE(none->found);
-  EXPECT_TRUE(holds(render_text(none->page, {}), "No programme keeps all limits")) << render_text(none->page, {});
+  EXPECT_TRUE(holds(render_text(none->page, {}), "No programme keeps all limits"))
+      << render_text(none->page, {});
 }
 
 TEST(PlanQuestion, IsRefusedWhenAWishIsAMistake) {

@@ -49,7 +49,8 @@ TEST(ForecastReport, SaysWhenTheOtherSheetIsScoredByOtherRules) {
   EXPECT_TRUE(
       holds(told(forecast), "  - but that sheet is scored by other rules (Free routine, Old league 1996)"))
       << told(forecast);
-  EXPECT_TRUE(holds(render_json(forecast_page(forecast, face())), "\"other_rules\": \"Free routine, Old league 1996\""));
+  EXPECT_TRUE(holds(render_json(forecast_page(forecast, face())),
+                    "\"other_rules\": \"Free routine, Old league 1996\""));
 }
 
 TEST(ForecastReport, SaysWhatWasTold) {

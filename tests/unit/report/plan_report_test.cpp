@@ -79,8 +79,7 @@ TEST(PlanReport, NamesTheLimitsThatCostNothingInOneSentence) {
       << told(plan);
   TextWish full;
   full.full = true;
-  EXPECT_TRUE(
-      holds(render_text(page_of(plan), full), "\nat most 5 hybrids  you"));
+  EXPECT_TRUE(holds(render_text(page_of(plan), full), "\nat most 5 hybrids  you"));
 }
 
 TEST(PlanReport, ShowsALimitThatIsUsedUpThoughItCostsNothing) {
