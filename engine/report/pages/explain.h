@@ -12,10 +12,13 @@
 
 #include <string>
 
-#include "engine/report/page.h"
+#include "engine/report/pages/asked.h"
 #include "engine/score/account.h"
 
 namespace landdrill::report {
+
+// The line that the operands behind the file name, of the panel after the word `panel`; the list where there are none.
+Answer explain(const Asked& asked, const Routine& routine);
 
 // `set`: the name of the value set, for the rows.
 Page explain_page(Step step, std::string set);

@@ -1,6 +1,7 @@
 #include "engine/report/pages/score.h"
 
 #include "engine/report/pages/face.h"
+#include "engine/report/pages/price_wish.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
 
@@ -26,6 +27,12 @@ void put_build_ups(PageParts& page, const Account& account) {
 }
 
 }  // namespace
+
+Answer score(const Asked& asked, const Routine& routine, const Diagnostics& messages, std::string_view file) {
+  const PriceWish priced = whole_price_wish(asked, routine);
+  if (!priced.mistake.empty()) return tl::unexpected(priced.mistake);
+  return score_page(account(routine, priced.wish, priced.panel), messages, file);
+}
 
 Page score_page(const Account& account, const Diagnostics& objections, std::string_view file) {
   Page page("score");

@@ -10,11 +10,15 @@
 
 #include <string_view>
 
-#include "engine/report/page.h"
+#include "engine/report/pages/asked.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {
+
+// One routine as --option, --runs and --panel ask for it. `messages`: about its sheet in `file`.
+Answer score(const Asked& asked, const Routine& routine, const Diagnostics& messages,
+             std::string_view file = {});
 
 // `objections`: the warnings about this sheet, what the rules of the event would object to. `file`: the sheet's, may be
 // empty.
