@@ -18,11 +18,7 @@ std::string_view ReadSheet::title() const {
 }
 
 void put_together(ReadSheet& sheet) {
-  for (const Source& piece : sheet.pieces) {
-    Diagnostics of_lines;
-    parse_and_assemble(piece, of_lines, sheet.assembled);
-    sheet.diagnostics.append(std::move(of_lines));
-  }
+  for (const Source& piece : sheet.pieces) assemble(piece, sheet.assembled);
   sheet.diagnostics.append(std::move(sheet.assembled.diagnostics));
   if (sheet.assembled.sheets.empty() && !sheet.diagnostics.ok() && looks_like_a_list(sheet.pieces.front())) {
     sheet.diagnostics = {};

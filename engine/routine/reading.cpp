@@ -57,33 +57,31 @@ std::string with_article(std::string_view word) {
   return (vowel ? "an " : "a ") + std::string(word);
 }
 
-void Reading::complain(const Source& source, std::string_view piece, Complaint complaint) {
+void Reading::complain(std::string_view piece, Complaint complaint) {
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
-  out_.diagnostics.add(diagnostic_at(source, piece, std::move(complaint)));
+  out_.diagnostics.add(diagnostic_at(sources_, piece, std::move(complaint)));
 }
 
-void Reading::gap(const Source& source, std::string_view piece, Gap gap) {
+void Reading::gap(std::string_view piece, Gap gap) {
   const auto same = [&](const Gap& known) {
     return known.table == gap.table && known.key == gap.key && known.column == gap.column;
   };
   if (std::find_if(out_.gaps.begin(), out_.gaps.end(), same) == out_.gaps.end()) out_.gaps.push_back(gap);
-  complain(
-      source, piece,
-      {Problem::value_missing,
-       "no " + std::string(column_word(gap.column)) + " for " + std::string(gap.key) + " in " +
-           std::string(gap.table) + ".csv of " + set.name,
-       "it to be filled in", "put in what your catalogue says; `values missing` lists every gap of a sheet"});
+  complain(piece, {Problem::value_missing,
+                   "no " + std::string(column_word(gap.column)) + " for " + std::string(gap.key) + " in " +
+                       std::string(gap.table) + ".csv of " + set.name,
+                   "it to be filled in",
+                   "put in what your catalogue says; `values missing` lists every gap of a sheet"});
 }
 
-std::optional<Decimal> Reading::number(const Source& source, const ast::Number& typed,
-                                       std::string_view what) {
+std::optional<Decimal> Reading::number(const ast::Number& typed, std::string_view what) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
-  if (!value) no_number(source, typed, what);
+  if (!value) no_number(typed, what);
   return value;
 }
 
-void Reading::no_number(const Source& source, const ast::Number& typed, std::string_view what) {
-  complain(source, typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
+void Reading::no_number(const ast::Number& typed, std::string_view what) {
+  complain(typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
 }
 
 // "128", and "128.0" as well.
@@ -104,65 +102,59 @@ std::optional<int> Reading::whole_number(const ast::Number& typed, int least, in
   return number;
 }
 
-std::optional<int> Reading::whole(const Source& source, const ast::Number& typed, std::string_view what,
-                                  int least, int most) {
+std::optional<int> Reading::whole(const ast::Number& typed, std::string_view what, int least, int most) {
   if (const std::optional<int> number = whole_number(typed, least, most)) return number;
-  complain(source, typed.text,
-           {Problem::bad_number, quoted(what, typed.text),
-            "a whole number from " + std::to_string(least) + " to " + std::to_string(most)});
+  complain(typed.text, {Problem::bad_number, quoted(what, typed.text),
+                        "a whole number from " + std::to_string(least) + " to " + std::to_string(most)});
   return std::nullopt;
 }
 
-std::optional<Mark> Reading::mark(const Source& source, const ast::Number& typed, const PanelRule& rule,
-                                  bool on_step) {
-  const std::optional<Decimal> value = number(source, typed, "the mark");
+std::optional<Mark> Reading::mark(const ast::Number& typed, const PanelRule& rule, bool on_step) {
+  const std::optional<Decimal> value = number(typed, "the mark");
   if (!value) return std::nullopt;
   const Mark mark(*value);
   const bool in_range = mark >= rule.least && mark <= rule.most;
   if (in_range && (!on_step || value->is_multiple_of(rule.step))) return mark;
   if (in_range)
-    off_step(source, typed, rule, mark);
+    off_step(typed, rule, mark);
   else
-    out_of_range(source, typed, rule, mark);
+    out_of_range(typed, rule, mark);
   return std::nullopt;
 }
 
-void Reading::out_of_range(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark) {
-  complain(source, typed.text,
+void Reading::out_of_range(const ast::Number& typed, const PanelRule& rule, Mark mark) {
+  complain(typed.text,
            {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
 }
 
-void Reading::off_step(const Source& source, const ast::Number& typed, const PanelRule& rule, Mark mark) {
-  complain(source, typed.text,
-           {Problem::off_step, "the mark " + mark.text(),
-            "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
-            "it lies between two steps: write " + neighbours(rule, mark.value())});
+void Reading::off_step(const ast::Number& typed, const PanelRule& rule, Mark mark) {
+  complain(typed.text, {Problem::off_step, "the mark " + mark.text(),
+                        "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
+                        "it lies between two steps: write " + neighbours(rule, mark.value())});
 }
 
-std::optional<Decimal> Reading::chance(const Source& source, const ast::Number& typed) {
-  const std::optional<Decimal> chance = number(source, typed, "the chance");
+std::optional<Decimal> Reading::chance(const ast::Number& typed) {
+  const std::optional<Decimal> chance = number(typed, "the chance");
   if (!chance || (*chance >= Decimal() && *chance <= Decimal::whole(100))) return chance;
-  complain(source, typed.text,
+  complain(typed.text,
            {Problem::out_of_range, "a chance of " + chance->text() + " %", "a chance from 0 % to 100 %"});
   return std::nullopt;
 }
 
-std::optional<int> Reading::times(const Source& source, const std::optional<ast::Number>& typed) {
+std::optional<int> Reading::times(const std::optional<ast::Number>& typed) {
   if (!typed) return 1;
   if (const std::optional<int> number = whole_number(*typed, 1, 1000)) return number;
-  complain(source, typed->text,
+  complain(typed->text,
            {Problem::bad_number, "x" + std::string(typed->text), "how many times, from x1 to x1000"});
   return std::nullopt;
 }
 
-void Reading::unknown(const Source& source, std::string_view piece,
-                      const std::vector<std::string_view>& known, Problem problem, std::string_view what,
-                      std::string of) {
+void Reading::unknown(std::string_view piece, const std::vector<std::string_view>& known, Problem problem,
+                      std::string_view what, std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));
-  complain(source, piece,
-           {problem, quoted("the " + std::string(what), piece), with_article(what) + " of " + of,
-            hint_of(piece, known, of)});
+  complain(piece, {problem, quoted("the " + std::string(what), piece), with_article(what) + " of " + of,
+                   hint_of(piece, known, of)});
 }
 
 }  // namespace landdrill

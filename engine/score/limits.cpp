@@ -25,7 +25,7 @@ std::string_view piece_of(const ast::Sheet& sheet, Objection::About about) {
 void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine) {
   Objections objections(routine);
   const auto complain = [&](std::string_view piece, Objection&& one) {
-    reading.complain(*sheet.source, piece, {one.problem, std::move(one.found), std::move(one.expected)});
+    reading.complain(piece, {one.problem, std::move(one.found), std::move(one.expected)});
   };
   std::size_t index = 0;
   for (const ast::Item& item : sheet.routine.items) {

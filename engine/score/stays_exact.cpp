@@ -79,7 +79,7 @@ void check_stays_exact(Reading& reading, const ast::Sheet& sheet, const Routine&
   try {
     score_everything(routine);
   } catch (const Overflow&) {
-    reading.complain(*sheet.source, sheet.routine.head.title.text,
+    reading.complain(sheet.routine.head.title.text,
                      {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
                       "look at the difficulties of the sheet and the weights of the set"});
   }

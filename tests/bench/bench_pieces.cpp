@@ -8,7 +8,6 @@
 #include "engine/routine/difficulty.h"
 #include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
-#include "grammar/parse.h"
 #include "tests/bench/demo_set.h"
 
 namespace landdrill::bench {
@@ -20,14 +19,13 @@ constexpr std::size_t count = 200;
 struct Stages {
   std::vector<std::string> texts = made_texts(count);
   std::deque<Source> sources;
-  std::vector<Parsed> parsed;
   std::vector<Assembled> assembled;
   std::vector<Routine> routines;
 
   Stages() {
     for (const std::string& text : texts) {
       const Source& source = sources.emplace_back(Source{"made.sheet", text});
-      assemble(source, parsed.emplace_back(parse(source)).lines, assembled.emplace_back());
+      assemble(source, assembled.emplace_back());
       Resolved resolved = resolve(assembled.back().sheets.front(), demo_set());
       if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
       routines.push_back(std::move(*resolved.routine));
@@ -45,17 +43,11 @@ std::optional<std::size_t> last_panel(const Routine& routine) {
   return routine.panels.size() - 1;
 }
 
-void parse_sheets(benchmark::State& state) {
-  for (auto _ : state)
-    for (const Source& source : stages().sources) benchmark::DoNotOptimize(parse(source));
-}
-BENCHMARK(parse_sheets);
-
 void assemble_sheets(benchmark::State& state) {
   for (auto _ : state) {
-    for (std::size_t i = 0; i < count; ++i) {
+    for (const Source& source : stages().sources) {
       Assembled assembled;
-      assemble(stages().sources[i], stages().parsed[i].lines, assembled);
+      assemble(source, assembled);
       benchmark::DoNotOptimize(assembled);
     }
   }

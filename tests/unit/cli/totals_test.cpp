@@ -9,7 +9,6 @@
 #include "engine/report/batch.h"
 #include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
-#include "grammar/parse.h"
 #include "scratch.h"
 #include "tables/folder.h"
 
@@ -36,7 +35,7 @@ TEST(Totals, AreThoseOfTheAccountForEveryExample) {
     const std::string text = test::text_of(entry.path().string());
     const Source source{entry.path().filename().string(), text};
     Assembled assembled;
-    assemble(source, parse(source).lines, assembled);
+    assemble(source, assembled);
     for (const ast::Sheet& sheet : assembled.sheets) {
       const Loaded loaded = load(*read_folder(fs::path(SHIPPED_SETS) / sheet.routine.values->set.text));
       const Resolved resolved = resolve(sheet, *loaded.set);

@@ -7,8 +7,6 @@
 #include <sstream>
 #include <stdexcept>
 
-#include "grammar/parse.h"
-
 namespace landdrill::kit {
 namespace {
 
@@ -30,11 +28,8 @@ ValueSet read_shipped(const std::string& name) {
 }
 
 Assembled assembled(const Source& source) {
-  Parsed parsed = parse(source);
   Assembled result;
-  assemble(source, parsed.lines, result);
-  parsed.diagnostics.append(std::move(result.diagnostics));
-  result.diagnostics = std::move(parsed.diagnostics);
+  assemble(source, result);
   if (!result.diagnostics.ok()) throw std::runtime_error(to_string(result.diagnostics));
   return result;
 }

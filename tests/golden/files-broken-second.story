@@ -1,0 +1,17 @@
+The second file of a call starts with an element whose line is broken, and its `routine` line is missing. Nothing of it is
+taken for a part of the routine in the file before: the broken line is told of by its own name, and that is all.
+
+=== file otter.sheet
+routine "Otter"
+event   figure-evening
+values  kingfisher-2026
+element 1 figure "Heron"
+  parts  fig-heron
+  expect 7
+=== file heron.sheet
+element x figure "Otter"
+  parts  fig-otter
+element 1 figure "Heron"
+  parts  fig-hern
+=== run landdrill check otter.sheet heron.sheet
+=== run landdrill score otter.sheet heron.sheet --brief
