@@ -1,5 +1,6 @@
 #include "engine/cli/read_sheet.h"
 
+#include "engine/score/objections.h"
 #include "tables/marks_list.h"
 
 namespace landdrill::cli {
@@ -34,7 +35,7 @@ void put_together(ReadSheet& sheet) {
 
 void resolve_from(const ReadSet& set, ReadSheet& sheet) {
   sheet.set = &set;
-  sheet.resolved = resolve(sheet.assembled.sheets.front(), *set.loaded.set);
+  sheet.resolved = understood(sheet.assembled.sheets.front(), *set.loaded.set);
   if (sheet.diagnostics.ok()) return sheet.diagnostics.append(std::move(sheet.resolved.diagnostics));
   sheet.resolved.routine.reset();
   for (const Diagnostic& one : sheet.resolved.diagnostics.list())

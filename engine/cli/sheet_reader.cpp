@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/score/objections.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -130,7 +131,7 @@ void SheetReader::report_set(const ReadSet& set) {
 }
 
 Resolved SheetReader::resolved_with(const ReadSheet& sheet, const ValueSet& set) {
-  return resolve(sheet.assembled.sheets.front(), set);
+  return understood(sheet.assembled.sheets.front(), set);
 }
 
 bool all_readable(Call& call, const std::vector<std::string>& files) {

@@ -15,7 +15,7 @@
 #include <stdexcept>
 
 #include "engine/chances/forecast.h"
-#include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/draws.h"
 
@@ -59,7 +59,7 @@ int measure() {
   const Source source{"typical.sheet", typical};
   Assembled assembled;
   assemble(source, assembled);
-  const Resolved resolved = resolve(assembled.sheets.at(0), bench::demo_set());
+  const Resolved resolved = understood(assembled.sheets.at(0), bench::demo_set());
   if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
   const Routine& routine = *resolved.routine;
 

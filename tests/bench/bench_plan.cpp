@@ -16,7 +16,7 @@
 #include <vector>
 
 #include "engine/choosing/plan.h"
-#include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/plan_model.h"
 
@@ -44,7 +44,7 @@ void time_ours(const std::string& text, Times& times) {
   const Source source("made up", text);
   Assembled assembled;
   assemble(source, assembled);
-  const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+  const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
   PlanWish how;
   how.event_limits = false;
   // Told to stop after two seconds; then the answer has a gap.
@@ -144,7 +144,7 @@ void odds_of(const PlanShape& shape, std::uint64_t models, bool whole) {
     const Source source("made up", model.sheet);
     Assembled assembled;
     assemble(source, assembled);
-    const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+    const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
     PlanWish how;
     how.event_limits = false;
     how.how_many = whole ? 6 : 1;

@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 
@@ -59,6 +59,6 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
   for (const Source& file : files) assemble(file, assembled);
   assembled.diagnostics.sort();
   check_places(assembled.diagnostics, files);
-  for (const ast::Sheet& sheet : assembled.sheets) check_places(resolve(sheet, pond()).diagnostics, files);
+  for (const ast::Sheet& sheet : assembled.sheets) check_places(understood(sheet, pond()).diagnostics, files);
   return 0;
 }

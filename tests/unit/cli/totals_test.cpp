@@ -7,7 +7,7 @@
 
 #include "engine/score/account.h"
 #include "engine/report/batch.h"
-#include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "grammar/blocks.h"
 #include "scratch.h"
 #include "tables/folder.h"
@@ -38,7 +38,7 @@ TEST(Totals, AreThoseOfTheAccountForEveryExample) {
     assemble(source, assembled);
     for (const ast::Sheet& sheet : assembled.sheets) {
       const Loaded loaded = load(*read_folder(fs::path(SHIPPED_SETS) / sheet.routine.values->set.text));
-      const Resolved resolved = resolve(sheet, *loaded.set);
+      const Resolved resolved = understood(sheet, *loaded.set);
       if (!resolved.routine) continue;  // a sheet whose set has gaps
       SCOPED_TRACE(source.name);
       ++compared;

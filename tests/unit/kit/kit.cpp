@@ -7,6 +7,8 @@
 #include <sstream>
 #include <stdexcept>
 
+#include "engine/score/objections.h"
+
 namespace landdrill::kit {
 namespace {
 
@@ -96,7 +98,7 @@ const ValueSet& pond() {
 ReadSheet::ReadSheet(std::string text, const ValueSet& set)
     : text_(std::move(text)), source_{"reeds.sheet", text_}, assembled_(assembled(source_)) {
   if (assembled_.sheets.size() != 1) throw std::runtime_error("not one sheet");
-  resolved_ = resolve(assembled_.sheets.front(), set);
+  resolved_ = understood(assembled_.sheets.front(), set);
 }
 
 const Routine& ReadSheet::routine() const {

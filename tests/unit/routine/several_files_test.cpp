@@ -9,6 +9,7 @@
 #include <iterator>
 #include <random>
 
+#include "engine/score/objections.h"
 #include "tables/folder.h"
 #include "tests/unit/kit/kit.h"
 
@@ -87,7 +88,7 @@ Heard read_together(const std::vector<File>& files) {
   static const Loaded pond = load(*read_folder(LANDDRILL_BAD_SHEETS "/meaning/values/pond-2026"));
   for (const ast::Sheet& sheet : assembled.sheets)
     for (const ValueSet* set : {&*pond.set, &kit::shipped("kingfisher-2026")})
-      look_at(resolve(sheet, *set).diagnostics, files, heard);
+      look_at(understood(sheet, *set).diagnostics, files, heard);
   return heard;
 }
 
@@ -126,7 +127,8 @@ std::string codes_of(const std::vector<std::string>& texts) {
   for (const std::string& text : texts)
     assemble(sources.emplace_back(Source{std::string(1, static_cast<char>('a' + sources.size())), text}),
              all);
-  for (const ast::Sheet& sheet : all.sheets) all.diagnostics.append(resolve(sheet, kit::pond()).diagnostics);
+  for (const ast::Sheet& sheet : all.sheets)
+    all.diagnostics.append(understood(sheet, kit::pond()).diagnostics);
   std::string told;
   for (const Diagnostic& one : all.diagnostics.list())
     told += one.file + std::to_string(one.at.line) + " " + std::string(code_of(one.problem)) + "\n";

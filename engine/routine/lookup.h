@@ -1,8 +1,8 @@
 // What resolving a sheet shares: the set, the complaints, and the reading of one number or one word.
 //
-//   reading.number(ast_number, "the tempo")     // a Decimal, or a diagnostic and nothing
+//   lookup.number(ast_number, "the tempo")     // a Decimal, or a diagnostic and nothing
 //
-// Only resolve*.cpp and *limits.cpp include this.
+// Only resolve*.cpp includes this.
 #pragma once
 
 #include <optional>
@@ -12,10 +12,10 @@
 
 namespace landdrill {
 
-class Reading {
+class Lookup {
  public:
   // `sources`: of the sheet that is resolved.
-  Reading(const ValueSet& values, const Sources& sources, Resolved& out)
+  Lookup(const ValueSet& values, const Sources& sources, Resolved& out)
       : set(values), sources_(sources), out_(out) {}
 
   const ValueSet& set;
@@ -65,16 +65,12 @@ std::string quoted(std::string_view what, std::string_view text);
 // "a hybrid", "an acrobatic-a"
 std::string with_article(std::string_view word);
 
-// resolve_wishes.cpp: what a sheet says for choosing, of the routine, of an element and of an option.
-void resolve_wishes(Reading& reading, const ast::Sheet& sheet, Routine& routine);
-void read_wishes(Reading& reading, const ast::Element& typed, Element& element);
-void read_wishes(Reading& reading, const ast::Variant& typed, const Event* event, Option& option);
+// resolve_choosing.cpp: what a sheet says for choosing, of the routine, of an element and of an option.
+void resolve_choosing(Lookup& lookup, const ast::Sheet& sheet, Routine& routine);
+void read_choosing(Lookup& lookup, const ast::Element& typed, Element& element);
+void read_choosing(Lookup& lookup, const ast::Variant& typed, const Event* event, Option& option);
 // resolve_panels.cpp: the runs and panels of a sheet whose routine is understood as far as it goes.
-void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine);
-void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine);
-// stays_exact.cpp: a total that would leave the exact numbers is an error.
-void check_stays_exact(Reading& reading, const ast::Sheet& sheet, const Routine& routine);
-// limits.cpp: what the rules of the event would object to, as warnings.
-void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine);
+void resolve_runs(Lookup& lookup, const ast::Sheet& sheet, Routine& routine);
+void resolve_panels(Lookup& lookup, const ast::Sheet& sheet, Routine& routine);
 
 }  // namespace landdrill

@@ -1,4 +1,4 @@
-#include "engine/routine/reading.h"
+#include "engine/routine/lookup.h"
 
 #include <algorithm>
 
@@ -57,12 +57,12 @@ std::string with_article(std::string_view word) {
   return (vowel ? "an " : "a ") + std::string(word);
 }
 
-void Reading::complain(std::string_view piece, Complaint complaint) {
+void Lookup::complain(std::string_view piece, Complaint complaint) {
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
   out_.diagnostics.add(diagnostic_at(sources_, piece, std::move(complaint)));
 }
 
-void Reading::gap(std::string_view piece, Gap gap) {
+void Lookup::gap(std::string_view piece, Gap gap) {
   const auto same = [&](const Gap& known) {
     return known.table == gap.table && known.key == gap.key && known.column == gap.column;
   };
@@ -74,18 +74,18 @@ void Reading::gap(std::string_view piece, Gap gap) {
                    "put in what your catalogue says; `values missing` lists every gap of a sheet"});
 }
 
-std::optional<Decimal> Reading::number(const ast::Number& typed, std::string_view what) {
+std::optional<Decimal> Lookup::number(const ast::Number& typed, std::string_view what) {
   const std::optional<Decimal> value = Decimal::parse(typed.text);
   if (!value) no_number(typed, what);
   return value;
 }
 
-void Reading::no_number(const ast::Number& typed, std::string_view what) {
+void Lookup::no_number(const ast::Number& typed, std::string_view what) {
   complain(typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
 }
 
 // "128", and "128.0" as well.
-std::optional<int> Reading::whole_number(const ast::Number& typed, int least, int most) {
+std::optional<int> Lookup::whole_number(const ast::Number& typed, int least, int most) {
   int number = 0;
   bool digits = !typed.text.empty() && typed.text.size() < 10;
   for (std::size_t i = 0; digits && i < typed.text.size(); ++i) {
@@ -102,14 +102,14 @@ std::optional<int> Reading::whole_number(const ast::Number& typed, int least, in
   return number;
 }
 
-std::optional<int> Reading::whole(const ast::Number& typed, std::string_view what, int least, int most) {
+std::optional<int> Lookup::whole(const ast::Number& typed, std::string_view what, int least, int most) {
   if (const std::optional<int> number = whole_number(typed, least, most)) return number;
   complain(typed.text, {Problem::bad_number, quoted(what, typed.text),
                         "a whole number from " + std::to_string(least) + " to " + std::to_string(most)});
   return std::nullopt;
 }
 
-std::optional<Mark> Reading::mark(const ast::Number& typed, const PanelRule& rule, bool on_step) {
+std::optional<Mark> Lookup::mark(const ast::Number& typed, const PanelRule& rule, bool on_step) {
   const std::optional<Decimal> value = number(typed, "the mark");
   if (!value) return std::nullopt;
   const Mark mark(*value);
@@ -122,18 +122,18 @@ std::optional<Mark> Reading::mark(const ast::Number& typed, const PanelRule& rul
   return std::nullopt;
 }
 
-void Reading::out_of_range(const ast::Number& typed, const PanelRule& rule, Mark mark) {
+void Lookup::out_of_range(const ast::Number& typed, const PanelRule& rule, Mark mark) {
   complain(typed.text,
            {Problem::out_of_range, "the mark " + mark.text(), scale_of(rule) + " for " + rule.aspect});
 }
 
-void Reading::off_step(const ast::Number& typed, const PanelRule& rule, Mark mark) {
+void Lookup::off_step(const ast::Number& typed, const PanelRule& rule, Mark mark) {
   complain(typed.text, {Problem::off_step, "the mark " + mark.text(),
                         "a mark in steps of " + rule.step.text() + " for " + rule.aspect,
                         "it lies between two steps: write " + neighbours(rule, mark.value())});
 }
 
-std::optional<Decimal> Reading::chance(const ast::Number& typed) {
+std::optional<Decimal> Lookup::chance(const ast::Number& typed) {
   const std::optional<Decimal> chance = number(typed, "the chance");
   if (!chance || (*chance >= Decimal() && *chance <= Decimal::whole(100))) return chance;
   complain(typed.text,
@@ -141,7 +141,7 @@ std::optional<Decimal> Reading::chance(const ast::Number& typed) {
   return std::nullopt;
 }
 
-std::optional<int> Reading::times(const std::optional<ast::Number>& typed) {
+std::optional<int> Lookup::times(const std::optional<ast::Number>& typed) {
   if (!typed) return 1;
   if (const std::optional<int> number = whole_number(*typed, 1, 1000)) return number;
   complain(typed->text,
@@ -149,8 +149,8 @@ std::optional<int> Reading::times(const std::optional<ast::Number>& typed) {
   return std::nullopt;
 }
 
-void Reading::unknown(std::string_view piece, const std::vector<std::string_view>& known, Problem problem,
-                      std::string_view what, std::string of) {
+void Lookup::unknown(std::string_view piece, const std::vector<std::string_view>& known, Problem problem,
+                     std::string_view what, std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));
   complain(piece, {problem, quoted("the " + std::string(what), piece), with_article(what) + " of " + of,
