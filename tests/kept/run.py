@@ -28,7 +28,8 @@ HERE = pathlib.Path(__file__).resolve().parent
 REPOSITORY = HERE.parent.parent
 TIME = re.compile(r"20\d\d-\d\d-\d\d(?:T\d\d:\d\d:\d\dZ| \d\d:\d\d UTC)")
 WHOLE = re.compile(r"\[.*\]\((.*)\)")
-SURE_DIGITS = 12  # of chances and statistics; what is exact never has as many
+SURE_DIGITS = 12  # of chances and statistics; what is exact never has more
+NOUGHT = Decimal("1e-14")  # what a sum of them may leave where nothing should be left
 
 
 class Row(NamedTuple):
@@ -108,7 +109,7 @@ def agree(old, new):
         return False
     if old.count('"') != new.count('"') or len(was.as_tuple().digits) <= SURE_DIGITS:
         return False
-    return abs(was - now) <= Decimal(1).scaleb(was.adjusted() - SURE_DIGITS + 1)
+    return abs(was - now) <= max(Decimal(1).scaleb(was.adjusted() - SURE_DIGITS + 1), NOUGHT)
 
 
 def differences(kept, name, rows, present):
@@ -140,7 +141,8 @@ class Kept:
         self.questions = dict(line.split(None, 1) for line in (folder / "asked.txt").read_text(encoding="utf-8").splitlines()
                               if line and not line.startswith("#"))
         self.rows = read_rows(folder / "differs.md")
-        season = (folder / "club.season").read_bytes()
+        self.copied = {path: content for path, content in self.files().items() if path.parts[0] not in ("answers", "differs")}
+        season = self.copied[pathlib.Path("club.season")]
         self.times = {time.decode() for time in re.findall(TIME.pattern.encode(), season)}
 
     def answer(self, name):
@@ -174,16 +176,14 @@ def read_rows(path):
 def ask(kept, program, name):
     """The answer to a question, asked in a copy of everything that may be written in."""
     with tempfile.TemporaryDirectory(prefix="landdrill-kept-") as place:
-        for path, content in kept.files().items():
-            if path.parts[0] in ("answers", "differs"):
-                continue
+        for path, content in kept.copied.items():
             copy = pathlib.Path(place) / path
             copy.parent.mkdir(parents=True, exist_ok=True)
             copy.write_bytes(content)
         left_out = ("NO_COLOR", "COLUMNS", "CI")
         environment = {key: value for key, value in os.environ.items() if key not in left_out} | {
             "PATH": f"{program.parent}:{os.environ['PATH']}", "HOME": place, "LC_ALL": "C.UTF-8", "TERM": "dumb", "TZ": "UTC",
-            "LANDDRILL_VALUES": "values", "LANDDRILL_TODAY": "2026-07-31"}
+            "LANDDRILL_VALUES": "values", "LANDDRILL_TODAY": "2026-12-31"}
         done = subprocess.run(["bash", "-c", kept.questions[name]], cwd=place, env=environment, capture_output=True,
                               stdin=subprocess.DEVNULL, timeout=300, check=False)
     return kept.timeless(told(name, done))
