@@ -185,7 +185,7 @@ def ask(kept, program, name):
             "PATH": f"{program.parent}:{os.environ['PATH']}", "HOME": place, "LC_ALL": "C.UTF-8", "TERM": "dumb", "TZ": "UTC",
             "LANDDRILL_VALUES": "values", "LANDDRILL_TODAY": "2026-12-31"}
         done = subprocess.run(["bash", "-c", kept.questions[name]], cwd=place, env=environment, capture_output=True,
-                              stdin=subprocess.DEVNULL, timeout=300, check=False)
+                              stdin=subprocess.DEVNULL, timeout=600, check=False)
     return kept.timeless(told(name, done))
 
 

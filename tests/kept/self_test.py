@@ -101,7 +101,7 @@ def needless_row(folder):
 
 def written_over(folder):
     folder.chmod(0o777)
-    replace(folder / "asked.txt", "landdrill book score", f"touch {folder}/club.season-journal; landdrill book score")
+    replace(folder / "asked.txt", "landdrill book score club.season --format csv", f"touch {folder}/club.season-journal; landdrill book score club.season --format csv")
 
 
 def read_only(folder):
