@@ -3,6 +3,7 @@
 
     run.py                           every question of every version that is kept here
     run.py book-score.txt 'plan-*'   some of them, also by a pattern
+    run.py --then                    without differs.md: what the program of that version has to pass
     run.py --self                    checks that this check can fail, and where it must not
 
 README.md says what is kept here, what counts as the same answer, and how to write down what differs on purpose.
@@ -136,11 +137,11 @@ def in_pieces(lines):
 class Kept:
     """What one version left here."""
 
-    def __init__(self, folder):
+    def __init__(self, folder, rows=None):
         self.folder = folder
         self.questions = dict(line.split(None, 1) for line in (folder / "asked.txt").read_text(encoding="utf-8").splitlines()
                               if line and not line.startswith("#"))
-        self.rows = read_rows(folder / "differs.md")
+        self.rows = read_rows(folder / "differs.md") if rows is None else rows
         self.copied = {path: content for path, content in self.files().items() if path.parts[0] not in ("answers", "differs")}
         season = self.copied[pathlib.Path("club.season")]
         self.times = {time.decode() for time in re.findall(TIME.pattern.encode(), season)}
@@ -225,6 +226,7 @@ def main():
     parser.add_argument("answers", nargs="*", default=["*"], help="their names, or patterns of them; all when none is given")
     parser.add_argument("--program", type=pathlib.Path, default=REPOSITORY / "build" / "landdrill")
     parser.add_argument("--kept", type=pathlib.Path, default=HERE, help="the folder with what is kept")
+    parser.add_argument("--then", action="store_true", help="expect what was said then, whatever differs.md says")
     parser.add_argument("--self", action="store_true", help="check that this check can fail")
     options = parser.parse_args()
     program = options.program.resolve()
@@ -232,7 +234,7 @@ def main():
         import self_test
         return self_test.main(program)
     folders = sorted(path.parent for path in options.kept.glob("*/asked.txt"))
-    done = [check(Kept(folder), program, options.answers) for folder in folders]
+    done = [check(Kept(folder, [] if options.then else None), program, options.answers) for folder in folders]
     return 0 if done and all(done) else 1
 
 
