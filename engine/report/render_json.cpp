@@ -69,12 +69,7 @@ class JsonObject {
       if (is_for_programs(seen)) list.push_back(text_or_null(item));
     put(bullets.key, std::move(list));
   }
-  void operator()(const PageTable& table) {
-    json::array rows;
-    for (const PageRow& row : table.rows)
-      if (is_for_programs(row.seen)) rows.push_back(row_object(table, row));
-    put(table.key, std::move(rows));
-  }
+  void operator()(const PageTable& table) { put(table.key, json_of(records_of(table))); }
   void operator()(const Section& section) {
     if (section.key.empty()) return add(section.inside);
     if (section.in == Section::In::single) return put(section.key, JsonObject().of(section.inside));
@@ -92,15 +87,6 @@ class JsonObject {
   void add(const PageParts& inside) {
     for (const PagePart& part : inside.all())
       if (is_for_programs(part.seen)) std::visit(*this, part.what);
-  }
-  static json::object row_object(const PageTable& table, const PageRow& row) {
-    json::object result;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-      const PageColumn& column = table.columns[i];
-      if (!column.key.empty() && is_for_programs(column.seen))
-        result[column.key] = json_of(row.cells[i].data());
-    }
-    return result;
   }
 
   json::object object_;

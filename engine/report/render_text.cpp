@@ -29,7 +29,8 @@ Grid grid_of(const PageTable& table, const std::vector<std::size_t>& shown, bool
   std::vector<GridColumn> columns;
   for (const std::size_t i : shown) {
     const PageColumn& column = table.columns[i];
-    columns.push_back({column.heading, column.align, column.wraps == Wraps::yes, column.group, column.gap});
+    columns.push_back(
+        {plain(column.heading), column.align, column.wraps == Wraps::yes, column.group, column.gap});
   }
   Grid grid(std::move(columns));
   for (const PageRow& row : table.rows) {

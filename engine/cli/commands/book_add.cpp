@@ -10,7 +10,7 @@
 #include "engine/cli/fitting_rest.h"
 #include "engine/cli/marks_import.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/read_sheets.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/tell_added.h"

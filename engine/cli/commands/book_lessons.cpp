@@ -5,8 +5,8 @@
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/report/lessons.h"
 

@@ -7,10 +7,10 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/cli/practice_import.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
 #include "tables/trainee_name.h"
 

@@ -2,9 +2,9 @@
 #include <fmt/format.h>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/price.h"
 #include "engine/report/practice.h"
 
 namespace landdrill::cli {

@@ -2,8 +2,9 @@
 #include <fmt/ranges.h>
 
 #include "engine/cli/find_values.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
+#include "engine/report/pages/asked.h"
 #include "grammar/words.h"
 #include "tables/columns.h"
 
@@ -21,8 +22,8 @@ std::string hint_for(std::string_view typed, const std::vector<std::string>& kno
 Exit no_such_table(Call& call, std::string_view typed) {
   std::vector<std::string> known;
   for (const Table& table : value_tables()) known.emplace_back(table.name);
-  return misused(call,
-                 with_hint(fmt::format("found \"{}\"; expected a table", typed), hint_for(typed, known)));
+  return misused(
+      call, report::with_hint(fmt::format("found \"{}\"; expected a table", typed), hint_for(typed, known)));
 }
 
 }  // namespace
@@ -41,8 +42,8 @@ Exit values_show(Call& call) {
   if (shown.empty() && row.empty())
     return misused(call, fmt::format("{} has no table {}", files.name, table));
   if (shown.empty())
-    return misused(call,
-                   with_hint(fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
+    return misused(call, report::with_hint(
+                             fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
                              hint_for(row, report::row_keys(files, table))));
   call.streams.out.write(shown);
   return Exit::ok;

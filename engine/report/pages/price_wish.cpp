@@ -1,4 +1,4 @@
-#include "engine/cli/price.h"
+#include "engine/report/pages/price_wish.h"
 
 #include <fmt/format.h>
 
@@ -7,7 +7,7 @@
 
 #include "grammar/words.h"
 
-namespace landdrill::cli {
+namespace landdrill::report {
 namespace {
 
 std::string hint_among(std::string_view typed, const std::vector<std::string_view>& known) {
@@ -105,23 +105,18 @@ void choose_option(std::string_view typed, const Routine& routine, PriceWish& wi
 
 }  // namespace
 
-PriceWish price_wish(const Call& call, const Routine& routine) {
+PriceWish price_wish(const Asked& asked, const Routine& routine) {
   PriceWish result;
-  choose_runs(call.given.value("--runs", "latest"), routine, result);
-  for (const std::string& typed : call.given.values("--option")) choose_option(typed, routine, result);
-  if (has_option(call.command, "--panel")) choose_panel(call.given.value("--panel"), routine, result);
+  choose_runs(asked.value("--runs", "latest"), routine, result);
+  for (const std::string& typed : asked.values("--option")) choose_option(typed, routine, result);
+  choose_panel(asked.value("--panel"), routine, result);
   return result;
 }
 
-PriceWish whole_price_wish(const Call& call, const Routine& routine) {
-  PriceWish result = price_wish(call, routine);
+PriceWish whole_price_wish(const Asked& asked, const Routine& routine) {
+  PriceWish result = price_wish(asked, routine);
   if (result.mistake.empty()) result.mistake = result.not_here;
   return result;
 }
 
-Exit misused(Call& call, const std::string& mistake) {
-  call.streams.say(fmt::format("landdrill {}: {}\n", call.command.words, mistake));
-  return Exit::usage;
-}
-
-}  // namespace landdrill::cli
+}  // namespace landdrill::report

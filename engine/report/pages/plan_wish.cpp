@@ -1,15 +1,14 @@
-#include "engine/cli/plan_wish.h"
+#include "engine/report/pages/plan_wish.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <charconv>
 
-#include "engine/cli/choosing.h"
 #include "engine/routine/resolve.h"
 #include "grammar/words.h"
 
-namespace landdrill::cli {
+namespace landdrill::report {
 namespace {
 
 constexpr std::string_view aims =
@@ -24,31 +23,25 @@ std::optional<Decimal> share_in(std::string_view typed) {
   return inside ? share : std::nullopt;
 }
 
-void read_aim(const Call& call, TypedPlan& plan) {
-  if (call.given.has("--aim") && call.given.has("--target")) {
-    plan.mistake = "found --aim and --target; expected one of them";
-    return;
-  }
-  if (call.given.has("--target")) {
-    const TypedNumber target = typed_number("--target", call.given.value("--target"), "points, such as 190");
-    if (!target.number) {
-      plan.mistake = target.mistake;
-      return;
-    }
-    plan.wish.aim = PlanWish::For::target;
-    plan.wish.target = plan.target = *target.number;
-    return;
-  }
-  const std::string_view typed = call.given.value("--aim", "expected");
-  if (typed == "expected") return;
+std::string read_target(const Asked& asked, TypedPlan& plan) {
+  const Typed<Decimal> target = typed_number("--target", asked.value("--target"), "points, such as 190");
+  if (!target) return target.error();
+  plan.wish.aim = PlanWish::For::target;
+  plan.wish.target = plan.target = *target;
+  return {};
+}
+
+std::string read_aim(const Asked& asked, TypedPlan& plan) {
+  if (asked.has("--aim") && asked.has("--target")) return "found --aim and --target; expected one of them";
+  if (asked.has("--target")) return read_target(asked, plan);
+  const std::string_view typed = asked.value("--aim", "expected");
+  if (typed == "expected") return {};
   const auto share = share_in(typed);
-  if (!share) {
-    plan.mistake = fmt::format("found --aim \"{}\"; expected {}", typed, aims);
-    return;
-  }
+  if (!share) return fmt::format("found --aim \"{}\"; expected {}", typed, aims);
   plan.wish.aim = PlanWish::For::quantile;
   plan.share = *share;
   plan.wish.share = static_cast<Chance>(share->units()) / (100.0 * Decimal::one);
+  return {};
 }
 
 // "2" or "2=safer"
@@ -138,41 +131,48 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
   return {};
 }
 
-}  // namespace
-
-TypedPlan typed_plan(const Call& call) {
-  TypedPlan plan;
-  read_aim(call, plan);
-  const TypedSpreads spread = spreads_of(call);
-  if (plan.mistake.empty()) plan.mistake = spread.mistake;
-  plan.wish.forecast.spreads = spread.wish;
-  plan.wish.event_limits = !call.given.has("--ignore-limits");
-  const TypedNumber seconds = number_of(call, "--seconds", *Decimal::parse("0.01"), Decimal::whole(longest),
-                                        "seconds, from 0.01 to a day");
-  if (plan.mistake.empty()) plan.mistake = seconds.mistake;
-  plan.seconds = seconds.number.value_or(Decimal::whole(usual_seconds));
-  return plan;
-}
-
-std::string read_limits(const Call& call, const Routine& routine, TypedPlan& plan) {
-  for (const std::string& typed : call.given.values("--limit")) {
+std::string read_limits(const Asked& asked, const Routine& routine, TypedPlan& plan) {
+  for (const std::string& typed : asked.values("--limit")) {
     const std::string mistake = read_limit(typed, routine, plan.texts, plan.wish.limits);
     if (!mistake.empty()) return mistake;
   }
   return {};
 }
 
-std::string apply_keeps(const Call& call, Routine& routine, Wish& wish) {
+std::string apply_keeps(const Asked& asked, Routine& routine, Wish& wish) {
   wish.options.resize(routine.elements.size());
-  for (const std::string& typed : call.given.values("--keep")) {
+  for (const std::string& typed : asked.values("--keep")) {
     const std::string mistake = keep_element(routine, wish, typed);
     if (!mistake.empty()) return mistake;
   }
-  for (const std::string& typed : call.given.values("--optional")) {
+  for (const std::string& typed : asked.values("--optional")) {
     const std::string mistake = may_go(routine, typed);
     if (!mistake.empty()) return mistake;
   }
   return {};
 }
 
-}  // namespace landdrill::cli
+}  // namespace
+
+Typed<TypedPlan> typed_plan(const Asked& asked, Routine& routine, Wish& wish) {
+  TypedPlan plan;
+  std::string mistake = read_aim(asked, plan);
+  if (!mistake.empty()) return tl::unexpected(mistake);
+  const Typed<SpreadWish> spread = spreads_of(asked, routine);
+  if (!spread) return tl::unexpected(spread.error());
+  plan.wish.forecast.spreads = *spread;
+  plan.wish.event_limits = !asked.has("--ignore-limits");
+  mistake = read_limits(asked, routine, plan);
+  if (mistake.empty()) mistake = apply_keeps(asked, routine, wish);
+  if (!mistake.empty()) return tl::unexpected(mistake);
+  return plan;
+}
+
+Typed<Decimal> plan_seconds(const Asked& asked) {
+  const auto seconds = number_of(
+      asked, "--seconds", {*Decimal::parse("0.01"), Decimal::whole(longest), "seconds, from 0.01 to a day"});
+  if (!seconds) return tl::unexpected(seconds.error());
+  return seconds->value_or(Decimal::whole(usual_seconds));
+}
+
+}  // namespace landdrill::report

@@ -1,10 +1,7 @@
 #include <algorithm>
 
 #include "engine/report/chance.h"
-#include "engine/report/forecast.h"
-#include "engine/report/grid.h"
-#include "engine/report/sections.h"
-#include "engine/report/width.h"
+#include "engine/report/pages/forecast.h"
 
 namespace landdrill::report {
 namespace {
@@ -35,10 +32,6 @@ struct Sayings {
 std::string spread_words(const Spread& spread) {
   return spread.marks.text() + " marks, " +
          (spread.from == SpreadFrom::told ? "as told" : "from " + spread.says);
-}
-
-bool is_marked(const ForecastLine& line) {
-  return line.what == ForecastLine::What::element || line.what == ForecastLine::What::aspect;
 }
 
 std::string day_sentence(const Spread& day) {
@@ -72,9 +65,21 @@ std::string grid_sentence(const TotalOdds& total) {
          total.bound.text() + " points from where it truly is.";
 }
 
+void put_source_facts(PageParts& page, const Forecast& forecast) {
+  Record numbers;
+  for (const ExpectedErrors& error : forecast.errors)
+    numbers.emplace_back(error.sync->code, error.number.text());
+  const TotalOdds& total = *forecast.total;
+  page.fact("day", {"", spread_datum(forecast.day)});
+  page.fact("sync_errors", {"", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}}});
+  page.fact("grid", {"", Record{{"grid", total.grid.text()},
+                                {"bound", total.bound.text()},
+                                {"lost", as_number(total.lost)}}});
+}
+
 }  // namespace
 
-std::string sources_section(const ToldForecast& told, const Face& face, const TextWish& wish) {
+void put_sources(PageParts& page, const ToldForecast& told, const Face& face) {
   Sayings spreads, chances;
   const auto note = [&](const Spread& spread, const std::string& line) {
     if (spread.from != SpreadFrom::nothing) spreads.note(spread_words(spread), line);
@@ -93,37 +98,9 @@ std::string sources_section(const ToldForecast& told, const Face& face, const Te
   sentences.push_back(errors_sentence(told.forecast));
   sentences.push_back(penalties_sentence(told.penalties));
   sentences.push_back(grid_sentence(*told.forecast.total));
-  return heading("Where this comes from", wish) + bullets(sentences, wish);
-}
-
-std::string model_section(const Forecast& forecast, const TextWish& wish) {
-  if (!wish.full) return "";
-  using enum Align;
-  Grid grid({{"line", words, true},
-             {"mark", amount},
-             {"judges", amount},
-             {"mean", amount},
-             {"deviation", amount},
-             {"lowest", amount},
-             {"highest", amount}});
-  for (const ForecastLine& line : forecast.lines) {
-    const auto cases = line.points.cases();
-    grid.add({line.label, line.expected_mark ? line.expected_mark->text() : "",
-              is_marked(line) ? line.spread.marks.text() : "", to_places(line.points.mean(), 4),
-              to_places(line.points.deviation(), 4), cases.empty() ? "" : cases.front().value.text(),
-              cases.empty() ? "" : cases.back().value.text()});
-  }
-  const std::vector<std::string> model{
-      "Each judge's mark is the expected mark, shifted by the day, and a bell curve of the scatter around "
-      "it, on "
-      "the nearest step of the scale and never outside it. Judges are independent of each other.",
-      "High and low are dropped and the kept marks added exactly, in every way in which the marks can fall; "
-      "then points are worked out and rounded as the value set says.",
-      "Each element gets its base mark with its own chance, whatever the marks.",
-      "Sync errors come one by one, so many on average; each penalty comes with its chance.",
-      "The day shifts every mark of the performance by the same amount."};
-  return heading("How each line comes about", wish) + grid.text(wish.width, wish.colour) + "\n" +
-         bullets(model, wish);
+  page.heading("Where this comes from");
+  page.list("", sentences);
+  put_source_facts(page, told.forecast);
 }
 
 }  // namespace landdrill::report
