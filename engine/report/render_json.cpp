@@ -70,10 +70,10 @@ class JsonObject {
     put(bullets.key, std::move(list));
   }
   void operator()(const PageTable& table) {
-    json::array rows;
+    if (table.key.empty()) return;
+    if (!object_.contains(table.key)) object_[table.key] = json::array();
     for (const PageRow& row : table.rows)
-      if (is_for_programs(row.seen)) rows.push_back(row_object(table, row));
-    put(table.key, std::move(rows));
+      if (is_for_programs(row.seen)) object_[table.key].as_array().push_back(row_object(table, row));
   }
   void operator()(const Section& section) {
     if (section.key.empty()) return add(section.inside);
