@@ -78,7 +78,7 @@ how far off       0.58 marks on average, whichever way
 within one step   0 %, within two 20 %
 same order        0.00 (1 ranks as the panel does, 0 as chance would)
 use of the scale  you 6.75 to 8.00, the panel 6.67 to 7.50
-steadiness        off by 0.62 in the first half, 0.56 in the second
+steadiness        off by 0.63 in the first half, 0.56 in the second
 
 Where you are off
 where         marks  you are   off
