@@ -104,8 +104,17 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,6.75,
 Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,,no,7.75,,no
 Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no,7.17,+0.58,no
 === exit 0
-=== run landdrill practice report club.season --name Robin --format json | tail -30
+=== run landdrill practice report club.season --name Robin --format json | sed -n '/"summary"/,$p'
 === output
+  "summary": {
+    "marked": 5,
+    "skipped": 1,
+    "late": 0,
+    "corrected": 0,
+    "bias": "0.283333",
+    "difference": "0.583333",
+    "within_one": "0",
+    "within_two": "0.2",
     "order": "0",
     "spread": "0.518411",
     "panel_spread": "0.361325",
@@ -133,6 +142,38 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no
       "marks": 3,
       "bias": "0.527778",
       "difference": "0.527778"
+    }
+  ],
+  "judges": [
+    {
+      "judge": 1,
+      "marks": 5,
+      "bias": "0.4",
+      "difference": "0.7"
+    },
+    {
+      "judge": 2,
+      "marks": 5,
+      "bias": "0.15",
+      "difference": "0.55"
+    },
+    {
+      "judge": 3,
+      "marks": 5,
+      "bias": "0.25",
+      "difference": "0.55"
+    },
+    {
+      "judge": 4,
+      "marks": 5,
+      "bias": "0.35",
+      "difference": "0.55"
+    },
+    {
+      "judge": 5,
+      "marks": 5,
+      "bias": "0.25",
+      "difference": "0.55"
     }
   ]
 }

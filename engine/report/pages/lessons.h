@@ -1,16 +1,17 @@
-// What the season teaches about the coach's expected marks, as text, JSON or CSV.
+// What the season teaches about the coach's expected marks.
 //
-//   lessons({learned, tested}, Format::text, {})
+//   render_text(lessons_page({&learned, &tested, {}, nullptr}), {})
 //   //            lessons   panels  95 % interval   drawn in   spread
 //   //   all           42   -0.19  -0.30 to -0.08     -0.19     0.31
 //
-// Computes nothing. With a routine: its expected marks beside the calibrated ones, and both totals.
+// With a routine: its expected marks beside the calibrated ones, and both totals, which alone are in CSV then.
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "engine/judging/calibrated_estimate.h"
-#include "engine/report/values.h"
+#include "engine/report/pages/asked.h"
 
 namespace landdrill::report {
 
@@ -20,6 +21,8 @@ struct LessonsTold {
   std::string routine;                           // of `estimate`
   const CalibratedEstimate* estimate = nullptr;  // nullptr: none was asked for
 };
-std::string lessons(const LessonsTold& told, Format format, const TextWish& wish);
+Page lessons_page(const LessonsTold& told);
+// Of all lessons there are; `routine`: whose estimate is to be calibrated, or nullptr.
+Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine);
 
 }  // namespace landdrill::report

@@ -1,18 +1,15 @@
 // Practice sessions as a list, and their marks as a list that a spreadsheet and `practice add` read.
 //
-//   practice_marks({{"Robin", "2026-05-10T00:00:00Z", "2026-05-09", "Tarn Open", "Reed Song", "duet-free",
-//   "2", "7.25"}})
+//   render_csv(practice_marks_page({{"Robin", "2026-05-10T00:00:00Z", "2026-05-09", "Tarn Open", ...}}))
 //   // trainee,session,date,meet,routine,event,element,mark,late
 //   // Robin,2026-05-10T00:00:00Z,2026-05-09,Tarn Open,Reed Song,duet-free,2,7.25,
-//
-// Computes nothing.
 #pragma once
 
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "engine/report/values.h"
+#include "engine/report/page.h"
 
 namespace landdrill::report {
 
@@ -20,17 +17,21 @@ namespace landdrill::report {
 // where no more is known: "2026-05-10T00:00:00Z" -> "2026-05-10".
 std::string moment(std::string_view utc);
 
-// Texts, empty for what is not there. `number`: of the finished session, by which `practice report` knows it.
 struct PracticeSessionLine {
-  std::string trainee, number, started, lines, marked;
+  std::string trainee;
+  int number = 0;  // of the finished session, by which `practice report` knows it; 0: it has none
+  std::string started;
+  std::size_t lines = 0, marked = 0;
   std::string did;  // "12 added"; of a list: "paused"
 };
-std::string practice_sessions(const std::vector<PracticeSessionLine>& sessions, Format format,
-                              const TextWish& wish);
+// `question`: the command that asks.
+Page practice_sessions_page(std::string question, const std::vector<PracticeSessionLine>& sessions);
 
+// Texts, empty for what is not there.
 struct PracticeMarkLine {
-  std::string trainee, session, date, meet, routine, event, element, mark, late;
+  std::string trainee, session, date, meet, routine, event, element, mark;
+  bool late = false;
 };
-std::string practice_marks(const std::vector<PracticeMarkLine>& marks);
+Page practice_marks_page(const std::vector<PracticeMarkLine>& marks);
 
 }  // namespace landdrill::report
