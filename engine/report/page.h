@@ -92,7 +92,8 @@ struct PageRow {
 
 using Facts = std::vector<std::pair<std::string, Entry>>;
 
-// How a table can be drawn: named by its columns' keys.
+// How a table can be drawn: named by its columns' keys. An amount that is a record has its `value`, and around it the
+// interval from `low` to `high`.
 struct Picture {
   enum class As { none, bars, bridge, dots, curve } as = As::none;
   std::string title, unit,

@@ -69,7 +69,12 @@ class JsonObject {
       if (is_for_programs(seen)) list.push_back(text_or_null(item));
     put(bullets.key, std::move(list));
   }
-  void operator()(const PageTable& table) { put(table.key, json_of(records_of(table))); }
+  // Tables of one name stand in one list.
+  void operator()(const PageTable& table) {
+    if (table.key.empty()) return;
+    if (!object_.contains(table.key)) object_[table.key] = json::array();
+    for (const Datum& row : records_of(table)) object_[table.key].as_array().push_back(json_of(row));
+  }
   void operator()(const Section& section) {
     if (section.key.empty()) return add(section.inside);
     if (section.in == Section::In::single) return put(section.key, JsonObject().of(section.inside));

@@ -100,7 +100,7 @@ class TextPage {
     text_ =
         bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n";
   }
-  void operator()(const Heading& heading) { text_ = bold(plain(heading.text) + "\n"); }
+  void operator()(const Heading& heading) { text_ = bold(paragraph("", plain(heading.text), wish_.width)); }
   void operator()(const Sentence& one) { text_ = paragraph(one.first, plain(one.text), wish_.width); }
   void operator()(const Bullets& bullets) {
     for (const auto& [item, seen] : bullets.items)

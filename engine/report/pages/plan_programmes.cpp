@@ -14,7 +14,7 @@ Datum reaches_datum(const std::optional<ChanceBounds>& reaches) {
                 {"most", as_number(reaches->most)}};
 }
 
-PageTable elements_table(const Routine& routine, const PlanChoice& choice) {
+PageTable chosen_elements(const Routine& routine, const PlanChoice& choice) {
   PageTable table("", {{"number", ""}, {"title", ""}, {"option", ""}, {"left_out", ""}});
   for (std::size_t i = 0; i < choice.options.size(); ++i) {
     const Element& element = routine.elements.at(i);
@@ -39,7 +39,7 @@ PageTable programmes_table(const Routine& routine, const ToldPlan& told,
                                  {"seconds", ""},
                                  {"behind", ""}});
   for (const PlanChoice& choice : choices)
-    table.add({{"", records_of(elements_table(routine, choice))},
+    table.add({{"", records_of(chosen_elements(routine, choice))},
                choice.total.text(),
                text_of(choice.quantile),
                {"", reaches_datum(choice.reaches)},
@@ -65,7 +65,7 @@ void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& tol
   for (std::size_t i = 0; i < choices.size(); ++i) {
     const std::string rank = std::to_string(i + 1);
     put_for_csv(page, programmes_table(routine, told, std::span(&choices[i], 1)), "programme", rank);
-    put_for_csv(page, elements_table(routine, choices[i]), "element", rank);
+    put_for_csv(page, chosen_elements(routine, choices[i]), "element", rank);
   }
   Datum as_written;
   if (told.plan.as_written) {

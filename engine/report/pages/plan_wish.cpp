@@ -6,7 +6,6 @@
 #include <charconv>
 
 #include "engine/routine/resolve.h"
-#include "grammar/parse.h"
 #include "grammar/words.h"
 
 namespace landdrill::report {
@@ -116,10 +115,8 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
       fmt::format("routine \"Limit\"\nevent \"{}\"\nlimit {}\n", routine.event->code, typed));
   const Source source{"--limit", text, 1};
   Assembled assembled;
-  Parsed parsed = parse(source);
-  assemble(source, std::move(parsed.lines), assembled);
-  Diagnostics complaints = std::move(parsed.diagnostics);
-  complaints.append(std::move(assembled.diagnostics));
+  assemble(source, assembled);
+  Diagnostics complaints = std::move(assembled.diagnostics);
   if (!assembled.sheets.empty()) {
     Resolved resolved = resolve(assembled.sheets.front(), *routine.set);
     if (resolved.routine)
