@@ -14,7 +14,7 @@ Record both(const Amounts& amounts, int places) {
           {"difference", signed_text(amounts.difference, places)}};
 }
 
-PageTable for_csv(std::string key, std::string line, std::vector<PageColumn> columns) {
+PageTable amount_lines(std::string key, std::string line, std::vector<PageColumn> columns) {
   PageTable table(std::move(key), std::move(columns));
   table.in_csv = true;
   table.given = {{"line", std::move(line)}};
@@ -22,7 +22,7 @@ PageTable for_csv(std::string key, std::string line, std::vector<PageColumn> col
 }
 
 PageTable element_amounts(const Account& account) {
-  PageTable table = for_csv("elements", "element",
+  PageTable table = amount_lines("elements", "element",
                             {{"number", "no."},
                              {"title", "title"},
                              {"kind", "kind"},
@@ -65,7 +65,7 @@ PageTable element_amounts(const Account& account) {
 }
 
 PageTable aspect_amounts(const Account& account) {
-  PageTable table = for_csv("impression", "impression",
+  PageTable table = amount_lines("impression", "impression",
                             {{"title", "title"},
                              {"weight", "weight"},
                              {"mark", "mark"},
@@ -85,7 +85,7 @@ PageTable aspect_amounts(const Account& account) {
 
 // In CSV alone: in JSON these are objects of their own.
 PageTable points_line(std::string line, const Amounts& amounts, int places) {
-  PageTable table = for_csv("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
+  PageTable table = amount_lines("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
   if (amounts.estimate || amounts.recorded)
     table.add({text_of(amounts.estimate, places), text_of(amounts.recorded, places),
                signed_text(amounts.difference, places)});

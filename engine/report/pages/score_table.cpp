@@ -86,7 +86,7 @@ std::string total_words(const Account& account, Halves halves) {
   return expected ? "Total, panel so far" : "Total, estimate so far";
 }
 
-ScoreRow total_row(const Account& account, Halves halves) {
+ScoreRow totals_row(const Account& account, Halves halves) {
   const Amounts shown{account.total.estimate.value_or(account.so_far),
                       account.total.recorded ? account.total.recorded : account.recorded_so_far,
                       account.total.difference};
@@ -180,7 +180,7 @@ PageTable score_table(const Account& account, Halves halves) {
   PageTable table("", columns_for(halves, extra));
   for (const ScoreRow& row : score_rows(account, halves)) add(table, row, halves, extra);
   table.add_rule();
-  add(table, total_row(account, halves), halves, extra);
+  add(table, totals_row(account, halves), halves, extra);
   table.picture = picture_of(halves, extra);
   return table;
 }
