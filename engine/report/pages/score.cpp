@@ -44,6 +44,7 @@ Page score_page(const Account& account, const Diagnostics& objections, std::stri
   page.fact("file", file);
   put_title(page, account);
   put_amounts(page, account);
+  put_judges(page, account);
   put_score_tables(page, account);
   put_score_notes(page, account);
   put_missing(page, account);

@@ -45,6 +45,12 @@ TEST(NearestHint, NamesOneOrMore) {
   EXPECT_EQ(nearest_hint("zzz", Words{"spin-720"}).words, "");
 }
 
+TEST(Nearest, CanGoInThePlaceOfTheWordWhereThereIsNoChoice) {
+  EXPECT_EQ(nearest_hint("spin-721", Words{"spin-720", "arms"}).instead, "spin-720");
+  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}).instead, "");
+  EXPECT_EQ(nearest_hint("spin 721", Words{"spin 720"}).instead, "");  // needs quotation marks
+}
+
 TEST(Keywords, AreFoundInUpperAndLowerCase) {
   EXPECT_EQ(find("swimmers"), Word::swimmers);
   EXPECT_EQ(find("SwimMers"), Word::swimmers);
