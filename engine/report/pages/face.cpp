@@ -83,10 +83,8 @@ Datum values_datum(const Account& account) {
 // Characters of its line, counted from 1, and what goes in their place.
 Datum fix_datum(const Diagnostic& one) {
   if (one.fix.empty()) return {};
-  return Record{{"line", one.at.line},
-                {"column", one.at.column},
-                {"length", one.length},
-                {"replacement", one.fix}};
+  return Record{
+      {"line", one.at.line}, {"column", one.at.column}, {"length", one.length}, {"replacement", one.fix}};
 }
 
 Datum message_datum(const Diagnostic& one) {

@@ -98,9 +98,8 @@ ScoreRow totals_row(const Account& account, Halves halves) {
 }
 
 bool any_mark(const Account& account) {
-  return std::any_of(account.elements.begin(), account.elements.end(), [](const ElementLine& line) {
-    return line.expected.mark || line.recorded;
-  });
+  return std::any_of(account.elements.begin(), account.elements.end(),
+                     [](const ElementLine& line) { return line.expected.mark || line.recorded; });
 }
 
 // A panel that was recorded without anything to hold against it.
@@ -147,8 +146,9 @@ void add_half(std::vector<PageColumn>& columns, const std::string& before, const
 
 std::vector<PageColumn> columns_for(Halves halves, Extra extra) {
   const bool both = halves == Halves::both;
-  std::vector<PageColumn> columns{{"number", "no.", Align::amount},
-                                  {"line", "element", Align::words, Wraps::yes, Seen::always, "", both ? 1 : 2}};
+  std::vector<PageColumn> columns{
+      {"number", "no.", Align::amount},
+      {"line", "element", Align::words, Wraps::yes, Seen::always, "", both ? 1 : 2}};
   if (halves != Halves::panel) add_half(columns, "", both ? "estimate" : "", !both);
   if (halves != Halves::estimate) add_half(columns, "recorded_", both ? "panel" : "", !both);
   if (extra.change)

@@ -41,7 +41,8 @@ TEST(Nearest, FindsNothingForNothing) {
 
 TEST(NearestHint, NamesOneOrMore) {
   EXPECT_EQ(nearest_hint("spin-721", Words{"spin-720", "arms"}).words, "the nearest is spin-720");
-  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}).words, "the nearest are spin-720, spin-360");
+  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}).words,
+            "the nearest are spin-720, spin-360");
   EXPECT_EQ(nearest_hint("zzz", Words{"spin-720"}).words, "");
 }
 

@@ -1,9 +1,8 @@
-#include "engine/report/pages/check.h"
-
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
+#include "engine/report/pages/check.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
 #include "sample.h"

@@ -1,9 +1,8 @@
-#include "engine/report/pages/score.h"
-
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
+#include "engine/report/pages/score.h"
 #include "engine/report/render_json.h"
 #include "sample.h"
 
