@@ -31,12 +31,13 @@ std::string_view word_of(Status status) {
   std::abort();
 }
 
-const PanelRule* ValueSet::element_panel(std::string_view event, std::string_view kind) const {
+const PanelRule* ValueSet::element_panel(const Event& event, const Kind& kind) const {
+  const std::size_t event_row = events.place(event), kind_row = kinds.place(kind);
   const PanelRule* for_every_kind = nullptr;
   for (const PanelRule& rule : panels) {
-    if (!rule.per_element || rule.event != event) continue;
-    if (rule.kind == kind && !kind.empty()) return &rule;
-    if (rule.kind.empty() && !for_every_kind) for_every_kind = &rule;
+    if (!rule.per_element || rule.event_row != event_row) continue;
+    if (rule.kind_row == kind_row) return &rule;
+    if (rule.kind.empty() && for_every_kind == nullptr) for_every_kind = &rule;
   }
   return for_every_kind;
 }

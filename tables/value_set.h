@@ -200,7 +200,7 @@ struct ValueSet {
   const SpreadRule* day_spread() const;
   // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or
   // nullptr.
-  const PanelRule* element_panel(std::string_view event, std::string_view kind) const;
+  const PanelRule* element_panel(const Event& event, const Kind& kind) const;
   // The rules of `event` that are marked once per routine, in file order.
   std::vector<const PanelRule*> routine_panels(std::string_view event) const;
 };

@@ -45,7 +45,7 @@ class Looking {
       return;
     }
     if (!missing.elements.empty()) {
-      found_.push_back(missing.elements + " no expected mark: add `expect`, or a run");
+      found_.push_back(elements_have(missing.elements) + " no expected mark: add `expect`, or a run");
     }
     for (const std::string& aspect : missing.aspects) {
       found_.push_back(aspect + " has no expected mark: add it to a line `impression`");

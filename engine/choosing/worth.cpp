@@ -68,7 +68,7 @@ Obstacles missing_marks(const Routine& routine, const Wish& wish, std::optional<
   const Unmarked missing = unmarked(routine, showing);
   Obstacles obstacles;
   if (!missing.elements.empty())
-    obstacles.push_back(missing.elements + " no expected mark: add `expect`, or a run");
+    obstacles.push_back(elements_have(missing.elements) + " no expected mark: add `expect`, or a run");
   for (const std::string& aspect : missing.aspects) {
     obstacles.push_back(aspect + " has no expected mark: add it to a line `impression`");
   }

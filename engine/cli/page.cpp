@@ -1,18 +1,8 @@
 #include "engine/cli/page.h"
 
 #include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
 
 namespace landdrill::cli {
-namespace {
-
-std::string rendered(const report::Page& page, report::Format format, const report::TextWish& wish) {
-  if (format == report::Format::csv) return render_csv(page);
-  return format == report::Format::json ? render_json(page) : render_text(page, wish);
-}
-
-}  // namespace
-
 report::TextWish page_wish(const Call& call) {
   report::TextWish wish;
   wish.width = page_width(call.streams.out.descriptor());
@@ -28,8 +18,11 @@ report::Format format_of(const Call& call) {
   return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
 }
 
-void print_page(Call& call, const report::Page& page) {
-  call.streams.out.write(rendered(page, format_of(call), page_wish(call)));
+void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
+  const report::Format format = format_of(call);
+  call.streams.out.write(format == report::Format::csv    ? render_csv(page)
+                         : format == report::Format::json ? render_json(page, layout)
+                                                          : render_text(page, page_wish(call)));
 }
 
 }  // namespace landdrill::cli

@@ -1,7 +1,8 @@
-// How to print: what --format, --colour and the terminal say.
+// How to print: what --format, --colour, --full and the terminal say.
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/report/render_json.h"
 #include "engine/report/values.h"
 
 namespace landdrill::cli {
@@ -9,7 +10,8 @@ namespace landdrill::cli {
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.
 report::Format format_of(const Call& call);
-// As it is asked for.
-void print_page(Call& call, const report::Page& page);
+// As it is asked for. `layout`: of JSON.
+void print_page(Call& call, const report::Page& page,
+                report::JsonLayout layout = report::JsonLayout::indented);
 
 }  // namespace landdrill::cli

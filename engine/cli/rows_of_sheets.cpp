@@ -3,6 +3,7 @@
 namespace landdrill::cli {
 namespace {
 
+constexpr OptionRow text_or_json = {"--format", "text|json", "how to print", "text json"};
 constexpr OptionRow brief_option = {"--brief", "", "one line a sheet, even for a single one"};
 constexpr OptionRow tidy_write = {"--write", "", "rewrite the files in place, each whole or not at all"};
 constexpr OptionRow tidy_check = {"--check", "",
@@ -41,7 +42,7 @@ std::vector<Command> sheet_commands() {
        "Ends with 1 "
        "when there is an error or a broken limit.",
        {sheets_operand},
-       {&set_option, &values_option, &season_option},
+       {&text_or_json, &set_option, &values_option, &season_option},
        {{"landdrill check harbour-lights.sheet", "says ok, or what to mend and where"},
         {"landdrill check club/*.sheet", "all sheets of the club in one go"}},
        check},
@@ -64,8 +65,8 @@ std::vector<Command> sheet_commands() {
        "the word "
        "panel in front. Without LINE it lists the lines that can be asked for.",
        {sheet_operand, {"LINE", "the words of the line: element 2 difficulty", 0, any_number}},
-       {&panel_option, &runs_option, &option_option, &set_option, &values_option, &season_option,
-        &colour_option},
+       {&panel_option, &runs_option, &option_option, &text_or_json, &set_option, &values_option,
+        &season_option, &colour_option},
        {{"landdrill explain harbour-lights.sheet", "which lines there are"},
         {"landdrill explain harbour-lights.sheet element 2 difficulty", "what the element is worth, and why"},
         {"landdrill explain harbour-lights.sheet panel element 2",

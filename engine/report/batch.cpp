@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/report/csv.h"
+#include "engine/report/render_csv.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
@@ -63,11 +63,6 @@ std::string ended(std::string line) {
 }
 
 }  // namespace
-
-SheetRow sheet_row(std::string_view file, const Account& account) {
-  return {file,          account.title,          account.event,      account.credited,
-          account.total, account.recorded_total, account.difference, account.announced};
-}
 
 std::string batch_header(const TextWish& wish) {
   std::string line = sheet_names("file", "routine", widths_for(wish));

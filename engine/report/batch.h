@@ -8,16 +8,14 @@
 #include <string>
 #include <string_view>
 
-#include "engine/score/account.h"
-#include "engine/report/text.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::report {
 
-// Exact texts, empty for what is not there. Views: they live as long as the account they are taken from.
+// Exact texts, empty for what is not there.
 struct SheetRow {
   std::string_view file, routine, event, difficulty, estimate, recorded, difference, announced;
 };
-SheetRow sheet_row(std::string_view file, const Account& account);
 
 std::string batch_header(const TextWish& wish = {});
 std::string batch_line(const SheetRow& row, const TextWish& wish = {});

@@ -89,7 +89,7 @@ class TextPage {
         continue;
       }
       started_ = true;
-      text_.insert(0, before + (apart ? "\n" : ""));
+      text_.insert(0, before + (apart && text_.front() != '\n' ? "\n" : ""));
     }
   }
   std::string text() && { return std::move(text_); }

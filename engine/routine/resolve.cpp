@@ -34,7 +34,6 @@ class RoutineLookup {
  private:
   void read_header();
   void read_event(const ast::EventLine& line);
-  const PanelRule* panel_of(const Kind& kind) const;
   void read_element(const ast::Element& element);
   void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
@@ -53,8 +52,7 @@ class RoutineLookup {
   Lookup& lookup_;
   const ast::Sheet& sheet_;
   Routine routine_;
-  std::vector<const PanelRule*> element_rules_;  // of the event, for single elements
-  int counts_ = 0;                               // so far, in all elements, options and passages
+  int counts_ = 0;  // so far, in all elements, options and passages
 };
 
 void RoutineLookup::read_header() {
@@ -86,20 +84,9 @@ void RoutineLookup::read_event(const ast::EventLine& line) {
   const std::size_t event = lookup_.set.events.place(*routine_.event);
   for (const PanelRule& rule : lookup_.set.panels) {
     if (rule.event_row != event) continue;
-    (rule.per_element ? element_rules_ : routine_.aspects).push_back(&rule);
+    if (!rule.per_element) routine_.aspects.push_back(&rule);
     if (!rule.weight) lookup_.gap(line.event.text, {"panels", rule.from.key, "weight"});
   }
-}
-
-// The rule for this kind, else the one for every kind.
-const PanelRule* RoutineLookup::panel_of(const Kind& kind) const {
-  const std::size_t kind_row = lookup_.set.kinds.place(kind);
-  const PanelRule* for_every_kind = nullptr;
-  for (const PanelRule* rule : element_rules_) {
-    if (rule->kind_row == kind_row) return rule;
-    if (rule->kind.empty() && for_every_kind == nullptr) for_every_kind = rule;
-  }
-  return for_every_kind;
 }
 
 void RoutineLookup::read_element(const ast::Element& typed) {
@@ -112,7 +99,7 @@ void RoutineLookup::read_element(const ast::Element& typed) {
     routine_.elements.pop_back();
     return leave_out(typed, number.value_or(0));
   }
-  element.panel = panel_of(*element.kind);
+  if (routine_.event != nullptr) element.panel = lookup_.set.element_panel(*routine_.event, *element.kind);
   read_choosing(lookup_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {

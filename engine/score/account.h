@@ -1,8 +1,11 @@
-// The whole account of one sheet, ready for any report: estimate, recorded panel beside it, bridge, time,
+// The whole account of one sheet in numbers, ready for any report: estimate, recorded panel beside it, bridge, time,
 // cautions.
 //
-//   Account told = account(routine, wish, panel_index);
-//   report::text(told, ...)
+//   Account told = account(routine, wish, 0);
+//   *told.total.estimate                  // Points 107.525, written with told.places: 107.5250
+//   told.elements[1].recorded->base       // true: the panel gave the base mark
+//
+// Words are made by reports; only the cautions are sentences already.
 #pragma once
 
 #include <optional>
@@ -15,46 +18,87 @@
 
 namespace landdrill {
 
+// One line on one occasion: as the coach expects it, or as the panel saw it.
+struct LineResult {
+  std::optional<PanelMark> mark;      // empty: nobody marked it
+  std::optional<Points> points;       // empty without a mark, and for an element that is weighted with others
+  std::vector<JudgeMark> judges;      // as they sat; empty for an expected mark
+};
+struct ElementResult : LineResult {
+  Difficulty credited;
+  bool base = false;
+};
+
+// What an expected mark rests on.
+struct RestsOn {
+  ExpectedMark::From from = ExpectedMark::From::nothing;
+  std::string date;      // of the one run
+  std::size_t runs = 0;  // how many, where several are averaged
+};
+
 // One line of the table a coach reads: an element, with what it is worth, expected and recorded.
 struct ElementLine {
   int number = 0;
-  std::string title, kind, option;               // option: the variant priced, empty for the one as written
-  std::string declared, credited, mark, points;  // expected
-  std::string left;                              // points that a full mark for what was declared would add
-  std::string recorded_credited, recorded_mark, recorded_points,
-      difference;  // difference: recorded - expected points
-  bool base = false, recorded_base = false;
-  bool worst = false;    // the line that costs most (difference, else left)
-  std::string rests_on;  // "expect", "run 2026-04-14", "mean of 3 runs", "no mark yet"
+  std::string title, kind, option;  // kind: its title; option: the variant priced, empty for the one as written
+  Difficulty declared;
+  ElementResult expected;
+  std::optional<ElementResult> recorded;  // where the panel marked it
+  std::optional<Points> left;             // that a full mark for what was declared would add; with a mark only
+  std::optional<Points> difference;       // recorded - expected
+  std::optional<RestsOn> rests_on;        // none where elements of this kind are not marked by themselves
+  bool worst = false;                     // the line that costs most (against the panel, else against full marks)
 };
+// An aspect that is marked once for the whole routine.
 struct AspectLine {
-  std::string title, weight, mark, points, recorded_mark, recorded_points, difference;
-  std::string rests_on;  // as for an element
+  std::string title;
+  Factor weight;
+  LineResult expected, recorded;
+  std::optional<Points> difference;
+  RestsOn rests_on;
 };
+
+// The same thing on both occasions, as it goes into the total: what is taken off is below 0.
+struct Amounts {
+  std::optional<Points> estimate, recorded, difference;  // difference: recorded - estimate
+};
+
 // How many of the rows the account rests on have a status, and which they are.
 struct StatusCount {
   Status status;
   std::vector<std::string> rows;  // "parts spin-720"
 };
 
+// What a showing has no marks for.
+struct Unmarked {
+  std::vector<int> elements;         // their numbers
+  std::vector<std::string> aspects;  // their codes
+  bool nothing_is_marked = false;    // though something should be
+};
+struct MissingMarks : Unmarked {
+  enum class Of { estimate, panel } of = Of::estimate;
+};
+
 struct Account {
-  std::string title, event, set, edition;
-  std::string panel;  // "2026-05-09 Tarn Open", or empty
+  std::string title, event, set, edition;  // event and set: their titles
+  std::string panel_date, panel;           // panel: its title, may be empty; both are empty without a panel
+  int places = 0;                          // with which points are written
   std::vector<ElementLine> elements;
-  std::string weighted, recorded_weighted, weighted_difference;  // for rules that weight by difficulty
+  Amounts together;  // of elements that are weighted together by difficulty
   std::vector<AspectLine> aspects;
-  std::string sync, recorded_sync, sync_difference;  // "-0.7000"; empty when there is none
-  std::string penalties, recorded_penalties, penalties_difference;
-  std::string declared, credited, recorded_credited;  // sums of difficulty
-  std::string total, recorded_total, difference;      // empty while marks are missing
-  std::string so_far, recorded_so_far;
-  std::string announced, announced_difference;  // difference: recorded - announced
-  std::vector<std::string> missing;             // "element 3 has no expected mark: add `expect` or a run"
-  std::optional<Step> estimate, recorded;       // the build-ups
-  std::optional<Bridge> bridge;
+  Amounts sync, penalties;                        // where there are any
+  Difficulty declared, credited;                  // sums over the elements
+  std::optional<Difficulty> recorded_credited;    // with a panel
+  Amounts total;                                  // what of it is empty has marks missing
+  Points so_far;                                  // the sum of what is there
+  std::optional<Points> recorded_so_far;          // with a panel
+  std::optional<Points> announced;                // what the sheet says was announced
+  std::optional<Points> announced_difference;     // recorded - announced
+  std::vector<MissingMarks> missing;              // one of the estimate, one of the panel, or neither
+  std::optional<Step> estimate, recorded;         // the build-ups
+  std::optional<Bridge> bridge;                   // where both totals are there
   Timing timing;
   std::vector<std::string> cautions;  // whole sentences
-  std::vector<StatusCount> statuses;  // those that occur; memory and invented are named on the face
+  std::vector<StatusCount> statuses;  // those that occur, the least trustworthy first
 };
 
 // `panel`: index into routine.panels, or none.

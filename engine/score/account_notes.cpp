@@ -5,16 +5,6 @@
 namespace landdrill {
 namespace {
 
-// "elements 1, 3 and 5 have"
-std::string elements_have(const std::vector<std::string>& numbers) {
-  if (numbers.empty()) return "";
-  if (numbers.size() == 1) return "element " + numbers.front() + " has";
-  std::string list = "elements " + numbers.front();
-  for (std::size_t i = 1; i < numbers.size(); ++i)
-    list += (i + 1 == numbers.size() ? " and " : ", ") + numbers[i];
-  return list + " have";
-}
-
 void collect_rows(const Step& step, std::vector<Provenance>& rows) {
   for (const Provenance& row : step.rows) {
     const auto same = [&](const Provenance& known) {
@@ -39,19 +29,27 @@ std::string_view lifts_and_throws(const Routine& routine) {
 
 Unmarked unmarked(const Routine& routine, const Showing& showing) {
   Unmarked result;
-  std::vector<std::string> numbers;
+  bool any = false;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     if (routine.elements[i].panel == nullptr) continue;
-    if (showing.elements[i].marks) result.nothing_is_marked = false;
-    if (!showing.elements[i].marks) numbers.push_back(std::to_string(routine.elements[i].number));
+    any = any || showing.elements[i].marks;
+    if (!showing.elements[i].marks) result.elements.push_back(routine.elements[i].number);
   }
   for (const ShownAspect& aspect : showing.aspects) {
-    if (aspect.marks) result.nothing_is_marked = false;
+    any = any || aspect.marks;
     if (!aspect.marks) result.aspects.push_back(aspect.rule->aspect);
   }
-  if (numbers.empty() && result.aspects.empty()) result.nothing_is_marked = false;
-  result.elements = elements_have(numbers);
+  result.nothing_is_marked = !any && !(result.elements.empty() && result.aspects.empty());
   return result;
+}
+
+std::string elements_have(const std::vector<int>& numbers) {
+  if (numbers.empty()) return "";
+  if (numbers.size() == 1) return "element " + std::to_string(numbers.front()) + " has";
+  std::string list = "elements " + std::to_string(numbers.front());
+  for (std::size_t i = 1; i < numbers.size(); ++i)
+    list += (i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
+  return list + " have";
 }
 
 std::string in_words(const Unmarked& missing) {
@@ -60,7 +58,7 @@ std::string in_words(const Unmarked& missing) {
     aspects += (i == 0 ? "" : i + 1 == missing.aspects.size() ? " and " : ", ") + missing.aspects[i];
   const std::string have = missing.aspects.size() == 1 ? "has" : "have";
   if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
-  return missing.elements + " no marks" + (aspects.empty() ? "" : ", nor " + have + " " + aspects);
+  return elements_have(missing.elements) + " no marks" + (aspects.empty() ? "" : ", nor " + have + " " + aspects);
 }
 
 std::vector<std::string> cautions(const Routine& routine, const Timing& timing) {

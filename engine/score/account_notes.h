@@ -12,14 +12,9 @@
 
 namespace landdrill {
 
-// What a showing has no marks for, in words that a sentence can start with.
-struct Unmarked {
-  std::string elements;              // "element 2 has", "elements 1, 3 and 5 have", or empty
-  std::vector<std::string> aspects;  // by their codes
-  bool nothing_is_marked = true;
-};
-
 Unmarked unmarked(const Routine& routine, const Showing& showing);
+// "element 2 has", "elements 1, 3 and 5 have", or nothing: what a sentence can start with.
+std::string elements_have(const std::vector<int>& numbers);
 // "element 2 has no marks, nor has choreography"; empty when nothing is missing.
 std::string in_words(const Unmarked& missing);
 

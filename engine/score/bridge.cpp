@@ -5,64 +5,64 @@
 namespace landdrill {
 namespace {
 
-// Exchanges one thing after another and notes what each does to the total.
-class Exchange {
+// Notes one exchange after another, and what each does to the total.
+class Steps {
  public:
-  Exchange(const Routine& routine, const Showing& from) : routine_(routine), now_(from) {
-    bridge_.from = bridge_.to = landdrill::score(routine, from).so_far;
-  }
-  Showing& showing() { return now_; }
-  void note(BridgeStep step) {
-    const Points total = landdrill::score(routine_, now_).so_far;
-    step.change = total - bridge_.to;
-    step.reached = total;
-    bridge_.to = total;
-    if (step.change != Points() || step.before != step.after) bridge_.steps.push_back(std::move(step));
+  explicit Steps(Points from) { bridge_.from = bridge_.to = from; }
+  void note(BridgeStep step, Points change) {
+    step.change = change;
+    bridge_.to += change;
+    step.reached = bridge_.to;
+    if (change != Points() || step.before != step.after) bridge_.steps.push_back(std::move(step));
   }
   Bridge result() && { return std::move(bridge_); }
 
  private:
-  const Routine& routine_;
-  Showing now_;
   Bridge bridge_;
 };
 
-std::string mark_text(const PanelRule& rule, const std::optional<KeptMarks>& kept) {
-  return round(combined(rule, *kept), 4, rule.rounding).text(4);
+constexpr int mark_places = 4;
+
+Decimal mark_of(const PanelRule& rule, const std::optional<KeptMarks>& kept) {
+  return panel_mark(rule, *kept).value;
 }
 
-void exchange_elements(const Routine& routine, const Showing& to, Exchange& exchange) {
+// What the score changes by with `then` in place of the element.
+Points exchange(const Routine& routine, Showing& now, std::size_t index, const ShownElement& then) {
+  const Points before = share_of(routine, now, index);
+  now.elements[index] = then;
+  return share_of(routine, now, index) - before;
+}
+
+void exchange_elements(const Routine& routine, Showing now, const Showing& to, Steps& steps) {
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    ShownElement& now = exchange.showing().elements[i];
-    const ShownElement& then = to.elements[i];
-    const std::string label = name_of(routine.elements[i]);
     const PanelRule* rule = routine.elements[i].panel;
     if (rule == nullptr) continue;
-    BridgeStep difficulty{Cause::difficulty, i, label, now.credited.text(2), then.credited.text(2), {}};
-    now.declared = then.declared;
-    now.credited = then.credited;
-    now.base = then.base;
-    exchange.note(std::move(difficulty));
-    BridgeStep execution{
-        Cause::execution, i, label, mark_text(*rule, now.marks), mark_text(*rule, then.marks), {}};
-    now.marks = then.marks;
-    exchange.note(std::move(execution));
+    const ShownElement before = now.elements[i], &after = to.elements[i];
+    const std::string label = name_of(routine.elements[i]);
+    ShownElement credited = after;
+    credited.marks = before.marks;
+    steps.note({Cause::difficulty, i, label, before.credited.value(), after.credited.value(), 2},
+               exchange(routine, now, i, credited));
+    steps.note(
+        {Cause::execution, i, label, mark_of(*rule, before.marks), mark_of(*rule, after.marks), mark_places},
+        exchange(routine, now, i, after));
   }
 }
 
-void exchange_aspects(const Showing& to, Exchange& exchange) {
+void exchange_aspects(const Showing& from, const Showing& to, Steps& steps) {
   for (std::size_t i = 0; i < to.aspects.size(); ++i) {
-    ShownAspect& now = exchange.showing().aspects[i];
-    const PanelRule& rule = *now.rule;
-    BridgeStep step{Cause::impression,
-                    {},
-                    rule.title,
-                    mark_text(rule, now.marks),
-                    mark_text(rule, to.aspects[i].marks),
-                    {}};
-    now.marks = to.aspects[i].marks;
-    exchange.note(std::move(step));
+    const PanelRule& rule = *from.aspects[i].rule;
+    const std::optional<KeptMarks>&before = from.aspects[i].marks, &after = to.aspects[i].marks;
+    steps.note({Cause::impression, {}, rule.title, mark_of(rule, before), mark_of(rule, after), mark_places},
+               plain_points(rule, *after) - plain_points(rule, *before));
   }
+}
+
+void exchange_deductions(Cause cause, std::string label, Points before, Points after, Steps& steps) {
+  const Points nothing;
+  steps.note({cause, {}, std::move(label), (nothing - before).value(), (nothing - after).value()},
+             before - after);
 }
 
 }  // namespace
@@ -93,16 +93,13 @@ Points Bridge::by_cause(Cause cause) const {
 
 Bridge bridge(const Routine& routine, const Showing& from, const Showing& to) {
   assert(from.elements.size() == to.elements.size() && from.aspects.size() == to.aspects.size());
-  Exchange exchange(routine, from);
-  exchange_elements(routine, to, exchange);
-  exchange_aspects(to, exchange);
   const Score before = score(routine, from), after = score(routine, to);
-  exchange.showing().sync = to.sync;
-  exchange.note({Cause::sync, {}, "Sync errors", minus_text(before.sync), minus_text(after.sync), {}});
-  exchange.showing().penalties = to.penalties;
-  exchange.note(
-      {Cause::penalty, {}, "Penalties", minus_text(before.penalties), minus_text(after.penalties), {}});
-  return std::move(exchange).result();
+  Steps steps(before.so_far);
+  exchange_elements(routine, from, to, steps);
+  exchange_aspects(from, to, steps);
+  exchange_deductions(Cause::sync, "Sync errors", before.sync, after.sync, steps);
+  exchange_deductions(Cause::penalty, "Penalties", before.penalties, after.penalties, steps);
+  return std::move(steps).result();
 }
 
 }  // namespace landdrill

@@ -2,8 +2,8 @@
 //
 //   estimate 186.4000 | 2 Undertow, difficulty: base mark credited -14.2500 | ... | recorded 171.2250
 //
-// One thing after another is exchanged and the routine scored again; what the total moves by is that line's
-// doing. So the lines add up exactly under every scheme, rounding included.
+// One thing after another is exchanged; what its share of the score moves by is that line's doing. So the lines add
+// up exactly under every scheme, rounding included.
 #pragma once
 
 #include <string>
@@ -22,8 +22,9 @@ struct BridgeStep {
   Cause cause;
   std::optional<std::size_t> element;  // index, for difficulty and execution
   std::string label;                   // "2 Undertow", "Choreography and musicality"
-  std::string before, after;           // what changed: "3.85", "0.50"; "7.2500", "6.9167"
-  Points change;
+  Decimal before, after;               // what changed: a difficulty, the panel's mark, points (below 0)
+  int places = 0;                      // with which these are written at least
+  Points change = {};
   Points reached = {};  // the total after this step
 };
 struct Bridge {

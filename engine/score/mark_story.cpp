@@ -3,9 +3,6 @@
 namespace landdrill {
 namespace {
 
-// A mean of kept marks is shown to so many places; it is never rounded before use.
-constexpr int mark_places = 4;
-
 std::string remark_of(const JudgeMark& judge) {
   std::string remark = judge.filled ? "missing: given the mean of the others" : "";
   const auto add = [&](std::string_view text) { remark += (remark.empty() ? "" : "; ") + std::string(text); };
@@ -66,8 +63,8 @@ std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
 Step mark_step(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
                const std::string& path) {
   Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
-  const Exact value = combined(rule, kept);
-  step.value = round(value, mark_places, rule.rounding).text(rule.step.places_used());
+  const PanelMark mark = panel_mark(rule, kept);
+  step.value = mark.value.text(mark.places);
   if (judges != nullptr) {
     step.rule = kept_rule(rule, kept);
     step.inputs = judge_steps(rule, *judges, path);

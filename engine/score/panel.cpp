@@ -1,8 +1,7 @@
 #include "engine/score/panel.h"
 
-#include <algorithm>
-#include <array>
 #include <cassert>
+#include <functional>
 
 namespace landdrill {
 namespace {
@@ -23,63 +22,39 @@ Mark mean_of_the_others(const PanelRule& rule, std::span<const std::optional<Mar
   return Mark(round_to_step(divided(Exact(sum.value()), given), *rule.missing_step, rule.rounding));
 }
 
-// Marks the `count` judges at the front of `order` as dropped.
-void drop(std::vector<JudgeMark>& judges, std::span<const std::size_t> order, JudgeMark::State state) {
-  for (std::size_t judge : order) judges[judge].state = state;
+// Drops the first that comes before all others that are still kept.
+void drop_first(ShortList<JudgeMark, 7>& judges, JudgeMark::State state, auto comes_before) {
+  JudgeMark* first = nullptr;
+  for (JudgeMark& one : judges) {
+    if (one.state != JudgeMark::State::kept) continue;
+    if (first == nullptr || comes_before(one.mark, first->mark)) first = &one;
+  }
+  assert(first != nullptr);
+  first->state = state;
 }
 
-std::vector<std::size_t> lowest_first(const std::vector<JudgeMark>& judges) {
-  std::vector<std::size_t> order;
-  for (std::size_t judge = 0; judge < judges.size(); ++judge) {
-    if (judges[judge].state == JudgeMark::State::kept) order.push_back(judge);
-  }
-  std::stable_sort(order.begin(), order.end(),
-                   [&](std::size_t a, std::size_t b) { return judges[a].mark < judges[b].mark; });
-  return order;
+JudgeMark judge_mark(const PanelRule& rule, std::span<const std::optional<Mark>> marks, std::size_t judge) {
+  if (marks[judge]) return {*marks[judge]};
+  if (rule.missing == Missing::mean) return {mean_of_the_others(rule, marks), JudgeMark::State::kept, true};
+  return {{}, JudgeMark::State::absent};
 }
 
 }  // namespace
 
 Judged judge(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
   Judged result;
-  for (const std::optional<Mark>& mark : marks) {
-    JudgeMark one;
-    one.filled = !mark && rule.missing == Missing::mean;
-    if (mark) one.mark = *mark;
-    if (one.filled) one.mark = mean_of_the_others(rule, marks);
-    if (!mark && !one.filled) one.state = JudgeMark::State::absent;
-    result.judges.push_back(one);
-  }
-  const std::vector<std::size_t> order = lowest_first(result.judges);
-  const auto low = static_cast<std::size_t>(rule.drop_low), high = static_cast<std::size_t>(rule.drop_high);
-  assert(order.size() > low + high);
-  drop(result.judges, std::span(order).first(low), JudgeMark::State::dropped_low);
-  drop(result.judges, std::span(order).last(high), JudgeMark::State::dropped_high);
+  for (std::size_t i = 0; i < marks.size(); ++i) result.judges.push_back(judge_mark(rule, marks, i));
+  for (int i = 0; i < rule.drop_low; ++i)
+    drop_first(result.judges, JudgeMark::State::dropped_low, std::less<>());
+  for (int i = 0; i < rule.drop_high; ++i)
+    drop_first(result.judges, JudgeMark::State::dropped_high, std::greater_equal<>());
   for (const JudgeMark& one : result.judges) {
     if (one.state != JudgeMark::State::kept) continue;
     result.kept.sum += one.mark;
     ++result.kept.count;
   }
+  assert(result.kept.count > 0);
   return result;
-}
-
-KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
-  std::array<Mark, 16> given;
-  if (marks.size() > given.size()) return judge(rule, marks).kept;
-  std::size_t count = 0;
-  for (const std::optional<Mark>& mark : marks) {
-    if (mark) given[count++] = *mark;
-    if (!mark && rule.missing == Missing::mean) given[count++] = mean_of_the_others(rule, marks);
-  }
-  std::sort(given.begin(), given.begin() + static_cast<std::ptrdiff_t>(count));
-  assert(count > static_cast<std::size_t>(rule.drop_low + rule.drop_high));
-  KeptMarks kept;
-  for (auto i = static_cast<std::size_t>(rule.drop_low); i + static_cast<std::size_t>(rule.drop_high) < count;
-       ++i) {
-    kept.sum += given[i];
-    ++kept.count;
-  }
-  return kept;
 }
 
 KeptMarks all_giving(const PanelRule& rule, Mark mark) {
@@ -94,6 +69,11 @@ Decimal mean_mark(const KeptMarks& kept) {
 Exact combined(const PanelRule& rule, const KeptMarks& kept) {
   const Exact sum(kept.sum.value());
   return rule.combine == Combine::mean ? divided(sum, kept.count) : sum;
+}
+
+PanelMark panel_mark(const PanelRule& rule, const KeptMarks& kept) {
+  constexpr int places = 4;
+  return {round(combined(rule, kept), places, rule.rounding), rule.step.places_used()};
 }
 
 Points element_points(const PanelRule& rule, const KeptMarks& kept, Difficulty credited) {

@@ -4,7 +4,6 @@
 #pragma once
 
 #include <span>
-#include <vector>
 
 #include "engine/routine/routine.h"
 
@@ -23,15 +22,17 @@ struct KeptMarks {
 };
 
 struct Judged {
-  std::vector<JudgeMark> judges;  // as they sat
+  ShortList<JudgeMark, 7> judges;  // as they sat
   KeptMarks kept;
 };
 
 // Given as many entries as the rule has judges, with enough marks to keep at least one (resolve.h saw to
-// both).
+// both). Of equal marks the first judge's is dropped as low and the last judge's as high.
 Judged judge(const PanelRule& rule, std::span<const std::optional<Mark>> marks);
-// The same sum without the story of each judge: for batches.
-KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks);
+// The sum that goes into the score.
+inline KeptMarks keep(const PanelRule& rule, std::span<const std::optional<Mark>> marks) {
+  return judge(rule, marks).kept;
+}
 // All judges giving `mark`: what an expected mark stands for.
 KeptMarks all_giving(const PanelRule& rule, Mark mark);
 
@@ -39,6 +40,12 @@ KeptMarks all_giving(const PanelRule& rule, Mark mark);
 Decimal mean_mark(const KeptMarks& kept);
 // The panel's mark before any factor: the mean of the kept marks, or their sum, as the rule says.
 Exact combined(const PanelRule& rule, const KeptMarks& kept);
+// `combined` as it is read: to four places, which no score is ever made of.
+struct PanelMark {
+  Decimal value;
+  int places = 0;  // that are written at least
+};
+PanelMark panel_mark(const PanelRule& rule, const KeptMarks& kept);
 // combined x difficulty x weight, rounded once. For Use::times_difficulty.
 Points element_points(const PanelRule& rule, const KeptMarks& kept, Difficulty credited);
 // merit / difficulty x weight, rounded once, where `merit` is the sum of combined x credited difficulty and

@@ -45,6 +45,13 @@ std::optional<Points> points_together(const Routine& routine, const Showing& sho
   return weighted_points(rule, merit, difficulty);
 }
 
+// Empty for an element that is weighted, not marked, or not scored.
+std::optional<Points> points_alone(const PanelRule* rule, const ShownElement& shown) {
+  if (rule == nullptr || !shown.marks || rule->use == Use::weighted) return std::nullopt;
+  if (rule->use == Use::plain) return plain_points(*rule, *shown.marks);
+  return element_points(*rule, *shown.marks, shown.credited);
+}
+
 void note_weighted(Score& score, const PanelRule* rule) {
   for (const WeightedPoints& known : score.weighted) {
     if (known.rule == rule) return;
@@ -61,13 +68,9 @@ bool add_elements(const Routine& routine, const Showing& showing, Score& score) 
     const PanelRule* rule = routine.elements[i].panel;
     score.declared += shown.declared;
     score.credited += shown.credited;
-    std::optional<Points> points;
     if (rule != nullptr && !shown.marks) complete = false;
-    if (rule != nullptr && shown.marks) {
-      if (rule->use == Use::times_difficulty) points = element_points(*rule, *shown.marks, shown.credited);
-      if (rule->use == Use::plain) points = plain_points(*rule, *shown.marks);
-      if (rule->use == Use::weighted) note_weighted(score, rule);
-    }
+    if (rule != nullptr && shown.marks && rule->use == Use::weighted) note_weighted(score, rule);
+    const std::optional<Points> points = points_alone(rule, shown);
     if (points) score.so_far += *points;
     score.elements.push_back(points);
   }
@@ -141,10 +144,6 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
   return showing;
 }
 
-std::string minus_text(Points taken_off, int at_least) {
-  return (Points() - taken_off).text(at_least);
-}
-
 int places_of(const Routine& routine) {
   int places = 0;
   const std::size_t event = routine.set->events.place(*routine.event);
@@ -152,6 +151,14 @@ int places_of(const Routine& routine) {
     if (rule.event_row == event) places = std::max(places, rule.places);
   }
   return places;
+}
+
+Points share_of(const Routine& routine, const Showing& showing, std::size_t index) {
+  const PanelRule* rule = routine.elements[index].panel;
+  const bool weighted = rule != nullptr && rule->use == Use::weighted;
+  const std::optional<Points> points =
+      weighted ? points_together(routine, showing, *rule) : points_alone(rule, showing.elements[index]);
+  return points.value_or(Points());
 }
 
 Score score(const Routine& routine, const Showing& showing) {

@@ -52,9 +52,9 @@ struct Score {
   std::optional<Points> total;                 // empty while any mark is missing
 };
 Score score(const Routine& routine, const Showing& showing);
-
-// "-0.7" for 0.7 points taken off.
-std::string minus_text(Points taken_off, int at_least = 0);
+// What the element at `index`, with those that are weighted together with it, adds to the score: nothing while it
+// has no points. All else being equal, the score changes by what this changes by.
+Points share_of(const Routine& routine, const Showing& showing, std::size_t index);
 
 // Decimal places with which the points of this event are written: the most that one of its panels has.
 int places_of(const Routine& routine);

@@ -103,7 +103,8 @@ void account_for_sheets(benchmark::State& state) {
 BENCHMARK(account_for_sheets);
 
 void keep_one_panels_marks(benchmark::State& state) {
-  const PanelRule& rule = *demo_set().element_panel("duet-free", "hybrid");
+  const ValueSet& set = demo_set();
+  const PanelRule& rule = *set.element_panel(*set.events.find("duet-free"), *set.kinds.find("hybrid"));
   JudgeMarks marks;
   for (const char* typed : {"7.25", "7.50", "7.25", "7.00", "7.75"})
     marks.push_back(Mark(*Decimal::parse(typed)));

@@ -60,7 +60,7 @@ void FactTables::write_set(const ValueSet& set) {
   }
   for (std::size_t event = 0; event < set.events.size(); ++event) {
     for (std::size_t kind = 0; kind < set.kinds.size(); ++kind) {
-      const PanelRule* rule = set.element_panel(set.events.all()[event].code, set.kinds.all()[kind].code);
+      const PanelRule* rule = set.element_panel(set.events.all()[event], set.kinds.all()[kind]);
       if (rule != nullptr) row("element_weight", event, kind, whole(rule->weight->value(), tenth));
     }
     std::size_t aspect = 0;

@@ -97,7 +97,7 @@ TEST(DeclaredDifficulty, IsMarkedByPanelsOfFiveForExecutionAndForTheThreeSidesOf
     std::string aspects;
     for (const PanelRule* rule : set.routine_panels(event.code)) aspects += rule->aspect + " ";
     EXPECT_EQ(aspects, "choreography performance transitions ") << event.code;
-    ASSERT_NE(set.element_panel(event.code, "hybrid"), nullptr) << event.code;
+    ASSERT_NE(set.element_panel(event, *set.kinds.find("hybrid")), nullptr) << event.code;
   }
   for (const PanelRule& rule : set.panels) EXPECT_EQ(rule.judges, 5) << rule.event << " " << rule.aspect;
 }

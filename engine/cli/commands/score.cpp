@@ -1,31 +1,31 @@
-#include <fmt/format.h>
+#include "engine/report/pages/score.h"
 
 #include <utility>
 
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
+#include "engine/cli/page.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
 #include "engine/report/batch.h"
-#include "engine/report/csv.h"
-#include "engine/report/json.h"
 #include "engine/report/pages/price_wish.h"
-#include "engine/report/text.h"
-#include "engine/score/account.h"
+#include "engine/report/render_csv.h"
 
 namespace landdrill::cli {
 namespace {
+
+using report::Format;
 
 enum class Layout { full, brief };
 
 class Scoring {
  public:
-  explicit Scoring(Call& call) : call_(call), messages_(call.streams), reader_(call) {
-    wish_.colour = wants_colour(call.given.value("--colour", "auto"), 1);
-    wish_.width = page_width(1);
-    wish_.full = call.given.has("--full");
-    format_ = call.given.value("--format", "text");
-  }
+  explicit Scoring(Call& call)
+      : call_(call),
+        messages_(call.streams),
+        wish_(page_wish(call)),
+        format_(format_of(call)),
+        reader_(call) {}
 
   Exit all() {
     while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader_.next()) {
@@ -42,11 +42,10 @@ class Scoring {
   void choose_layout() {
     many_ = reader_.more();
     layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
-    if (many_ && layout_ == Layout::brief && format_ == "text" && !call_.given.has("--brief"))
+    if (many_ && layout_ == Layout::brief && format_ == Format::text && !call_.given.has("--brief"))
       call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
-    if (format_ == "csv")
-      heading_ = layout_ == Layout::brief ? report::batch_csv_header() : report::csv_header();
-    if (format_ == "text" && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
+    if (format_ == Format::csv) heading_ = layout_ == Layout::brief ? report::batch_csv_header() : csv_header(report::score_page({}));
+    if (format_ == Format::text && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
     if (many_ && one_line_each()) reader_.read_ahead([this](ReadSheet& sheet) { price_ahead(sheet); });
   }
 
@@ -67,11 +66,20 @@ class Scoring {
       return Exit::ok;
     }
     if (!sheet.ok()) return refuse_sheet(sheet);
+    if (!many_ && !one_line_each()) return only(sheet);
     const report::PriceWish wish = many_ ? report::price_wish(call_.given, *sheet.routine())
                                          : report::whole_price_wish(call_.given, *sheet.routine());
     if (!wish.mistake.empty()) return misused(call_, wish.mistake);
     note_unmet(wish.not_here);
     tell(sheet, wish);
+    return Exit::ok;
+  }
+
+  Exit only(const ReadSheet& sheet) {
+    const report::Answer answer =
+        report::score(call_.given, *sheet.routine(), sheet.diagnostics, sheet.file());
+    if (!answer) return misused(call_, answer.error());
+    tell(*answer);
     return Exit::ok;
   }
 
@@ -86,32 +94,44 @@ class Scoring {
   void tell(const ReadSheet& sheet, const report::PriceWish& wish) {
     const Routine& routine = *sheet.routine();
     if (one_line_each()) return print(line_of(sheet, wish));
-    const Account told = account(routine, wish.wish, wish.panel);
-    if (format_ == "json")
-      return print(report::account_json(told, sheet.diagnostics, sheet.file(),
-                                        many_ ? report::JsonLayout::one_line : report::JsonLayout::indented));
-    if (format_ == "csv") return print(report::csv_rows(told, sheet.file()));
-    if (sheets_ > 1) print("\n\n");
-    print(report::text(told, wish_, sheet.diagnostics));
+    tell(report::score_page(account(routine, wish.wish, wish.panel), sheet.diagnostics, sheet.file()));
   }
 
-  bool one_line_each() const { return layout_ == Layout::brief && format_ != "json"; }
+  void tell(const report::Page& page) {
+    if (format_ == Format::json)
+      return print(render_json(page, many_ ? report::JsonLayout::one_line : report::JsonLayout::indented));
+    if (format_ == Format::csv) return print(csv_rows(page));
+    if (sheets_ > 1) print("\n\n");
+    print(render_text(page, wish_));
+  }
+
+  bool one_line_each() const { return layout_ == Layout::brief && format_ != Format::json; }
 
   std::string line_of(const ReadSheet& sheet, const report::PriceWish& wish) const {
     const Routine& routine = *sheet.routine();
     const Totals all = totals(routine, wish.wish, wish.panel);
     const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,
                                all.estimate, all.recorded,  all.difference,       all.announced};
-    return format_ == "csv" ? report::batch_csv_line(row) : report::batch_line(row, wish_);
+    return format_ == Format::csv ? report::batch_csv_line(row) : report::batch_line(row, wish_);
   }
 
   Exit refuse_sheet(const ReadSheet& sheet) {
     messages_.add(sheet.diagnostics);
     const std::size_t errors = sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0);
-    if (format_ == "text" && layout_ == Layout::brief)
+    if (format_ == Format::json) tell(report::refused_page(sheet.file(), refusal_of(sheet)));
+    if (format_ == Format::text && layout_ == Layout::brief)
       print(report::batch_refusal(sheet.file(), errors, wish_));
     if (!many_) call_.streams.say("landdrill: not scored: mend the sheet first\n");
     return Exit::errors;
+  }
+
+  // What is wrong with its set was said already.
+  static Diagnostics refusal_of(const ReadSheet& sheet) {
+    Diagnostics messages = sheet.diagnostics;
+    if (sheet.without_set)
+      messages.add(diagnostic_about(sheet.file(), {Problem::unknown_set, "no value set to score it by",
+                                                   "a set that can be found and has no mistakes"}));
+    return messages;
   }
 
   // The heading waits for the first line below it.
@@ -123,7 +143,7 @@ class Scoring {
   Call& call_;
   Messages messages_;
   report::TextWish wish_;
-  std::string_view format_;
+  Format format_;
   Layout layout_ = Layout::full;
   bool many_ = false;
   std::string heading_, last_unmet_;

@@ -92,6 +92,14 @@ Datum message_datum(const Diagnostic& one) {
                 {"text", one.line}};
 }
 
+Record messages_record(const Diagnostics& diagnostics) {
+  Data messages;
+  for (const Diagnostic& one : diagnostics.list()) messages.push_back(message_datum(one));
+  return {{"errors", diagnostics.errors()},
+          {"warnings", diagnostics.warnings()},
+          {"messages", std::move(messages)}};
+}
+
 std::string objection_words(const Diagnostic& one) {
   const std::string place = one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
   const std::string hint = one.hint.empty() ? "" : " (" + one.hint + ")";
@@ -104,11 +112,15 @@ void put_title(PageParts& page, const Account& account) {
   const std::string edition = account.edition.empty() ? "" : ", edition " + account.edition;
   page.title(account.title);
   page.say(account.event + " - by the values of " + account.set + edition);
-  if (!account.panel.empty()) page.say("Panel of " + account.panel);
+  if (!account.panel_date.empty()) page.say("Panel of " + panel_name(account));
   if (!account.statuses.empty()) page.say(counts_sentence(account));
   page.fact("routine", account.title);
   page.fact("event", account.event);
   page.fact("values", {"", values_datum(account)});
+}
+
+std::string panel_name(const Account& account) {
+  return account.panel_date + (account.panel.empty() ? "" : " " + account.panel);
 }
 
 void put_objections(PageParts& page, const Diagnostics& objections) {
@@ -157,12 +169,12 @@ void put_notes(PageParts& page, const Face& face) {
   put_doubtful_values(page, face);
 }
 
+void put_messages(PageParts& page, const Diagnostics& diagnostics) {
+  for (auto& [key, datum] : messages_record(diagnostics)) page.fact(key, {"", std::move(datum)});
+}
+
 Datum messages_datum(const Diagnostics& diagnostics) {
-  Data messages;
-  for (const Diagnostic& one : diagnostics.list()) messages.push_back(message_datum(one));
-  return Record{{"errors", diagnostics.errors()},
-                {"warnings", diagnostics.warnings()},
-                {"messages", std::move(messages)}};
+  return messages_record(diagnostics);
 }
 
 }  // namespace landdrill::report

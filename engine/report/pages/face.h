@@ -15,6 +15,8 @@
 namespace landdrill::report {
 
 void put_title(PageParts& page, const Account& account);
+// "2026-05-09 Tarn Open", or empty.
+std::string panel_name(const Account& account);
 // What the rules would object to: with a heading, or nothing for people.
 void put_objections(PageParts& page, const Diagnostics& objections);
 void put_cautions(PageParts& page, const Account& account);
@@ -25,7 +27,9 @@ void put_build_up(PageParts& page, const Account& account);
 // The last three of a report of choosing: objections, cautions, values.
 void put_notes(PageParts& page, const Face& face);
 
-// Messages as programs get them: {"errors": 1, "warnings": 0, "messages": [{"severity": "error", "code": ...
+// Messages, each under a key of its own: "errors", "warnings", "messages".
+void put_messages(PageParts& page, const Diagnostics& diagnostics);
+// The same in one: {"errors": 1, "warnings": 0, "messages": [{"severity": "error", "code": ...
 Datum messages_datum(const Diagnostics& diagnostics);
 
 }  // namespace landdrill::report

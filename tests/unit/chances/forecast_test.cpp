@@ -288,7 +288,7 @@ TEST(Forecast, OfSixtyElementsIsMadeWithinTheWork) {
   }
   ReadSheet sheet(text, pond());
   Routine routine = sheet.routine();
-  for (Element& element : routine.elements) element.panel = set.element_panel("open", "hybrid");
+  for (Element& element : routine.elements) element.panel = set.element_panel(*set.events.find("open"), *set.kinds.find("hybrid"));
   const Forecast told = forecast(routine, {}, {});
   ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : told.obstacles.front());
   EXPECT_NEAR(told.total->odds.whole(), 1, 1e-10);

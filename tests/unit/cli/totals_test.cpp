@@ -6,7 +6,7 @@
 #include <filesystem>
 
 #include "engine/score/account.h"
-#include "engine/report/batch.h"
+#include "engine/report/amount_text.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
 #include "scratch.h"
@@ -20,12 +20,12 @@ namespace fs = std::filesystem;
 void expect_same_totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
   const Totals quick = totals(routine, wish, panel);
   const Account told = account(routine, wish, panel);
-  const report::SheetRow row = report::sheet_row("", told);
-  EXPECT_EQ(quick.difficulty, row.difficulty);
-  EXPECT_EQ(quick.estimate, row.estimate);
-  EXPECT_EQ(quick.recorded, row.recorded);
-  EXPECT_EQ(quick.difference, row.difference);
-  EXPECT_EQ(quick.announced, row.announced);
+  using report::signed_text, report::text_of;
+  EXPECT_EQ(quick.difficulty, told.credited.text(2));
+  EXPECT_EQ(quick.estimate, text_of(told.total.estimate, told.places));
+  EXPECT_EQ(quick.recorded, text_of(told.total.recorded, told.places));
+  EXPECT_EQ(quick.difference, signed_text(told.total.difference, told.places));
+  EXPECT_EQ(quick.announced, text_of(told.announced, told.places));
 }
 
 TEST(Totals, AreThoseOfTheAccountForEveryExample) {

@@ -10,19 +10,27 @@ namespace {
 
 using namespace report_test;
 
+const SheetRow harbour{"harbour.sheet", "Harbour Lights", "Duet, free routine", "9.40",
+                       "107.5250",      "73.6834",        "-33.8416",           "73.6834"};
+
+SheetRow harbour_as(std::string_view file, std::string_view routine) {
+  SheetRow row = harbour;
+  row.file = file;
+  row.routine = routine;
+  return row;
+}
+
 TEST(Batch, PutsOneSheetInOneAlignedLine) {
-  const Account first = with_panel(), second = estimate_only();
-  EXPECT_EQ(batch_header() + batch_line(sheet_row("harbour.sheet", first)) +
-                batch_line(sheet_row("b.sheet", second)),
+  const SheetRow second{"b.sheet", "Harbour Lights", "Duet, free routine", "9.40", "107.5250", "", "", ""};
+  EXPECT_EQ(batch_header() + batch_line(harbour) + batch_line(second),
             "file              routine         difficulty    estimate       panel      change\n"
             "harbour.sheet     Harbour Lights      9.40      107.5250     73.6834    -33.8416\n"
             "b.sheet           Harbour Lights      9.40      107.5250\n");
 }
 
 TEST(Batch, ShowsTheEndOfALongFileNameAndTheBeginningOfALongTitle) {
-  Account account = with_panel();
-  account.title = "Harbour Lights by night";
-  const std::string line = batch_line(sheet_row("season/2026/spring/harbour.sheet", account));
+  const std::string line =
+      batch_line(harbour_as("season/2026/spring/harbour.sheet", "Harbour Lights by night"));
   EXPECT_TRUE(line.starts_with("…g/harbour.sheet  Harbour Light…  ")) << line;
 }
 
@@ -32,20 +40,19 @@ TEST(Batch, SaysWhichSheetIsNotScored) {
 }
 
 TEST(Batch, KeepsEveryLineOnThePage) {
-  Account account = with_panel();
-  account.title = "水の精水の精水の精水の精水の精\x1b[2J";
+  const SheetRow row =
+      harbour_as("Königssee/水の精水の精水の精.sheet", "水の精水の精水の精水の精水の精\x1b[2J");
   for (int width = 60; width < 140; ++width) {
     const TextWish wish{false, width, false};
     const std::string text = batch_header(wish) +
-                             batch_line(sheet_row("Königssee/水の精水の精水の精.sheet", account), wish) +
+                             batch_line(row, wish) +
                              batch_refusal("a/very/long/name/for/a/sheet/that/is/in/error.sheet", 12, wish);
     EXPECT_EQ(layout_fault(text, width), "");
   }
 }
 
 TEST(Batch, ReadsBackFromCsv) {
-  const Account account = with_panel();
-  const std::string text = batch_csv_header() + batch_csv_line(sheet_row("a,b.sheet", account));
+  const std::string text = batch_csv_header() + batch_csv_line(harbour_as("a,b.sheet", "Harbour Lights"));
   const CsvRead read = read_csv({"batch.csv", text});
   ASSERT_TRUE(read.diagnostics.ok());
   ASSERT_EQ(read.table.rows.size(), 1u);

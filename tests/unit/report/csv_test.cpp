@@ -1,7 +1,8 @@
-#include "engine/report/csv.h"
+#include "engine/report/render_csv.h"
 
 #include <gtest/gtest.h>
 
+#include "engine/report/pages/score.h"
 #include "sample.h"
 #include "tables/csv.h"
 
@@ -9,6 +10,13 @@ namespace landdrill::report {
 namespace {
 
 using namespace report_test;
+
+std::string csv_header() {
+  return csv_header(score_page({}));
+}
+std::string csv_rows(const Account& account, std::string_view file = {}) {
+  return csv_rows(score_page(account, {}, file));
+}
 
 CsvTable read(const std::string& text) {
   CsvRead read = read_csv({"report.csv", text});

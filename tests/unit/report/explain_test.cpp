@@ -1,13 +1,18 @@
-#include "engine/report/explain.h"
+#include "engine/report/pages/explain.h"
 
 #include <gtest/gtest.h>
 
+#include "engine/report/render_text.h"
 #include "sample.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
+
+std::string explain(const Step& step, std::string set, const TextWish& wish) {
+  return render_text(explain_page(step, std::move(set)), wish);
+}
 
 TEST(Explain, TellsALineDownToTheRowsOfTheTables) {
   const Account account = with_panel();
@@ -53,8 +58,7 @@ TEST(Explain, KeepsADeepTreeOnThePage) {
 }
 
 TEST(Explain, ListsWhatCanBeAskedFor) {
-  const Account account = with_panel();
-  const std::vector<std::string> lines = lines_of(explainable(*account.estimate, {}));
+  const std::vector<std::string> lines = lines_of(render_text(lines_page(estimate_only()), {}));
   ASSERT_EQ(lines.size(), 8u);
   EXPECT_EQ(lines[1], "total                 Total                107.5250");
   EXPECT_EQ(lines[5], "element 2 spin-720    spin-720               1.40");

@@ -1,9 +1,10 @@
-#include "engine/report/json.h"
+#include "engine/report/pages/score.h"
 
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
+#include "engine/report/render_json.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -11,6 +12,11 @@ namespace {
 
 using namespace report_test;
 using boost::json::value;
+
+std::string account_json(const Account& account, const Diagnostics& objections = {},
+                         std::string_view file = {}, JsonLayout layout = JsonLayout::indented) {
+  return render_json(score_page(account, objections, file), layout);
+}
 
 value parsed(const std::string& text) {
   boost::system::error_code error;
@@ -81,7 +87,7 @@ TEST(JsonReport, HasAllKeysAlwaysInTheSameOrder) {
   };
   EXPECT_EQ(keys(with_panel()), keys(unfinished()));
   EXPECT_EQ(keys(with_panel()), keys({}));
-  EXPECT_EQ(keys({})[1], "routine");
+  EXPECT_EQ(keys({})[3], "routine");
 }
 
 TEST(JsonReport, WritesNothingAsNull) {
@@ -106,8 +112,10 @@ TEST(JsonReport, EscapesWhatItMust) {
   EXPECT_EQ(parsed(text).at("routine"), "say \"go\"\\ \x1b[1m\n\x01 水 \\xff");
 }
 
-TEST(JsonDiagnostics, TellEachMessageWithItsPlace) {
-  const value report = parsed(diagnostics_json(one_objection()));
+TEST(JsonReport, SaysOfASheetThatIsNotScoredWhatIsWrongWithIt) {
+  const value report = parsed(render_json(refused_page("harbour.sheet", one_objection())));
+  EXPECT_EQ(report.at("report"), "score");
+  EXPECT_EQ(report.at("file"), "harbour.sheet");
   EXPECT_EQ(report.at("warnings"), 1);
   EXPECT_EQ(report.at("errors"), 0);
   EXPECT_EQ(report.at_pointer("/messages/0/severity"), "warning");

@@ -1,23 +1,31 @@
 #include "sample.h"
 
+#include <array>
+
 #include "engine/report/width.h"
 
 namespace landdrill::report_test {
 namespace {
+
+Difficulty difficulty(std::string_view text) {
+  return Difficulty(d(text));
+}
+
+PanelMark mark(std::string_view text) {
+  return {d(text), 2};
+}
 
 ElementLine lantern() {
   ElementLine line;
   line.number = 1;
   line.title = "Lantern";
   line.kind = "Lift";
-  line.declared = line.credited = line.recorded_credited = "2.30";
-  line.mark = "7.50";
-  line.points = "17.2500";
-  line.left = "5.7500";
-  line.recorded_mark = "7.3333";
-  line.recorded_points = "16.8667";
-  line.difference = "-0.3833";
-  line.rests_on = "expected";
+  line.declared = difficulty("2.3");
+  line.expected = {{mark("7.5"), points("17.25"), {}}, difficulty("2.3"), false};
+  line.left = points("5.75");
+  line.recorded = ElementResult{{mark("7.3333"), points("16.8667"), {}}, difficulty("2.3"), false};
+  line.difference = points("-0.3833");
+  line.rests_on = RestsOn{ExpectedMark::From::sheet, {}, 0};
   return line;
 }
 
@@ -26,16 +34,13 @@ ElementLine undertow() {
   line.number = 2;
   line.title = "Undertow";
   line.kind = "Hybrid";
-  line.declared = line.credited = "4.00";
-  line.mark = "9.50";
-  line.points = "38.0000";
-  line.left = "2.0000";
-  line.recorded_credited = "0.50";
-  line.recorded_mark = "6.8333";
-  line.recorded_points = "3.4167";
-  line.difference = "-34.5833";
-  line.recorded_base = line.worst = true;
-  line.rests_on = "run of 2026-05-07";
+  line.declared = difficulty("4");
+  line.expected = {{mark("9.5"), points("38"), {}}, difficulty("4"), false};
+  line.left = points("2");
+  line.recorded = ElementResult{{mark("6.8333"), points("3.4167"), {}}, difficulty("0.5"), true};
+  line.difference = points("-34.5833");
+  line.worst = true;
+  line.rests_on = of_the_run();
   return line;
 }
 
@@ -45,13 +50,11 @@ ElementLine beacon() {
   line.title = "Beacon";
   line.kind = "Hybrid";
   line.option = "dimmed";
-  line.declared = line.credited = line.recorded_credited = "3.10";
-  line.mark = "7.25";
-  line.points = "22.4750";
-  line.left = "8.5250";
-  line.recorded_mark = "8.00";
-  line.recorded_points = "24.8000";
-  line.difference = "+2.3250";
+  line.declared = difficulty("3.1");
+  line.expected = {{mark("7.25"), points("22.475"), {}}, difficulty("3.1"), false};
+  line.left = points("8.525");
+  line.recorded = ElementResult{{mark("8"), points("24.8"), {}}, difficulty("3.1"), false};
+  line.difference = points("2.325");
   return line;
 }
 
@@ -86,17 +89,19 @@ Step estimate() {
 
 Bridge steps() {
   Bridge bridge{Points(d("107.525")), Points(d("73.6834")), {}};
-  const auto add = [&](Cause cause, std::optional<std::size_t> element, std::string label, std::string before,
-                       std::string after, std::string_view change, std::string_view reached) {
-    bridge.steps.push_back({cause, element, std::move(label), std::move(before), std::move(after),
-                            Points(d(change)), Points(d(reached))});
+  const auto add = [&](Cause cause, std::optional<std::size_t> element, std::string label,
+                       std::array<std::string_view, 2> moved, std::string_view change,
+                       std::string_view reached) {
+    const int places = cause == Cause::execution ? 4 : cause == Cause::difficulty ? 2 : 0;
+    bridge.steps.push_back(
+        {cause, element, std::move(label), d(moved[0]), d(moved[1]), places, points(change), points(reached)});
   };
-  add(Cause::execution, 0, "1 Lantern", "7.5000", "7.3333", "-0.3833", "107.1417");
-  add(Cause::difficulty, 1, "2 Undertow", "4.00", "0.50", "-33.25", "73.8917");
-  add(Cause::execution, 1, "2 Undertow", "9.5000", "6.8333", "-1.3333", "72.5584");
-  add(Cause::execution, 2, "10 Beacon", "7.2500", "8.0000", "2.325", "74.8834");
-  add(Cause::sync, {}, "Sync errors", "-0.2", "-0.9", "-0.7", "74.1834");
-  add(Cause::penalty, {}, "Penalties", "0", "-0.5", "-0.5", "73.6834");
+  add(Cause::execution, 0, "1 Lantern", {"7.5", "7.3333"}, "-0.3833", "107.1417");
+  add(Cause::difficulty, 1, "2 Undertow", {"4", "0.5"}, "-33.25", "73.8917");
+  add(Cause::execution, 1, "2 Undertow", {"9.5", "6.8333"}, "-1.3333", "72.5584");
+  add(Cause::execution, 2, "10 Beacon", {"7.25", "8"}, "2.325", "74.8834");
+  add(Cause::sync, {}, "Sync errors", {"-0.2", "-0.9"}, "-0.7", "74.1834");
+  add(Cause::penalty, {}, "Penalties", {"0", "-0.5"}, "-0.5", "73.6834");
   return bridge;
 }
 
@@ -118,26 +123,38 @@ Timing times() {
 }
 
 void forget_panel(Account& account) {
+  account.panel_date.clear();
   account.panel.clear();
   account.recorded.reset();
   account.bridge.reset();
-  for (std::string* text :
-       {&account.recorded_total, &account.difference, &account.recorded_so_far, &account.announced,
-        &account.announced_difference, &account.recorded_credited, &account.recorded_sync,
-        &account.sync_difference, &account.recorded_penalties, &account.penalties_difference}) {
-    text->clear();
-  }
+  account.recorded_credited.reset();
+  account.recorded_so_far.reset();
+  account.announced.reset();
+  account.announced_difference.reset();
+  for (Amounts* amounts : {&account.total, &account.sync, &account.penalties})
+    amounts->recorded = amounts->difference = std::nullopt;
   for (ElementLine& line : account.elements) {
-    line.recorded_credited = line.recorded_mark = line.recorded_points = line.difference = "";
-    line.recorded_base = false;
+    line.recorded.reset();
+    line.difference.reset();
   }
-  for (AspectLine& line : account.aspects) line.recorded_mark = line.recorded_points = line.difference = "";
+  for (AspectLine& line : account.aspects) {
+    line.recorded = {};
+    line.difference.reset();
+  }
 }
 
 }  // namespace
 
 Decimal d(std::string_view text) {
   return *Decimal::parse(text);
+}
+
+Points points(std::string_view text) {
+  return Points(d(text));
+}
+
+RestsOn of_the_run() {
+  return {ExpectedMark::From::run, "2026-05-07", 1};
 }
 
 Step part_step() {
@@ -157,21 +174,20 @@ Account with_panel() {
   account.event = "Duet, free routine";
   account.set = "Kingfisher club league";
   account.edition = "2026";
-  account.panel = "2026-05-09 Tarn Open";
+  account.panel_date = "2026-05-09";
+  account.panel = "Tarn Open";
+  account.places = 4;
   account.elements = {lantern(), undertow(), beacon()};
-  account.aspects = {
-      {"Choreography and music", "4", "7.50", "30.0000", "7.50", "30.0000", "0.0000", "run of 2026-05-07"}};
-  account.sync = "-0.2000";
-  account.recorded_sync = "-0.9000";
-  account.sync_difference = "-0.7000";
-  account.recorded_penalties = account.penalties_difference = "-0.5000";
-  account.declared = account.credited = "9.40";
-  account.recorded_credited = "5.90";
-  account.total = account.so_far = "107.5250";
-  account.recorded_total = account.recorded_so_far = "73.6834";
-  account.difference = "-33.8416";
-  account.announced = "73.6834";
-  account.announced_difference = "0.0000";
+  const LineResult kept{mark("7.5"), points("30"), {}};
+  account.aspects = {{"Choreography and music", Factor(d("4")), kept, kept, Points(), of_the_run()}};
+  account.sync = {points("-0.2"), points("-0.9"), points("-0.7")};
+  account.penalties = {std::nullopt, points("-0.5"), points("-0.5")};
+  account.declared = account.credited = difficulty("9.4");
+  account.recorded_credited = difficulty("5.9");
+  account.total = {points("107.525"), points("73.6834"), points("-33.8416")};
+  account.so_far = points("107.525");
+  account.recorded_so_far = account.announced = points("73.6834");
+  account.announced_difference = Points();
   account.estimate = estimate();
   account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
   account.bridge = steps();
@@ -194,12 +210,13 @@ Account estimate_only() {
 Account unfinished() {
   Account account = estimate_only();
   ElementLine& line = account.elements[1];
-  line.mark = line.points = line.left = "";
-  line.rests_on = "no mark yet";
+  line.expected.mark.reset();
+  line.expected.points = line.left = std::nullopt;
+  line.rests_on = RestsOn{};
   line.worst = false;
-  account.total.clear();
-  account.so_far = "69.5250";
-  account.missing = {"element 2 has no expected mark: add a line `expect`, or a run"};
+  account.total.estimate.reset();
+  account.so_far = points("69.525");
+  account.missing = {{{{2}, {}, false}, MissingMarks::Of::estimate}};
   return account;
 }
 

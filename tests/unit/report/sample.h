@@ -14,6 +14,7 @@
 namespace landdrill::report_test {
 
 Decimal d(std::string_view text);
+Points points(std::string_view text);
 
 Account with_panel();
 // The same before the meet: no panel beside it, and points left on each line.
@@ -21,6 +22,7 @@ Account estimate_only();
 // A mark is missing, so there is no total.
 Account unfinished();
 
+RestsOn of_the_run();  // of 2026-05-07
 Step part_step();  // a part with the row it rests on
 Diagnostics one_objection();
 

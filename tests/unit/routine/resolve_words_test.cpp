@@ -21,7 +21,7 @@ TEST(Resolve, TiesEveryWordOfTheSheetToItsRow) {
   EXPECT_EQ(sheet.complaints(), "");
   EXPECT_EQ(routine.event, kit::pond().events.find("open"));
   EXPECT_EQ(routine.elements[1].kind, kit::pond().kinds.find("hybrid"));
-  EXPECT_EQ(routine.elements[1].panel, kit::pond().element_panel("open", "hybrid"));
+  EXPECT_EQ(routine.elements[1].panel, kit::pond().element_panel(*routine.event, *routine.elements[1].kind));
   EXPECT_EQ(routine.elements[1].options[0].parts[1].part, kit::pond().parts.find("hold"));
   EXPECT_EQ(routine.elements[1].options[0].parts[1].times, 2);
   EXPECT_EQ(routine.runs[0].elements[0].element, 1u);

@@ -22,6 +22,28 @@ const std::string panel =
     "penalty: bottom\n"
     "result: 66.4\n";
 
+// "7.00", "18.9000": as they are printed; "none" for what is not there.
+std::string text(const std::optional<PanelMark>& mark) {
+  return mark ? mark->value.text(mark->places) : "none";
+}
+std::string text(const std::optional<Points>& points) {
+  return points ? points->text(4) : "none";
+}
+// "expected", "run of 2026-04-14", "2 runs", "nothing".
+std::string text(const RestsOn& rests_on) {
+  switch (rests_on.from) {
+    case ExpectedMark::From::nothing:
+      return "nothing";
+    case ExpectedMark::From::sheet:
+      return "expected";
+    case ExpectedMark::From::run:
+      return "run of " + rests_on.date;
+    case ExpectedMark::From::runs:
+      return std::to_string(rests_on.runs) + " runs";
+  }
+  return "";
+}
+
 Account estimate_of(const std::string& text, const ValueSet& set = pond()) {
   return account(ReadSheet(text, set).routine(), {}, std::nullopt);
 }
@@ -33,7 +55,9 @@ TEST(Account, OpensWithWhatIsSwumAndByWhichValues) {
   EXPECT_EQ(told.event, "Open water");
   EXPECT_EQ(told.set, "The pond");
   EXPECT_EQ(told.edition, "2026");
-  EXPECT_EQ(told.panel, "2026-05-09 Tarn Open");
+  EXPECT_EQ(told.panel_date, "2026-05-09");
+  EXPECT_EQ(told.panel, "Tarn Open");
+  EXPECT_EQ(told.places, 4);
 }
 
 TEST(Account, TellsOneElementALine) {
@@ -43,69 +67,72 @@ TEST(Account, TellsOneElementALine) {
   EXPECT_EQ(line.title, "");
   EXPECT_EQ(line.kind, "Hybrid");
   EXPECT_EQ(line.option, "");
-  EXPECT_EQ(line.declared, "2.70");
-  EXPECT_EQ(line.credited, "2.70");
-  EXPECT_FALSE(line.base);
-  EXPECT_EQ(line.mark, "7.00");
-  EXPECT_EQ(line.points, "18.9000");
-  EXPECT_EQ(line.left, "8.1000");  // 27 with ten for everything
-  EXPECT_EQ(line.rests_on, "expected");
-  EXPECT_EQ(line.recorded_credited, "0.50");
-  EXPECT_TRUE(line.recorded_base);
-  EXPECT_EQ(line.recorded_mark, "6.8333");
-  EXPECT_EQ(line.recorded_points, "3.4167");
-  EXPECT_EQ(line.difference, "-15.4833");
+  EXPECT_EQ(line.declared, kit::difficulty("2.7"));
+  EXPECT_EQ(line.expected.credited, kit::difficulty("2.7"));
+  EXPECT_FALSE(line.expected.base);
+  EXPECT_EQ(text(line.expected.mark), "7.00");
+  EXPECT_EQ(text(line.expected.points), "18.9000");
+  EXPECT_EQ(text(line.left), "8.1000");  // 27 with ten for everything
+  EXPECT_EQ(text(*line.rests_on), "expected");
+  ASSERT_TRUE(line.recorded);
+  EXPECT_EQ(line.recorded->credited, kit::difficulty("0.5"));
+  EXPECT_TRUE(line.recorded->base);
+  EXPECT_EQ(text(line.recorded->mark), "6.8333");
+  EXPECT_EQ(text(line.recorded->points), "3.4167");
+  EXPECT_EQ(text(line.difference), "-15.4833");
 }
 
 TEST(Account, TellsEachAspectALine) {
   const ReadSheet sheet(reeds + panel, pond());
   const AspectLine line = account(sheet.routine(), {}, 0).aspects.at(1);
   EXPECT_EQ(line.title, "Performance");
-  EXPECT_EQ(line.weight, "3");
-  EXPECT_EQ(line.mark, "8.00");
-  EXPECT_EQ(line.points, "24.0000");
-  EXPECT_EQ(line.recorded_mark, "8.0833");
-  EXPECT_EQ(line.recorded_points, "24.2500");
-  EXPECT_EQ(line.difference, "+0.2500");
-  EXPECT_EQ(line.rests_on, "expected");
+  EXPECT_EQ(line.weight, kit::factor("3"));
+  EXPECT_EQ(text(line.expected.mark), "8.00");
+  EXPECT_EQ(text(line.expected.points), "24.0000");
+  EXPECT_EQ(text(line.recorded.mark), "8.0833");
+  EXPECT_EQ(text(line.recorded.points), "24.2500");
+  EXPECT_EQ(text(line.difference), "0.2500");
+  EXPECT_EQ(text(line.rests_on), "expected");
 }
 
 TEST(Account, TellsTheTotalsAndTheAnnouncedResult) {
   const ReadSheet sheet(reeds + panel, pond());
   const Account told = account(sheet.routine(), {}, 0);
-  EXPECT_EQ(told.total, "86.4000");
-  EXPECT_EQ(told.recorded_total, "66.4667");
-  EXPECT_EQ(told.difference, "-19.9333");
-  EXPECT_EQ(told.declared, "4.50");
-  EXPECT_EQ(told.credited, "4.50");
-  EXPECT_EQ(told.recorded_credited, "2.30");
-  EXPECT_EQ(told.announced, "66.4000");
-  EXPECT_EQ(told.announced_difference, "+0.0667");
+  EXPECT_EQ(text(told.total.estimate), "86.4000");
+  EXPECT_EQ(text(told.total.recorded), "66.4667");
+  EXPECT_EQ(text(told.total.difference), "-19.9333");
+  EXPECT_EQ(told.declared, kit::difficulty("4.5"));
+  EXPECT_EQ(told.credited, kit::difficulty("4.5"));
+  EXPECT_EQ(told.recorded_credited, kit::difficulty("2.3"));
+  EXPECT_EQ(text(told.announced), "66.4000");
+  EXPECT_EQ(text(told.announced_difference), "0.0667");
   ASSERT_TRUE(told.bridge.has_value());
   EXPECT_EQ(told.bridge->from, kit::points("86.4"));
   EXPECT_EQ(told.bridge->to, kit::points("66.4667"));
-  EXPECT_EQ(told.estimate->value, told.total);
-  EXPECT_EQ(told.recorded->value, told.recorded_total);
+  EXPECT_EQ(told.estimate->value, text(told.total.estimate));
+  EXPECT_EQ(told.recorded->value, text(told.total.recorded));
 }
 
 TEST(Account, TellsWhatSyncErrorsAndPenaltiesTook) {
   const ReadSheet sheet(reeds + "run 2026-04-14\nsync: clear x3\n" + panel, pond());
   const Account told = account(sheet.routine(), {}, 0);
-  EXPECT_EQ(told.sync, "-1.5000");
-  EXPECT_EQ(told.recorded_sync, "-0.4000");
-  EXPECT_EQ(told.sync_difference, "+1.1000");
-  EXPECT_EQ(told.penalties, "");
-  EXPECT_EQ(told.recorded_penalties, "-2.0000");
-  EXPECT_EQ(told.penalties_difference, "-2.0000");
+  EXPECT_EQ(text(told.sync.estimate), "-1.5000");
+  EXPECT_EQ(text(told.sync.recorded), "-0.4000");
+  EXPECT_EQ(text(told.sync.difference), "1.1000");
+  EXPECT_EQ(text(told.penalties.estimate), "none");
+  EXPECT_EQ(text(told.penalties.recorded), "-2.0000");
+  EXPECT_EQ(text(told.penalties.difference), "-2.0000");
 }
 
 TEST(Account, SaysNothingOfAPanelWhereNoneIsAskedFor) {
   const ReadSheet sheet(reeds + panel, pond());
   const Account told = account(sheet.routine(), {}, std::nullopt);
+  EXPECT_EQ(told.panel_date, "");
   EXPECT_EQ(told.panel, "");
-  EXPECT_EQ(told.recorded_total, "");
-  EXPECT_EQ(told.difference, "");
-  EXPECT_EQ(told.elements[1].recorded_points, "");
+  EXPECT_FALSE(told.total.recorded);
+  EXPECT_FALSE(told.total.difference);
+  EXPECT_FALSE(told.recorded_credited);
+  EXPECT_FALSE(told.elements[1].recorded);
   EXPECT_FALSE(told.recorded.has_value());
   EXPECT_FALSE(told.bridge.has_value());
 }
@@ -136,10 +163,22 @@ TEST(Account, MarksTheLineThatLostMostAgainstThePanelAsTheWorst) {
 
 TEST(Account, CountsABaseMarkAmongWhatIsLeft) {
   const Account told = estimate_of(reeds + "run 2026-04-14\nelement 1: lost spin-a\n");
-  EXPECT_TRUE(told.elements[0].base);
-  EXPECT_EQ(told.elements[0].points, "5.0000");
-  EXPECT_EQ(told.elements[0].left, "13.0000");  // 10 x 1.8 less 10 x 0.5
-  EXPECT_EQ(told.elements[0].rests_on, "run of 2026-04-14");
+  EXPECT_TRUE(told.elements[0].expected.base);
+  EXPECT_EQ(text(told.elements[0].expected.points), "5.0000");
+  EXPECT_EQ(text(told.elements[0].left), "13.0000");  // 10 x 1.8 less 10 x 0.5
+  EXPECT_EQ(text(*told.elements[0].rests_on), "run of 2026-04-14");
+}
+
+// "estimate: 1 performance; panel: 2"
+std::string missing(const Account& told) {
+  std::string list;
+  for (const MissingMarks& one : told.missing) {
+    list += list.empty() ? "" : "; ";
+    list += one.of == MissingMarks::Of::panel ? "panel:" : one.nothing_is_marked ? "all of the estimate:" : "estimate:";
+    for (const int number : one.elements) list += " " + std::to_string(number);
+    for (const std::string& aspect : one.aspects) list += " " + aspect;
+  }
+  return list;
 }
 
 TEST(Account, NamesEveryMarkThatIsMissing) {
@@ -147,46 +186,37 @@ TEST(Account, NamesEveryMarkThatIsMissing) {
                             "panel 2026-05-09\nelement 1: 7 7 7 7 7\nchoreography: 7 7 7 7 7\n",
                         pond());
   const Account told = account(sheet.routine(), {}, 0);
-  EXPECT_EQ(told.missing,
-            (std::vector<std::string>{"element 1 has no expected mark: add `expect`, or a run",
-                                      "performance has no expected mark: add it to a line `impression`",
-                                      "element 2 has no marks in the panel of 2026-05-09",
-                                      "performance has no marks in the panel of 2026-05-09"}));
-  EXPECT_EQ(told.total, "");
-  EXPECT_EQ(told.so_far, "48.9000");
-  EXPECT_EQ(told.recorded_total, "");
-  EXPECT_EQ(told.recorded_so_far, "40.6000");
-  EXPECT_EQ(told.difference, "");
+  EXPECT_EQ(missing(told), "estimate: 1 performance; panel: 2 performance");
+  EXPECT_FALSE(told.total.estimate);
+  EXPECT_EQ(text(told.so_far), "48.9000");
+  EXPECT_FALSE(told.total.recorded);
+  EXPECT_EQ(text(told.recorded_so_far), "40.6000");
+  EXPECT_FALSE(told.total.difference);
   EXPECT_FALSE(told.bridge.has_value());
 }
 
-TEST(Account, ListsElementsWithoutMarksInOneSentence) {
-  const Account told = estimate_of(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""));
-  EXPECT_EQ(told.missing,
-            (std::vector<std::string>{"elements 1 and 2 have no expected mark: add `expect`, or a run"}));
+TEST(Account, ListsAllElementsWithoutMarks) {
+  EXPECT_EQ(missing(estimate_of(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""))),
+            "estimate: 1 2");
 }
 
 TEST(Account, AsksForNoExpectedMarksWhereThereIsOnlyAPanel) {
   const std::string bare = replaced(replaced(replaced(reeds, "expect 7.5\n", ""), "expect 7\n", ""),
                                     "impression choreography 7.50, performance 8.00\n", "");
   const ReadSheet alone(bare, pond());
-  EXPECT_EQ(account(alone.routine(), {}, std::nullopt).missing,
-            (std::vector<std::string>{
-                "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run"}));
+  EXPECT_EQ(missing(account(alone.routine(), {}, std::nullopt)),
+            "all of the estimate: 1 2 choreography performance");
   const ReadSheet marked(
       bare + "panel 2026-05-09\nelement 1: 7 7 7 7 7\nelement 2: 7 7 7 7 7\nchoreography: 7 7 7 7 7\n",
       pond());
-  EXPECT_EQ(account(marked.routine(), {}, 0).missing,
-            (std::vector<std::string>{"performance has no marks in the panel of 2026-05-09"}));
+  EXPECT_EQ(missing(account(marked.routine(), {}, 0)), "panel: performance");
 }
 
 TEST(Account, TakesSyncAndPenaltiesFromTheLatestRunThatSaysSo) {
   const std::string runs =
       "run 2026-04-14\nelement 1: clean\nsync: small x2\nrun 2026-04-15\nelement 1: clean\n";
-  EXPECT_EQ(estimate_of(reeds + runs).sync,
-            estimate_of(reeds + "run 2026-04-14\nelement 1: clean\nsync: small x2\n").sync);
-  EXPECT_NE(estimate_of(reeds + runs).sync, "");
-  EXPECT_EQ(estimate_of(reeds + runs + "sync: none\n").sync, "");
+  EXPECT_EQ(text(estimate_of(reeds + runs).sync.estimate), "-0.2000");
+  EXPECT_EQ(text(estimate_of(reeds + runs + "sync: none\n").sync.estimate), "none");
 }
 
 TEST(Account, SaysWhatEachMarkRestsOn) {
@@ -194,12 +224,21 @@ TEST(Account, SaysWhatEachMarkRestsOn) {
       "run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: clean\nchoreography: 7\n";
   const ReadSheet sheet(replaced(reeds, "expect 7\n", "") + runs, pond());
   const Account latest = account(sheet.routine(), {}, std::nullopt);
-  EXPECT_EQ(latest.elements[0].rests_on, "run of 2026-04-15");
-  EXPECT_EQ(latest.elements[1].rests_on, "no mark yet");
-  EXPECT_EQ(latest.aspects[0].rests_on, "run of 2026-04-15");
-  EXPECT_EQ(latest.aspects[1].rests_on, "expected");
+  EXPECT_EQ(text(*latest.elements[0].rests_on), "run of 2026-04-15");
+  EXPECT_EQ(text(*latest.elements[1].rests_on), "nothing");
+  EXPECT_EQ(text(latest.aspects[0].rests_on), "run of 2026-04-15");
+  EXPECT_EQ(text(latest.aspects[1].rests_on), "expected");
   const Account mean = account(sheet.routine(), {{}, {RunWish::Which::mean, {}}}, std::nullopt);
-  EXPECT_EQ(mean.elements[0].rests_on, "mean of 2 runs");
+  EXPECT_EQ(text(*mean.elements[0].rests_on), "2 runs");
+}
+
+TEST(Account, KeepsTheMarksOfEachJudgeAndWhatBecameOfThem) {
+  const ReadSheet sheet(reeds + panel, pond());
+  const std::vector<JudgeMark> judges = account(sheet.routine(), {}, 0).elements.at(0).recorded->judges;
+  ASSERT_EQ(judges.size(), 5u);
+  EXPECT_EQ(judges[3].mark, kit::mark("7"));
+  EXPECT_EQ(judges[3].state, JudgeMark::State::dropped_low);
+  EXPECT_EQ(judges[4].state, JudgeMark::State::dropped_high);
 }
 
 TEST(Account, NamesTheOptionThatIsPriced) {
@@ -275,12 +314,12 @@ TEST(Account, TellsWhatIsWeighedTogether) {
       "panel 2026-05-09\nelement 1: 7 7.1 7 7 9\nelement 2: 6 6.1 6.1 6.3 6\n",
       pond());
   const Account told = account(sheet.routine(), {}, 0);
-  EXPECT_EQ(told.weighted, "76.0000");
-  EXPECT_EQ(told.recorded_weighted, "66.4667");
-  EXPECT_EQ(told.weighted_difference, "-9.5333");
-  EXPECT_EQ(told.elements[0].points, "");
-  EXPECT_EQ(told.elements[0].difference, "");
-  EXPECT_EQ(told.elements[0].left, "18.0000");  // (10 x 2.1 + 8.5 x 1.4) / 3.5 x 10 - 76
+  EXPECT_EQ(text(told.together.estimate), "76.0000");
+  EXPECT_EQ(text(told.together.recorded), "66.4667");
+  EXPECT_EQ(text(told.together.difference), "-9.5333");
+  EXPECT_FALSE(told.elements[0].expected.points);
+  EXPECT_FALSE(told.elements[0].difference);
+  EXPECT_EQ(text(told.elements[0].left), "18.0000");  // (10 x 2.1 + 8.5 x 1.4) / 3.5 x 10 - 76
   EXPECT_EQ(worst(told), "2");
 }
 
@@ -289,8 +328,8 @@ TEST(Account, ReadsAnAspectThatIsCalledTotalOrAsAnElementsPath) {
       kit::Tables().replace("panels.csv", "open,performance,,Performance", "open,total,,Overall").load();
   const Account told = estimate_of(replaced(reeds, "performance 8.00", "total 8.00"), set);
   EXPECT_EQ(told.aspects[1].title, "Overall");
-  EXPECT_EQ(told.aspects[1].points, "24.0000");
-  EXPECT_EQ(told.total, "86.4000");
+  EXPECT_EQ(text(told.aspects[1].expected.points), "24.0000");
+  EXPECT_EQ(text(told.total.estimate), "86.4000");
 }
 
 }  // namespace

@@ -1,16 +1,21 @@
-#include "engine/report/text.h"
+#include "engine/report/pages/score.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <set>
 
+#include "engine/report/render_text.h"
 #include "sample.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
+
+std::string text(const Account& account, const TextWish& wish, const Diagnostics& objections = {}) {
+  return render_text(score_page(account, objections), wish);
+}
 
 // The first line that starts with `start`, or "".
 std::string line_starting(std::string_view text, std::string_view start) {
@@ -44,47 +49,44 @@ void add_points(std::set<std::string>& known, Points points) {
   known.insert("+" + points.text(4));
 }
 
+void add_points(std::set<std::string>& known, const std::optional<Points>& points) {
+  if (points) add_points(known, *points);
+}
+void add_result(std::set<std::string>& known, const LineResult& result) {
+  if (result.mark) known.insert(result.mark->value.text(result.mark->places));
+  add_points(known, result.points);
+}
+
 std::set<std::string> numbers_of(const Account& account) {
   std::set<std::string> known;
-  for (const std::string& text : {account.title,
-                                  account.event,
-                                  account.set,
-                                  account.edition,
-                                  account.panel,
-                                  account.weighted,
-                                  account.recorded_weighted,
-                                  account.weighted_difference,
-                                  account.sync,
-                                  account.recorded_sync,
-                                  account.sync_difference,
-                                  account.penalties,
-                                  account.recorded_penalties,
-                                  account.penalties_difference,
-                                  account.declared,
-                                  account.credited,
-                                  account.recorded_credited,
-                                  account.total,
-                                  account.recorded_total,
-                                  account.difference,
-                                  account.so_far,
-                                  account.recorded_so_far,
-                                  account.announced,
-                                  account.announced_difference}) {
+  for (const std::string& text : {account.title, account.event, account.set, account.edition,
+                                  account.panel_date, account.panel, account.declared.text(2),
+                                  account.credited.text(2)})
     add_numbers(known, text);
-  }
+  if (account.recorded_credited) known.insert(account.recorded_credited->text(2));
+  for (const Amounts& amounts : {account.together, account.sync, account.penalties, account.total})
+    for (const auto& points : {amounts.estimate, amounts.recorded, amounts.difference})
+      add_points(known, points);
+  for (const auto& points :
+       {std::optional(account.so_far), account.recorded_so_far, account.announced, account.announced_difference})
+    add_points(known, points);
   for (const ElementLine& line : account.elements) {
     known.insert(std::to_string(line.number));
-    for (const std::string& text :
-         {line.title, line.declared, line.credited, line.mark, line.points, line.left, line.recorded_credited,
-          line.recorded_mark, line.recorded_points, line.difference, line.rests_on}) {
-      add_numbers(known, text);
-    }
+    add_numbers(known, line.title);
+    if (line.rests_on) add_numbers(known, line.rests_on->date);
+    for (const Difficulty value : {line.declared, line.expected.credited}) known.insert(value.text(2));
+    if (line.recorded) known.insert(line.recorded->credited.text(2));
+    add_result(known, line.expected);
+    if (line.recorded) add_result(known, *line.recorded);
+    add_points(known, line.left);
+    add_points(known, line.difference);
   }
   for (const AspectLine& line : account.aspects) {
-    for (const std::string& text : {line.weight, line.mark, line.points, line.recorded_mark,
-                                    line.recorded_points, line.difference, line.rests_on}) {
-      add_numbers(known, text);
-    }
+    known.insert(line.weight.text());
+    add_numbers(known, line.rests_on.date);
+    add_result(known, line.expected);
+    add_result(known, line.recorded);
+    add_points(known, line.difference);
   }
   if (account.estimate) add_step(known, *account.estimate);
   if (account.recorded) add_step(known, *account.recorded);
@@ -92,8 +94,8 @@ std::set<std::string> numbers_of(const Account& account) {
     add_points(known, account.bridge->from);
     add_points(known, account.bridge->to);
     for (const BridgeStep& step : account.bridge->steps) {
-      add_numbers(known, step.before);
-      add_numbers(known, step.after);
+      known.insert(step.before.text(step.places));
+      known.insert(step.after.text(step.places));
       add_points(known, step.change);
       add_points(known, step.reached);
     }
@@ -116,7 +118,8 @@ std::set<std::string> numbers_of(const Account& account) {
   }
   known.insert(std::to_string(rows));
   for (const std::string& text : account.cautions) add_numbers(known, text);
-  for (const std::string& text : account.missing) add_numbers(known, text);
+  for (const MissingMarks& missing : account.missing)
+    for (const int number : missing.elements) known.insert(std::to_string(number));
   return known;
 }
 
@@ -215,7 +218,7 @@ TEST(TextReport, NamesTheWorstLineInWords) {
   EXPECT_TRUE(
       holds(text(estimate_only(), {}), "> Worst line: 2 Undertow, 2.0000 points short of a full mark."));
   Account together = with_panel();
-  together.elements[1].difference.clear();  // as under a rule that weights all elements together
+  together.elements[1].difference.reset();  // as under a rule that weights all elements together
   EXPECT_TRUE(
       holds(text(together, {}), "> Worst line: 2 Undertow, as the way from estimate to result shows below."));
   EXPECT_FALSE(holds(text(unfinished(), {}), "Worst"));
@@ -230,10 +233,10 @@ TEST(TextReport, TellsABaseMarkByWordAndSign) {
 
 TEST(TextReport, TellsWhoseBaseMarkItIs) {
   Account account = with_panel();
-  account.elements[1].base = true;
+  account.elements[1].expected.base = true;
   EXPECT_TRUE(holds(text(account, {false, 100, false}), "Undertow, Hybrid, base mark*\n") ||
               holds(text(account, {false, 100, false}), "Undertow, Hybrid, base mark* "));
-  account.elements[1].recorded_base = false;
+  account.elements[1].recorded->base = false;
   EXPECT_TRUE(holds(text(account, {false, 100, false}), "Undertow, Hybrid, base mark* expected"));
 }
 
@@ -245,19 +248,20 @@ TEST(TextReport, SaysWhereMarksComeFromUnlessTheSheetSaysThem) {
   EXPECT_TRUE(
       holds(text(with_panel(), {}), "Estimate from the run of 2026-05-07: 2, Choreography and music.\n"));
   Account account = with_panel();
-  for (ElementLine& line : account.elements) line.rests_on = "mean of 2 runs";
-  account.aspects[0].rests_on = "mean of 2 runs";
+  const RestsOn mean{ExpectedMark::From::runs, {}, 2};
+  for (ElementLine& line : account.elements) line.rests_on = mean;
+  account.aspects[0].rests_on = mean;
   EXPECT_TRUE(holds(text(account, {}), "Estimate from the mean of 2 runs: every mark.\n"));
 }
 
 TEST(TextReport, ComparesTheResultWithTheOneAnnounced) {
   Account account = with_panel();
   EXPECT_TRUE(holds(text(account, {}), "Announced: 73.6834, the same as these marks give.\n"));
-  account.announced = "74.6834";
-  account.announced_difference = "-1.0000";
+  account.announced = points("74.6834");
+  account.announced_difference = points("-1");
   EXPECT_TRUE(
       holds(text(account, {}), "Announced: 74.6834. These marks give 73.6834, off by -1.0000: check"));
-  account.announced_difference.clear();
+  account.announced_difference.reset();
   EXPECT_TRUE(holds(text(account, {}), "Announced: 74.6834; not enough marks are there to check it.\n"));
 }
 
@@ -318,31 +322,48 @@ TEST(TextReport, HasNoTotalWhileAMarkIsMissing) {
 
 TEST(TextReport, SaysWhichSideHasNoTotalYet) {
   Account account = with_panel();
-  account.recorded_total = account.difference = "";
-  account.missing = {"element 10 has no marks in the panel"};
+  account.total.recorded = account.total.difference = std::nullopt;
+  account.missing = {{{{10}, {}, false}, MissingMarks::Of::panel}};
   EXPECT_TRUE(holds(text(account, {false, 100, false}), "    Total, panel so far "));
   EXPECT_TRUE(holds(text(account, {}), "Missing, so the panel has no total yet\n"));
-  account.total = "";
+  account.total.estimate.reset();
   EXPECT_TRUE(holds(text(account, {false, 100, false}), "    So far "));
-  account.recorded_total = "73.6834";
+  account.total.recorded = points("73.6834");
   EXPECT_TRUE(holds(text(account, {false, 100, false}), "    Total, estimate so far "));
   EXPECT_TRUE(holds(text(account, {}), "Missing, so there is no estimate yet\n"));
 }
 
+TEST(TextReport, SaysInSentencesWhatIsMissing) {
+  Account account = with_panel();
+  account.missing = {{{{1, 2, 10}, {"performance"}, false}, MissingMarks::Of::estimate},
+                     {{{2}, {"performance"}, false}, MissingMarks::Of::panel}};
+  const std::string report = text(account, {});
+  EXPECT_TRUE(holds(report, "  - elements 1, 2 and 10 have no expected mark: add `expect`, or a run\n"));
+  EXPECT_TRUE(holds(report, "  - performance has no expected mark: add it to a line `impression`\n"));
+  EXPECT_TRUE(holds(report, "  - element 2 has no marks in the panel of 2026-05-09 Tarn Open\n"));
+  EXPECT_TRUE(holds(report, "  - performance has no marks in the panel of 2026-05-09 Tarn Open\n"));
+  account.missing = {{{{1, 2}, {}, true}, MissingMarks::Of::estimate}};
+  EXPECT_TRUE(holds(text(account, {}), "  - nothing is expected yet: add `expect` to the elements"));
+}
+
 TEST(TextReport, BoundsTheListOfWhatIsMissingUnlessAllIsWanted) {
   Account account = unfinished();
-  account.missing.clear();
-  for (int i = 1; i <= 11; ++i)
-    account.missing.push_back("element " + std::to_string(i) + " has no expected mark");
-  EXPECT_TRUE(holds(text(account, {}), "  - element 8 has no expected mark\n  - and 3 more\n"));
-  EXPECT_TRUE(holds(text(account, {false, 80, true}), "  - element 11 has no expected mark\n"));
+  std::vector<std::string>& aspects = account.missing.front().aspects;
+  for (int i = 1; i <= 10; ++i) aspects.push_back("side-" + std::to_string(i));
+  const std::string sentence = " has no expected mark: add it to a line `impression`\n";
+  EXPECT_TRUE(holds(text(account, {}), "  - side-7" + sentence + "  - and 3 more\n"));
+  EXPECT_TRUE(holds(text(account, {false, 80, true}), "  - side-10" + sentence));
 }
 
 TEST(TextReport, ShowsAPanelAloneWithoutAnEmptyEstimateBesideIt) {
   Account account = with_panel();
-  for (ElementLine& line : account.elements) line.mark = line.points = line.difference = "";
-  for (AspectLine& line : account.aspects) line.mark = line.points = line.difference = "";
-  account.total = account.difference = "";
+  const auto forget = [](auto& line) {
+    line.expected.mark.reset();
+    line.expected.points = line.difference = std::nullopt;
+  };
+  for (ElementLine& line : account.elements) forget(line);
+  for (AspectLine& line : account.aspects) forget(line);
+  account.total.estimate = account.total.difference = std::nullopt;
   account.bridge.reset();
   const std::string report = text(account, {});
   EXPECT_FALSE(holds(report, "change"));
@@ -353,7 +374,8 @@ TEST(TextReport, ShowsAPanelAloneWithoutAnEmptyEstimateBesideIt) {
 TEST(TextReport, SumsNoDifficultyWhereNoElementHasOne) {
   Account account = with_panel();
   account.elements.clear();
-  account.credited = account.recorded_credited = "0.00";
+  account.credited = Difficulty();
+  account.recorded_credited = Difficulty();
   account.bridge.reset();
   account.timing = {};
   EXPECT_EQ(numbers_in(line_starting(text(account, {}), "    Total")),
@@ -406,9 +428,7 @@ TEST(TextReport, StandsForAnEmptyAccountToo) {
 
 TEST(TextReport, ShowsElementsThatAreWeightedTogether) {
   Account account = with_panel();
-  account.weighted = "33.1000";
-  account.recorded_weighted = "30.1000";
-  account.weighted_difference = "-3.0000";
+  account.together = {points("33.1"), points("30.1"), points("-3")};
   EXPECT_EQ(
       numbers_in(line_starting(text(account, {false, 100, false}), "    Elements, weighted by difficulty")),
       (std::vector<std::string>{"33.1000", "30.1000", "-3.0000"}));

@@ -1,0 +1,36 @@
+#include "engine/report/pages/check.h"
+
+#include "engine/report/pages/face.h"
+
+namespace landdrill::report {
+namespace {
+
+void add_count(std::string& words, std::size_t count, const std::string& one) {
+  if (count == 0) return;
+  words += (words.empty() ? "" : ", ") + std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+}
+
+std::string verdict(const Checked& sheet) {
+  std::string words;
+  add_count(words, sheet.messages.errors(), "error");
+  if (sheet.without_set) words += (words.empty() ? "" : ", ") + std::string("no value set to check it by");
+  add_count(words, sheet.messages.warnings(), "broken limit");
+  return words.empty() ? "ok" : words;
+}
+
+}  // namespace
+
+Page check_page(const Checked& sheet) {
+  Page page("check");
+  const std::string title = sheet.routine.empty() ? "" : std::string(sheet.routine) + ": ";
+  // One line, however wide, as one looks for it.
+  page.verbatim("", std::string(sheet.file) + ": " + title + verdict(sheet) + "\n");
+  page.fact("file", sheet.file);
+  page.fact("routine", sheet.routine);
+  page.fact("ok", {"", sheet.ok()});
+  page.fact("value_set_found", {"", !sheet.without_set});
+  put_messages(page, sheet.messages);
+  return page;
+}
+
+}  // namespace landdrill::report

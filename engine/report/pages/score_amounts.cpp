@@ -1,0 +1,143 @@
+#include "engine/report/amount_text.h"
+#include "engine/report/pages/face.h"
+#include "engine/report/pages/score_parts.h"
+#include "engine/report/pages/score_words.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr int difficulty_places = 2;
+
+Record both(const Amounts& amounts, int places) {
+  return {{"estimate", text_of(amounts.estimate, places)},
+          {"recorded", text_of(amounts.recorded, places)},
+          {"difference", signed_text(amounts.difference, places)}};
+}
+
+PageTable for_csv(std::string key, std::string line, std::vector<PageColumn> columns) {
+  PageTable table(std::move(key), std::move(columns));
+  table.in_csv = true;
+  table.given = {{"line", std::move(line)}};
+  return table;
+}
+
+PageTable element_amounts(const Account& account) {
+  PageTable table = for_csv("elements", "element",
+                            {{"number", "no."},
+                             {"title", "title"},
+                             {"kind", "kind"},
+                             {"option", "option"},
+                             {"declared", "declared"},
+                             {"credited", "credited"},
+                             {"base_mark", "base mark"},
+                             {"mark", "mark"},
+                             {"points", "points"},
+                             {"left", "left"},
+                             {"rests_on", "rests on"},
+                             {"recorded_credited", "credited"},
+                             {"recorded_base_mark", "base mark"},
+                             {"recorded_mark", "mark"},
+                             {"recorded_points", "points"},
+                             {"difference", "change"},
+                             {"worst", "worst"}});
+  for (const ElementLine& line : account.elements) {
+    const ElementResult& expected = line.expected;
+    const ElementResult recorded = line.recorded.value_or(ElementResult{});
+    table.add({{"", line.number},
+               line.title,
+               line.kind,
+               line.option,
+               line.declared.text(difficulty_places),
+               expected.credited.text(difficulty_places),
+               {"", expected.base},
+               text_of(expected.mark),
+               text_of(expected.points, account.places),
+               text_of(line.left, account.places),
+               line.rests_on ? words_of(*line.rests_on) : "",
+               line.recorded ? recorded.credited.text(difficulty_places) : "",
+               {"", recorded.base},
+               text_of(recorded.mark),
+               text_of(recorded.points, account.places),
+               signed_text(line.difference, account.places),
+               {"", line.worst}});
+  }
+  return table;
+}
+
+PageTable aspect_amounts(const Account& account) {
+  PageTable table = for_csv("impression", "impression",
+                            {{"title", "title"},
+                             {"weight", "weight"},
+                             {"mark", "mark"},
+                             {"points", "points"},
+                             {"rests_on", "rests on"},
+                             {"recorded_mark", "mark"},
+                             {"recorded_points", "points"},
+                             {"difference", "change"}});
+  for (const AspectLine& line : account.aspects) {
+    table.add({line.title, line.weight.text(), text_of(line.expected.mark),
+               text_of(line.expected.points, account.places), words_of(line.rests_on),
+               text_of(line.recorded.mark), text_of(line.recorded.points, account.places),
+               signed_text(line.difference, account.places)});
+  }
+  return table;
+}
+
+// In CSV alone: in JSON these are objects of their own.
+PageTable points_line(std::string line, const Amounts& amounts, int places) {
+  PageTable table = for_csv("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
+  if (amounts.estimate || amounts.recorded)
+    table.add({text_of(amounts.estimate, places), text_of(amounts.recorded, places),
+               signed_text(amounts.difference, places)});
+  return table;
+}
+
+PageTable total_line(const Account& account) {
+  const Amounts shown{account.total.estimate.value_or(account.so_far),
+                      account.total.recorded ? account.total.recorded : account.recorded_so_far,
+                      account.total.difference};
+  PageTable table = points_line(account.total.estimate ? "total" : "so far", shown, account.places);
+  table.given.insert(table.given.end(),
+                     {{"declared", account.declared.text(difficulty_places)},
+                      {"credited", account.credited.text(difficulty_places)},
+                      {"recorded_credited", text_of(account.recorded_credited, difficulty_places)}});
+  return table;
+}
+
+// Without a key, so that what is said of the whole is not said of every row in CSV.
+PageParts totals(const Account& account) {
+  const int places = account.places;
+  PageParts facts;
+  facts.fact("total", text_of(account.total.estimate, places));
+  facts.fact("recorded_total", text_of(account.total.recorded, places));
+  facts.fact("difference", signed_text(account.total.difference, places));
+  facts.fact("announced", text_of(account.announced, places));
+  facts.fact("announced_difference", signed_text(account.announced_difference, places));
+  facts.fact("so_far", account.so_far.text(places));
+  facts.fact("recorded_so_far", text_of(account.recorded_so_far, places));
+  facts.fact("declared", account.declared.text(difficulty_places));
+  facts.fact("credited", account.credited.text(difficulty_places));
+  facts.fact("recorded_credited", text_of(account.recorded_credited, difficulty_places));
+  return facts;
+}
+
+}  // namespace
+
+void put_amounts(PageParts& page, const Account& account) {
+  const int places = account.places;
+  page.fact("panel", panel_name(account));
+  page.section("", totals(account), Seen::by_programs);
+  page.add(element_amounts(account), Seen::by_programs);
+  page.fact("elements_together", {"", both(account.together, places)});
+  page.add(points_line("elements together", account.together, places), Seen::by_programs);
+  page.add(aspect_amounts(account), Seen::by_programs);
+  page.fact("sync", {"", both(account.sync, places)});
+  page.add(points_line("sync", account.sync, places), Seen::by_programs);
+  page.fact("penalties", {"", both(account.penalties, places)});
+  page.add(points_line("penalties", account.penalties, places), Seen::by_programs);
+  page.add(total_line(account), Seen::by_programs);
+  page.add(points_line("announced", {{}, account.announced, account.announced_difference}, places),
+           Seen::by_programs);
+}
+
+}  // namespace landdrill::report
