@@ -1,6 +1,17 @@
 #include "engine/cli/page.h"
 
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+
 namespace landdrill::cli {
+namespace {
+
+std::string rendered(const report::Page& page, report::Format format, const report::TextWish& wish) {
+  if (format == report::Format::csv) return render_csv(page);
+  return format == report::Format::json ? render_json(page) : render_text(page, wish);
+}
+
+}  // namespace
 
 report::TextWish page_wish(const Call& call) {
   report::TextWish wish;
@@ -8,12 +19,17 @@ report::TextWish page_wish(const Call& call) {
   const std::string_view asked =
       has_option(call.command, "--colour") ? call.given.value("--colour", "auto") : "auto";
   wish.colour = wants_colour(asked, call.streams.out.descriptor());
+  wish.full = call.given.has("--full");
   return wish;
 }
 
 report::Format format_of(const Call& call) {
   const std::string_view typed = call.given.value("--format", "text");
   return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
+}
+
+void print_page(Call& call, const report::Page& page) {
+  call.streams.out.write(rendered(page, format_of(call), page_wish(call)));
 }
 
 }  // namespace landdrill::cli

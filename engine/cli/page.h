@@ -9,5 +9,7 @@ namespace landdrill::cli {
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.
 report::Format format_of(const Call& call);
+// As it is asked for.
+void print_page(Call& call, const report::Page& page);
 
 }  // namespace landdrill::cli
