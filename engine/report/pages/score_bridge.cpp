@@ -4,7 +4,7 @@
 namespace landdrill::report {
 namespace {
 
-std::string words_for(Cause cause) {
+std::string cause_words(Cause cause) {
   switch (cause) {
     case Cause::difficulty:
       return "difficulty credited";
@@ -21,7 +21,7 @@ std::string words_for(Cause cause) {
 }
 
 std::string what_changed(const BridgeStep& step, const Account& account) {
-  std::string words = words_for(step.cause);
+  std::string words = cause_words(step.cause);
   if (step.cause == Cause::difficulty && step.element) {
     const ElementLine& line = account.elements.at(*step.element);
     const bool given = line.recorded && line.recorded->base;
@@ -67,7 +67,7 @@ PageTable cause_table(const Account& account) {
   PageTable table("", {{"cause", "by cause", Align::words, Wraps::yes}, {"change", "change", Align::amount}});
   for (const Cause cause : all_causes) {
     const std::optional<Points> change = account.bridge->by_cause(cause);
-    if (*change != Points()) table.add({words_for(cause), signed_text(change, account.places)});
+    if (*change != Points()) table.add({cause_words(cause), signed_text(change, account.places)});
   }
   if (table.rows.size() < 2) table.rows.clear();
   if (!table.rows.empty())
