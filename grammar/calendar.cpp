@@ -2,22 +2,21 @@
 
 #include <fmt/format.h>
 
+#include <chrono>
+
 namespace landdrill {
 namespace {
 
-int number_in(std::string_view digits) {
-  int value = 0;
-  for (char c : digits) value = value * 10 + (c - '0');
+unsigned number_in(std::string_view digits) {
+  unsigned value = 0;
+  for (char c : digits) value = value * 10 + static_cast<unsigned>(c - '0');
   return value;
 }
 
-// 0 when there is no such month.
-int days_of_month(std::string_view date) {
-  constexpr int days[] = {31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31};
-  const int year = number_in(date.substr(0, 4)), month = number_in(date.substr(5, 2));
-  if (year < 1 || month < 1 || month > 12) return 0;
-  const bool leap = year % 4 == 0 && (year % 100 != 0 || year % 400 == 0);
-  return days[month - 1] + (month == 2 && leap ? 1 : 0);
+// Also one that does not exist, such as 2026-02-29.
+std::chrono::year_month_day day_of(std::string_view date) {
+  return {std::chrono::year(static_cast<int>(number_in(date.substr(0, 4)))),
+          std::chrono::month(number_in(date.substr(5, 2))), std::chrono::day(number_in(date.substr(8, 2)))};
 }
 
 }  // namespace
@@ -36,8 +35,8 @@ bool is_written_day(std::string_view text) {
 }
 
 bool is_day_of_the_calendar(std::string_view date) {
-  const int day = number_in(date.substr(8, 2));
-  return day >= 1 && day <= days_of_month(date);
+  const auto day = day_of(date);
+  return day.ok() && day.year() >= std::chrono::year(1);
 }
 
 // Day and month in the wrong order, or a day that the month does not have.
@@ -45,9 +44,11 @@ std::string day_hint(std::string_view date) {
   const std::string swapped =
       fmt::format("{}-{}-{}", date.substr(0, 4), date.substr(8, 2), date.substr(5, 2));
   if (is_day_of_the_calendar(swapped)) return fmt::format("the month stands before the day: {}", swapped);
-  const int days = days_of_month(date);
-  return days == 0 ? "write year-month-day, for example 2026-04-14"
-                   : fmt::format("this month has {} days", days);
+  const std::chrono::year_month_day day = day_of(date);
+  if (!day.month().ok() || day.year() < std::chrono::year(1))
+    return "write year-month-day, for example 2026-04-14";
+  const unsigned days(std::chrono::year_month_day_last(day.year() / day.month() / std::chrono::last).day());
+  return fmt::format("this month has {} days", days);
 }
 
 }  // namespace landdrill

@@ -41,21 +41,21 @@ std::string_view environment(const char* name) {
   return value == nullptr ? "" : value;
 }
 
-void add_from_environment(std::vector<fs::path>& folders) {
+void add_from_environment(std::vector<SearchedFolder>& folders) {
   std::string_view rest = environment("LANDDRILL_VALUES");
   while (!rest.empty()) {
     const std::size_t end = std::min(rest.find(':'), rest.size());
-    if (end > 0) folders.emplace_back(rest.substr(0, end));
+    if (end > 0) folders.push_back({SetFrom::environment, rest.substr(0, end)});
     rest.remove_prefix(std::min(end + 1, rest.size()));
   }
 }
 
 // Where a user keeps data of programs: the base directory specification of freedesktop.org, 0.8.
-void add_of_user(std::vector<fs::path>& folders) {
+void add_of_user(std::vector<SearchedFolder>& folders) {
   fs::path data = environment("XDG_DATA_HOME");
   if (!data.is_absolute())
     data = fs::path(environment("HOME")) / ".local/share";  // as the specification says
-  if (data.is_absolute()) folders.push_back(data / "landdrill/values");
+  if (data.is_absolute()) folders.push_back({SetFrom::user, data / "landdrill/values"});
 }
 
 // A path says where the set is and is not searched for: "./club-2026", "../sets/club-2026".
@@ -63,9 +63,9 @@ bool is_path(std::string_view name) {
   return name.find('/') != std::string_view::npos || name == "." || name == "..";
 }
 
-std::optional<SetPlace> set_at(const fs::path& folder) {
+std::optional<SetPlace> set_at(const fs::path& folder, SetFrom from) {
   if (!has_tables(folder)) return std::nullopt;
-  return SetPlace{name_of(folder), folder};
+  return SetPlace{name_of(folder), folder, from};
 }
 
 bool same_folder(const fs::path& one, const fs::path& other) {
@@ -75,24 +75,24 @@ bool same_folder(const fs::path& one, const fs::path& other) {
 
 std::optional<SetPlace> set_at_path(std::string_view path, const Search& search) {
   for (const fs::path& beside : search.beside) {
-    if (auto place = set_at(beside / path)) return place;
+    if (auto place = set_at(beside / path, SetFrom::told)) return place;
   }
-  return set_at(path);
+  return set_at(path, SetFrom::told);
 }
 
 std::optional<SetPlace> set_called(std::string_view name, const Search& search) {
   for (const fs::path& folder : search.told) {
-    if (has_tables(folder) && name_of(folder) == name) return set_at(folder);
-    if (auto place = set_at(folder / name)) return place;
+    if (has_tables(folder) && name_of(folder) == name) return set_at(folder, SetFrom::told);
+    if (auto place = set_at(folder / name, SetFrom::told)) return place;
   }
   for (const fs::path& folder : search.told) {
-    if (auto place = set_at(folder)) return place;
+    if (auto place = set_at(folder, SetFrom::told)) return place;
   }
   std::optional<SetPlace> found;
-  for (const fs::path& folder : places(search)) {
+  for (const auto& [from, folder] : searched_folders(search)) {
     if (!has_tables(folder / name)) continue;
     if (!found)
-      found = set_at(folder / name);
+      found = set_at(folder / name, from);
     else if (!same_folder(found->folder, folder / name))
       found->hidden.push_back(folder / name);
   }
@@ -113,7 +113,7 @@ Trouble no_such_set(std::string_view name, const Search& search) {
   std::string why = is_path(name) ? "there is no folder with a set.csv at that place"
                                   : "no folder of that name with a set.csv in";
   if (!is_path(name)) {
-    for (const fs::path& folder : places(search)) why += " " + folder.string();
+    for (const auto& [from, folder] : searched_folders(search)) why += " " + folder.string();
   }
   return {"the value set \"" + std::string(name) + "\"", why, hint};
 }
@@ -244,18 +244,20 @@ fs::path shipped_place() {
   return failed ? folder : whole;
 }
 
-std::vector<fs::path> places(const Search& search) {
-  std::vector<fs::path> folders = search.told;
+std::vector<SearchedFolder> searched_folders(const Search& search) {
+  std::vector<SearchedFolder> folders;
+  for (const fs::path& told : search.told) folders.push_back({SetFrom::told, told});
   for (const fs::path& beside : search.beside) {
-    folders.push_back(beside);
-    folders.push_back(beside / "values");
+    folders.push_back({SetFrom::beside, beside});
+    folders.push_back({SetFrom::beside, beside / "values"});
   }
   add_from_environment(folders);
   add_of_user(folders);
-  folders.push_back(shipped_place());
-  std::vector<fs::path> once;
-  for (const fs::path& folder : folders) {
-    if (std::find(once.begin(), once.end(), folder) == once.end()) once.push_back(folder);
+  folders.push_back({SetFrom::program, shipped_place()});
+  std::vector<SearchedFolder> once;
+  for (const SearchedFolder& one : folders) {
+    const auto same = [&](const SearchedFolder& known) { return known.folder == one.folder; };
+    if (std::none_of(once.begin(), once.end(), same)) once.push_back(one);
   }
   return once;
 }
@@ -269,8 +271,8 @@ Result<SetPlace> find_set(std::string_view name, const Search& search) {
 
 std::vector<SetPlace> all_sets(const Search& search) {
   std::vector<SetPlace> sets;
-  const auto add = [&](const fs::path& folder) {
-    const auto place = set_at(folder);
+  const auto add = [&](const fs::path& folder, SetFrom from) {
+    const auto place = set_at(folder, from);
     if (!place) return;
     const auto known =
         std::find_if(sets.begin(), sets.end(), [&](const SetPlace& one) { return one.name == place->name; });
@@ -279,14 +281,14 @@ std::vector<SetPlace> all_sets(const Search& search) {
     else if (!same_folder(known->folder, folder))
       known->hidden.push_back(folder);
   };
-  for (const fs::path& folder : search.told) add(folder);
-  for (const fs::path& folder : places(search)) {
+  for (const fs::path& folder : search.told) add(folder, SetFrom::told);
+  for (const auto& [from, folder] : searched_folders(search)) {
     std::vector<fs::path> inside;
     std::error_code failed;
     for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
       inside.push_back(at->path());
     std::sort(inside.begin(), inside.end());
-    for (const fs::path& candidate : inside) add(candidate);
+    for (const fs::path& candidate : inside) add(candidate, from);
   }
   return sets;
 }

@@ -1,9 +1,4 @@
 // Value sets on disk: finding, reading and writing the CSV folders.
-//
-// A set called NAME is looked for, in this order: where the user told (a folder with tables, or one that
-// holds NAME), beside the sheet (NAME/ or values/NAME/), in $LANDDRILL_VALUES, among the user's data
-// ($XDG_DATA_HOME/landdrill/values, otherwise ~/.local/share/landdrill/values), where the program's own sets
-// are. The first that is found counts.
 #pragma once
 
 #include <filesystem>
@@ -24,18 +19,31 @@ std::string to_string(const Trouble& trouble);
 template <class T>
 using Result = tl::expected<T, Trouble>;
 
+// Where a set called NAME is looked for, in this order; the first that is found counts.
+enum class SetFrom {
+  told,         // where the user told: a folder with tables, or one that holds NAME
+  beside,       // beside the sheet: NAME/ or values/NAME/
+  environment,  // in $LANDDRILL_VALUES, folders with `:` between them
+  user,         // $XDG_DATA_HOME/landdrill/values, otherwise ~/.local/share/landdrill/values
+  program,      // where the program's own sets are
+};
 struct SetPlace {
   std::string name;
   std::filesystem::path folder;
+  SetFrom from = SetFrom::told;
   std::vector<std::filesystem::path> hidden = {};  // further ones of that name, which do not count
 };
 
 struct Search {
-  std::vector<std::filesystem::path> told;    // --values-folder, in order
+  std::vector<std::filesystem::path> told;    // --values, in order
   std::vector<std::filesystem::path> beside;  // folders of the sheets
 };
-// The folders that are searched, in order, existing or not: for messages.
-std::vector<std::filesystem::path> places(const Search& search);
+struct SearchedFolder {
+  SetFrom from;
+  std::filesystem::path folder;
+};
+// The folders that are searched, each once, in order, existing or not.
+std::vector<SearchedFolder> searched_folders(const Search& search);
 // The one with the sets that come with the program, ../share/landdrill/values from its folder: nothing in it
 // is to be changed.
 std::filesystem::path shipped_place();

@@ -51,15 +51,15 @@ Result<Season*> Values::season(Season::Mode mode) {
   return &*season_;
 }
 
-Result<const ReadSet*> Values::from_folder(const std::string& name, const fs::path& found) {
-  const fs::path folder = found.lexically_normal();  // "my-2026", not "./my-2026"
+Result<const ReadSet*> Values::at(const SetPlace& place) {
+  const fs::path folder = place.folder.lexically_normal();  // "my-2026", not "./my-2026"
   auto& known = read_["folder " + folder.string()];
   if (known) return known.get();
   auto files = read_folder(folder);
   if (!files) return tl::unexpected(files.error());
-  files->name = name;
+  files->name = place.name;
   Loaded loaded = load(*files);
-  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), folder, std::move(loaded)});
+  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), folder, std::move(loaded), place.hidden});
   return known.get();
 }
 
@@ -71,7 +71,7 @@ Result<const ReadSet*> Values::from_season(const std::string& name) {
   auto files = (*opened)->export_set(name);
   if (!files) return tl::unexpected(files.error());
   Loaded loaded = load(*files);
-  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), {}, std::move(loaded)});
+  known = std::make_unique<ReadSet>(ReadSet{std::move(*files), {}, std::move(loaded), {}, season_file_});
   return known.get();
 }
 
@@ -88,7 +88,7 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
   } else {
     const Result<SetPlace>& place = place_of(name, file);
     if (!place) return tl::unexpected(place.error());
-    found = from_folder(place->name, place->folder);
+    found = at(*place);
   }
   if (!found) return found;
   const std::lock_guard lock(last_mutex_);
@@ -106,7 +106,7 @@ const Result<SetPlace>& Values::place_of(std::string_view name, std::string_view
 
 Result<const ReadSet*> Values::of_operand(const std::string& operand) {
   if (!is_path(operand)) return of_sheet(operand, "-");
-  return from_folder(folder_name(operand), operand);
+  return at({folder_name(operand), operand});
 }
 
 const std::vector<std::string>& Values::names(std::string_view file) {
@@ -126,6 +126,20 @@ std::vector<std::string> Values::look_for_names(std::string_view file) {
     for (const SetPlace& place : all_sets(search_beside(file))) found.push_back(place.name);
   }
   return found;
+}
+
+std::string whole_path(const fs::path& folder) {
+  std::error_code failed;
+  fs::path whole = fs::absolute(folder, failed).lexically_normal();
+  if (!whole.has_filename()) whole = whole.parent_path();
+  return (failed ? folder : whole).string();
+}
+
+report::ValuesPlace values_place(const ReadSet& set) {
+  report::ValuesPlace place{set.files.name, {}, set.season};
+  if (!set.folder.empty()) place.folder = whole_path(set.folder);
+  for (const fs::path& hidden : set.hidden) place.hidden.push_back(whole_path(hidden));
+  return place;
 }
 
 std::string message(const Trouble& trouble) {

@@ -14,17 +14,20 @@
 #include <vector>
 
 #include "engine/cli/call.h"
+#include "engine/report/pages/face.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
 
-// A set as it was read. `folder` is empty for one from a season file.
+// A set as it was read, from a folder or from a season file.
 struct ReadSet {
   TableFiles files;
-  std::filesystem::path folder;
+  std::filesystem::path folder;  // empty when it is from a season file
   Loaded loaded;
+  std::vector<std::filesystem::path> hidden = {};  // with further sets of that name, which do not count
+  std::string season = {};
 };
 
 class Values {
@@ -39,6 +42,8 @@ class Values {
   const ReadSet* last_of_sheet(std::string_view name, std::string_view file) const;
   // The set that an operand names: a folder when it has a `/` in it, else a name.
   Result<const ReadSet*> of_operand(const std::string& operand);
+  // The set of a folder.
+  Result<const ReadSet*> at(const SetPlace& place);
   // The names of all sets that can be found, for "did you mean"; for a sheet in `file`.
   const std::vector<std::string>& names(std::string_view file);
 
@@ -46,12 +51,11 @@ class Values {
   const std::string& season_file() const { return season_file_; }
   // The season file, opened once, and again when it is to be changed; only with --season.
   Result<Season*> season(Season::Mode mode);
-  const Search& search() const { return search_; }
+  // Where sets are looked for, for a sheet in `file`; not with --season.
+  Search search_beside(std::string_view file) const;
 
  private:
-  Result<const ReadSet*> from_folder(const std::string& name, const std::filesystem::path& folder);
   Result<const ReadSet*> from_season(const std::string& name);
-  Search search_beside(std::string_view file) const;
   const Result<SetPlace>& place_of(std::string_view name, std::string_view file);
   std::vector<std::string> look_for_names(std::string_view file);
 
@@ -70,6 +74,11 @@ class Values {
   std::string last_name_, last_beside_;
   const ReadSet* last_ = nullptr;
 };
+
+// The whole path of a folder, wherever the reader is; links stay links.
+std::string whole_path(const std::filesystem::path& folder);
+// What reports say of where the set is from.
+report::ValuesPlace values_place(const ReadSet& set);
 
 // A trouble as the program prints it.
 std::string message(const Trouble& trouble);

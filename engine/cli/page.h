@@ -3,7 +3,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/report/render_json.h"
-#include "engine/report/values.h"
+#include "engine/report/format.h"
 
 namespace landdrill::cli {
 

@@ -23,10 +23,8 @@ std::vector<Command> set_commands() {
   return {
       {"values list",
        "the value sets that can be named, and where they are",
-       "Value sets are looked for in the folders given with --values, beside the sheet (in the folder where "
-       "you are), in the folder that "
-       "LANDDRILL_VALUES names, and where the program is installed. With --season: the sets of that season "
-       "file.",
+       "Below the sets: the places that are looked in, in their order, and what counts where two sets have "
+       "one name. With --season: the sets of that season file.",
        {},
        {&format_option, &values_option, &season_option},
        {{"landdrill values list", "all sets"},

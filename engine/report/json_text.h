@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/report/json.h"
+#include "engine/report/render_json.h"
 
 namespace landdrill::report {
 

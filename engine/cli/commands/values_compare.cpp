@@ -1,3 +1,5 @@
+#include "engine/report/pages/values_compare.h"
+
 #include <fmt/format.h>
 
 #include "engine/cli/messages.h"
@@ -56,10 +58,9 @@ class Comparing {
   Comparing(Call& call, const ReadSet& before, const ReadSet& after)
       : call_(call), before_(before), after_(after), changes_(compare_sets(before.files, after.files)) {}
 
-  void print(std::string_view sheet, std::vector<report::SheetMove> moved) {
-    call_.streams.out.write(
-        report::comparison({before_.files.name, after_.files.name, &changes_, sheet, std::move(moved)},
-                           format_of(call_), page_wish(call_)));
+  void print(std::string sheet, std::vector<report::SheetMove> moved) {
+    print_page(call_, report::values_compare_page({before_.files.name, after_.files.name, changes_,
+                                                   std::move(sheet), std::move(moved)}));
   }
 
   Exit sheet(const ReadSheet& sheet) {

@@ -1,3 +1,5 @@
+#include "engine/report/pages/values_fill.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -74,11 +76,12 @@ Exit values_fill(Call& call) {
   if (!outcome.diagnostics.ok()) return Exit::errors;
   const auto kept = write_filled(call, values, **set, outcome);
   if (!kept) return refuse(call, kept.error());
-  call.streams.out.write(report::filled(outcome, format_of(call), page_wish(call)));
-  if (format_of(call) == report::Format::text)
-    call.streams.out.write(
-        kept->empty() ? "\nNothing is written yet: --write writes into the set, --to FOLDER into a new one.\n"
-                      : fmt::format("\nWritten into {}.\n", *kept));
+  report::Page page = report::values_fill_page(outcome);
+  page.apart();
+  page.say(kept->empty() ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
+                         : fmt::format("Written into {}.", *kept));
+  page.fact("written_into", *kept);
+  print_page(call, page);
   return Exit::ok;
 }
 

@@ -1,8 +1,11 @@
+#include "engine/report/pages/values_list.h"
+
 #include <algorithm>
 
 #include "engine/cli/edit_cell.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/page.h"
+#include "engine/report/pages/values_show.h"
 #include "tables/columns.h"
 
 namespace landdrill::cli {
@@ -24,22 +27,46 @@ std::size_t changes(const Season& season, const SeasonSet& set) {
       }));
 }
 
-std::string kept_in(const std::filesystem::path& folder) {
-  const std::string outer = folder.parent_path().string();
-  return outer.empty() ? "." : outer;
-}
-
 Exit list_season(Call& call, Values& values) {
   const auto season = values.season(Season::Mode::read);
   if (!season) return refuse(call, season.error());
   const auto sets = (*season)->sets();
   if (!sets) return refuse(call, sets.error());
-  std::vector<report::SetLine> lines;
+  report::ListedSets listed;
+  listed.season = values.season_file();
   for (const SeasonSet& set : *sets)
-    lines.push_back(
-        {set.name, set.title, set.edition, values.season_file(), set.rows, changes(**season, set)});
-  call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
+    listed.sets.push_back(
+        {set.name, set.title, set.edition, set.rows, changes(**season, set), listed.season});
+  print_page(call, report::values_list_page(listed));
   return Exit::ok;
+}
+
+// In the order of SetFrom.
+std::vector<report::SetOrigin> origins(const Search& search) {
+  std::vector<report::SetOrigin> all = {
+      {"the folders that --values names"},
+      {"the folder of the sheet (here: the one where you are), and values/ in it"},
+      {"the folders that LANDDRILL_VALUES names"},
+      {"your own folder"},
+      {"the sets that come with the program"}};
+  for (const auto& [from, folder] : searched_folders(search))
+    if (from != SetFrom::beside) all[static_cast<std::size_t>(from)].folders.push_back(folder.string());
+  return all;
+}
+
+Result<report::ListedSet> listed_set(Values& values, const SetPlace& place) {
+  const auto set = values.at(place);
+  if (!set) return tl::unexpected(set.error());
+  report::ListedSet listed{place.name, "has errors: see values check", {}, row_count((*set)->files)};
+  if (const auto& usable = (*set)->loaded.set) {
+    listed.title = usable->info.title;
+    listed.edition = usable->info.edition;
+  }
+  const report::ValuesPlace at = values_place(**set);
+  listed.place = at.folder;
+  listed.origin = static_cast<std::size_t>(place.from) + 1;
+  listed.hidden = at.hidden;
+  return listed;
 }
 
 }  // namespace
@@ -47,24 +74,16 @@ Exit list_season(Call& call, Values& values) {
 Exit values_list(Call& call) {
   Values values(call);
   if (values.in_season()) return list_season(call, values);
-  std::vector<report::SetLine> lines;
+  const Search search = values.search_beside("-");
+  report::ListedSets listed{{}, origins(search)};
   Exit worst = Exit::ok;
-  for (const std::string& name : values.names("-")) {
-    const auto set = values.of_operand(name);
-    if (!set) {
+  for (const SetPlace& place : all_sets(search)) {
+    if (auto set = listed_set(values, place))
+      listed.sets.push_back(std::move(*set));
+    else
       worst = worse(worst, refuse(call, set.error()));
-      continue;
-    }
-    report::SetLine line{name, {}, {}, kept_in((*set)->folder), row_count((*set)->files), {}};
-    if ((*set)->loaded.set) {
-      line.title = (*set)->loaded.set->info.title;
-      line.edition = (*set)->loaded.set->info.edition;
-    } else {
-      line.title = "has errors: see values check";
-    }
-    lines.push_back(std::move(line));
   }
-  call.streams.out.write(report::set_list(lines, format_of(call), page_wish(call)));
+  print_page(call, report::values_list_page(listed));
   return worst;
 }
 

@@ -1,3 +1,5 @@
+#include "engine/report/pages/values_missing.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -15,7 +17,7 @@ namespace {
 std::string advice(const std::vector<Gap>& gaps, const ReadSet& set) {
   const bool shipped = !set.folder.empty() && no_own_folder(set).has_value();
   const std::string name = shipped ? "my-set" : set.files.name;
-  std::string text = "\nTo fill them in:\n";
+  std::string text = "To fill them in:\n";
   if (shipped)
     text += fmt::format(
         "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
@@ -53,11 +55,11 @@ Exit values_missing(Call& call) {
     if (!sheet.ok()) worst = Exit::errors;
     if (sheet.set == nullptr || sheet.without_set) continue;
     const std::vector<Gap>& gaps = sheet.resolved.gaps;
-    const report::Format format = format_of(call);
-    if (format == report::Format::text)
-      call.streams.out.write(fmt::format("{}: {}\n", sheet.file(), sheet.title()));
-    call.streams.out.write(report::gaps(gaps, sheet.set->files.name, format, page_wish(call)));
-    if (format == report::Format::text && !gaps.empty()) call.streams.out.write(advice(gaps, *sheet.set));
+    report::Page page =
+        report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
+    page.apart();
+    if (!gaps.empty()) page.verbatim("", advice(gaps, *sheet.set));
+    print_page(call, page);
   }
   messages.finish();
   return worse(worst, reader.worst());

@@ -4,6 +4,7 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
+#include "engine/report/pages/values_history.h"
 
 namespace landdrill::cli {
 namespace {
@@ -43,22 +44,6 @@ std::string record_told(const EditRecord& record) {
                      shown(record.before), shown(record.after));
 }
 
-report::HistoryLine history_line(const EditRecord& record) {
-  std::string why = record.why;
-  if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
-    why = fmt::format("{} of {}{}{}", edit_word(record.did), record.target, why.empty() ? "" : ": ", why);
-  std::string table = record.table.empty() ? std::string(edit_word(record.did)) : record.table;
-  return {std::to_string(record.number),
-          record.at,
-          std::move(table),
-          record.key,
-          record.column,
-          record.before,
-          record.after,
-          std::move(why),
-          record.undone};
-}
-
 const EditRecord* edit_numbered(const std::vector<EditRecord>& all, std::int64_t number) {
   for (const EditRecord& one : all)
     if (one.number == number) return &one;
@@ -69,6 +54,15 @@ const EditRecord* edit_numbered(const std::vector<EditRecord>& all, std::int64_t
 bool is_companion(const EditRecord& record, const std::vector<EditRecord>& all) {
   const EditRecord* target = record.target == 0 ? nullptr : edit_numbered(all, record.target);
   return goes_with_another(record) || (target != nullptr && goes_with_another(*target));
+}
+
+report::HistoryLine history_line(const EditRecord& record, const std::vector<EditRecord>& all) {
+  std::string why = record.why;
+  if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
+    why = fmt::format("{} of {}{}{}", edit_word(record.did), record.target, why.empty() ? "" : ": ", why);
+  std::string table = record.table.empty() ? std::string(edit_word(record.did)) : record.table;
+  return {record.number, record.at,    std::move(table), record.key,    record.column,
+          record.before, record.after, std::move(why),   record.undone, is_companion(record, all)};
 }
 
 // The edit that the next undo would take back.
@@ -180,11 +174,9 @@ Exit values_history(Call& call) {
   if (!season) return refuse(call, season.error());
   const auto all = (*season)->history(call.given.operands[0]);
   if (!all) return refuse(call, all.error());
-  const bool short_form = format_of(call) == report::Format::text;
   std::vector<report::HistoryLine> lines;
-  for (const EditRecord& record : *all)
-    if (!short_form || !is_companion(record, *all)) lines.push_back(history_line(record));
-  call.streams.out.write(report::history(call.given.operands[0], lines, format_of(call), page_wish(call)));
+  for (const EditRecord& record : *all) lines.push_back(history_line(record, *all));
+  print_page(call, report::values_history_page(call.given.operands[0], lines));
   return Exit::ok;
 }
 

@@ -1,3 +1,5 @@
+#include "engine/report/pages/values_show.h"
+
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
@@ -38,15 +40,14 @@ Exit values_show(Call& call) {
   const std::string row =
       typed.size() > 2 ? fmt::format("{}", fmt::join(typed.begin() + 2, typed.end(), " ")) : std::string();
   const TableFiles& files = (*set)->files;
-  const std::string shown = report::show_set(files, {table, row}, format_of(call), page_wish(call));
-  if (shown.empty() && row.empty())
-    return misused(call, fmt::format("{} has no table {}", files.name, table));
-  if (shown.empty())
-    return misused(call, report::with_hint(
-                             fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
-                             hint_for(row, report::row_keys(files, table))));
-  call.streams.out.write(shown);
-  return Exit::ok;
+  if (const auto page = report::values_show_page(files, {table, row})) {
+    print_page(call, *page);
+    return Exit::ok;
+  }
+  if (row.empty()) return misused(call, fmt::format("{} has no table {}", files.name, table));
+  return misused(call,
+                 report::with_hint(fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
+                           hint_for(row, report::row_keys(files, table))));
 }
 
 }  // namespace landdrill::cli

@@ -19,7 +19,7 @@ std::string_view cause_word(WorthStep::Cause cause) {
   return "";
 }
 
-PageColumn for_csv(std::string key, std::string csv) {
+PageColumn csv_column(std::string key, std::string csv) {
   return {std::move(key), "", Align::amount, Wraps::no, Seen::by_programs, "", 2, 0, std::move(csv)};
 }
 
@@ -80,7 +80,7 @@ PageTable DuelPart::steps() const {
   using enum Align;
   PageTable table("steps", {{"step", "why " + quoted(pays() ? duel_.harder : duel_.easier) + " gives more",
                              words, Wraps::yes},
-                            for_csv("cause", ""),
+                            csv_column("cause", ""),
                             {"change", "change", amount, Wraps::no, Seen::always, "", 2, 0, "points"},
                             {"total", "total", amount, Wraps::no, Seen::by_people}});
   table.in_csv = true;
@@ -110,7 +110,7 @@ void DuelPart::put_verge(PageParts& page) const {
   page.fact("even_mark", even_text());
   page.fact("highest_base_chance", text_of(duel_.highest_chance));
   PageTable table("",
-                  {for_csv("", "what"), for_csv("", "points"), for_csv("", "mark"), for_csv("", "chance")});
+                  {csv_column("", "what"), csv_column("", "points"), csv_column("", "mark"), csv_column("", "chance")});
   table.in_csv = true;
   table.given = given("");
   table.add({"gain", gain, "", ""});

@@ -160,6 +160,24 @@ void put_doubtful_values(PageParts& page, const Account& account) {
   page.list("", full, Seen::in_full);
 }
 
+void put_values_place(PageParts& page, const ValuesPlace& place) {
+  page.apart();
+  if (place.season.empty())
+    page.say("Values from ", place.folder);
+  else
+    page.say("Values from " + place.name + " in the season file ", place.season);
+  page.fact("values_place", {"", Record{{"name", place.name},
+                                        {"folder", place.folder},
+                                        {"season", place.season},
+                                        {"hidden", Datum::texts(place.hidden)}}});
+  if (place.hidden.empty()) return;
+  page.say(place.hidden.size() == 1
+               ? "There is another " + place.name + ", which does not count; --values FOLDER chooses it:"
+               : "There are others called " + place.name +
+                     ", which do not count; --values FOLDER chooses one:");
+  page.list("", place.hidden, Seen::by_people);
+}
+
 void put_build_up(PageParts& page, const Account& account) {
   if (account.estimate) {
     page.heading("How the estimate comes about", Seen::in_full);

@@ -7,12 +7,22 @@
 //   put_notes(page, face);
 #pragma once
 
+#include <string>
+#include <vector>
+
 #include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {
+
+// Where the values are from, which the account does not know.
+struct ValuesPlace {
+  std::string name;                      // of the set
+  std::string folder, season;            // its own folder, or the season file that it is in
+  std::vector<std::string> hidden = {};  // folders of further sets of that name, which do not count
+};
 
 void put_title(PageParts& page, const Account& account);
 // "2026-05-09 Tarn Open", or empty.
@@ -22,6 +32,8 @@ void put_objections(PageParts& page, const Diagnostics& objections);
 void put_cautions(PageParts& page, const Account& account);
 // Which of the values used are invented or remembered.
 void put_doubtful_values(PageParts& page, const Account& account);
+// The last words of a report: a coach who has two sets of one name sees which of them it was.
+void put_values_place(PageParts& page, const ValuesPlace& place);
 // The whole build-up of what there is, for who asks for everything.
 void put_build_up(PageParts& page, const Account& account);
 // The last three of a report of choosing: objections, cautions, values.

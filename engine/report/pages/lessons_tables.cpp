@@ -97,7 +97,7 @@ PageTable elements_table(const CalibratedEstimate& both) {
 }
 
 // The row of a spreadsheet below the elements.
-PageTable total_row(const CalibratedEstimate& both) {
+PageTable calibrated_total(const CalibratedEstimate& both) {
   PageTable table("", {{"line", ""}, {"points", ""}, {"calibrated_points", ""}});
   table.in_csv = true;
   table.add({"total", text_of(both.raw_total, both.places), text_of(both.calibrated_total, both.places)});
@@ -150,7 +150,7 @@ void put_estimate(const LessonsTold& told, Page& page) {
   inside.heading(told.routine + ", as expected and calibrated");
   inside.fact("routine", told.routine);
   inside.add(elements_table(both));
-  inside.add(total_row(both), Seen::by_programs);
+  inside.add(calibrated_total(both), Seen::by_programs);
   inside.fact("total", text_of(both.raw_total, both.places));
   inside.fact("calibrated_total", text_of(both.calibrated_total, both.places));
   inside.fact("change", text_of(both.change, both.places));

@@ -15,7 +15,7 @@
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
-#include "engine/report/values.h"
+#include "engine/report/format.h"
 #include "sample.h"
 
 namespace landdrill::report {

@@ -1,16 +1,30 @@
-#include "engine/report/values.h"
-
+// What is said of value sets: which there are, what is in one, what changed, what is missing.
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
+#include "engine/report/pages/values_compare.h"
+#include "engine/report/pages/values_fill.h"
+#include "engine/report/pages/values_history.h"
+#include "engine/report/pages/values_list.h"
+#include "engine/report/pages/values_missing.h"
+#include "engine/report/pages/values_show.h"
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
 #include "sample.h"
-#include "tables/csv.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
+
+std::string text_of(const Page& page, int width = 80) {
+  return render_text(page, {false, width, false});
+}
+boost::json::value json_of(const Page& page) {
+  return boost::json::parse(render_json(page));
+}
 
 const TableFiles& club() {
   static const TableFiles files{
@@ -26,7 +40,7 @@ const TableFiles& club() {
 }
 
 TEST(ShowSet, AlignsATableAndCallsAGapAGap) {
-  EXPECT_EQ(show_set(club(), {"parts", ""}, Format::text, {}),
+  EXPECT_EQ(text_of(*values_show_page(club(), {"parts", ""})),
             "club-2026\n"
             "\n"
             "parts.csv: the parts of elements and what they are worth\n"
@@ -41,37 +55,41 @@ TEST(ShowSet, AlignsATableAndCallsAGapAGap) {
 }
 
 TEST(ShowSet, ShowsTheTablesInReadingOrder) {
-  const std::string text = show_set(club(), {}, Format::text, {});
+  const std::string text = text_of(*values_show_page(club(), {}));
   EXPECT_LT(text.find("set.csv"), text.find("parts.csv"));
   EXPECT_NE(text.find("parts.csv"), std::string::npos);
 }
 
 TEST(ShowSet, ShowsARowWithWhatItsColumnsMean) {
-  const std::string text = show_set(club(), {"parts", "spin-720"}, Format::text, {false, 100, false});
+  const std::string text = text_of(*values_show_page(club(), {"parts", "spin-720"}), 100);
   EXPECT_TRUE(text.starts_with("parts.csv line 3: spin-720\n")) << text;
   EXPECT_TRUE(holds(text, "\nvalue   gap                    what it is worth; empty: a gap to fill in\n"))
       << text;
 }
 
 TEST(ShowSet, FindsARowWithoutItsTable) {
-  EXPECT_EQ(show_set(club(), {"", "spin-720"}, Format::text, {}),
-            show_set(club(), {"parts", "spin-720"}, Format::text, {}));
+  EXPECT_EQ(text_of(*values_show_page(club(), {"", "spin-720"})),
+            text_of(*values_show_page(club(), {"parts", "spin-720"})));
 }
 
-TEST(ShowSet, IsEmptyForWhatIsNotThere) {
-  for (const Format format : {Format::text, Format::csv, Format::json}) {
-    EXPECT_EQ(show_set(club(), {"parts", "spin-730"}, format, {}), "");
-    EXPECT_EQ(show_set(club(), {"faults", ""}, format, {}), "");
-    EXPECT_EQ(show_set(club(), {"nothing", ""}, format, {}), "");
-  }
+TEST(ShowSet, HasNoPageForWhatIsNotThere) {
+  EXPECT_TRUE(values_show_page(club(), {"parts", "spin-720"}));
+  EXPECT_FALSE(values_show_page(club(), {"parts", "spin-730"}));
+  EXPECT_FALSE(values_show_page(club(), {"faults", ""}));
+  EXPECT_FALSE(values_show_page(club(), {"nothing", ""}));
 }
 
 TEST(ShowSet, WritesEveryCellAsCsvAndJson) {
-  EXPECT_EQ(show_set(club(), {"parts", "thrust"}, Format::csv, {}),
+  EXPECT_EQ(render_csv(*values_show_page(club(), {"parts", "thrust"})),
             "code,family,title,value,source,status\nthrust,thrusts,\"Thrust, high\",10.25,invented for the "
             "test,invented\n");
-  const boost::json::value shown = boost::json::parse(show_set(club(), {"parts", ""}, Format::json, {}));
-  EXPECT_EQ(shown.at("set"), "club-2026");
+  EXPECT_EQ(render_csv(*values_show_page(club(), {})),
+            "title,edition,note,source,status\nClub,2026,,invented for the test,invented\n");
+  const boost::json::value shown = json_of(*values_show_page(club(), {}));
+  EXPECT_EQ(shown.at("report"), "values show");
+  EXPECT_EQ(shown.at("name"), "club-2026");
+  EXPECT_EQ(shown.at_pointer("/set/0/edition"), "2026");
+  EXPECT_EQ(json_of(*values_show_page(club(), {"parts", ""})).at("set"), "club-2026");
   EXPECT_EQ(shown.at_pointer("/parts/0/value"), "0.9");
   EXPECT_TRUE(shown.at_pointer("/parts/1/value").is_null());
 }
@@ -86,7 +104,7 @@ TEST(ShowSet, PutsATableThatIsTooWideBelowItself) {
   }
   text += "\n";
   for (int width = 60; width < 130; ++width) {
-    const std::string shown = show_set(wide, {"parts", ""}, Format::text, {false, width, false});
+    const std::string shown = text_of(*values_show_page(wide, {"parts", ""}), width);
     EXPECT_EQ(layout_fault(shown, width), "");
     for (int i = 0; i < 20; ++i) EXPECT_TRUE(holds(shown, "cell" + std::to_string(i) + "b")) << i;
   }
@@ -97,20 +115,54 @@ TEST(ShowSet, NamesTheRowsThereAre) {
   EXPECT_EQ(row_keys(club(), "faults"), std::vector<std::string>());
 }
 
-TEST(SetList, ShowsEachSetOnceAndEachPlaceOnce) {
-  const std::vector<SetLine> sets = {{"club-2026", "Club league", "2026", "values", 214, {}},
-                                     {"old", "Old rules", "1996", "values", 12, 3}};
-  EXPECT_EQ(set_list(sets, Format::text, {}),
-            "name       title        edition  rows  edits\n"
-            "club-2026  Club league  2026      214\n"
+ListedSets two_sets() {
+  return {{{"club-2026", "Club league", "2026", 214, {}, "/home/sets/club-2026", 2, {"/usr/sets/club-2026"}},
+           {"old", "Old rules", "1996", 12, {}, "/usr/sets/old", 3}},
+          {{"the folders that --values names"},
+           {"your own folder", {"/home/sets"}},
+           {"the program", {"/usr/sets"}}}};
+}
+
+TEST(SetList, TellsWhichOfTwoSetsOfOneNameCountsAndWhy) {
+  EXPECT_EQ(text_of(values_list_page(two_sets())),
+            "name       title        edition  rows  place\n"
+            "club-2026  Club league  2026      214      2\n"
             "old        Old rules    1996       12      3\n"
             "\n"
-            "kept in values\n");
-  EXPECT_EQ(set_list(sets, Format::csv, {}),
-            "name,title,edition,rows,edits,place\nclub-2026,Club league,2026,214,,values\nold,Old "
-            "rules,1996,12,3,values\n");
-  EXPECT_EQ(boost::json::parse(set_list(sets, Format::json, {})).at_pointer("/sets/1/edits"), "3");
-  EXPECT_EQ(set_list({}, Format::text, {}), "No value sets.\n");
+            "Places of sets: the first that is found counts\n"
+            "  1. the folders that --values names\n"
+            "  2. your own folder\n"
+            "     /home/sets\n"
+            "  3. the program\n"
+            "     /usr/sets\n"
+            "\n"
+            "There are 2 sets called club-2026. The first one here counts, the other does\n"
+            "not:\n"
+            "  - /home/sets/club-2026\n"
+            "  - /usr/sets/club-2026\n");
+}
+
+TEST(SetList, SaysThatASeasonFileIsTheOnlyPlace) {
+  const ListedSets season{{{"old", "Old rules", "1996", 12, 3, "club.season"}}, {}, "club.season"};
+  EXPECT_EQ(text_of(values_list_page(season)),
+            "name  title      edition  rows  edits\n"
+            "old   Old rules  1996       12      3\n"
+            "\n"
+            "With --season, sets come from that file alone: club.season\n");
+  EXPECT_TRUE(
+      text_of(values_list_page({{}, {}, "club.season"})).starts_with("No value sets.\n\nWith --season"));
+}
+
+TEST(SetList, GivesProgramsTheWholePlaces) {
+  EXPECT_EQ(render_csv(values_list_page(two_sets())),
+            "name,title,edition,rows,edits,place,hidden\n"
+            "club-2026,Club league,2026,214,,/home/sets/club-2026,/usr/sets/club-2026\n"
+            "old,Old rules,1996,12,,/usr/sets/old,\n");
+  const boost::json::value json = json_of(values_list_page(two_sets()));
+  EXPECT_EQ(json.at_pointer("/sets/0/rows"), 214);
+  EXPECT_TRUE(json.at_pointer("/sets/0/edits").is_null());
+  EXPECT_EQ(json.at_pointer("/sets/0/hidden/0"), "/usr/sets/club-2026");
+  EXPECT_EQ(json.at_pointer("/sets/1/hidden").as_array().size(), 0u);
 }
 
 SetComparison two_changes() {
@@ -118,39 +170,37 @@ SetComparison two_changes() {
            {"faults", "splash", RowChange::What::gone, {}}}};
 }
 
+ComparedSets compared(std::vector<SheetMove> moves) {
+  return {"club-2026", "club-2027", two_changes(), "harbour.sheet", std::move(moves)};
+}
+
 TEST(Comparison, TellsEachCellThatChangedAndWhatItDoesToASheet) {
-  const SetComparison changes = two_changes();
-  EXPECT_EQ(
-      comparison(
-          {"club-2026", "club-2027", &changes, "harbour.sheet", {{"2 Undertow", "4.00", "4.10", "+0.10"}}},
-          Format::text, {}),
-      "From club-2026 to club-2027\n"
-      "\n"
-      "table   row       change   column  before  after\n"
-      "parts   spin-360  changed  value   0.9     1.0\n"
-      "parts   spin-360  changed  source  a       b\n"
-      "faults  splash    gone\n"
-      "\n"
-      "What that does to the difficulty of harbour.sheet\n"
-      "\n"
-      "line        before  after  change\n"
-      "2 Undertow    4.00   4.10   +0.10\n");
+  EXPECT_EQ(text_of(values_compare_page(compared({{"2 Undertow", "4.00", "4.10", "+0.10"}}))),
+            "From club-2026 to club-2027\n"
+            "\n"
+            "table   row       change   column  before  after\n"
+            "parts   spin-360  changed  value   0.9     1.0\n"
+            "parts   spin-360  changed  source  a       b\n"
+            "faults  splash    gone\n"
+            "\n"
+            "What that does to the difficulty of harbour.sheet\n"
+            "\n"
+            "line        before  after  change\n"
+            "2 Undertow    4.00   4.10   +0.10\n");
 }
 
 TEST(Comparison, SaysWhenNothingDiffers) {
-  const SetComparison same, changes = two_changes();
-  EXPECT_EQ(comparison({"a", "b", &same, "", {}}, Format::text, {}), "From a to b: no value differs.\n");
-  EXPECT_TRUE(holds(comparison({"a", "b", &changes, "x.sheet", {}}, Format::text, {}),
-                    "Nothing in x.sheet is worth more or less.\n"));
+  EXPECT_EQ(text_of(values_compare_page({"a", "b", {}, "x.sheet"})), "From a to b: no value differs.\n");
+  EXPECT_TRUE(holds(text_of(values_compare_page(compared({}))),
+                    "\n\nNothing in harbour.sheet is worth more or less.\n"));
 }
 
 TEST(Comparison, ReadsBackFromCsvAndJson) {
-  const SetComparison changes = two_changes();
-  const ComparedSets compared{"a", "b", &changes, "x.sheet", {{"2 Undertow", "4.00", "4.10", "+0.10"}}};
-  const std::string csv = comparison(compared, Format::csv, {});
-  EXPECT_TRUE(holds(csv, "parts,spin-360,changed,value,0.9,1.0\n"));
-  EXPECT_TRUE(holds(csv, "sheet,2 Undertow,moved,difficulty,4.00,4.10\n"));
-  const boost::json::value json = boost::json::parse(comparison(compared, Format::json, {}));
+  const Page page = values_compare_page(compared({{"2 Undertow", "4.00", "4.10", "+0.10"}}));
+  EXPECT_TRUE(holds(render_csv(page), "parts,spin-360,changed,value,0.9,1.0\n"));
+  EXPECT_TRUE(holds(render_csv(page), "\nsheet,2 Undertow,moved,difficulty,4.00,4.10\n"));
+  const boost::json::value json = json_of(page);
+  EXPECT_EQ(json.at("after"), "club-2027");
   EXPECT_EQ(json.at_pointer("/changes/0/after"), "1.0");
   EXPECT_EQ(json.at_pointer("/changes/2/change"), "gone");
   EXPECT_EQ(json.at_pointer("/moves/0/change"), "+0.10");
@@ -158,34 +208,49 @@ TEST(Comparison, ReadsBackFromCsvAndJson) {
 
 TEST(History, TellsEachEditAndWhichAreUndone) {
   const std::vector<HistoryLine> edits = {
-      {"1", "2026-04-14T18:03:11Z", "parts", "spin-360", "value", "0.9", "1.0", "new catalogue", false},
-      {"2", "2026-04-15T07:00:00Z", "parts", "spin-720", "value", "", "1.4", "", true}};
-  EXPECT_EQ(history("club-2026", edits, Format::text, {false, 100, false}),
+      {1, "2026-04-14T18:03:11Z", "parts", "spin-360", "value", "0.9", "1.0", "new catalogue"},
+      {2, "2026-04-14T18:03:11Z", "parts", "spin-360", "source", "a", "b", "goes with it", false, true},
+      {3, "2026-04-15T07:00:00Z", "parts", "spin-720", "value", "", "1.4", "", true},
+      {4, "2026-04-15T07:00:00Z", "replaced"}};
+  const Page page = values_history_page("club-2026", edits);
+  EXPECT_EQ(text_of(page, 100),
             "no.  at                    edit\n"
             "  1  2026-04-14T18:03:11Z  parts spin-360: value 0.9 to 1.0 (new catalogue)\n"
-            "  2  2026-04-15T07:00:00Z  parts spin-720: value nothing to 1.4              undone\n");
-  EXPECT_TRUE(holds(history("club-2026", edits, Format::csv, {}),
-                    "\n2,2026-04-15T07:00:00Z,parts,spin-720,value,,1.4,,undone\n"));
-  EXPECT_EQ(boost::json::parse(history("club-2026", edits, Format::json, {})).at_pointer("/edits/0/why"),
-            "new catalogue");
-  EXPECT_EQ(history("club-2026", {}, Format::text, {}), "club-2026 has not been edited.\n");
+            "  3  2026-04-15T07:00:00Z  parts spin-720: value nothing to 1.4              undone\n"
+            "  4  2026-04-15T07:00:00Z  replaced\n");
+  EXPECT_TRUE(holds(render_csv(page), "number,at,table,row,column,before,after,why,undone\n"));
+  EXPECT_TRUE(holds(render_csv(page), "\n3,2026-04-15T07:00:00Z,parts,spin-720,value,,1.4,,undone\n"));
+  const boost::json::value json = json_of(page);
+  EXPECT_EQ(json.at_pointer("/edits/0/number"), 1);
+  EXPECT_EQ(json.at_pointer("/edits/1/why"), "goes with it");
+  EXPECT_FALSE(json.at_pointer("/edits/0").as_object().contains("edit"));
+  EXPECT_EQ(text_of(values_history_page("club-2026", {})), "club-2026 has not been edited.\n");
 }
 
 TEST(FilledIn, TellsWhatIsFilledAndWhatIsMissingStill) {
   Filled outcome;
   outcome.filled = {"a", "b"};
   outcome.still_missing = {"c"};
-  EXPECT_EQ(filled(outcome, Format::text, {}), "Filled in (2): a, b\nStill missing (1): c\n");
-  EXPECT_EQ(filled(outcome, Format::csv, {}), "code,outcome\na,filled\nb,filled\nc,missing\n");
-  EXPECT_EQ(filled({}, Format::text, {}), "Nothing to fill in.\n");
+  const Page page = values_fill_page(outcome);
+  EXPECT_EQ(text_of(page), "Filled in (2): a, b\nStill missing (1): c\n");
+  EXPECT_EQ(render_csv(page), "code,outcome\na,filled\nb,filled\nc,missing\n");
+  EXPECT_EQ(json_of(page).at_pointer("/codes/2/outcome"), "missing");
+  EXPECT_EQ(text_of(values_fill_page({})), "Nothing to fill in.\n");
 }
 
 TEST(Gaps, NameTheRowsToFillIn) {
-  EXPECT_EQ(gaps({{"parts", "2rb", "value"}}, "declared-2024", Format::text, {}),
-            "To fill in, in declared-2024, before this sheet can be scored:\ntable  row  column\nparts  2rb  "
-            "value\n");
-  EXPECT_EQ(gaps({}, "declared-2024", Format::text, {}),
-            "declared-2024 has every value that this sheet needs.\n");
+  const Page page =
+      values_missing_page({"duet.sheet", "Reeds", "declared-2024", {{"parts", "2rb", "value"}}});
+  EXPECT_EQ(text_of(page),
+            "duet.sheet: Reeds\n"
+            "To fill in, in declared-2024, before this sheet can be scored:\n"
+            "table  row  column\n"
+            "parts  2rb  value\n");
+  EXPECT_EQ(render_csv(page), "table,row,column\nparts,2rb,value\n");
+  EXPECT_EQ(json_of(page).at("file"), "duet.sheet");
+  EXPECT_EQ(json_of(page).at_pointer("/gaps/0/row"), "2rb");
+  EXPECT_EQ(text_of(values_missing_page({"duet.sheet", "Reeds", "declared-2024", {}})),
+            "duet.sheet: Reeds\ndeclared-2024 has every value that this sheet needs.\n");
 }
 
 }  // namespace

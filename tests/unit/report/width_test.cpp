@@ -14,11 +14,37 @@ TEST(Width, CountsColumnsNotBytes) {
   EXPECT_EQ(width_of("\xFF\xFE"), 2);
 }
 
+TEST(Width, GivesMarksOfAnyScriptNoRoomOfTheirOwn) {
+  EXPECT_EQ(width_of("и\u0306"), 1);               // Cyrillic
+  EXPECT_EQ(width_of("ש\u05B8\u05C1"), 1);         // Hebrew points
+  EXPECT_EQ(width_of("م\u064F\u0670"), 1);         // Arabic
+  EXPECT_EQ(width_of("ܐ\u0730"), 1);               // Syriac
+  EXPECT_EQ(width_of("क\u0941\u0902"), 1);         // Devanagari
+  EXPECT_EQ(width_of("த\u0BC0"), 1);               // Tamil
+  EXPECT_EQ(width_of("น\u0E49\u0E33"), 2);         // Thai: the last is a letter
+  EXPECT_EQ(width_of("ཀ\u0F71\u0F72"), 1);         // Tibetan
+  EXPECT_EQ(width_of("က\u103B\u102D"), 1);         // Myanmar
+  EXPECT_EQ(width_of("ក\u17D2\u179A"), 2);         // Khmer: a letter below, in a column of its own
+  EXPECT_EQ(width_of("か\u3099"), 2);              // Japanese: a voiced syllable
+  EXPECT_EQ(width_of("\u1112\u1161\u11AB"), 2);    // Korean: a syllable in its letters
+  EXPECT_EQ(width_of("\U0001D1BA\U0001D165"), 1);  // music: a note with its stem
+}
+
+TEST(Width, GivesWhatIsDrawnAsOneTwoColumnsAtMost) {
+  EXPECT_EQ(width_of("👩\u200D👧\u200D👦"), 2);
+  EXPECT_EQ(width_of("🇸🇪🇳🇴"), 4);
+  EXPECT_EQ(width_of("🏊\U0001F3FD"), 2);
+  EXPECT_EQ(width_of("12345678e\u0301"), 9);
+}
+
 TEST(Width, CutsWithAnEllipsisAndNeverWithinACharacter) {
   EXPECT_EQ(cut("Long way down", 8), "Long wa…");
   EXPECT_EQ(cut("Long way", 8), "Long way");
   EXPECT_EQ(cut("水の精", 4), "水…");
   EXPECT_EQ(cut("E\u0301lan vital", 5), "E\u0301lan…");
+  EXPECT_EQ(cut("a 👩\u200D👧 b c", 4), "a …");
+  EXPECT_EQ(cut("a 👩\u200D👧 b c", 5), "a 👩\u200D👧…");
+  EXPECT_EQ(cut("🇸🇪🇳🇴🇫🇮", 4), "🇸🇪…");
 }
 
 TEST(Width, WrapsAtBlanks) {
@@ -53,7 +79,11 @@ TEST(Width, KnowsWhatIsPlainAlready) {
 TEST(Width, SpellsOutWhatCouldSteerATerminal) {
   EXPECT_EQ(plain("a\x1b[31mb"), "a\\x1b[31mb");
   EXPECT_EQ(plain("a\tb\nc"), "a b c");
+  for (const std::string_view turns : {"\u061C", "\u200E", "\u200F", "\u202A", "\u202E", "\u2066", "\u2069"})
+    EXPECT_TRUE(plain(turns).starts_with("\\u")) << plain(turns);
   EXPECT_EQ(plain("a\u202Eb"), "a\\u202eb");
+  EXPECT_EQ(plain("\uFEFFa\u2028b"), "\\ufeffa\\u2028b");
+  EXPECT_EQ(plain("👩\u200D👧 Sonnen\u00ADtag"), "👩\u200D👧 Sonnen\u00ADtag");
   EXPECT_EQ(plain("a\x80z"), "a\\x80z");
   EXPECT_EQ(plain("\u009b1m"), "\\u009b1m");  // the one-character form of an escape sequence
   EXPECT_EQ(plain("Élan 水"), "Élan 水");

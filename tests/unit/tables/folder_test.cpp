@@ -70,13 +70,29 @@ TEST(FindSet, LooksAmongTheUsersDataBehindTheEnvironmentAndBeforeTheShippedSets)
   make_set(scratch.path() / "data/landdrill/values/club");
   ::setenv("HOME", home.c_str(), 1);
   ::unsetenv("XDG_DATA_HOME");
-  EXPECT_EQ(found("kingfisher-2026", {}),
-            scratch.path() / ".local/share/landdrill/values/kingfisher-2026");
+  EXPECT_EQ(found("kingfisher-2026", {}), scratch.path() / ".local/share/landdrill/values/kingfisher-2026");
   ::setenv("XDG_DATA_HOME", (home + "/data").c_str(), 1);
   EXPECT_EQ(found("club", {}), scratch.path() / "data/landdrill/values/club");
   EXPECT_EQ(found("kingfisher-2026", {}), fs::canonical(SHIPPED_SETS) / "kingfisher-2026");
   ::setenv("XDG_DATA_HOME", "data", 1);  // the specification has it ignored
   EXPECT_EQ(found("club", {}), "none");
+  ::unsetenv("XDG_DATA_HOME");
+}
+
+TEST(FindSet, TellsByWhichRuleASetWasFound) {
+  const ScratchFolder scratch;
+  make_set(scratch.path() / "club");
+  EXPECT_EQ(find_set("club", {{scratch.path()}, {}})->from, SetFrom::told);
+  EXPECT_EQ(find_set("club", {{}, {scratch.path()}})->from, SetFrom::beside);
+  EXPECT_EQ(find_set("kingfisher-2026", {})->from, SetFrom::program);
+  ::setenv("LANDDRILL_VALUES", scratch.path().c_str(), 1);
+  ::setenv("XDG_DATA_HOME", "/data", 1);
+  EXPECT_EQ(find_set("club", {})->from, SetFrom::environment);
+  std::vector<SetFrom> order;
+  for (const SearchedFolder& one : searched_folders({{"told"}, {"beside"}})) order.push_back(one.from);
+  using enum SetFrom;
+  EXPECT_EQ(order, (std::vector{told, beside, beside, environment, user, program}));
+  ::unsetenv("LANDDRILL_VALUES");
   ::unsetenv("XDG_DATA_HOME");
 }
 

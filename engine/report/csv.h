@@ -1,4 +1,0 @@
-// For reports that are no pages yet.
-#pragma once
-
-#include "engine/report/render_csv.h"
