@@ -4,6 +4,7 @@
 #include "engine/cli/call.h"
 #include "engine/report/render_json.h"
 #include "engine/report/format.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::cli {
 
