@@ -7,8 +7,9 @@ namespace landdrill {
 namespace ast {
 
 Builder::Builder(const Source& source, Assembled& out) : source_(source), out_(out) {
-  if (!out.sheets.empty() && !out.routine_lost) sheet_ = &out.sheets.back();
-  if (out.routine_lost) sheet_ = &spare_sheet_;
+  if (out.sheets.empty() && !out.routine_lost) return;
+  sheet_ = out.routine_lost ? &spare_sheet_ : &out.sheets.back();
+  sheet_->sources.add(source);
 }
 
 void Builder::add(Line& line) {
@@ -18,19 +19,17 @@ void Builder::add(Line& line) {
 
 void Builder::put(BadLine& line) {
   mark_incomplete();
-  if (sheet_ == nullptr && line.opens != Opens::nothing && line.opens != Opens::unknown) {
-    out_.routine_lost = true;
-    sheet_ = &(spare_sheet_ = {});
-  }
   switch (line.opens) {
     case Opens::nothing:
       return;
     case Opens::routine:
       return start_lost_routine();
     case Opens::run:
+      if (sheet_ == nullptr) start_lost_routine();
       run_ = &(spare_run_ = {});
       return start(Place::run);
     case Opens::panel:
+      if (sheet_ == nullptr) start_lost_routine();
       panel_ = &(spare_panel_ = {});
       return start(Place::panel);
     case Opens::unknown:
@@ -42,6 +41,7 @@ void Builder::put(BadLine& line) {
 }
 
 void Builder::put_bad_item(Opens opens) {
+  if (routine_ == nullptr) start_lost_routine();
   if (opens == Opens::passage) {
     passage_ = &(spare_passage_ = {});
     start_passage();
@@ -56,7 +56,7 @@ void Builder::mark_incomplete() {
   if (place_ == Place::run) run_->incomplete = true;
   if (place_ == Place::panel) panel_->incomplete = true;
   if (place_ == Place::element) variant_->incomplete = true;
-  if (sheet_ != nullptr && !in_block()) sheet_->routine.incomplete = true;
+  if (routine_ != nullptr && !in_block()) routine_->incomplete = true;
 }
 
 void Builder::start(Place place) {
@@ -85,12 +85,7 @@ void Builder::start_passage() {
 
 }  // namespace ast
 
-void assemble(const Source& source, ast::Lines&& lines, Assembled& so_far) {
-  ast::Builder builder(source, so_far);
-  for (ast::Line& line : lines) builder.add(line);
-}
-
-void parse_and_assemble(const Source& source, Diagnostics& of_lines, Assembled& so_far) {
+void assemble(const Source& source, Assembled& so_far) {
   struct ToBlocks : LineTaker {
     explicit ToBlocks(ast::Builder& to) : builder(to) {}
     void take(ast::Line& line) override { builder.add(line); }
@@ -98,11 +93,7 @@ void parse_and_assemble(const Source& source, Diagnostics& of_lines, Assembled& 
   };
   ast::Builder builder(source, so_far);
   ToBlocks lines(builder);
-  parse(source, lines, of_lines);
-}
-
-void assemble(const Source& source, const ast::Lines& lines, Assembled& so_far) {
-  assemble(source, ast::Lines(lines), so_far);
+  parse(source, lines, so_far.diagnostics);
 }
 
 }  // namespace landdrill

@@ -1,4 +1,4 @@
-// Lines -> blocks: routines with their elements, options and passages; runs; panels. The second pass of
+// Text -> blocks: routines with their elements, options and passages; runs; panels. The second pass of
 // reading.
 //
 // Every `routine` line starts a new sheet; runs and panels belong to the routine above them, also across
@@ -57,7 +57,6 @@ struct Routine {
 };
 
 struct Run {
-  const Source* source = nullptr;
   RunLine head;
   std::vector<FaultsLine> elements;
   std::vector<AspectMarksLine> aspects;
@@ -67,7 +66,6 @@ struct Run {
 };
 
 struct Panel {
-  const Source* source = nullptr;
   PanelLine head;
   std::vector<ElementMarksLine> elements;
   std::vector<AspectMarksLine> aspects;
@@ -78,7 +76,7 @@ struct Panel {
 };
 
 struct Sheet {
-  const Source* source = nullptr;  // of the routine
+  Sources sources;  // of the routine first, then of its runs and panels
   Routine routine;
   std::vector<Run> runs;
   std::vector<Panel> panels;
@@ -98,10 +96,7 @@ struct Assembled {
 // The blocks of one source after another; `source` must outlive the result. Runs and panels before any
 // `routine` line of a source continue the last sheet of `so_far`; with none there, they are reported as
 // misplaced. Checks: order and place of lines, things said twice (also element numbers), dates that exist.
-void assemble(const Source& source, const ast::Lines& lines, Assembled& so_far);
-// The same, and takes the statements out of `lines`.
-void assemble(const Source& source, ast::Lines&& lines, Assembled& so_far);
-// The same from the text, line by line, for who wants no lines: parse.h says what `of_lines` is told.
-void parse_and_assemble(const Source& source, Diagnostics& of_lines, Assembled& so_far);
+// The mistakes of its lines (parse.h) stand with those of the blocks.
+void assemble(const Source& source, Assembled& so_far);
 
 }  // namespace landdrill

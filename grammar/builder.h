@@ -105,8 +105,8 @@ class Builder {
   }
   template <class Kind>
   Kind& new_item() {
-    if (sheet_->routine.items.empty()) sheet_->routine.items.reserve(8);
-    return std::get<Kind>(sheet_->routine.items.emplace_back(std::in_place_type<Kind>));
+    if (routine_->items.empty()) routine_->items.reserve(8);
+    return std::get<Kind>(routine_->items.emplace_back(std::in_place_type<Kind>));
   }
 
   // ---- complaints ----
@@ -129,7 +129,8 @@ class Builder {
   Place place_ = Place::outside;
   bool forgiving_ = false;
 
-  Sheet* sheet_ = nullptr;
+  Sheet* sheet_ = nullptr;      // where runs and panels go, also of a text before
+  Routine* routine_ = nullptr;  // where everything else goes: a routine of this text only
   Element* element_ = nullptr;
   Variant* variant_ = nullptr;
   Passage* passage_ = nullptr;

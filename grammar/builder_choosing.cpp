@@ -5,7 +5,7 @@ namespace landdrill::ast {
 
 void Builder::put(SpreadLine& line) {
   need_routine();
-  if (place_ == Place::header && once(in_routine_, {Said::spread})) sheet_->routine.spread = line;
+  if (place_ == Place::header && once(in_routine_, {Said::spread})) routine_->spread = line;
   if (place_ == Place::element && once(in_variant_, {Said::spread})) variant_->spread = line;
   if (place_ == Place::header || place_ == Place::element) return;
   misplaced("it in the header of a routine, in an element or in an option",
@@ -20,21 +20,21 @@ void Builder::put(LimitLine& line) {
   const std::string_view word = line.word();
   const Once::Key key =
       word.empty() ? Once::Key{Said::limit_of_code, line.name.text} : Once::Key{Said::limit, word};
-  if (once(in_routine_, key, line.name.text)) sheet_->routine.limits.push_back(line);
+  if (once(in_routine_, key, line.name.text)) routine_->limits.push_back(line);
 }
 
 void Builder::put(ErrorsLine& line) {
   if (!may_speak_of_the_whole()) return;
   for (ExpectedErrors& each : line.errors)
     if (once(in_routine_, {Said::errors, each.sync.text}, each.sync.text))
-      sheet_->routine.errors.push_back(std::move(each));
+      routine_->errors.push_back(std::move(each));
 }
 
 void Builder::put(RiskLine& line) {
   if (!may_speak_of_the_whole()) return;
   for (ExpectedPenalty& each : line.penalties)
     if (once(in_routine_, {Said::risk, each.penalty.text}, each.penalty.text))
-      sheet_->routine.risks.push_back(std::move(each));
+      routine_->risks.push_back(std::move(each));
 }
 
 void Builder::put(OptionalLine&) {

@@ -30,7 +30,7 @@ std::string_view name_of(Place place) {
 }  // namespace
 
 std::string_view Builder::name_of_place() const {
-  if (place_ == Place::after_elements && sheet_->routine.impressions.empty())
+  if (place_ == Place::after_elements && routine_->impressions.empty())
     return "after the sync errors or penalties that are expected";
   return name_of(place_);
 }

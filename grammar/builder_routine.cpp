@@ -29,8 +29,9 @@ void Builder::put(DayLine& line) {
 }
 
 void Builder::start_routine(const RoutineLine& line) {
-  sheet_->source = &source_;
-  sheet_->routine.head = line;
+  sheet_->sources.add(source_);
+  routine_ = &sheet_->routine;
+  routine_->head = line;
   in_routine_.clear();
   start(Place::header);
 }
@@ -41,7 +42,7 @@ void Builder::put_in_header(Said what, Statement& line, std::optional<Statement>
   if (place_ != Place::header)
     return misplaced("it in the header of a routine, above its first element",
                      "move it up, above the first element or passage");
-  if (once(in_routine_, {what})) sheet_->routine.*member = std::move(line);
+  if (once(in_routine_, {what})) routine_->*member = std::move(line);
 }
 
 void Builder::need_routine() {
@@ -124,7 +125,7 @@ void Builder::put(ImpressionLine& line) {
   if (!may_speak_of_the_whole()) return;
   for (ExpectedAspect& each : line.marks)
     if (once(in_routine_, {Said::aspect, each.aspect.text}, each.aspect.text))
-      sheet_->routine.impressions.push_back(std::move(each));
+      routine_->impressions.push_back(std::move(each));
 }
 
 bool Builder::may_speak_of_the_whole() {

@@ -9,7 +9,6 @@ namespace landdrill::ast {
 void Builder::put(RunLine& line) {
   const bool good = may_start(line.date);
   run_ = good ? &sheet_->runs.emplace_back() : &(spare_run_ = {});
-  run_->source = &source_;
   run_->head = std::move(line);
   start(Place::run);
 }
@@ -17,7 +16,6 @@ void Builder::put(RunLine& line) {
 void Builder::put(PanelLine& line) {
   const bool good = may_start(line.date);
   panel_ = good ? &sheet_->panels.emplace_back() : &(spare_panel_ = {});
-  panel_->source = &source_;
   panel_->head = std::move(line);
   start(Place::panel);
 }

@@ -146,6 +146,10 @@ Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint
   return diagnostic;
 }
 
+Diagnostic diagnostic_at(const Sources& sources, std::string_view piece, Complaint complaint) {
+  return diagnostic_at(sources.of(piece), piece, std::move(complaint));
+}
+
 Diagnostic diagnostic_about(std::string_view file, Complaint complaint) {
   Diagnostic diagnostic{};
   diagnostic.problem = complaint.problem;

@@ -54,6 +54,8 @@ struct Complaint {
 
 // A diagnostic about `piece`, a view into `source.text`.
 Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint complaint);
+// The same about a view into one of `sources`.
+Diagnostic diagnostic_at(const Sources& sources, std::string_view piece, Complaint complaint);
 // A diagnostic about the whole of `file`.
 Diagnostic diagnostic_about(std::string_view file, Complaint complaint);
 

@@ -207,7 +207,7 @@ constexpr auto limit_most = named{leaf<ast::Number, leaves::take_bound<words::at
 // ---- one line ----
 
 template <class Parser, class Value>
-bool read(Reading& line, const Parser& parser, Value& value) {
+bool read(LineRest& line, const Parser& parser, Value& value) {
   Iterator at = line.at;
   if (!parser.parse(at, line.last, x3::make_context<FailureTag>(line.failure), x3::unused, value))
     return false;
@@ -216,7 +216,7 @@ bool read(Reading& line, const Parser& parser, Value& value) {
 }
 
 template <class Parser, class Items>
-bool read_list(Reading& line, const Parser& parser, Items& items) {
+bool read_list(LineRest& line, const Parser& parser, Items& items) {
   const Iterator start = line.at;
   if (!read(line, parser, items)) return false;
   if (items.size() <= most_items) return true;
@@ -224,14 +224,14 @@ bool read_list(Reading& line, const Parser& parser, Items& items) {
   return false;
 }
 
-bool read_element_marks(Reading& line, ast::FaultsLine& head, ast::Statement& statement) {
+bool read_element_marks(LineRest& line, ast::FaultsLine& head, ast::Statement& statement) {
   auto& marked = statement.emplace<ast::ElementMarksLine>();
   marked.element = head.element;
   marked.base = head.base;
   return read_list(line, marks, marked.marks);
 }
 
-bool read_element(Reading& line, ast::Statement& statement) {
+bool read_element(LineRest& line, ast::Statement& statement) {
   ast::FaultsLine head;
   if (!read(line, marked_element, head))
     return read(line, element_line, statement.emplace<ast::ElementLine>());
@@ -246,16 +246,16 @@ bool read_element(Reading& line, ast::Statement& statement) {
 
 // `sync` and `penalty`: none, or a list.
 template <class Parser>
-bool read_counted(Reading& line, const Parser& parser, ast::CountedList& items) {
+bool read_counted(LineRest& line, const Parser& parser, ast::CountedList& items) {
   return read(line, no_sync_line, x3::unused) || read_list(line, parser, items);
 }
 
-bool read_bound(Reading& line, const auto& parser, std::optional<ast::Number>& bound) {
+bool read_bound(LineRest& line, const auto& parser, std::optional<ast::Number>& bound) {
   if (!read(line, parser, bound.emplace())) bound.reset();
   return bound.has_value();
 }
 
-bool read_limit(Reading& line, ast::LimitLine& limit) {
+bool read_limit(LineRest& line, ast::LimitLine& limit) {
   if (!read(line, limit_name, limit.name)) return false;
   const bool has_least = read_bound(line, limit_least, limit.least);
   const bool has_most = read_bound(line, limit_most, limit.most);
@@ -264,7 +264,7 @@ bool read_limit(Reading& line, ast::LimitLine& limit) {
 
 }  // namespace
 
-bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
+bool read_keyword(Word word, LineRest& line, ast::Statement& statement) {
   switch (word) {
     case Word::element:
       return read_element(line, statement);
@@ -324,7 +324,7 @@ bool read_keyword(Word word, Reading& line, ast::Statement& statement) {
   return false;
 }
 
-bool read_aspect(Reading& line, ast::Statement& statement) {
+bool read_aspect(LineRest& line, ast::Statement& statement) {
   auto& aspect = statement.emplace<ast::AspectMarksLine>();
   return read(line, aspect_line, aspect);
 }

@@ -131,7 +131,7 @@ class Reader {
     const Iterator word_end = characters::code_end(start, last);
     const std::optional<Word> word = words::find(view(start, word_end));
     const bool is_aspect = is_aspect_line(word, word_end, last);
-    Reading reading{word && !is_aspect ? word_end : start, last};
+    LineRest reading{word && !is_aspect ? word_end : start, last};
     const bool quoted = characters::quotes_at(start, last) != nullptr;
     if (!word && !is_aspect && !quoted) return unknown_line(text, start);
     if (word && !is_aspect ? read_keyword(*word, reading, line_.statement)

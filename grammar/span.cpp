@@ -1,5 +1,6 @@
 #include "grammar/span.h"
 
+#include <algorithm>
 #include <cassert>
 #include <functional>
 
@@ -35,16 +36,16 @@ const char* line_start(const Source& source, const char* at) {
   return byte_order_mark ? at + 3 : at;
 }
 
-void check_is_inside(const Source& source, std::string_view piece) {
+bool is_inside(const Source& source, std::string_view piece) {
   const std::less_equal<const char*> ordered;
-  assert(ordered(source.text.data(), piece.data()));
-  assert(ordered(piece.data() + piece.size(), source.text.data() + source.text.size()));
+  return ordered(source.text.data(), piece.data()) &&
+         ordered(piece.data() + piece.size(), source.text.data() + source.text.size());
 }
 
 }  // namespace
 
 Position position_of(const Source& source, std::string_view piece) {
-  check_is_inside(source, piece);
+  assert(is_inside(source, piece));
   const char* start = line_start(source, piece.data());
   Position position{source.first_line + line_endings(source.text.data(), start), 1};
   for (const char* at = start; at < piece.data(); at += characters::character_length(at, piece.data()))
@@ -53,12 +54,19 @@ Position position_of(const Source& source, std::string_view piece) {
 }
 
 std::string_view line_around(const Source& source, std::string_view piece) {
-  check_is_inside(source, piece);
+  assert(is_inside(source, piece));
   const char* start = line_start(source, piece.data());
   const char* last = source.text.data() + source.text.size();
   const char* end = start;
   while (end != last && !ends_line(*end)) ++end;
   return {start, static_cast<std::size_t>(end - start)};
+}
+
+const Source& Sources::of(std::string_view piece) const {
+  const auto at =
+      std::find_if(all_.begin(), all_.end(), [&](const Source* source) { return is_inside(*source, piece); });
+  assert(at != all_.end());
+  return **at;
 }
 
 }  // namespace landdrill

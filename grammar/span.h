@@ -10,6 +10,8 @@
 #include <string>
 #include <string_view>
 
+#include "grammar/short_list.h"
+
 namespace landdrill {
 
 // A named text. Does not own the text: whoever parses keeps it alive as long as the tree that points into it.
@@ -29,5 +31,17 @@ Position position_of(const Source& source, std::string_view piece);
 
 // The whole line in which `piece` starts, without its line ending.
 std::string_view line_around(const Source& source, std::string_view piece);
+
+// The texts that one tree points into. A view is asked where it is from, so that nobody has to remember it.
+class Sources {
+ public:
+  // `source` and its text outlive the tree.
+  void add(const Source& source) { all_.push_back(&source); }
+  // The one that `piece` is a view into (checked by assert).
+  const Source& of(std::string_view piece) const;
+
+ private:
+  ShortList<const Source*, 2> all_;
+};
 
 }  // namespace landdrill

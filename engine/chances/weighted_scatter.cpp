@@ -33,14 +33,15 @@ void WeightedScatter::add_day(Chance chance, const std::vector<WeightedElement>&
   for (const WeightedElement& element : elements) {
     const double mean = element.kept->mean() - from_, spread = element.kept->deviation();
     std::map<Difficulty, Moments> after;
-    for (const auto& [difficulty, part] : parts) {
-      const auto credit = [&](Difficulty credited, double likely) {
-        if (!(likely > 0)) return;
-        const double weight = binary(credited);
-        after[difficulty + credited] += part.plus(weight * mean, weight * weight * spread * spread, likely);
-      };
-      credit(element.credited.declared, 1 - element.credited.chance);
-      credit(element.credited.base, element.credited.chance);
+    const auto credit = [&](const auto& before, Difficulty credited, double likely) {
+      if (!(likely > 0)) return;
+      const auto& [difficulty, part] = before;
+      const double weight = binary(credited);
+      after[difficulty + credited] += part.plus(weight * mean, weight * weight * spread * spread, likely);
+    };
+    for (const auto& before : parts) {
+      credit(before, element.credited.declared, 1 - element.credited.chance);
+      credit(before, element.credited.base, element.credited.chance);
     }
     parts = std::move(after);
   }

@@ -9,6 +9,7 @@
 #include <cctype>
 
 #include "engine/cli/output.h"
+#include "engine/report/pages/asked.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -34,7 +35,8 @@ std::string unknown_option(const Command& command, const std::string& word) {
   std::string hint = words::nearest_hint(name, known);
   if (hint.empty()) hint = owner_of(name);
   if (hint.empty()) hint = fmt::format("`landdrill {} --help` lists the options", command.words);
-  return with_hint(fmt::format("found {}; expected an option of `landdrill {}`", name, command.words), hint);
+  return report::with_hint(fmt::format("found {}; expected an option of `landdrill {}`", name, command.words),
+                           hint);
 }
 
 // "text, json or csv"
@@ -116,7 +118,8 @@ std::string unknown_in_group(std::span<const std::string> line) {
   for (const Command* command : group(line[0])) seconds.push_back(command->words.substr(line[0].size() + 1));
   std::string hint = line.size() > 1 ? words::nearest_hint(line[1], seconds) : std::string();
   if (hint.empty()) hint = fmt::format("`landdrill help {}` lists them", line[0]);
-  return with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, line[0]), hint);
+  return report::with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, line[0]),
+                           hint);
 }
 
 const OptionRow* option_called(const Command& command, std::string_view name) {
@@ -130,7 +133,7 @@ std::string unparsable(const Command& command, std::span<const std::string> word
   const OptionRow* last = words.empty() ? nullptr : option_called(command, words.back());
   if (last != nullptr && !last->value.empty())
     return fmt::format("found {} without a value; expected {}", last->name, spelled(*last));
-  return with_hint(why, fmt::format("`landdrill {} --help` shows how it is used", command.words));
+  return report::with_hint(why, fmt::format("`landdrill {} --help` shows how it is used", command.words));
 }
 
 std::string flag_with_value(const Command& command, std::span<const std::string> words) {
@@ -174,13 +177,14 @@ std::string unknown_command(std::span<const std::string> line) {
   const std::string& word = line[0];
   if (!group(word).empty()) return unknown_in_group(line);
   if (word.starts_with('-'))
-    return with_hint(fmt::format("found {}; expected a command", word), "options go after the command");
+    return report::with_hint(fmt::format("found {}; expected a command", word),
+                             "options go after the command");
   std::vector<std::string_view> known;
   for (const Command* command : shown_commands()) known.push_back(command->words);
   std::string hint = words::nearest_hint(word, known);
   if (is_file(word)) hint = fmt::format("`landdrill score {}` scores it", word);
   if (hint.empty()) hint = "`landdrill help` lists the commands";
-  return with_hint(fmt::format("found \"{}\"; expected a command", word), hint);
+  return report::with_hint(fmt::format("found \"{}\"; expected a command", word), hint);
 }
 
 }  // namespace landdrill::cli

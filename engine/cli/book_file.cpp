@@ -4,7 +4,7 @@
 
 #include <set>
 
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "grammar/calendar.h"
 
 namespace landdrill::cli {

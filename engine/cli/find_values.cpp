@@ -86,7 +86,7 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
   if (in_season()) {
     found = from_season(std::string(name));
   } else {
-    const auto place = find_set(name, search_beside(file));
+    const Result<SetPlace>& place = place_of(name, file);
     if (!place) return tl::unexpected(place.error());
     found = at(*place);
   }
@@ -98,12 +98,24 @@ Result<const ReadSet*> Values::of_sheet(std::string_view name, std::string_view 
   return found;
 }
 
+const Result<SetPlace>& Values::place_of(std::string_view name, std::string_view file) {
+  const auto [known, is_new] = places_.try_emplace({std::string(name), std::string(beside(file))});
+  if (is_new) known->second = find_set(name, search_beside(file));
+  return known->second;
+}
+
 Result<const ReadSet*> Values::of_operand(const std::string& operand) {
   if (!is_path(operand)) return of_sheet(operand, "-");
   return at({folder_name(operand), operand});
 }
 
-std::vector<std::string> Values::names(std::string_view file) {
+const std::vector<std::string>& Values::names(std::string_view file) {
+  const auto [known, is_new] = names_.try_emplace(std::string(beside(file)));
+  if (is_new) known->second = look_for_names(file);
+  return known->second;
+}
+
+std::vector<std::string> Values::look_for_names(std::string_view file) {
   std::vector<std::string> found;
   if (in_season()) {
     const auto opened = season(Season::Mode::read);

@@ -10,6 +10,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "engine/cli/call.h"
@@ -44,7 +45,7 @@ class Values {
   // The set of a folder.
   Result<const ReadSet*> at(const SetPlace& place);
   // The names of all sets that can be found, for "did you mean"; for a sheet in `file`.
-  std::vector<std::string> names(std::string_view file);
+  const std::vector<std::string>& names(std::string_view file);
 
   bool in_season() const { return !season_file_.empty(); }
   const std::string& season_file() const { return season_file_; }
@@ -55,12 +56,18 @@ class Values {
 
  private:
   Result<const ReadSet*> from_season(const std::string& name);
+  const Result<SetPlace>& place_of(std::string_view name, std::string_view file);
+  std::vector<std::string> look_for_names(std::string_view file);
 
   Search search_;
   std::string season_file_;
   std::optional<Season> season_;
   Season::Mode season_mode_ = Season::Mode::read;
   std::map<std::string, std::unique_ptr<ReadSet>> read_;  // by folder, or by name in the season file
+
+  // A long stream asks for the same again and again: folders are looked through once, by where the sheet is.
+  std::map<std::pair<std::string, std::string>, Result<SetPlace>> places_;  // by name and folder
+  std::map<std::string, std::vector<std::string>> names_;
 
   // of_sheet is mostly asked for the same again.
   mutable std::mutex last_mutex_;

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "engine/cli/price.h"
-
 namespace landdrill::cli {
 
 Exit Marking::run() {

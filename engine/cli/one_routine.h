@@ -7,29 +7,25 @@
 
 #include <string>
 
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
 
 namespace landdrill::cli {
 
 class OneRoutine {
  public:
-  // Heeds what SheetReader and price_wish heed.
+  // Heeds what SheetReader heeds.
   OneRoutine(Call& call, const std::string& file);
 
-  explicit operator bool() const { return ready_; }
+  explicit operator bool() const { return exit_ == Exit::ok; }
   Exit exit() const { return exit_; }
-  const ReadSheet& sheet() const { return reader_.sheet(); }
-  const Routine& routine() const { return *sheet().routine(); }
-  const Wish& wish() const { return price_.wish; }
+  const Diagnostics& messages() const { return reader_.sheet().diagnostics; }
+  const Routine& routine() const { return *reader_.sheet().routine(); }
 
  private:
   Exit read(Call& call, const std::string& file);
 
   SheetReader reader_;
-  PriceWish price_;
   Exit exit_;
-  bool ready_ = false;
 };
 
 }  // namespace landdrill::cli

@@ -22,11 +22,6 @@ bool same_file(int one, int other) {
 
 }  // namespace
 
-std::string with_hint(std::string mistake, std::string_view hint) {
-  if (!hint.empty()) mistake.append("\n  hint: ").append(hint);
-  return mistake;
-}
-
 void Output::write(std::string_view text) {
   if (failure_ != 0) return;
   waiting_ += text;

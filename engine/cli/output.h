@@ -12,9 +12,6 @@
 
 namespace landdrill::cli {
 
-// "found --spred; expected an option": with `hint` on a line below it, if there is one.
-std::string with_hint(std::string mistake, std::string_view hint);
-
 class Output {
  public:
   explicit Output(int descriptor) : descriptor_(descriptor) {}

@@ -1,17 +1,6 @@
 #include "engine/cli/page.h"
 
-#include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-
 namespace landdrill::cli {
-namespace {
-
-std::string rendered(const report::Page& page, report::Format format, const report::TextWish& wish) {
-  if (format == report::Format::csv) return render_csv(page);
-  return format == report::Format::json ? render_json(page) : render_text(page, wish);
-}
-
-}  // namespace
 
 report::TextWish page_wish(const Call& call) {
   report::TextWish wish;
@@ -29,7 +18,7 @@ report::Format format_of(const Call& call) {
 }
 
 void print_page(Call& call, const report::Page& page) {
-  call.streams.out.write(rendered(page, format_of(call), page_wish(call)));
+  call.streams.out.write(render(page, format_of(call), page_wish(call)));
 }
 
 }  // namespace landdrill::cli

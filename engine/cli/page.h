@@ -2,7 +2,7 @@
 #pragma once
 
 #include "engine/cli/call.h"
-#include "engine/report/values.h"
+#include "engine/report/render.h"
 
 namespace landdrill::cli {
 

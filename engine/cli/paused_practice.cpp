@@ -5,7 +5,7 @@
 #include <algorithm>
 
 #include "engine/cli/shell_quoted.h"
-#include "engine/report/practice_list.h"
+#include "engine/report/pages/practice_list.h"
 
 namespace landdrill::cli {
 namespace {

@@ -3,7 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/cli/page.h"
-#include "engine/report/practice.h"
+#include "engine/report/pages/practice.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill::cli {
@@ -29,10 +29,8 @@ ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const Pract
 void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
   const ComparedMarks all = compared_marks(tasks, session);
   const PracticeReport report = practice_report(all.tasks, all.done);
-  const bool format = call.command.words == "practice report";
-  call.streams.out.write(
-      report::practice({session.wish.trainee, session.started_at, all.tasks, all.done, &report},
-                       format ? format_of(call) : report::Format::text, page_wish(call)));
+  print_page(call,
+             report::practice_page({session.wish.trainee, session.started_at, all.tasks, all.done, &report}));
 }
 
 }  // namespace landdrill::cli

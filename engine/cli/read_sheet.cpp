@@ -1,5 +1,6 @@
 #include "engine/cli/read_sheet.h"
 
+#include "engine/score/objections.h"
 #include "tables/marks_list.h"
 
 namespace landdrill::cli {
@@ -18,11 +19,7 @@ std::string_view ReadSheet::title() const {
 }
 
 void put_together(ReadSheet& sheet) {
-  for (const Source& piece : sheet.pieces) {
-    Diagnostics of_lines;
-    parse_and_assemble(piece, of_lines, sheet.assembled);
-    sheet.diagnostics.append(std::move(of_lines));
-  }
+  for (const Source& piece : sheet.pieces) assemble(piece, sheet.assembled);
   sheet.diagnostics.append(std::move(sheet.assembled.diagnostics));
   if (sheet.assembled.sheets.empty() && !sheet.diagnostics.ok() && looks_like_a_list(sheet.pieces.front())) {
     sheet.diagnostics = {};
@@ -38,7 +35,7 @@ void put_together(ReadSheet& sheet) {
 
 void resolve_from(const ReadSet& set, ReadSheet& sheet) {
   sheet.set = &set;
-  sheet.resolved = resolve(sheet.assembled.sheets.front(), *set.loaded.set);
+  sheet.resolved = understood(sheet.assembled.sheets.front(), *set.loaded.set);
   if (sheet.diagnostics.ok()) return sheet.diagnostics.append(std::move(sheet.resolved.diagnostics));
   sheet.resolved.routine.reset();
   for (const Diagnostic& one : sheet.resolved.diagnostics.list())

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/score/objections.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -13,6 +14,11 @@ namespace {
 std::string sets_found(const std::vector<std::string>& names) {
   if (names.empty()) return "no set was found; --values FOLDER says where to look";
   return fmt::format("the sets that were found: {}", fmt::join(names, ", "));
+}
+
+// The one with the `routine` line.
+const std::string& file_of(const ast::Sheet& sheet) {
+  return sheet.sources.of(sheet.routine.head.title.text).name;
 }
 
 }  // namespace
@@ -38,7 +44,7 @@ void SheetReader::work_ahead(ReadSheet& sheet) const {
   put_together(sheet);
   if (!also_ || sheet.assembled.sheets.empty()) return;
   const ast::Sheet& first = sheet.assembled.sheets.front();
-  const ReadSet* set = values_.last_of_sheet(set_name(first), first.source->name);
+  const ReadSet* set = values_.last_of_sheet(set_name(first), file_of(first));
   if (set == nullptr || !set->loaded.set) return;
   resolve_from(*set, sheet);
   also_(sheet);
@@ -88,12 +94,12 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
   if (name.empty()) {
     const std::string_view title = sheet.routine.head.title.text;
     return sheet_->diagnostics.add(
-        diagnostic_at(*sheet.source, title,
+        diagnostic_at(sheet.sources, title,
                       {Problem::missing_line, "a routine without a value set",
                        "a line such as `values kingfisher-2026`, or --set on the command line",
-                       sets_found(values_.names(sheet.source->name))}));
+                       sets_found(values_.names(file_of(sheet)))}));
   }
-  const auto found = values_.of_sheet(name, sheet.source->name);
+  const auto found = values_.of_sheet(name, file_of(sheet));
   if (!found) return no_such_set(sheet, found.error());
   sheet_->set = *found;
   if (!sheet_->set->loaded.set) report_set(*sheet_->set);
@@ -102,7 +108,7 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
 // A name in the sheet is a mistake of the sheet; a name on the command line, or a season file that refuses,
 // is not.
 void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
-  const std::vector<std::string> names = values_.names(sheet.source->name);
+  const std::vector<std::string>& names = values_.names(file_of(sheet));
   if (!forced_set_.empty() || names.empty()) {
     worst_ = worse(worst_, refuse(call_, trouble));
     sheet_->without_set = true;
@@ -112,7 +118,7 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
   const std::vector<std::string_view> known(names.begin(), names.end());
   std::string hint = words::nearest_hint(typed, known);
   if (hint.empty()) hint = sets_found(names);
-  sheet_->diagnostics.add(diagnostic_at(*sheet.source, typed,
+  sheet_->diagnostics.add(diagnostic_at(sheet.sources, typed,
                                         {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
                                          "the name of a set that can be found", std::move(hint)}));
 }
@@ -125,7 +131,7 @@ void SheetReader::report_set(const ReadSet& set) {
 }
 
 Resolved SheetReader::resolved_with(const ReadSheet& sheet, const ValueSet& set) {
-  return resolve(sheet.assembled.sheets.front(), set);
+  return understood(sheet.assembled.sheets.front(), set);
 }
 
 bool all_readable(Call& call, const std::vector<std::string>& files) {

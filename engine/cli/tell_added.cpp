@@ -6,7 +6,7 @@
 #include <charconv>
 
 #include "engine/cli/page.h"
-#include "engine/report/book.h"
+#include "engine/report/pages/book.h"
 
 namespace landdrill::cli {
 namespace {
@@ -22,8 +22,8 @@ report::BookLine added_line(const Block& block, const AddedBlock& one) {
   line.date = block.date;
   line.title = block.title;
   line.version = std::to_string(one.version);
-  if (one.of_version != 0) line.of_version = std::to_string(one.of_version);
-  line.routine_versions = std::to_string(one.routine_versions);
+  line.of_version = one.of_version;
+  line.routine_versions = one.routine_versions;
   line.set = one.set;
   line.did = did_words[static_cast<std::size_t>(one.did)];
   return line;
@@ -39,7 +39,7 @@ void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<
     lines.reserve(blocks.size());
     for (std::size_t i = 0; i < blocks.size(); ++i) lines.push_back(added_line(blocks[i], added[i]));
   }
-  call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
+  print_page(call, report::book_list_page(std::string(call.command.words), lines));
   call.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
                                counts[1], counts[1] == 1 ? "" : "s", counts[2]));
 }

@@ -1,7 +1,6 @@
 #include "engine/report/figures.h"
 
 #include "engine/judging/statistics/figures.h"
-#include "engine/report/json_text.h"
 
 namespace landdrill::report {
 
@@ -23,26 +22,28 @@ std::string signed_interval(std::optional<double> low, std::optional<double> hig
   return low && high ? signed_figure(low) + " to " + signed_figure(high) : std::string();
 }
 
-std::string exact_figure(std::optional<double> value) {
-  return value ? landdrill::exact_figure(*value) : std::string();
+Datum figure_datum(std::optional<double> value) {
+  return value ? Datum(exact_figure(*value)) : Datum();
 }
 
-boost::json::value figure_or_null(std::optional<double> value) {
-  return text_or_null(exact_figure(value));
+Datum statistic_datum(const Statistic& statistic) {
+  return Record{{"value", figure_datum(statistic.value)},
+                {"low", figure_datum(statistic.low)},
+                {"high", figure_datum(statistic.high)},
+                {"rests_on", statistic.rows},
+                {"why_not", statistic.why_not}};
 }
 
-boost::json::object statistic_object(const Statistic& statistic) {
-  return {{"value", figure_or_null(statistic.value)},
-          {"low", figure_or_null(statistic.low)},
-          {"high", figure_or_null(statistic.high)},
-          {"rests_on", statistic.rows},
-          {"why_not", text_or_null(statistic.why_not)}};
+Entry figure_entry(std::optional<double> value) {
+  return {figure(value), figure_datum(value)};
 }
 
-boost::json::array list_of(const std::vector<std::string>& texts) {
-  boost::json::array list;
-  for (const std::string& one : texts) list.push_back(text_or_null(one));
-  return list;
+Entry signed_entry(std::optional<double> value) {
+  return {signed_figure(value), figure_datum(value)};
+}
+
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return std::to_string(count) + " " + std::string(count == 1 ? one : many);
 }
 
 }  // namespace landdrill::report

@@ -1,17 +1,17 @@
-// Statistics as they are printed: two decimals, intervals in words, reasons where there is no number.
+// Statistics as they are told: with their sign, in intervals; and as programs get them, with the reason where there is
+// no number.
 //
-//   figure(0.754)                        // "0.75"
-//   interval(Statistic{0.5, 0.1, 0.8})   // "0.10 to 0.80"
-//
-// Only the *.cpp files of this folder include this.
+//   signed_figure(0.254)                 // "+0.25"
+//   interval(0.1, 0.8)                   // "0.10 to 0.80"
+//   statistic_datum(view.interval)       // {"value": "0.754321", "low": null, ..., "rests_on": 7, "why_not": null}
 #pragma once
 
-#include <boost/json.hpp>
 #include <optional>
 #include <string>
-#include <vector>
+#include <string_view>
 
 #include "engine/judging/statistics/agreement.h"
+#include "engine/report/page.h"
 
 namespace landdrill::report {
 
@@ -19,12 +19,15 @@ std::string figure(std::optional<double> value);         // empty for none
 std::string signed_figure(std::optional<double> value);  // "+0.25", "-0.25", "0.00"
 std::string interval(std::optional<double> low, std::optional<double> high);
 std::string signed_interval(std::optional<double> low, std::optional<double> high);
-// "0.123457": for other programs, to six places; empty for none.
-std::string exact_figure(std::optional<double> value);
 
-// As text, as all amounts are.
-boost::json::value figure_or_null(std::optional<double> value);
-boost::json::object statistic_object(const Statistic& statistic);
-boost::json::array list_of(const std::vector<std::string>& texts);
+// To six places, as text, as all amounts are; nothing for none.
+Datum figure_datum(std::optional<double> value);
+Datum statistic_datum(const Statistic& statistic);
+// For people and for programs.
+Entry figure_entry(std::optional<double> value);
+Entry signed_entry(std::optional<double> value);
+
+// "1 judge", "2 judges".
+std::string counted(std::size_t count, std::string_view one, std::string_view many);
 
 }  // namespace landdrill::report

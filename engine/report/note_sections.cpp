@@ -55,10 +55,6 @@ std::string with_sign(std::string_view difference) {
   return (bare ? "+" : "") + std::string(difference);
 }
 
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return std::to_string(count) + " " + std::string(count == 1 ? one : many);
-}
-
 std::string title_and_kind(const ElementLine& line) {
   return line.title.empty() ? line.kind : line.title + ", " + line.kind;
 }

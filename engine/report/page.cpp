@@ -38,6 +38,21 @@ void PageTable::add(std::vector<Entry> cells, Look look, Seen seen) {
   rows.push_back({std::move(cells), look, seen, std::exchange(rule_next_, false)});
 }
 
+Data records_of(const PageTable& table) {
+  Data records;
+  for (const PageRow& row : table.rows) {
+    if (!is_for_programs(row.seen)) continue;
+    Record record;
+    for (std::size_t i = 0; i < table.columns.size(); ++i) {
+      const PageColumn& column = table.columns[i];
+      if (!column.key.empty() && is_for_programs(column.seen))
+        record.emplace_back(column.key, row.cells[i].data());
+    }
+    records.emplace_back(std::move(record));
+  }
+  return records;
+}
+
 void PageParts::put(What what, Seen seen) {
   parts_.push_back({std::move(what), seen, std::exchange(apart_, false)});
 }

@@ -80,6 +80,7 @@ struct PageColumn {
   std::string group = {};  // a heading above those that follow each other with the same one
   int gap = 2;             // blanks before it on a page of text, unless it is the first
   int from_width = 0;      // left out on a page of fewer columns
+  std::string csv = {};    // its name in CSV, where that is not the key; without a key it is in CSV alone
 };
 
 struct PageRow {
@@ -91,7 +92,8 @@ struct PageRow {
 
 using Facts = std::vector<std::pair<std::string, Entry>>;
 
-// How a table can be drawn: named by its columns' keys.
+// How a table can be drawn: named by its columns' keys. An amount that is a record has its `value`, and around it the
+// interval from `low` to `high`.
 struct Picture {
   enum class As { none, bars, bridge, dots, curve } as = As::none;
   std::string title, unit,
@@ -116,6 +118,9 @@ struct PageTable {
  private:
   bool rule_next_ = false;
 };
+
+// The rows as programs get them, for a list inside a row.
+Data records_of(const PageTable& table);
 
 struct Title {
   std::string text;

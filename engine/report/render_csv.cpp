@@ -34,6 +34,10 @@ std::string entry_text(const Datum& datum) {
   return std::visit(EntryText{}, datum.is);
 }
 
+const std::string& csv_name(const PageColumn& column) {
+  return column.csv.empty() ? column.key : column.csv;
+}
+
 // The rows of all tables below one another; `around`: the facts of the sections that a table stands in.
 class CsvRows {
  public:
@@ -66,7 +70,7 @@ class CsvRows {
     for (const auto& [key, cell] : around) put(key, cell);
     for (const auto& [key, cell] : table.given) put(key, cell);
     for (std::size_t i = 0; i < table.columns.size(); ++i)
-      if (is_for_programs(table.columns[i].seen)) put(table.columns[i].key, row.cells[i]);
+      if (is_for_programs(table.columns[i].seen)) put(csv_name(table.columns[i]), row.cells[i]);
     text_ += csv_row({cells.begin(), cells.end()});
   }
 
@@ -89,7 +93,7 @@ std::vector<std::string> columns_of(const Page& page) {
   std::vector<std::string> columns;
   if (const PageTable* table = only_table(page))
     for (const PageColumn& column : table->columns)
-      if (!column.key.empty() && is_for_programs(column.seen)) columns.push_back(column.key);
+      if (!csv_name(column).empty() && is_for_programs(column.seen)) columns.push_back(csv_name(column));
   return columns;
 }
 

@@ -69,11 +69,11 @@ class JsonObject {
       if (is_for_programs(seen)) list.push_back(text_or_null(item));
     put(bullets.key, std::move(list));
   }
+  // Tables of one name stand in one list.
   void operator()(const PageTable& table) {
-    json::array rows;
-    for (const PageRow& row : table.rows)
-      if (is_for_programs(row.seen)) rows.push_back(row_object(table, row));
-    put(table.key, std::move(rows));
+    if (table.key.empty()) return;
+    if (!object_.contains(table.key)) object_[table.key] = json::array();
+    for (const Datum& row : records_of(table)) object_[table.key].as_array().push_back(json_of(row));
   }
   void operator()(const Section& section) {
     if (section.key.empty()) return add(section.inside);
@@ -92,15 +92,6 @@ class JsonObject {
   void add(const PageParts& inside) {
     for (const PagePart& part : inside.all())
       if (is_for_programs(part.seen)) std::visit(*this, part.what);
-  }
-  static json::object row_object(const PageTable& table, const PageRow& row) {
-    json::object result;
-    for (std::size_t i = 0; i < table.columns.size(); ++i) {
-      const PageColumn& column = table.columns[i];
-      if (!column.key.empty() && is_for_programs(column.seen))
-        result[column.key] = json_of(row.cells[i].data());
-    }
-    return result;
   }
 
   json::object object_;

@@ -3,7 +3,7 @@
 //   {"format": 1, "report": "score", "routine": "Harbour Lights", ..., "elements": [{"number": 1, ...
 //
 // A key is that of the fact, the column, the list, the tree or the section; sections with one key stand in one list, in
-// their order. Amounts are texts, so that they stay exact: "17.2500". Chances and statistics are texts to 12
+// their order, and so do the rows of tables with one key. Amounts are texts, so that they stay exact: "17.2500". Chances and statistics are texts to 12
 // significant digits. Only numbers of things (counts, lines) are JSON numbers. What is not there is null.
 #pragma once
 

@@ -29,7 +29,8 @@ Grid grid_of(const PageTable& table, const std::vector<std::size_t>& shown, bool
   std::vector<GridColumn> columns;
   for (const std::size_t i : shown) {
     const PageColumn& column = table.columns[i];
-    columns.push_back({column.heading, column.align, column.wraps == Wraps::yes, column.group, column.gap});
+    columns.push_back(
+        {plain(column.heading), column.align, column.wraps == Wraps::yes, column.group, column.gap});
   }
   Grid grid(std::move(columns));
   for (const PageRow& row : table.rows) {
@@ -99,7 +100,7 @@ class TextPage {
     text_ =
         bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n";
   }
-  void operator()(const Heading& heading) { text_ = bold(plain(heading.text) + "\n"); }
+  void operator()(const Heading& heading) { text_ = bold(paragraph("", plain(heading.text), wish_.width)); }
   void operator()(const Sentence& one) { text_ = paragraph(one.first, plain(one.text), wish_.width); }
   void operator()(const Bullets& bullets) {
     for (const auto& [item, seen] : bullets.items)

@@ -29,8 +29,6 @@ std::string heading(std::string_view words, const TextWish& wish);
 std::string bullets(const std::vector<std::string>& sentences, const TextWish& wish);
 // "+1.25" for "1.25": how a difference is written.
 std::string with_sign(std::string_view difference);
-// "1 judge", "2 judges".
-std::string counted(std::size_t count, std::string_view one, std::string_view many);
 // "2 Undertow", or "2 Hybrid" for an element without a title.
 std::string name_of(const ElementLine& line);
 // "Undertow, hybrid", or "hybrid" for an element without a title.

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "engine/routine/difficulty.h"
-#include "engine/routine/reading.h"
+#include "engine/routine/lookup.h"
 
 namespace landdrill {
 namespace {
@@ -11,12 +11,11 @@ namespace {
 constexpr int most_counts = 1'000'000;  // so that no sum of counts overflows
 
 // Resolves the routine itself, line by line; what cannot be understood is complained of and left out.
-class RoutineReading {
+class RoutineLookup {
  public:
-  RoutineReading(Reading& reading, const ast::Sheet& sheet)
-      : reading_(reading), sheet_(sheet), source_(*sheet.source) {
+  RoutineLookup(Lookup& lookup, const ast::Sheet& sheet) : lookup_(lookup), sheet_(sheet) {
     routine_.title = sheet.routine.head.title.text;
-    routine_.set = &reading.set;
+    routine_.set = &lookup.set;
   }
 
   Routine read() && {
@@ -28,7 +27,7 @@ class RoutineReading {
       if (const auto* passage = std::get_if<ast::Passage>(&item)) read_passage(*passage);
     }
     for (const ast::ExpectedAspect& expected : sheet_.routine.impressions) read_impression(expected);
-    resolve_wishes(reading_, sheet_, routine_);
+    resolve_choosing(lookup_, sheet_, routine_);
     return std::move(routine_);
   }
 
@@ -49,55 +48,52 @@ class RoutineReading {
   void read_slip(const ast::SlipLine& line, Option& option);
   void read_stated(const ast::DifficultyLine& line, Option& option);
   void work_out_difficulty(Option& option, const Element& element, std::string_view piece);
-  void check_family(const Source& source, const ast::Name& code, const Part& part, const Kind& kind);
+  void check_family(const ast::Name& code, const Part& part, const Kind& kind);
 
-  Reading& reading_;
+  Lookup& lookup_;
   const ast::Sheet& sheet_;
-  const Source& source_;
   Routine routine_;
   std::vector<const PanelRule*> element_rules_;  // of the event, for single elements
   int counts_ = 0;                               // so far, in all elements, options and passages
 };
 
-void RoutineReading::read_header() {
+void RoutineLookup::read_header() {
   const ast::Routine& typed = sheet_.routine;
   if (typed.event) {
     read_event(*typed.event);
   } else {
-    reading_.complain(
-        source_, typed.head.title.text,
-        {Problem::missing_line, "a routine without an event", "a line such as `event duet-free`",
-         "the events of " + reading_.set.name + " are listed by `values show`"});
+    lookup_.complain(typed.head.title.text,
+                     {Problem::missing_line, "a routine without an event", "a line such as `event duet-free`",
+                      "the events of " + lookup_.set.name + " are listed by `values show`"});
   }
   if (typed.tempo) {
-    const std::optional<Decimal> tempo = reading_.number(source_, typed.tempo->beats_a_minute, "the tempo");
+    const std::optional<Decimal> tempo = lookup_.number(typed.tempo->beats_a_minute, "the tempo");
     if (tempo && *tempo >= Decimal::whole(20) && *tempo <= Decimal::whole(400)) {
       routine_.tempo = tempo;
     } else if (tempo) {
-      reading_.complain(
-          source_, typed.tempo->beats_a_minute.text,
-          {Problem::out_of_range, "the tempo " + tempo->text(), "beats a minute, from 20 to 400"});
+      lookup_.complain(typed.tempo->beats_a_minute.text, {Problem::out_of_range, "the tempo " + tempo->text(),
+                                                          "beats a minute, from 20 to 400"});
     }
   }
   if (typed.swimmers) {
-    routine_.swimmers = reading_.whole(source_, typed.swimmers->swimmers, "the number of swimmers", 1, 100);
+    routine_.swimmers = lookup_.whole(typed.swimmers->swimmers, "the number of swimmers", 1, 100);
   }
 }
 
-void RoutineReading::read_event(const ast::EventLine& line) {
-  routine_.event = reading_.row(source_, line.event, reading_.set.events, Problem::unknown_event, "event");
+void RoutineLookup::read_event(const ast::EventLine& line) {
+  routine_.event = lookup_.row(line.event, lookup_.set.events, Problem::unknown_event, "event");
   if (routine_.event == nullptr) return;
-  const std::size_t event = reading_.set.events.place(*routine_.event);
-  for (const PanelRule& rule : reading_.set.panels) {
+  const std::size_t event = lookup_.set.events.place(*routine_.event);
+  for (const PanelRule& rule : lookup_.set.panels) {
     if (rule.event_row != event) continue;
     (rule.per_element ? element_rules_ : routine_.aspects).push_back(&rule);
-    if (!rule.weight) reading_.gap(source_, line.event.text, {"panels", rule.from.key, "weight"});
+    if (!rule.weight) lookup_.gap(line.event.text, {"panels", rule.from.key, "weight"});
   }
 }
 
 // The rule for this kind, else the one for every kind.
-const PanelRule* RoutineReading::panel_of(const Kind& kind) const {
-  const std::size_t kind_row = reading_.set.kinds.place(kind);
+const PanelRule* RoutineLookup::panel_of(const Kind& kind) const {
+  const std::size_t kind_row = lookup_.set.kinds.place(kind);
   const PanelRule* for_every_kind = nullptr;
   for (const PanelRule* rule : element_rules_) {
     if (rule->kind_row == kind_row) return rule;
@@ -106,20 +102,18 @@ const PanelRule* RoutineReading::panel_of(const Kind& kind) const {
   return for_every_kind;
 }
 
-void RoutineReading::read_element(const ast::Element& typed) {
+void RoutineLookup::read_element(const ast::Element& typed) {
   Element& element = routine_.elements.emplace_back();
-  const std::optional<int> number =
-      reading_.whole(source_, typed.head.number, "the number of the element", 1, 1000);
+  const std::optional<int> number = lookup_.whole(typed.head.number, "the number of the element", 1, 1000);
   element.number = number.value_or(0);
   if (typed.head.title) element.title = typed.head.title->text;
-  element.kind =
-      reading_.row(source_, typed.head.kind, reading_.set.kinds, Problem::unknown_kind, "kind of element");
+  element.kind = lookup_.row(typed.head.kind, lookup_.set.kinds, Problem::unknown_kind, "kind of element");
   if (element.kind == nullptr) {
     routine_.elements.pop_back();
     return leave_out(typed, number.value_or(0));
   }
   element.panel = panel_of(*element.kind);
-  read_wishes(reading_, source_, typed, element);
+  read_choosing(lookup_, typed, element);
   element.options.reserve(typed.variants.size());
   for (const ast::Variant& variant : typed.variants) {
     read_option(variant, element, typed.head, element.options.emplace_back());
@@ -130,24 +124,24 @@ void RoutineReading::read_element(const ast::Element& typed) {
 }
 
 // What can be said of the words below a line in error is said all the same.
-void RoutineReading::leave_out(const ast::Element& typed, int number) {
-  reading_.left_out.push_back(number);
+void RoutineLookup::leave_out(const ast::Element& typed, int number) {
+  lookup_.left_out.push_back(number);
   for (const ast::Variant& variant : typed.variants) {
     read_counts(variant.counts);
     if (!variant.parts) continue;
     for (const ast::Counted& part : variant.parts->parts) {
-      reading_.row(source_, part.code, reading_.set.parts, Problem::unknown_part, "part");
+      lookup_.row(part.code, lookup_.set.parts, Problem::unknown_part, "part");
     }
   }
 }
 
-void RoutineReading::read_passage(const ast::Passage& typed) {
+void RoutineLookup::read_passage(const ast::Passage& typed) {
   routine_.order.push_back({false, routine_.passages.size()});
   routine_.passages.push_back({typed.head.title.text, read_counts(typed.counts)});
 }
 
-void RoutineReading::read_option(const ast::Variant& variant, const Element& element,
-                                 const ast::ElementLine& head, Option& option) {
+void RoutineLookup::read_option(const ast::Variant& variant, const Element& element,
+                                const ast::ElementLine& head, Option& option) {
   std::string_view piece = head.number.text;
   if (variant.title) option.title = piece = variant.title->text;
   if (variant.difficulty) read_stated(*variant.difficulty, option);
@@ -155,52 +149,48 @@ void RoutineReading::read_option(const ast::Variant& variant, const Element& ele
   option.counts = read_counts(variant.counts);
   if (variant.expect) read_expect(*variant.expect, element, option);
   if (variant.slip) read_slip(*variant.slip, option);
-  read_wishes(reading_, source_, variant, routine_.event, option);
+  read_choosing(lookup_, variant, routine_.event, option);
   if (!variant.parts && !variant.difficulty) {
-    reading_.complain(source_, piece,
-                      {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
-                       "a line `parts ...`, or `difficulty` with the declared value"});
+    lookup_.complain(piece, {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
+                             "a line `parts ...`, or `difficulty` with the declared value"});
   } else if (option.stated || (variant.parts && parts_known)) {
     work_out_difficulty(option, element, piece);
   }
 }
 
 // False when a part is unknown or has no value, so that the formula cannot be asked.
-bool RoutineReading::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
+bool RoutineLookup::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
   bool known = true;
   option.parts.reserve(line.parts.size());
   for (const ast::Counted& typed : line.parts) {
-    const Part* part = reading_.row(source_, typed.code, reading_.set.parts, Problem::unknown_part, "part");
-    const std::optional<int> times = reading_.times(source_, typed.times);
+    const Part* part = lookup_.row(typed.code, lookup_.set.parts, Problem::unknown_part, "part");
+    const std::optional<int> times = lookup_.times(typed.times);
     known = known && part != nullptr && times && part->value;
     if (part == nullptr || !times) continue;
-    check_family(source_, typed.code, *part, *element.kind);
-    if (!part->value && !option.stated)
-      reading_.gap(source_, typed.code.text, {"parts", part->code, "value"});
+    check_family(typed.code, *part, *element.kind);
+    if (!part->value && !option.stated) lookup_.gap(typed.code.text, {"parts", part->code, "value"});
     option.parts.push_back({part, *times});
   }
   return known;
 }
 
-void RoutineReading::check_family(const Source& source, const ast::Name& code, const Part& part,
-                                  const Kind& kind) {
+void RoutineLookup::check_family(const ast::Name& code, const Part& part, const Kind& kind) {
   if (part.family_row == no_row) return;
-  const Family* family = &reading_.set.families.all()[part.family_row];
+  const Family* family = &lookup_.set.families.all()[part.family_row];
   if (family->kinds.empty()) return;
   if (std::find(family->kinds.begin(), family->kinds.end(), kind.code) != family->kinds.end()) return;
-  reading_.complain(
-      source, code.text,
-      {Problem::wrong_family,
-       quoted("the part", part.code) + " of the family " + family->code + " in " + with_article(kind.code),
-       "a part that may stand in " + with_article(kind.code)});
+  lookup_.complain(code.text, {Problem::wrong_family,
+                               quoted("the part", part.code) + " of the family " + family->code + " in " +
+                                   with_article(kind.code),
+                               "a part that may stand in " + with_article(kind.code)});
 }
 
-CountUses RoutineReading::read_counts(const std::optional<ast::CountsLine>& line) {
+CountUses RoutineLookup::read_counts(const std::optional<ast::CountsLine>& line) {
   CountUses uses;
   if (!line) return uses;
   uses.reserve(line->counts.size());
   for (const ast::Count& typed : line->counts) {
-    const std::optional<int> counts = reading_.whole(source_, typed.counts, "the counts", 0, 10'000);
+    const std::optional<int> counts = lookup_.whole(typed.counts, "the counts", 0, 10'000);
     if (!counts || !can_be_swum(*counts, typed.counts.text)) continue;
     uses.push_back({*counts, typed.where.text, words::same(typed.where.text, words::under)});
   }
@@ -208,95 +198,88 @@ CountUses RoutineReading::read_counts(const std::optional<ast::CountsLine>& line
 }
 
 // Complains once, at the count that is too much.
-bool RoutineReading::can_be_swum(int counts, std::string_view piece) {
+bool RoutineLookup::can_be_swum(int counts, std::string_view piece) {
   if (counts_ > most_counts) return false;
   counts_ += counts;
   if (counts_ <= most_counts) return true;
-  reading_.complain(
-      source_, piece,
-      {Problem::too_large, "more than " + std::to_string(most_counts) + " counts in the routine",
-       "a routine that someone can swim"});
+  lookup_.complain(piece,
+                   {Problem::too_large, "more than " + std::to_string(most_counts) + " counts in the routine",
+                    "a routine that someone can swim"});
   return false;
 }
 
-void RoutineReading::read_expect(const ast::ExpectLine& line, const Element& element, Option& option) {
+void RoutineLookup::read_expect(const ast::ExpectLine& line, const Element& element, Option& option) {
   if (routine_.event == nullptr) return;
   if (element.panel == nullptr) {
-    reading_.complain(source_, line.mark.text,
-                      {Problem::no_element_panel, "an expected mark for " + with_article(element.kind->code),
-                       "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
+    lookup_.complain(line.mark.text,
+                     {Problem::no_element_panel, "an expected mark for " + with_article(element.kind->code),
+                      "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
     return;
   }
-  option.expect = reading_.mark(source_, line.mark, *element.panel, false);
+  option.expect = lookup_.mark(line.mark, *element.panel, false);
 }
 
-void RoutineReading::read_slip(const ast::SlipLine& line, Option& option) {
-  option.slip = reading_.chance(source_, line.percent);
+void RoutineLookup::read_slip(const ast::SlipLine& line, Option& option) {
+  option.slip = lookup_.chance(line.percent);
 }
 
-void RoutineReading::read_stated(const ast::DifficultyLine& line, Option& option) {
-  const std::optional<Decimal> stated = reading_.number(source_, line.difficulty, "the difficulty");
+void RoutineLookup::read_stated(const ast::DifficultyLine& line, Option& option) {
+  const std::optional<Decimal> stated = lookup_.number(line.difficulty, "the difficulty");
   if (stated && *stated < Decimal()) {
-    reading_.complain(
-        source_, line.difficulty.text,
-        {Problem::out_of_range, "the difficulty " + stated->text(), "a difficulty of 0 or more"});
+    lookup_.complain(line.difficulty.text, {Problem::out_of_range, "the difficulty " + stated->text(),
+                                            "a difficulty of 0 or more"});
     return;
   }
   if (stated) option.stated = Difficulty(*stated);
 }
 
-void RoutineReading::work_out_difficulty(Option& option, const Element& element, std::string_view piece) {
+void RoutineLookup::work_out_difficulty(Option& option, const Element& element, std::string_view piece) {
   const Kind& kind = *element.kind;
-  if (!option.stated && !kind.formula) return reading_.gap(source_, piece, {"kinds", kind.code, "formula"});
+  if (!option.stated && !kind.formula) return lookup_.gap(piece, {"kinds", kind.code, "formula"});
   const bool uses_base =
       !option.stated && std::any_of(kind.formula->steps.begin(), kind.formula->steps.end(),
                                     [](const FormulaStep& step) { return step.does == Operation::base; });
-  if (uses_base && !kind.base) return reading_.gap(source_, piece, {"kinds", kind.code, "base"});
-  if (option.slip && !kind.base) reading_.gap(source_, piece, {"kinds", kind.code, "base"});
+  if (uses_base && !kind.base) return lookup_.gap(piece, {"kinds", kind.code, "base"});
+  if (option.slip && !kind.base) lookup_.gap(piece, {"kinds", kind.code, "base"});
   try {
     const Declared result = declared(option, kind);
     option.declared = result.difficulty;
     if (result.difficulty && *result.difficulty >= Difficulty()) return;
     const std::string why = result.difficulty ? "it gives " + result.difficulty->text() : result.why_not;
-    reading_.complain(
-        source_, piece,
-        {Problem::formula_fails, "no difficulty by the formula of " + kind.code + ": " + why,
-         "a difficulty of 0 or more", "look at the formula in kinds.csv of " + reading_.set.name});
+    lookup_.complain(
+        piece, {Problem::formula_fails, "no difficulty by the formula of " + kind.code + ": " + why,
+                "a difficulty of 0 or more", "look at the formula in kinds.csv of " + lookup_.set.name});
   } catch (const Overflow&) {
-    reading_.complain(
-        source_, piece,
-        {Problem::too_large, "a difficulty too large to stay exact", "one below 9000000000000"});
+    lookup_.complain(piece,
+                     {Problem::too_large, "a difficulty too large to stay exact", "one below 9000000000000"});
   }
 }
 
-void RoutineReading::read_impression(const ast::ExpectedAspect& typed) {
+void RoutineLookup::read_impression(const ast::ExpectedAspect& typed) {
   if (routine_.event == nullptr) return;
   for (const PanelRule* rule : routine_.aspects) {
     if (rule->aspect != typed.aspect.text) continue;
-    const std::optional<Mark> mark = reading_.mark(source_, typed.mark, *rule, false);
+    const std::optional<Mark> mark = lookup_.mark(typed.mark, *rule, false);
     if (mark) routine_.impressions.push_back({rule, *mark});
     return;
   }
   std::vector<std::string_view> known;
   for (const PanelRule* rule : routine_.aspects) known.push_back(rule->aspect);
-  reading_.unknown(source_, typed.aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
-                   routine_.event->code);
+  lookup_.unknown(typed.aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
+                  routine_.event->code);
 }
 
 }  // namespace
 
 Resolved resolve(const ast::Sheet& sheet, const ValueSet& set) {
   Resolved resolved;
-  Reading reading(set, resolved);
-  Routine routine = RoutineReading(reading, sheet).read();
+  Lookup lookup(set, sheet.sources, resolved);
+  Routine routine = RoutineLookup(lookup, sheet).read();
   if (routine.event != nullptr) {
-    resolve_runs(reading, sheet, routine);
-    resolve_panels(reading, sheet, routine);
+    resolve_runs(lookup, sheet, routine);
+    resolve_panels(lookup, sheet, routine);
   }
-  if (resolved.diagnostics.ok()) check_stays_exact(reading, sheet, routine);
-  if (!resolved.diagnostics.ok()) return resolved;
-  check_limits(reading, sheet, routine);
-  resolved.routine = std::move(routine);
+  if (resolved.diagnostics.ok()) resolved.routine = std::move(routine);
   return resolved;
 }
 

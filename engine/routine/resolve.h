@@ -4,9 +4,8 @@
 //   resolved.routine        // empty when anything is in error: nothing is scored from a bad line
 //
 // Errors: a word that is not in the set, a number out of its range or off its step, the wrong number of
-// judges, an element that is not in the routine, a value of the set that is a gap. Warnings: what the rules
-// of the event forbid but what can be priced all the same (quotas, limits of families and codes, time,
-// swimmers).
+// judges, an element that is not in the routine, a value of the set that is a gap. What the rules object to in a
+// routine is a second step (score/objections.h).
 #pragma once
 
 #include <optional>

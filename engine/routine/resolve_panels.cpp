@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/routine/reading.h"
+#include "engine/routine/lookup.h"
 
 namespace landdrill {
 
@@ -19,34 +19,33 @@ std::string element_numbers(const Routine& routine) {
 }
 
 // The index of the element that `typed` names, or a complaint.
-std::optional<std::size_t> element_at(Reading& reading, const Source& source, const ast::Number& typed,
-                                      const Routine& routine) {
-  const std::optional<int> number = Reading::whole_number(typed, 0, 1000);
+std::optional<std::size_t> element_at(Lookup& lookup, const ast::Number& typed, const Routine& routine) {
+  const std::optional<int> number = Lookup::whole_number(typed, 0, 1000);
   for (std::size_t i = 0; number && i < routine.elements.size(); ++i) {
     if (routine.elements[i].number == *number) return i;
   }
   const auto is_it = [&](int left_out) { return left_out == number; };
-  if (std::any_of(reading.left_out.begin(), reading.left_out.end(), is_it)) return std::nullopt;
-  reading.complain(source, typed.text,
-                   {Problem::unknown_element, "element " + std::string(typed.text),
-                    "an element of \"" + std::string(routine.title) + "\": " + element_numbers(routine)});
+  if (std::any_of(lookup.left_out.begin(), lookup.left_out.end(), is_it)) return std::nullopt;
+  lookup.complain(typed.text,
+                  {Problem::unknown_element, "element " + std::string(typed.text),
+                   "an element of \"" + std::string(routine.title) + "\": " + element_numbers(routine)});
   return std::nullopt;
 }
 
 // The element and its rule, if it is marked by itself and has a base mark where one is said.
-std::optional<std::size_t> marked_element(Reading& reading, const Source& source, const ast::Number& typed,
-                                          bool base, const Routine& routine) {
-  const std::optional<std::size_t> index = element_at(reading, source, typed, routine);
+std::optional<std::size_t> marked_element(Lookup& lookup, const ast::Number& typed, bool base,
+                                          const Routine& routine) {
+  const std::optional<std::size_t> index = element_at(lookup, typed, routine);
   if (!index) return std::nullopt;
   const Element& element = routine.elements[*index];
   if (element.panel == nullptr) {
-    reading.complain(source, typed.text,
-                     {Problem::no_element_panel, with_article(element.kind->code) + " marked by itself",
-                      "none: no panel of " + routine.event->code + " marks such an element"});
+    lookup.complain(typed.text,
+                    {Problem::no_element_panel, with_article(element.kind->code) + " marked by itself",
+                     "none: no panel of " + routine.event->code + " marks such an element"});
     return std::nullopt;
   }
   if (base && !element.kind->base) {
-    reading.gap(source, typed.text, {"kinds", element.kind->code, "base"});
+    lookup.gap(typed.text, {"kinds", element.kind->code, "base"});
     return std::nullopt;
   }
   return index;
@@ -72,32 +71,29 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 }
 
 template <class Use, class Row>
-std::vector<Use> counted_uses(Reading& reading, const Source& source, const ast::CountedList& typed,
-                              const Rows<Row>& rows, Problem problem, std::string_view what,
-                              std::string_view table) {
+std::vector<Use> counted_uses(Lookup& lookup, const ast::CountedList& typed, const Rows<Row>& rows,
+                              Problem problem, std::string_view what, std::string_view table) {
   std::vector<Use> uses;
   for (const ast::Counted& one : typed) {
-    const Row* row = reading.row(source, one.code, rows, problem, what);
-    const std::optional<int> times = reading.times(source, one.times);
+    const Row* row = lookup.row(one.code, rows, problem, what);
+    const std::optional<int> times = lookup.times(one.times);
     if (row == nullptr || !times) continue;
-    if (!row->points) reading.gap(source, one.code.text, {table, row->code, "points"});
+    if (!row->points) lookup.gap(one.code.text, {table, row->code, "points"});
     add_use(uses, row, *times);
   }
   return uses;
 }
 
-std::vector<SyncUse> sync_errors(Reading& reading, const Source& source,
-                                 const std::optional<ast::SyncLine>& line) {
+std::vector<SyncUse> sync_errors(Lookup& lookup, const std::optional<ast::SyncLine>& line) {
   if (!line) return {};
-  return counted_uses<SyncUse>(reading, source, line->errors, reading.set.sync, Problem::unknown_sync,
+  return counted_uses<SyncUse>(lookup, line->errors, lookup.set.sync, Problem::unknown_sync,
                                "class of sync error", "sync");
 }
 
-std::vector<PenaltyUse> penalties(Reading& reading, const Source& source,
-                                  const std::optional<ast::PenaltyLine>& line) {
+std::vector<PenaltyUse> penalties(Lookup& lookup, const std::optional<ast::PenaltyLine>& line) {
   if (!line) return {};
-  return counted_uses<PenaltyUse>(reading, source, line->penalties, reading.set.penalties,
-                                  Problem::unknown_penalty, "penalty", "penalties");
+  return counted_uses<PenaltyUse>(lookup, line->penalties, lookup.set.penalties, Problem::unknown_penalty,
+                                  "penalty", "penalties");
 }
 
 std::optional<Size> size_from(std::string_view word) {
@@ -126,80 +122,73 @@ std::string sizes_of(const FaultRule& fault) {
 
 constexpr std::array<std::string_view, 3> size_words = {"small", "medium", "large"};
 
-void read_lost(Reading& reading, const Source& source, const ast::Name& lost, const Element& element,
-               RunElement& seen) {
+void read_lost(Lookup& lookup, const ast::Name& lost, const Element& element, RunElement& seen) {
   const PartUses& parts = element.options.front().parts;
   std::vector<std::string_view> known;
   for (const PartUse& use : parts) known.push_back(use.part->code);
   if (std::find(known.begin(), known.end(), lost.text) == known.end()) {
-    reading.complain(source, lost.text,
-                     {Problem::not_lost, quoted("a lost part", lost.text),
-                      "a part of element " + std::to_string(element.number),
-                      hint_of(lost.text, known, "element " + std::to_string(element.number))});
+    lookup.complain(lost.text, {Problem::not_lost, quoted("a lost part", lost.text),
+                                "a part of element " + std::to_string(element.number),
+                                hint_of(lost.text, known, "element " + std::to_string(element.number))});
     return;
   }
-  if (!element.kind->base) return reading.gap(source, lost.text, {"kinds", element.kind->code, "base"});
+  if (!element.kind->base) return lookup.gap(lost.text, {"kinds", element.kind->code, "base"});
   seen.base = true;
   seen.lost.push_back(lost.text);
 }
 
-void read_fault(Reading& reading, const Source& source, const ast::Fault& typed, RunElement& seen) {
-  const FaultRule* fault =
-      reading.row(source, typed.fault, reading.set.faults, Problem::unknown_fault, "fault");
-  const std::optional<int> times = reading.times(source, typed.times);
+void read_fault(Lookup& lookup, const ast::Fault& typed, RunElement& seen) {
+  const FaultRule* fault = lookup.row(typed.fault, lookup.set.faults, Problem::unknown_fault, "fault");
+  const std::optional<int> times = lookup.times(typed.times);
   if (fault == nullptr || !times) return;
   const std::optional<Size> size = size_from(typed.size.text);
   if (!size || !has_size(*fault, *size)) {
-    reading.complain(source, typed.size.text,
-                     {Problem::unknown_size, quoted("the size", typed.size.text) + " of " + fault->code,
-                      "a size that it has: " + sizes_of(*fault),
-                      size ? "" : words::nearest_hint(typed.size.text, size_words)});
+    lookup.complain(typed.size.text,
+                    {Problem::unknown_size, quoted("the size", typed.size.text) + " of " + fault->code,
+                     "a size that it has: " + sizes_of(*fault),
+                     size ? "" : words::nearest_hint(typed.size.text, size_words)});
     return;
   }
   seen.faults.push_back({fault, *size, *times});
 }
 
-const PanelRule* aspect_rule(Reading& reading, const Source& source, const ast::Name& aspect,
-                             const Routine& routine) {
+const PanelRule* aspect_rule(Lookup& lookup, const ast::Name& aspect, const Routine& routine) {
   for (const PanelRule* rule : routine.aspects) {
     if (rule->aspect == aspect.text) return rule;
   }
   std::vector<std::string_view> known;
   for (const PanelRule* rule : routine.aspects) known.push_back(rule->aspect);
-  reading.unknown(source, aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
-                  routine.event->code);
+  lookup.unknown(aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
+                 routine.event->code);
   return nullptr;
 }
 
-bool right_number_of_judges(Reading& reading, const Source& source, std::string_view piece, std::size_t marks,
+bool right_number_of_judges(Lookup& lookup, std::string_view piece, std::size_t marks,
                             const PanelRule& rule) {
   if (marks == static_cast<std::size_t>(rule.judges)) return true;
-  reading.complain(
-      source, piece,
-      {Problem::wrong_judges, std::to_string(marks) + (marks == 1 ? " mark" : " marks"),
-       std::to_string(rule.judges) + ", one for each judge of " + rule.aspect,
-       marks < static_cast<std::size_t>(rule.judges) ? "write - for a judge who is missing" : ""});
+  lookup.complain(
+      piece, {Problem::wrong_judges, std::to_string(marks) + (marks == 1 ? " mark" : " marks"),
+              std::to_string(rule.judges) + ", one for each judge of " + rule.aspect,
+              marks < static_cast<std::size_t>(rule.judges) ? "write - for a judge who is missing" : ""});
   return false;
 }
 
-bool enough_judges(Reading& reading, const Source& source, std::string_view piece, const JudgeMarks& marks,
-                   const PanelRule& rule) {
+bool enough_judges(Lookup& lookup, std::string_view piece, const JudgeMarks& marks, const PanelRule& rule) {
   const auto missing = std::count(marks.begin(), marks.end(), std::nullopt);
   if (missing == 0) return true;
   const auto given = static_cast<std::ptrdiff_t>(marks.size()) - missing;
   if (rule.missing == Missing::refuse) {
-    reading.complain(
-        source, piece,
-        {Problem::judge_missing, "a missing judge (-)", "a mark from every judge of " + rule.aspect,
-         "panels.csv of " + reading.set.name + " says `refuse` for a missing judge"});
+    lookup.complain(
+        piece, {Problem::judge_missing, "a missing judge (-)", "a mark from every judge of " + rule.aspect,
+                "panels.csv of " + lookup.set.name + " says `refuse` for a missing judge"});
     return false;
   }
   const std::ptrdiff_t needed = rule.missing == Missing::mean ? 1 : rule.drop_high + rule.drop_low + 1;
   if (given >= needed) return true;
-  reading.complain(source, piece,
-                   {Problem::judge_missing,
-                    "marks from " + std::to_string(given) + " of " + std::to_string(rule.judges) + " judges",
-                    "at least " + std::to_string(needed) + ", so that a mark is kept"});
+  lookup.complain(piece,
+                  {Problem::judge_missing,
+                   "marks from " + std::to_string(given) + " of " + std::to_string(rule.judges) + " judges",
+                   "at least " + std::to_string(needed) + ", so that a mark is kept"});
   return false;
 }
 
@@ -209,89 +198,82 @@ struct MarksLine {
 };
 
 // The marks of one panel line; false when any of them is in error.
-bool read_marks(Reading& reading, const Source& source, const MarksLine& typed, const PanelRule& rule,
-                JudgeMarks& marks) {
+bool read_marks(Lookup& lookup, const MarksLine& typed, const PanelRule& rule, JudgeMarks& marks) {
   marks.reserve(typed.marks.size());
-  bool good = right_number_of_judges(reading, source, typed.piece, typed.marks.size(), rule);
+  bool good = right_number_of_judges(lookup, typed.piece, typed.marks.size(), rule);
   for (const ast::JudgeMark& one : typed.marks) {
     std::optional<Mark> mark;
     if (one) {
-      mark = reading.mark(source, *one, rule, true);
+      mark = lookup.mark(*one, rule, true);
       good = good && mark;
     }
     marks.push_back(mark);
   }
-  return good && enough_judges(reading, source, typed.piece, marks, rule);
+  return good && enough_judges(lookup, typed.piece, marks, rule);
 }
 
-Run read_run(Reading& reading, const ast::Run& typed, const Routine& routine) {
-  const Source& source = *typed.source;
+Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
   Run run;
   run.date = typed.head.date.text;
   if (typed.head.title) run.title = typed.head.title->text;
   run.elements.reserve(typed.elements.size());
   run.aspects.reserve(typed.aspects.size());
   for (const ast::FaultsLine& line : typed.elements) {
-    const auto index = marked_element(reading, source, line.element, line.base, routine);
+    const auto index = marked_element(lookup, line.element, line.base, routine);
     RunElement seen;
     seen.base = line.base;
     for (const ast::Fault& fault : line.faults) {
-      if (!fault.lost_part) read_fault(reading, source, fault, seen);
-      if (fault.lost_part && index)
-        read_lost(reading, source, *fault.lost_part, routine.elements[*index], seen);
+      if (!fault.lost_part) read_fault(lookup, fault, seen);
+      if (fault.lost_part && index) read_lost(lookup, *fault.lost_part, routine.elements[*index], seen);
     }
     if (!index) continue;
     seen.element = *index;
     run.elements.push_back(std::move(seen));
   }
   for (const ast::AspectMarksLine& line : typed.aspects) {
-    const PanelRule* rule = aspect_rule(reading, source, line.aspect, routine);
+    const PanelRule* rule = aspect_rule(lookup, line.aspect, routine);
     if (rule == nullptr) continue;
     if (line.marks.size() != 1 || !line.marks.front()) {
-      reading.complain(
-          source, line.aspect.text,
-          {Problem::wrong_judges, std::to_string(line.marks.size()) + " entries for " + rule->aspect,
-           "one mark in a run, the coach's own"});
+      lookup.complain(line.aspect.text, {Problem::wrong_judges,
+                                         std::to_string(line.marks.size()) + " entries for " + rule->aspect,
+                                         "one mark in a run, the coach's own"});
       continue;
     }
-    const std::optional<Mark> mark = reading.mark(source, *line.marks.front(), *rule, false);
+    const std::optional<Mark> mark = lookup.mark(*line.marks.front(), *rule, false);
     if (mark) run.aspects.push_back({rule, *mark});
   }
   run.has_sync = typed.sync.has_value();
   run.has_penalties = typed.penalty.has_value();
-  run.sync = sync_errors(reading, source, typed.sync);
-  run.penalties = penalties(reading, source, typed.penalty);
+  run.sync = sync_errors(lookup, typed.sync);
+  run.penalties = penalties(lookup, typed.penalty);
   return run;
 }
 
-RecordedPanel read_panel(Reading& reading, const ast::Panel& typed, const Routine& routine) {
-  const Source& source = *typed.source;
+RecordedPanel read_panel(Lookup& lookup, const ast::Panel& typed, const Routine& routine) {
   RecordedPanel panel;
   panel.date = typed.head.date.text;
   if (typed.head.title) panel.title = typed.head.title->text;
   panel.elements.reserve(typed.elements.size());
   for (const ast::ElementMarksLine& line : typed.elements) {
-    const auto index = marked_element(reading, source, line.element, line.base, routine);
+    const auto index = marked_element(lookup, line.element, line.base, routine);
     if (!index) continue;
     RecordedElement& seen = panel.elements.emplace_back();
     seen.element = *index;
     seen.base = line.base;
     const PanelRule& rule = *routine.elements[*index].panel;
-    if (!read_marks(reading, source, {line.element.text, line.marks}, rule, seen.marks))
-      panel.elements.pop_back();
+    if (!read_marks(lookup, {line.element.text, line.marks}, rule, seen.marks)) panel.elements.pop_back();
   }
   panel.aspects.reserve(typed.aspects.size());
   for (const ast::AspectMarksLine& line : typed.aspects) {
     RecordedAspect& seen = panel.aspects.emplace_back();
-    seen.rule = aspect_rule(reading, source, line.aspect, routine);
-    if (seen.rule == nullptr ||
-        !read_marks(reading, source, {line.aspect.text, line.marks}, *seen.rule, seen.marks))
+    seen.rule = aspect_rule(lookup, line.aspect, routine);
+    if (seen.rule == nullptr || !read_marks(lookup, {line.aspect.text, line.marks}, *seen.rule, seen.marks))
       panel.aspects.pop_back();
   }
-  panel.sync = sync_errors(reading, source, typed.sync);
-  panel.penalties = penalties(reading, source, typed.penalty);
+  panel.sync = sync_errors(lookup, typed.sync);
+  panel.penalties = penalties(lookup, typed.penalty);
   if (typed.result) {
-    const std::optional<Decimal> result = reading.number(source, typed.result->result, "the result");
+    const std::optional<Decimal> result = lookup.number(typed.result->result, "the result");
     if (result) panel.result = Points(*result);
   }
   return panel;
@@ -299,14 +281,14 @@ RecordedPanel read_panel(Reading& reading, const ast::Panel& typed, const Routin
 
 }  // namespace
 
-void resolve_runs(Reading& reading, const ast::Sheet& sheet, Routine& routine) {
+void resolve_runs(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
   routine.runs.reserve(sheet.runs.size());
-  for (const ast::Run& run : sheet.runs) routine.runs.push_back(read_run(reading, run, routine));
+  for (const ast::Run& run : sheet.runs) routine.runs.push_back(read_run(lookup, run, routine));
 }
 
-void resolve_panels(Reading& reading, const ast::Sheet& sheet, Routine& routine) {
+void resolve_panels(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
   routine.panels.reserve(sheet.panels.size());
-  for (const ast::Panel& panel : sheet.panels) routine.panels.push_back(read_panel(reading, panel, routine));
+  for (const ast::Panel& panel : sheet.panels) routine.panels.push_back(read_panel(lookup, panel, routine));
 }
 
 }  // namespace landdrill

@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
+#include "engine/routine/timing.h"
 #include "engine/score/bridge.h"
 #include "engine/score/build_up.h"
-#include "engine/routine/timing.h"
 
 namespace landdrill {
 

@@ -1,7 +1,7 @@
 // What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be
 // priced all the same.
 #include "engine/score/objections.h"
-#include "engine/routine/reading.h"
+#include "engine/score/stays_exact.h"
 
 namespace landdrill {
 namespace {
@@ -20,12 +20,11 @@ std::string_view piece_of(const ast::Sheet& sheet, Objection::About about) {
   }
 }
 
-}  // namespace
-
-void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& routine) {
+void add_limits(const ast::Sheet& sheet, const Routine& routine, Diagnostics& diagnostics) {
   Objections objections(routine);
   const auto complain = [&](std::string_view piece, Objection&& one) {
-    reading.complain(*sheet.source, piece, {one.problem, std::move(one.found), std::move(one.expected)});
+    diagnostics.add(
+        diagnostic_at(sheet.sources, piece, {one.problem, std::move(one.found), std::move(one.expected)}));
   };
   std::size_t index = 0;
   for (const ast::Item& item : sheet.routine.items) {
@@ -39,6 +38,23 @@ void check_limits(Reading& reading, const ast::Sheet& sheet, const Routine& rout
     }
   }
   for (Objection& one : objections.to_routine({})) complain(piece_of(sheet, one.about), std::move(one));
+}
+
+}  // namespace
+
+Resolved understood(const ast::Sheet& sheet, const ValueSet& set) {
+  Resolved resolved = resolve(sheet, set);
+  if (!resolved.routine) return resolved;
+  if (stays_exact(*resolved.routine)) {
+    add_limits(sheet, *resolved.routine, resolved.diagnostics);
+    return resolved;
+  }
+  resolved.diagnostics.add(
+      diagnostic_at(sheet.sources, sheet.routine.head.title.text,
+                    {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
+                     "look at the difficulties of the sheet and the weights of the set"}));
+  resolved.routine.reset();
+  return resolved;
 }
 
 }  // namespace landdrill

@@ -43,4 +43,8 @@ class Objections {
 // without a place in the sheet.
 Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diagnostics& of_sheet);
 
+// Sheet + value set -> a routine that can be priced, with what the rules object to in it as warnings at their places in
+// the sheet. A total that would leave the exact numbers is an error like those of resolve.
+Resolved understood(const ast::Sheet& sheet, const ValueSet& set);
+
 }  // namespace landdrill

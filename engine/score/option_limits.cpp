@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/routine/reading.h"
+#include "engine/routine/lookup.h"
 
 namespace landdrill {
 namespace {

@@ -7,9 +7,9 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/wish.h"
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
-#include "engine/routine/wish.h"
 
 namespace landdrill {
 

@@ -1,8 +1,7 @@
-// A sheet whose total would leave the exact numbers is refused with the other mistakes, before anything is
-// scored.
+#include "engine/score/stays_exact.h"
+
 #include <algorithm>
 
-#include "engine/routine/reading.h"
 #include "engine/score/score.h"
 
 namespace landdrill {
@@ -74,14 +73,13 @@ void score_everything(const Routine& routine) {
 
 }  // namespace
 
-void check_stays_exact(Reading& reading, const ast::Sheet& sheet, const Routine& routine) {
-  if (!has_large_numbers(routine)) return;
+bool stays_exact(const Routine& routine) {
+  if (!has_large_numbers(routine)) return true;
   try {
     score_everything(routine);
+    return true;
   } catch (const Overflow&) {
-    reading.complain(*sheet.source, sheet.routine.head.title.text,
-                     {Problem::too_large, "a score too large to stay exact", "one below 9000000000000",
-                      "look at the difficulties of the sheet and the weights of the set"});
+    return false;
   }
 }
 

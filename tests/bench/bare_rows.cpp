@@ -64,7 +64,9 @@ int main(int argc, char** argv) {
   sqlite3* db = nullptr;
   if (sqlite3_open(argv[2], &db) != SQLITE_OK) return 3;
   run(db, "PRAGMA journal_mode = DELETE; PRAGMA synchronous = EXTRA");
-  run(db, "CREATE TABLE mark (date TEXT, meet TEXT, routine TEXT, element TEXT, judge INTEGER, mark TEXT) STRICT");
+  run(db,
+      "CREATE TABLE mark (date TEXT, meet TEXT, routine TEXT, element TEXT, judge INTEGER, mark TEXT) "
+      "STRICT");
   const auto begin = Clock::now();
   run(db, "BEGIN IMMEDIATE");
   insert_all(db, cells);

@@ -15,8 +15,7 @@
 #include <stdexcept>
 
 #include "engine/chances/forecast.h"
-#include "engine/routine/resolve.h"
-#include "grammar/parse.h"
+#include "engine/score/objections.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/draws.h"
 
@@ -58,10 +57,9 @@ double draws_for(double chance, double error) {
 
 int measure() {
   const Source source{"typical.sheet", typical};
-  Parsed parsed = parse(source);
   Assembled assembled;
-  assemble(source, parsed.lines, assembled);
-  const Resolved resolved = resolve(assembled.sheets.at(0), bench::demo_set());
+  assemble(source, assembled);
+  const Resolved resolved = understood(assembled.sheets.at(0), bench::demo_set());
   if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
   const Routine& routine = *resolved.routine;
 

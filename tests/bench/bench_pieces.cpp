@@ -3,12 +3,11 @@
 
 #include <deque>
 
+#include "engine/routine/difficulty.h"
 #include "engine/score/account.h"
 #include "engine/score/build_up.h"
-#include "engine/routine/difficulty.h"
-#include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "grammar/blocks.h"
-#include "grammar/parse.h"
 #include "tests/bench/demo_set.h"
 
 namespace landdrill::bench {
@@ -20,15 +19,14 @@ constexpr std::size_t count = 200;
 struct Stages {
   std::vector<std::string> texts = made_texts(count);
   std::deque<Source> sources;
-  std::vector<Parsed> parsed;
   std::vector<Assembled> assembled;
   std::vector<Routine> routines;
 
   Stages() {
     for (const std::string& text : texts) {
       const Source& source = sources.emplace_back(Source{"made.sheet", text});
-      assemble(source, parsed.emplace_back(parse(source)).lines, assembled.emplace_back());
-      Resolved resolved = resolve(assembled.back().sheets.front(), demo_set());
+      assemble(source, assembled.emplace_back());
+      Resolved resolved = understood(assembled.back().sheets.front(), demo_set());
       if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
       routines.push_back(std::move(*resolved.routine));
     }
@@ -45,17 +43,11 @@ std::optional<std::size_t> last_panel(const Routine& routine) {
   return routine.panels.size() - 1;
 }
 
-void parse_sheets(benchmark::State& state) {
-  for (auto _ : state)
-    for (const Source& source : stages().sources) benchmark::DoNotOptimize(parse(source));
-}
-BENCHMARK(parse_sheets);
-
 void assemble_sheets(benchmark::State& state) {
   for (auto _ : state) {
-    for (std::size_t i = 0; i < count; ++i) {
+    for (const Source& source : stages().sources) {
       Assembled assembled;
-      assemble(stages().sources[i], stages().parsed[i].lines, assembled);
+      assemble(source, assembled);
       benchmark::DoNotOptimize(assembled);
     }
   }
@@ -65,7 +57,7 @@ BENCHMARK(assemble_sheets);
 void resolve_sheets(benchmark::State& state) {
   for (auto _ : state)
     for (const Assembled& one : stages().assembled)
-      benchmark::DoNotOptimize(resolve(one.sheets.front(), demo_set()));
+      benchmark::DoNotOptimize(understood(one.sheets.front(), demo_set()));
 }
 BENCHMARK(resolve_sheets);
 
@@ -80,7 +72,8 @@ BENCHMARK(work_out_difficulties);
 
 void score_estimates(benchmark::State& state) {
   for (auto _ : state)
-    for (const Routine& routine : stages().routines) benchmark::DoNotOptimize(score(routine, expected(routine, {})));
+    for (const Routine& routine : stages().routines)
+      benchmark::DoNotOptimize(score(routine, expected(routine, {})));
 }
 BENCHMARK(score_estimates);
 
@@ -112,7 +105,8 @@ BENCHMARK(account_for_sheets);
 void keep_one_panels_marks(benchmark::State& state) {
   const PanelRule& rule = *demo_set().element_panel("duet-free", "hybrid");
   JudgeMarks marks;
-  for (const char* typed : {"7.25", "7.50", "7.25", "7.00", "7.75"}) marks.push_back(Mark(*Decimal::parse(typed)));
+  for (const char* typed : {"7.25", "7.50", "7.25", "7.00", "7.75"})
+    marks.push_back(Mark(*Decimal::parse(typed)));
   const Difficulty difficulty(*Decimal::parse("3.85"));
   for (auto _ : state) {
     benchmark::DoNotOptimize(marks.data());

@@ -16,8 +16,7 @@
 #include <vector>
 
 #include "engine/choosing/plan.h"
-#include "engine/routine/resolve.h"
-#include "grammar/parse.h"
+#include "engine/score/objections.h"
 #include "tests/bench/demo_set.h"
 #include "tests/outside/plan_model.h"
 
@@ -43,10 +42,9 @@ struct Times {
 // The best programme alone, and the whole plan: the next five, and each limit moved by one, solved again.
 void time_ours(const std::string& text, Times& times) {
   const Source source("made up", text);
-  Parsed parsed = parse(source);
   Assembled assembled;
-  assemble(source, parsed.lines, assembled);
-  const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+  assemble(source, assembled);
+  const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
   PlanWish how;
   how.event_limits = false;
   // Told to stop after two seconds; then the answer has a gap.
@@ -144,10 +142,9 @@ void odds_of(const PlanShape& shape, std::uint64_t models, bool whole) {
   for (std::uint64_t seed = 0; seed < models; ++seed) {
     const PlanModel model(seed, shape);
     const Source source("made up", model.sheet);
-    Parsed parsed = parse(source);
     Assembled assembled;
-    assemble(source, parsed.lines, assembled);
-    const Resolved resolved = resolve(assembled.sheets.front(), bench::demo_set());
+    assemble(source, assembled);
+    const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
     PlanWish how;
     how.event_limits = false;
     how.how_many = whole ? 6 : 1;

@@ -32,7 +32,9 @@ ValueSet load_demo_set() {
 
 }  // namespace
 
-fs::path source_folder() { return LANDDRILL_SOURCE; }
+fs::path source_folder() {
+  return LANDDRILL_SOURCE;
+}
 
 std::string whole_text(const fs::path& file) {
   std::ifstream in(file, std::ios::binary);
@@ -50,7 +52,9 @@ const ValueSet& demo_set() {
   return set;
 }
 
-std::string demo_sheet() { return whole_text(source_folder() / "examples" / "harbour-lights.sheet"); }
+std::string demo_sheet() {
+  return whole_text(source_folder() / "examples" / "harbour-lights.sheet");
+}
 
 std::vector<fs::path> sheets_in(const fs::path& folder) {
   std::vector<fs::path> sheets;

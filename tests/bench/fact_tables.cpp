@@ -50,7 +50,8 @@ FactTables::~FactTables() {
 void FactTables::write_set(const ValueSet& set) {
   for (std::size_t i = 0; i < set.parts.size(); ++i) {
     const Part& part = set.parts.all()[i];
-    row("part", i, row_of_family(set, part.family), part.family == "flights" ? 1 : 0, whole(part.value->value(), hundredth));
+    row("part", i, row_of_family(set, part.family), part.family == "flights" ? 1 : 0,
+        whole(part.value->value(), hundredth));
   }
   for (std::size_t i = 0; i < set.kinds.size(); ++i) {
     const Kind& kind = set.kinds.all()[i];
@@ -70,7 +71,8 @@ void FactTables::write_set(const ValueSet& set) {
     const FaultRule& fault = set.faults.all()[i];
     const std::optional<Mark> sizes[] = {fault.small, fault.medium, fault.large};
     for (std::size_t size = 0; size < 3; ++size)
-      if (sizes[size]) row("fault", i, size, whole(sizes[size]->value(), hundredth), whole(fault.cap->value(), hundredth));
+      if (sizes[size])
+        row("fault", i, size, whole(sizes[size]->value(), hundredth), whole(fault.cap->value(), hundredth));
   }
   for (std::size_t i = 0; i < set.sync.size(); ++i)
     row("sync", i, whole(set.sync.all()[i].points->value(), ten_thousandth));
@@ -87,7 +89,8 @@ void FactTables::add(std::uint64_t sheet, const MadeSheet& made) {
     row("element", sheet, i, element.kind, element.expect * 25);
     for (const MadeUse& use : element.parts) row("part_use", sheet, i, use.row, use.times);
   }
-  for (std::size_t i = 0; i < made.impressions.size(); ++i) row("impression", sheet, i, made.impressions[i] * 25);
+  for (std::size_t i = 0; i < made.impressions.size(); ++i)
+    row("impression", sheet, i, made.impressions[i] * 25);
   for (std::size_t i = 0; i < made.runs.size(); ++i) add_run(sheet, i + 1, made.runs[i]);
   if (made.panel) add_panel(sheet, *made.panel);
 }
@@ -99,14 +102,16 @@ void FactTables::add_run(std::uint64_t sheet, std::size_t run, const MadeRun& ma
     for (const MadeFault& fault : seen.faults)
       row("fault_use", sheet, run, seen.element, fault.fault, fault.size, fault.times);
   }
-  for (std::size_t i = 0; i < made.aspects.size(); ++i) row("run_aspect", sheet, run, i, made.aspects[i] * 25);
+  for (std::size_t i = 0; i < made.aspects.size(); ++i)
+    row("run_aspect", sheet, run, i, made.aspects[i] * 25);
   add_uses(sheet, run, made.sync, made.penalties);
 }
 
 void FactTables::add_panel(std::uint64_t sheet, const MadePanel& made) {
   for (std::size_t i = 0; i < made.elements.size(); ++i)
     add_marks(sheet, i, made.elements[i].base, made.elements[i].marks);
-  for (std::size_t i = 0; i < made.aspects.size(); ++i) add_marks(sheet, aspect_lines + i, false, made.aspects[i]);
+  for (std::size_t i = 0; i < made.aspects.size(); ++i)
+    add_marks(sheet, aspect_lines + i, false, made.aspects[i]);
   add_uses(sheet, 0, made.sync, made.penalties);
 }
 

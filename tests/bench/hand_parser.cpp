@@ -16,7 +16,9 @@ constexpr std::size_t longest_line = 64 * 1024;
 constexpr std::size_t most_lines = 2'000'000;
 constexpr std::size_t most_items = 10'000;
 
-void optional_colon(Scan& scan) { scan.sign(':'); }
+void optional_colon(Scan& scan) {
+  scan.sign(':');
+}
 
 // One item after the other, with a comma between; then the end of the line.
 template <class List, class Read>
@@ -85,7 +87,8 @@ bool counted(Scan& scan, CountedList& items) {
   const Scan start = scan;
   if (scan.word("none")) return scan.end();
   scan = start;
-  return list(scan, items, [&](Counted& item) { return scan.code_but_none(item.code) && scan.times(item.times); });
+  return list(scan, items,
+              [&](Counted& item) { return scan.code_but_none(item.code) && scan.times(item.times); });
 }
 
 bool parts(Scan& scan, CountedList& items) {
@@ -139,14 +142,45 @@ bool aspect(Scan& scan, Statement& statement) {
   return scan.code(line.aspect) && scan.sign(':') && marks(scan, line.marks);
 }
 
-bool number_alone(Scan& scan, Number& number) { return scan.number(number) && scan.end(); }
-bool code_alone(Scan& scan, Name& name) { return scan.code(name) && scan.end(); }
-bool title_alone(Scan& scan, Name& name) { return scan.title(name) && scan.end(); }
+bool number_alone(Scan& scan, Number& number) {
+  return scan.number(number) && scan.end();
+}
+bool code_alone(Scan& scan, Name& name) {
+  return scan.code(name) && scan.end();
+}
+bool title_alone(Scan& scan, Name& name) {
+  return scan.title(name) && scan.end();
+}
 
 enum class Keyword {
-  none, routine, event, values, tempo, swimmers, element, option, parts, counts, difficulty, expect, slip,
-  passage, impression, run, panel, sync, penalty, result,
-  before_aspects, spread, day, limit, errors, risk, optional, stays
+  none,
+  routine,
+  event,
+  values,
+  tempo,
+  swimmers,
+  element,
+  option,
+  parts,
+  counts,
+  difficulty,
+  expect,
+  slip,
+  passage,
+  impression,
+  run,
+  panel,
+  sync,
+  penalty,
+  result,
+  before_aspects,
+  spread,
+  day,
+  limit,
+  errors,
+  risk,
+  optional,
+  stays
 };
 // Before a colon these may name an aspect: `difficulty` whatever follows, the others where marks follow.
 bool may_be_an_aspect(Keyword key) {
@@ -154,65 +188,106 @@ bool may_be_an_aspect(Keyword key) {
 }
 
 Keyword keyword(std::string_view word) {
-  const auto is = [&](std::string_view wanted, Keyword key) { return spells(word, wanted) ? key : Keyword::none; };
+  const auto is = [&](std::string_view wanted, Keyword key) {
+    return spells(word, wanted) ? key : Keyword::none;
+  };
   switch (word.size() < 3 ? 0 : (word[0] | 0x20)) {
-    case 'c': return is("counts", Keyword::counts);
-    case 'd': return word.size() == 3 ? is("day", Keyword::day) : is("difficulty", Keyword::difficulty);
+    case 'c':
+      return is("counts", Keyword::counts);
+    case 'd':
+      return word.size() == 3 ? is("day", Keyword::day) : is("difficulty", Keyword::difficulty);
     case 'e':
       switch (word[1] | 0x20) {
-        case 'l': return is("element", Keyword::element);
-        case 'x': return is("expect", Keyword::expect);
-        case 'r': return is("errors", Keyword::errors);
-        default: return is("event", Keyword::event);
+        case 'l':
+          return is("element", Keyword::element);
+        case 'x':
+          return is("expect", Keyword::expect);
+        case 'r':
+          return is("errors", Keyword::errors);
+        default:
+          return is("event", Keyword::event);
       }
-    case 'i': return is("impression", Keyword::impression);
-    case 'l': return is("limit", Keyword::limit);
-    case 'o': return word.size() == 6 ? is("option", Keyword::option) : is("optional", Keyword::optional);
+    case 'i':
+      return is("impression", Keyword::impression);
+    case 'l':
+      return is("limit", Keyword::limit);
+    case 'o':
+      return word.size() == 6 ? is("option", Keyword::option) : is("optional", Keyword::optional);
     case 'p':
       switch (word[2] | 0x20) {
-        case 'r': return is("parts", Keyword::parts);
-        case 's': return is("passage", Keyword::passage);
-        case 'n': return (word[1] | 0x20) == 'a' ? is("panel", Keyword::panel) : is("penalty", Keyword::penalty);
-        default: return Keyword::none;
+        case 'r':
+          return is("parts", Keyword::parts);
+        case 's':
+          return is("passage", Keyword::passage);
+        case 'n':
+          return (word[1] | 0x20) == 'a' ? is("panel", Keyword::panel) : is("penalty", Keyword::penalty);
+        default:
+          return Keyword::none;
       }
     case 'r':
       switch (word[1] | 0x20) {
-        case 'o': return is("routine", Keyword::routine);
-        case 'u': return is("run", Keyword::run);
-        case 'i': return is("risk", Keyword::risk);
-        default: return is("result", Keyword::result);
+        case 'o':
+          return is("routine", Keyword::routine);
+        case 'u':
+          return is("run", Keyword::run);
+        case 'i':
+          return is("risk", Keyword::risk);
+        default:
+          return is("result", Keyword::result);
       }
     case 's':
       switch (word[1] | 0x20) {
-        case 'l': return is("slip", Keyword::slip);
-        case 'w': return is("swimmers", Keyword::swimmers);
-        case 'p': return is("spread", Keyword::spread);
-        case 't': return is("stays", Keyword::stays);
-        default: return is("sync", Keyword::sync);
+        case 'l':
+          return is("slip", Keyword::slip);
+        case 'w':
+          return is("swimmers", Keyword::swimmers);
+        case 'p':
+          return is("spread", Keyword::spread);
+        case 't':
+          return is("stays", Keyword::stays);
+        default:
+          return is("sync", Keyword::sync);
       }
-    case 't': return is("tempo", Keyword::tempo);
-    case 'v': return is("values", Keyword::values);
-    default: return Keyword::none;
+    case 't':
+      return is("tempo", Keyword::tempo);
+    case 'v':
+      return is("values", Keyword::values);
+    default:
+      return Keyword::none;
   }
 }
 
 bool statement_of(Keyword key, Scan& scan, Statement& statement) {
   if (key != Keyword::difficulty) optional_colon(scan);
   switch (key) {
-    case Keyword::routine: return title_alone(scan, statement.emplace<RoutineLine>().title);
-    case Keyword::event: return code_alone(scan, statement.emplace<EventLine>().event);
-    case Keyword::values: return code_alone(scan, statement.emplace<ValuesLine>().set);
-    case Keyword::tempo: return number_alone(scan, statement.emplace<TempoLine>().beats_a_minute);
-    case Keyword::swimmers: return number_alone(scan, statement.emplace<SwimmersLine>().swimmers);
-    case Keyword::element: return element(scan, statement);
-    case Keyword::option: return title_alone(scan, statement.emplace<OptionLine>().title);
-    case Keyword::parts: return parts(scan, statement.emplace<PartsLine>().parts);
-    case Keyword::counts: return counts(scan, statement.emplace<CountsLine>().counts);
-    case Keyword::difficulty: return number_alone(scan, statement.emplace<DifficultyLine>().difficulty);
-    case Keyword::expect: return number_alone(scan, statement.emplace<ExpectLine>().mark);
-    case Keyword::slip: return scan.number(statement.emplace<SlipLine>().percent) && scan.sign('%') && scan.end();
-    case Keyword::passage: return title_alone(scan, statement.emplace<PassageLine>().title);
-    case Keyword::impression: return impression(scan, statement.emplace<ImpressionLine>().marks);
+    case Keyword::routine:
+      return title_alone(scan, statement.emplace<RoutineLine>().title);
+    case Keyword::event:
+      return code_alone(scan, statement.emplace<EventLine>().event);
+    case Keyword::values:
+      return code_alone(scan, statement.emplace<ValuesLine>().set);
+    case Keyword::tempo:
+      return number_alone(scan, statement.emplace<TempoLine>().beats_a_minute);
+    case Keyword::swimmers:
+      return number_alone(scan, statement.emplace<SwimmersLine>().swimmers);
+    case Keyword::element:
+      return element(scan, statement);
+    case Keyword::option:
+      return title_alone(scan, statement.emplace<OptionLine>().title);
+    case Keyword::parts:
+      return parts(scan, statement.emplace<PartsLine>().parts);
+    case Keyword::counts:
+      return counts(scan, statement.emplace<CountsLine>().counts);
+    case Keyword::difficulty:
+      return number_alone(scan, statement.emplace<DifficultyLine>().difficulty);
+    case Keyword::expect:
+      return number_alone(scan, statement.emplace<ExpectLine>().mark);
+    case Keyword::slip:
+      return scan.number(statement.emplace<SlipLine>().percent) && scan.sign('%') && scan.end();
+    case Keyword::passage:
+      return title_alone(scan, statement.emplace<PassageLine>().title);
+    case Keyword::impression:
+      return impression(scan, statement.emplace<ImpressionLine>().marks);
     case Keyword::run: {
       auto& line = statement.emplace<RunLine>();
       return dated(scan, line.date, line.title);
@@ -221,18 +296,29 @@ bool statement_of(Keyword key, Scan& scan, Statement& statement) {
       auto& line = statement.emplace<PanelLine>();
       return dated(scan, line.date, line.title);
     }
-    case Keyword::sync: return counted(scan, statement.emplace<SyncLine>().errors);
-    case Keyword::penalty: return counted(scan, statement.emplace<PenaltyLine>().penalties);
-    case Keyword::result: return number_alone(scan, statement.emplace<ResultLine>().result);
-    case Keyword::spread: return number_alone(scan, statement.emplace<SpreadLine>().spread);
-    case Keyword::day: return number_alone(scan, statement.emplace<DayLine>().day);
-    case Keyword::limit: return limit(scan, statement.emplace<LimitLine>());
-    case Keyword::errors: return errors(scan, statement.emplace<ErrorsLine>().errors);
-    case Keyword::risk: return risk(scan, statement.emplace<RiskLine>().penalties);
-    case Keyword::optional: return statement.emplace<OptionalLine>(), scan.end();
-    case Keyword::stays: return statement.emplace<StaysLine>(), scan.end();
+    case Keyword::sync:
+      return counted(scan, statement.emplace<SyncLine>().errors);
+    case Keyword::penalty:
+      return counted(scan, statement.emplace<PenaltyLine>().penalties);
+    case Keyword::result:
+      return number_alone(scan, statement.emplace<ResultLine>().result);
+    case Keyword::spread:
+      return number_alone(scan, statement.emplace<SpreadLine>().spread);
+    case Keyword::day:
+      return number_alone(scan, statement.emplace<DayLine>().day);
+    case Keyword::limit:
+      return limit(scan, statement.emplace<LimitLine>());
+    case Keyword::errors:
+      return errors(scan, statement.emplace<ErrorsLine>().errors);
+    case Keyword::risk:
+      return risk(scan, statement.emplace<RiskLine>().penalties);
+    case Keyword::optional:
+      return statement.emplace<OptionalLine>(), scan.end();
+    case Keyword::stays:
+      return statement.emplace<StaysLine>(), scan.end();
     case Keyword::before_aspects:
-    case Keyword::none: break;
+    case Keyword::none:
+      break;
   }
   return false;
 }
@@ -329,7 +415,8 @@ class HandReader {
     const std::string_view word = scan.bare();
     const Keyword key = keyword(word);
     const bool is_aspect = may_be_an_aspect(key) && is_aspect_line(key, scan);
-    if (key != Keyword::none && !is_aspect) return statement_of(key, scan, statement) ? Read::whole : Read::wrong;
+    if (key != Keyword::none && !is_aspect)
+      return statement_of(key, scan, statement) ? Read::whole : Read::wrong;
     scan = start;
     if (is_aspect || characters::quotes_at(start.at, start.rest().data() + start.rest().size()) != nullptr)
       return aspect(scan, statement) ? Read::whole : Read::wrong;
@@ -343,7 +430,8 @@ class HandReader {
 
   // A list that ends in a comma is the mistake; the rest of it on the next line is no second one.
   bool goes_on_from_above() const {
-    if (parsed_.lines.empty() || !std::holds_alternative<BadLine>(parsed_.lines.back().statement)) return false;
+    if (parsed_.lines.empty() || !std::holds_alternative<BadLine>(parsed_.lines.back().statement))
+      return false;
     return without_trailing_blanks(parsed_.lines.back().text).ends_with(',');
   }
 

@@ -41,7 +41,9 @@ bool is_good_title(std::string_view text) {
 
 }  // namespace
 
-void Scan::wide_blanks() { at = characters::skip_wide_blanks(at, last_); }
+void Scan::wide_blanks() {
+  at = characters::skip_wide_blanks(at, last_);
+}
 
 std::string_view Scan::foreign_code(const char* first) {
   at = characters::code_end(first, last_);
@@ -79,15 +81,22 @@ bool Scan::code(ast::Name& name) {
   return true;
 }
 
-bool Scan::code_but_number(ast::Name& name) { return code(name) && (name.quoted || !looks_like_number(name.text)); }
-
-bool Scan::code_but_none(ast::Name& name) { return code(name) && (name.quoted || !spells(name.text, "none")); }
-
-bool Scan::fault_code(ast::Name& name) {
-  return code_but_number(name) && (name.quoted || (!spells(name.text, "lost") && !spells(name.text, "clean")));
+bool Scan::code_but_number(ast::Name& name) {
+  return code(name) && (name.quoted || !looks_like_number(name.text));
 }
 
-bool Scan::size_code(ast::Name& name) { return code(name) && (name.quoted || !looks_like_times(name.text)); }
+bool Scan::code_but_none(ast::Name& name) {
+  return code(name) && (name.quoted || !spells(name.text, "none"));
+}
+
+bool Scan::fault_code(ast::Name& name) {
+  return code_but_number(name) &&
+         (name.quoted || (!spells(name.text, "lost") && !spells(name.text, "clean")));
+}
+
+bool Scan::size_code(ast::Name& name) {
+  return code(name) && (name.quoted || !looks_like_times(name.text));
+}
 
 bool Scan::word(std::string_view wanted) {
   blanks();
@@ -113,7 +122,8 @@ const char* Scan::end_of_number() const {
 bool Scan::number(ast::Number& number) {
   blanks();
   const char* end = end_of_number();
-  if (end == at || goes_on(end) || (end != last_ && *end == '.') || has_too_many_figures(at, end)) return false;
+  if (end == at || goes_on(end) || (end != last_ && *end == '.') || has_too_many_figures(at, end))
+    return false;
   number.text = {at, static_cast<std::size_t>(end - at)};
   at = end;
   return true;

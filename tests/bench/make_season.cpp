@@ -18,20 +18,24 @@ using landdrill::bench::Dice;
 
 constexpr int judges = 5;
 constexpr int evenings = 10 * 12 * 28;
-constexpr const char* lines[] = {"1", "2", "3", "4", "5", "6", "7", "choreography", "performance", "transitions"};
+constexpr const char* lines[] = {"1",           "2",          "3", "4", "5", "6", "7", "choreography",
+                                 "performance", "transitions"};
 constexpr const char* meets[] = {"Tarn Open", "Heron Cup", "Kingfisher Evening", "Reed Day"};
 constexpr const char* elements =
     "element 1 lift \"Lantern\"\n  parts  stand-feet, rise-high, half-turn\n  expect 7.50\n"
     "element 2 hybrid \"Undertow\"\n  parts  thrust-high, spin-720, split-hold x2, join-foot\n  expect 7.25\n"
     "element 3 hybrid \"Weathervane\"\n  parts  twist-full, leg-hold-8, spin-360, split-open\n  expect 7.50\n"
-    "element 4 hybrid \"Anchor chain\"\n  parts  legs-hold-4, legs-lower, split-walk, join-foot, twist-half x2\n"
+    "element 4 hybrid \"Anchor chain\"\n  parts  legs-hold-4, legs-lower, split-walk, join-foot, twist-half "
+    "x2\n"
     "  expect 7.00\n"
     "element 5 hybrid \"Slack Water\"\n  parts  arch-knee, side-hold, leg-switch, spin-180\n  expect 7.75\n"
     "element 6 hybrid \"Beacon\"\n  parts  thrust-top, twist-fast, spin-1080\n  expect 6.75\n"
     "element 7 lift \"Mooring\"\n  parts  stand-shoulders, rise-mid, grip-one, shape-arch\n  expect 7.75\n"
     "impression choreography 7.50, performance 7.75, transitions 7.25\n\n";
 
-std::string title(int routine) { return "Slack Water " + std::to_string(100 + routine); }
+std::string title(int routine) {
+  return "Slack Water " + std::to_string(100 + routine);
+}
 
 std::string routines(int count) {
   std::string text;
@@ -42,7 +46,8 @@ std::string routines(int count) {
 
 std::string mark(Dice& dice, int worth, int judge) {
   if (dice.below(200) == 0) return "-";
-  const int quarters = std::clamp(worth + dice.from_to(-1, 1) + (judge == 2 && dice.percent(30) ? 1 : 0), 0, 40);
+  const int quarters =
+      std::clamp(worth + dice.from_to(-1, 1) + (judge == 2 && dice.percent(30) ? 1 : 0), 0, 40);
   constexpr const char* rest[] = {".00", ".25", ".50", ".75"};
   return std::to_string(quarters / 4) + rest[quarters % 4];
 }
@@ -50,8 +55,10 @@ std::string mark(Dice& dice, int worth, int judge) {
 // `evening` counts the days of ten years of 12 months of 28 days, and goes round.
 std::string panel(Dice& dice, int routine, int evening) {
   char date[16];
-  std::snprintf(date, sizeof date, "%04d-%02d-%02d", 2016 + evening / 336 % 10, 1 + evening / 28 % 12, 1 + evening % 28);
-  const std::string head = std::string(date) + "," + meets[(evening + evening / evenings) % 4] + "," + title(routine) + ",";
+  std::snprintf(date, sizeof date, "%04d-%02d-%02d", 2016 + evening / 336 % 10, 1 + evening / 28 % 12,
+                1 + evening % 28);
+  const std::string head =
+      std::string(date) + "," + meets[(evening + evening / evenings) % 4] + "," + title(routine) + ",";
   const int day = dice.from_to(-2, 2);
   std::string rows;
   for (const char* line : lines) {
@@ -72,7 +79,8 @@ bool write(const std::filesystem::path& file, const std::string& text) {
 }  // namespace
 
 int main(int argc, char** argv) {
-  if (argc != 4) return std::fputs("usage: make_season ROUTINES PANELS FOLDER     PANELS: of each routine\n", stderr), 2;
+  if (argc != 4)
+    return std::fputs("usage: make_season ROUTINES PANELS FOLDER     PANELS: of each routine\n", stderr), 2;
   const int count = std::atoi(argv[1]), panels = std::atoi(argv[2]);
   const std::filesystem::path folder = argv[3];
   std::filesystem::create_directories(folder);

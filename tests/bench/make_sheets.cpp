@@ -41,8 +41,9 @@ int main(int argc, char** argv) {
   for (std::uint64_t number = 0; number < count; ++number) {
     const MadeSheet made = maker.make(number);
     if (tables) tables->add(number, made);
-    const bool written = to_files ? write_file(argv[3], number, made.text)
-                                  : std::fwrite(made.text.data(), 1, made.text.size(), stdout) == made.text.size();
+    const bool written = to_files
+                             ? write_file(argv[3], number, made.text)
+                             : std::fwrite(made.text.data(), 1, made.text.size(), stdout) == made.text.size();
     if (!written) return std::perror("make_sheets"), 3;
   }
   return std::fflush(stdout) == 0 ? 0 : 3;

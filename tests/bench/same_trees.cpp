@@ -58,11 +58,13 @@ bool on_made_sheets(std::size_t count) {
 
 // One to four bytes of the demo changed, taken out or put in: most of the lines they hit are in error.
 bool on_broken_sheets(int count) {
-  constexpr std::string_view bytes = "0123456789xX.,;:-+*%#'\"\t\r\n abeino\x80\xC2\xA0\xE2\x80\x93\xE2\x80\x9C\xC3\x97\xFF";
-  const std::string whole = demo_sheet() +
-                            "\noptional\nstays\nlimit lift least 1 most 2\nlimit breath most 16.5\nerrors small 2.5, clear 0.4\n"
-                            "risk overtime 10%, bottom: 2%\nday: 0.2\nspread 0,35\n"
-                            "run 2026-01-01\n element 1: lost spin-720, shake small x2\n limit: 8 7.5\n day: -\n";
+  constexpr std::string_view bytes =
+      "0123456789xX.,;:-+*%#'\"\t\r\n abeino\x80\xC2\xA0\xE2\x80\x93\xE2\x80\x9C\xC3\x97\xFF";
+  const std::string whole =
+      demo_sheet() +
+      "\noptional\nstays\nlimit lift least 1 most 2\nlimit breath most 16.5\nerrors small 2.5, clear 0.4\n"
+      "risk overtime 10%, bottom: 2%\nday: 0.2\nspread 0,35\n"
+      "run 2026-01-01\n element 1: lost spin-720, shake small x2\n limit: 8 7.5\n day: -\n";
   Dice dice(2026);
   for (int i = 0; i < count; ++i) {
     std::string text = whole;

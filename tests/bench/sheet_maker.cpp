@@ -105,7 +105,8 @@ class Making {
 
   void add_throw() {
     MadeElement& element = add_element("throw");
-    for (const std::string_view family : {"stands", "rises", "flights", "landings"}) add_part(element, family);
+    for (const std::string_view family : {"stands", "rises", "flights", "landings"})
+      add_part(element, family);
     if (dice_.percent(40)) add_part(element, "turns");
   }
 
@@ -194,6 +195,8 @@ std::uint64_t Dice::next() {
 
 SheetMaker::SheetMaker(const ValueSet& set) : set_(set) {}
 
-MadeSheet SheetMaker::make(std::uint64_t number) const { return Making(set_, number).make(number); }
+MadeSheet SheetMaker::make(std::uint64_t number) const {
+  return Making(set_, number).make(number);
+}
 
 }  // namespace landdrill::bench

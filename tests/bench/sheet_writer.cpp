@@ -5,9 +5,10 @@
 namespace landdrill::bench {
 namespace {
 
-constexpr std::string_view titles[] = {"Lantern",   "Undertow",  "Weathervane", "Anchor chain", "Slack Water", "Beacon",
-                                       "Mooring",   "Sluice",    "Mill pond",   "First frost",  "Ferryman",    "Reed bed",
-                                       "Low bridge", "Rain gauge", "Night boat", "Long shadow"};
+constexpr std::string_view titles[] = {"Lantern",     "Undertow",    "Weathervane", "Anchor chain",
+                                       "Slack Water", "Beacon",      "Mooring",     "Sluice",
+                                       "Mill pond",   "First frost", "Ferryman",    "Reed bed",
+                                       "Low bridge",  "Rain gauge",  "Night boat",  "Long shadow"};
 constexpr std::string_view places[] = {"arms", "travel", "surface", "float", "scull", "boost"};
 constexpr std::string_view comments[] = {"# ask again after the next run", "# as agreed with the swimmers",
                                          "# the music slows down here"};
@@ -25,7 +26,9 @@ void SheetWriter::mark(int quarters) {
   text_ += after[quarters % 4];
 }
 
-void SheetWriter::title() { text_.append(" \"").append(titles[dice_.below(16)]).append("\"\n"); }
+void SheetWriter::title() {
+  text_.append(" \"").append(titles[dice_.below(16)]).append("\"\n");
+}
 
 void SheetWriter::header(std::uint64_t number) {
   const Event& event = set_.events.all()[made_.event];
@@ -33,7 +36,11 @@ void SheetWriter::header(std::uint64_t number) {
   std::string seven = std::to_string(number);
   seven.insert(0, 7 - std::min<std::size_t>(7, seven.size()), '0');
   if (dice_.percent(30)) text_.append(comments[dice_.below(3)]).append("\n\n");
-  text_.append("routine  \"").append(titles[dice_.below(16)]).append(" ").append(seven).append("\"\nevent    ");
+  text_.append("routine  \"")
+      .append(titles[dice_.below(16)])
+      .append(" ")
+      .append(seven)
+      .append("\"\nevent    ");
   text_.append(event.code).append("\nvalues   kingfisher-2026\ntempo    ").append(std::to_string(tempo));
   text_ += dice_.percent(20) ? "  # beats a minute\n" : "\n";
   text_.append("swimmers ").append(std::to_string(*event.most_swimmers)).append("\n\n");
@@ -53,7 +60,8 @@ void SheetWriter::variant(const MadeElement& element, std::string_view indent) {
   text_.append(std::to_string(up)).append(" surface\n").append(indent).append("expect ");
   mark(element.expect);
   text_ += dice_.percent(10) ? "  # to be seen\n" : "\n";
-  if (dice_.percent(50)) text_.append(indent).append("slip   ").append(std::to_string(dice_.from_to(1, 25))).append("%\n");
+  if (dice_.percent(50))
+    text_.append(indent).append("slip   ").append(std::to_string(dice_.from_to(1, 25))).append("%\n");
   if (indent.size() == 2) counts_left_ -= under + up;
 }
 
@@ -79,7 +87,11 @@ void SheetWriter::passage(int counts) {
   text_ += "passage";
   title();
   const int first = counts / 2;
-  text_.append("  counts ").append(std::to_string(first)).append(" ").append(places[dice_.below(6)]).append(", ");
+  text_.append("  counts ")
+      .append(std::to_string(first))
+      .append(" ")
+      .append(places[dice_.below(6)])
+      .append(", ");
   text_.append(std::to_string(counts - first)).append(" ").append(places[dice_.below(6)]).append("\n\n");
 }
 
@@ -119,7 +131,9 @@ void SheetWriter::uses(std::string_view keyword, const std::vector<MadeUse>& use
 void SheetWriter::run_element(const MadeRunElement& seen) {
   // A lost part means the base mark, as the word `base` does.
   const bool lost = seen.base && dice_.percent(50);
-  text_.append("  element ").append(std::to_string(seen.element + 1)).append(seen.base && !lost ? " base: " : ": ");
+  text_.append("  element ")
+      .append(std::to_string(seen.element + 1))
+      .append(seen.base && !lost ? " base: " : ": ");
   if (seen.faults.empty() && !lost) text_ += "clean";
   for (std::size_t i = 0; i < seen.faults.size(); ++i) {
     const MadeFault& fault = seen.faults[i];
@@ -128,7 +142,8 @@ void SheetWriter::run_element(const MadeRunElement& seen) {
     if (fault.times > 1) text_.append(" x").append(std::to_string(fault.times));
   }
   const auto& parts = made_.elements[seen.element].parts;
-  if (lost) text_.append(seen.faults.empty() ? "lost " : ", lost ").append(set_.parts.all()[parts[0].row].code);
+  if (lost)
+    text_.append(seen.faults.empty() ? "lost " : ", lost ").append(set_.parts.all()[parts[0].row].code);
   text_ += "\n";
 }
 

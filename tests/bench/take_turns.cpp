@@ -74,7 +74,8 @@ int main(int argc, char** argv) {
     }
   }
   const int turns = argc > 1 ? std::atoi(argv[1]) : 0;
-  if (turns < 1 || programs.empty()) return std::fputs("usage: take_turns TURNS [--in FILE] -- PROGRAM ... [-- PROGRAM ...]\n", stderr), 2;
+  if (turns < 1 || programs.empty())
+    return std::fputs("usage: take_turns TURNS [--in FILE] -- PROGRAM ... [-- PROGRAM ...]\n", stderr), 2;
   for (Program& program : programs) program.words.push_back(nullptr);
   for (int turn = 0; turn < turns; ++turn) {
     for (Program& program : programs)

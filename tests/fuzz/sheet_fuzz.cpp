@@ -12,11 +12,9 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* bytes, std::size_t siz
   using namespace landdrill;
   const std::string text(reinterpret_cast<const char*>(bytes), size);
   const Source source{"fuzz.sheet", text};
-  Parsed parsed = parse(source);
-  assert(parsed.lines.size() <= size + 1);
+  assert(parse(source).lines.size() <= size + 1);
   Assembled assembled;
-  assembled.diagnostics = std::move(parsed.diagnostics);
-  assemble(source, std::move(parsed.lines), assembled);
+  assemble(source, assembled);
   assembled.diagnostics.sort();
   for (const Diagnostic& each : assembled.diagnostics.list()) {
     assert(!each.found.empty() && !each.expected.empty());

@@ -43,18 +43,20 @@ number,set,title,edition,kept_at,first_for,routines,versions,runs,panels
 === run landdrill book editions club.season club --from 2026-05-01 --until 2026-12-31 --event duet-free --format json
 === output
 {
+  "format": 1,
+  "report": "book editions",
   "editions": [
     {
-      "number": "2",
+      "number": 2,
       "set": "club",
       "title": "Kingfisher club league",
       "edition": "2026",
       "kept_at": "<time>",
       "first_for": "Reed Song",
-      "routines": "1",
-      "versions": "1",
-      "runs": "0",
-      "panels": "1"
+      "routines": 1,
+      "versions": 1,
+      "runs": 0,
+      "panels": 1
     }
   ]
 }

@@ -191,7 +191,64 @@ Reed Song,total,,,,159.6750,,157.6586
 === run landdrill book lessons club.season --sheet summer.sheet --from 2026-06-01 --format json
 === output
 {
+  "format": 1,
+  "report": "book lessons",
+  "sentences": [
+    "On average panels give 0.13 less than you expect, but so small a difference may be chance.",
+    "Whether calibrating would have helped cannot be tested yet: no day has 8 lessons before it."
+  ],
   "days": 2,
+  "back_test": {
+    "verdict": "untested",
+    "tested": 0,
+    "days": 0,
+    "error_before": null,
+    "error_after": null,
+    "better": null,
+    "better_low": null,
+    "better_high": null
+  },
+  "warnings": [],
+  "estimate": {
+    "routine": "Reed Song",
+    "elements": [
+      {
+        "element": "1 Heron",
+        "kind": "lift",
+        "mark": "7.5",
+        "points": "17.2500",
+        "calibrated_mark": "7.6647",
+        "calibrated_points": "17.6288"
+      },
+      {
+        "element": "2 Undertow",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "20.9250",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "20.3267"
+      },
+      {
+        "element": "3 Weathervane",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "25.5750",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "24.8437"
+      },
+      {
+        "element": "4 Slack Water",
+        "kind": "hybrid",
+        "mark": "7.75",
+        "points": "20.9250",
+        "calibrated_mark": "7.5284",
+        "calibrated_points": "20.3267"
+      }
+    ],
+    "total": "159.6750",
+    "calibrated_total": "158.1259",
+    "change": "-1.5491"
+  },
   "biases": [
     {
       "of": "all",
@@ -401,58 +458,7 @@ Reed Song,total,,,,159.6750,,157.6586
       "weight": "0",
       "spread": "0.058926"
     }
-  ],
-  "back_test": {
-    "verdict": "untested",
-    "tested": 0,
-    "days": 0,
-    "error_before": null,
-    "error_after": null,
-    "better": null,
-    "better_low": null,
-    "better_high": null
-  },
-  "warnings": [],
-  "estimate": {
-    "routine": "Reed Song",
-    "elements": [
-      {
-        "element": "1 Heron",
-        "kind": "lift",
-        "mark": "7.5",
-        "points": "17.2500",
-        "calibrated_mark": "7.6647",
-        "calibrated_points": "17.6288"
-      },
-      {
-        "element": "2 Undertow",
-        "kind": "hybrid",
-        "mark": "7.75",
-        "points": "20.9250",
-        "calibrated_mark": "7.5284",
-        "calibrated_points": "20.3267"
-      },
-      {
-        "element": "3 Weathervane",
-        "kind": "hybrid",
-        "mark": "7.75",
-        "points": "25.5750",
-        "calibrated_mark": "7.5284",
-        "calibrated_points": "24.8437"
-      },
-      {
-        "element": "4 Slack Water",
-        "kind": "hybrid",
-        "mark": "7.75",
-        "points": "20.9250",
-        "calibrated_mark": "7.5284",
-        "calibrated_points": "20.3267"
-      }
-    ],
-    "total": "159.6750",
-    "calibrated_total": "158.1259",
-    "change": "-1.5491"
-  }
+  ]
 }
 === exit 0
 === run landdrill values copy kingfisher-2026 sets/other >/dev/null && landdrill book lessons club.season --sheet summer.sheet --values sets --set other | cmp <(landdrill book lessons club.season --sheet summer.sheet) -
@@ -473,6 +479,8 @@ Reed Song,duet-free,2,2,kingfisher-2026,2026-07-04,panel,Kingfisher Final,11,11,
 === run landdrill book progress club.season --event duet-free --until 2026-04-30 --format json --colour never
 === output
 {
+  "format": 1,
+  "report": "book progress",
   "routines": [
     {
       "routine": "Reed Song",

@@ -106,6 +106,8 @@ Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,2,kingfisher-2026,<time>,
 === run landdrill book list club.season heron --format json
 === output
 {
+  "format": 1,
+  "report": "book list",
   "entries": [
     {
       "routine": "Reed Song",
@@ -114,8 +116,8 @@ Reed Song,duet-free,panel,2026-05-09,Tarn Open,1,1,2,kingfisher-2026,<time>,
       "date": "2026-04-11",
       "title": "Heron Cup",
       "version": "1",
-      "of_version": "1",
-      "routine_versions": "2",
+      "of_version": 1,
+      "routine_versions": 2,
       "set": "kingfisher-2026",
       "kept_at": "<time>",
       "did": null

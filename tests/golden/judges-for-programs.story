@@ -50,9 +50,11 @@ date,meet,event,marked,judge,other,kind,number,value,low,high,rests_on,why_not
 2026-05-09,Tarn Open,duet-free,Execution,4,5,,kendall,0.565752,,,8,
 2026-05-09,Tarn Open,duet-free,Execution,4,5,,kappa,0.3,0.100423,0.499577,8,
 === exit 0
-=== run landdrill judges neighbour.sheet later.sheet --same-judges --format json | head -60
+=== run landdrill judges neighbour.sheet later.sheet --same-judges --format json | head -62
 === output
 {
+  "format": 1,
+  "report": "judges",
   "meets": [
     {
       "date": null,

@@ -47,12 +47,12 @@ lift        1    -0.33  0.33
 Against each judge
 judge    marks  you are  apart
 judge 1      2    +0.38   0.38
-judge 2      2    +0.12   0.12
+judge 2      2    +0.13   0.13
 judge 3      2    +0.00   0.75
 judge 4      2    -0.25   0.50
-judge 5      2    +0.12   0.38
+judge 5      2    +0.13   0.38
 === exit 0
-=== run landdrill practice report club.season --name Robin --format csv | cut -d, -f5,7-; landdrill practice report club.season --name Robin --format json | grep corrected
+=== run landdrill practice report club.season --name Robin --format csv | cut -d, -f5,7-; landdrill practice report club.season --name Robin --format json | grep '"corrected"'
 === output
 line,mark,late,kept,off,corrected
 1,7.50,no,7.83,-0.33,yes

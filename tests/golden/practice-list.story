@@ -102,14 +102,16 @@ the same
 === errors
 landdrill: 14 marks added, 0 already there
 === exit 0
-=== run landdrill practice list new.season --format json | head -8
+=== run landdrill practice list new.season --format json | head -10
 === output
 {
+  "format": 1,
+  "report": "practice list",
   "sessions": [
     {
       "trainee": "Robin",
-      "number": "1",
+      "number": 1,
       "started": "<time>",
-      "lines": "7",
-      "marked": "6",
+      "lines": 7,
+      "marked": 6,
 === exit 0

@@ -78,7 +78,7 @@ how far off       0.58 marks on average, whichever way
 within one step   0 %, within two 20 %
 same order        0.00 (1 ranks as the panel does, 0 as chance would)
 use of the scale  you 6.75 to 8.00, the panel 6.67 to 7.50
-steadiness        off by 0.62 in the first half, 0.56 in the second
+steadiness        off by 0.63 in the first half, 0.56 in the second
 
 Where you are off
 where         marks  you are   off
@@ -104,8 +104,17 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,choreography,choreography,6.75,
 Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,performance,performance,,no,7.75,,no
 Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no,7.17,+0.58,no
 === exit 0
-=== run landdrill practice report club.season --name Robin --format json | tail -30
+=== run landdrill practice report club.season --name Robin --format json | sed -n '/"summary"/,$p'
 === output
+  "summary": {
+    "marked": 5,
+    "skipped": 1,
+    "late": 0,
+    "corrected": 0,
+    "bias": "0.283333",
+    "difference": "0.583333",
+    "within_one": "0",
+    "within_two": "0.2",
     "order": "0",
     "spread": "0.518411",
     "panel_spread": "0.361325",
@@ -133,6 +142,38 @@ Robin,<time>,Harbour Lights,2026-05-09 Tarn Open,transitions,transitions,7.75,no
       "marks": 3,
       "bias": "0.527778",
       "difference": "0.527778"
+    }
+  ],
+  "judges": [
+    {
+      "judge": 1,
+      "marks": 5,
+      "bias": "0.4",
+      "difference": "0.7"
+    },
+    {
+      "judge": 2,
+      "marks": 5,
+      "bias": "0.15",
+      "difference": "0.55"
+    },
+    {
+      "judge": 3,
+      "marks": 5,
+      "bias": "0.25",
+      "difference": "0.55"
+    },
+    {
+      "judge": 4,
+      "marks": 5,
+      "bias": "0.35",
+      "difference": "0.55"
+    },
+    {
+      "judge": 5,
+      "marks": 5,
+      "bias": "0.25",
+      "difference": "0.55"
     }
   ]
 }

@@ -1,8 +1,8 @@
 The gaps are filled from a list pasted from anywhere: semicolons, decimal commas, any heading. First a look, then into the
 set, into a new one, or into a season file, where it can be undone.
 
-=== copy examples/coach-card-invented-values.csv
-=== run landdrill values copy declared-2024 ours >/dev/null; landdrill values fill ours coach-card-invented-values.csv
+=== copy examples/tarn-declaration-invented-values.csv
+=== run landdrill values copy declared-2024 ours >/dev/null; landdrill values fill ours tarn-declaration-invented-values.csv
 === output
 Filled in (5): solo-1, solo-2, solo-3, solo-4, solo-5
 Still missing (14): duet-1, duet-2, duet-3, duet-4, duet-5, mixed-duet-1,
@@ -10,15 +10,15 @@ mixed-duet-2, mixed-duet-3, mixed-duet-4, team-1, team-2, team-3, team-4, team-5
 
 Nothing is written yet: --write writes into the set, --to FOLDER into a new one.
 === exit 0
-=== run landdrill values fill ours coach-card-invented-values.csv --to filled --source 'typed from the card' --status practice --format csv | head -3; grep -h '^solo-1,' ours/parts.csv filled/parts.csv | cut -d, -f4-
+=== run landdrill values fill ours tarn-declaration-invented-values.csv --to filled --source 'typed from the list' --status practice --format csv | head -3; grep -h '^solo-1,' ours/parts.csv filled/parts.csv | cut -d, -f4-
 === output
 code,outcome
 solo-1,filled
 solo-2,filled
  solo",,"AS Rules 2022-2025, Appendix II: required elements have numbers; degree of difficulty not found: fill in from the catalogue and rule book that you hold",published
- solo",2.15,typed from the card,practice
+ solo",2.15,typed from the list,practice
 === exit 0
-=== run landdrill values fill ours coach-card-invented-values.csv --write | tail -1; grep '^solo-1,' ours/parts.csv | cut -d, -f4-
+=== run landdrill values fill ours tarn-declaration-invented-values.csv --write | tail -1; grep '^solo-1,' ours/parts.csv | cut -d, -f4-
 === output
 Written into ours.
  solo",2.15,typed in,memory
@@ -42,12 +42,12 @@ solo-1,required-solo,"Required element 1, solo",3.5,typed in,memory
 undone: declared-2024: all tables
 solo-1,required-solo,"Required element 1, solo",,"AS Rules 2022-2025, Appendix II: required elements have numbers; degree of difficulty not found: fill in from the ...
 === exit 0
-=== run landdrill values fill declared-2024 coach-card-invented-values.csv --values . --write
+=== run landdrill values fill declared-2024 tarn-declaration-invented-values.csv --values . --write
 === errors
 landdrill: declared-2024: it comes with the program and is not changed
   hint: make a set of your own first: landdrill values copy declared-2024 my-set
 === exit 3
-=== run landdrill values fill ours coach-card-invented-values.csv --to filled --overwrite
+=== run landdrill values fill ours tarn-declaration-invented-values.csv --to filled --overwrite
 === errors
 landdrill: filled: there is something of that name already
   hint: give the name of a new folder
@@ -57,11 +57,11 @@ landdrill: filled: there is something of that name already
 landdrill: nowhere.csv: there is no such file
   hint: check the spelling and the folder
 === exit 3
-=== run landdrill values fill ours coach-card-invented-values.csv --to new --write
+=== run landdrill values fill ours tarn-declaration-invented-values.csv --to new --write
 === errors
 landdrill values fill: found --to and --write; expected one of them
 === exit 2
-=== run landdrill values fill ours coach-card-invented-values.csv --status rumour
+=== run landdrill values fill ours tarn-declaration-invented-values.csv --status rumour
 === errors
 landdrill values fill: found --status "rumour"; expected published, practice, memory or invented
 === exit 2

@@ -1,10 +1,10 @@
 The coach has a frame of the rules without the catalogue's values: what must she look up for this sheet, and what does she
 do with it?
 
-=== copy examples/coach-card.sheet
-=== run landdrill values missing coach-card.sheet
+=== copy examples/tarn-declaration.sheet
+=== run landdrill values missing tarn-declaration.sheet
 === output
-coach-card.sheet: Undercurrent
+tarn-declaration.sheet: Undercurrent
 To fill in, in declared-2024, before this sheet can be scored:
 table   row                          column
 panels  solo-technical execution     weight
@@ -24,7 +24,7 @@ To fill them in:
       with a code and a value on each line of LIST.csv
   landdrill values edit my-set panels "solo-technical execution" weight VALUE
 === exit 1
-=== run landdrill values missing coach-card.sheet --format csv
+=== run landdrill values missing tarn-declaration.sheet --format csv
 === output
 table,row,column
 panels,solo-technical execution,weight
@@ -37,7 +37,7 @@ parts,solo-3,value
 parts,solo-4,value
 parts,solo-5,value
 === exit 1
-=== run landdrill values missing coach-card.sheet --set declared-2024 --format json
+=== run landdrill values missing tarn-declaration.sheet --set declared-2024 --format json
 === output
 {
   "set": "declared-2024",

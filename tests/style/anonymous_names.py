@@ -15,7 +15,8 @@ import sys
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 # Folders whose files belong to the target of another one.
-BELONGS_TO = {"engine/cli/commands": "engine/cli"}
+BELONGS_TO = {"engine/cli/commands": "engine/cli", "engine/report/pages": "engine/report",
+              "engine/choosing/search": "engine/choosing", "engine/judging/statistics": "engine/judging"}
 NO_CODE = re.compile(r'//[^\n]*|/\*.*?\*/|^[ \t]*#(?:\\\n|[^\n])*|R"\((?:.*?)\)"|"(?:\\.|[^"\\\n])*"'
                      r"|(?<![0-9a-fA-F])'(?:\\.|[^'\\])+'", re.S | re.M)
 CLOSING = {"(": ")", "[": "]", "{": "}"}

@@ -10,7 +10,7 @@
 #include "engine/cli/fitting_rest.h"
 #include "engine/cli/marks_import.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/read_sheets.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/tell_added.h"
@@ -25,13 +25,14 @@ bool is_list(const std::string& file) {
 
 // Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
 // other words of the first.
-void find_called_the_same(const auto& runs_or_panels, std::string_view what, Diagnostics& diagnostics) {
+void find_called_the_same(const Sources& sources, const auto& runs_or_panels, std::string_view what,
+                          Diagnostics& diagnostics) {
   std::set<std::pair<std::string_view, std::string_view>> names;
   for (const auto& one : runs_or_panels) {
     const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
     if (names.emplace(one.head.date.text, title).second) continue;
     diagnostics.add(
-        diagnostic_at(*one.source, one.head.date.text,
+        diagnostic_at(sources, one.head.date.text,
                       {Problem::repeated,
                        fmt::format("a second {} of {}{}", what, one.head.date.text,
                                    title.empty() ? std::string() : fmt::format(" called \"{}\"", title)),
@@ -41,8 +42,9 @@ void find_called_the_same(const auto& runs_or_panels, std::string_view what, Dia
 }
 Diagnostics called_the_same(const ReadSheet& sheet) {
   Diagnostics diagnostics;
-  find_called_the_same(sheet.assembled.sheets.front().runs, "run", diagnostics);
-  find_called_the_same(sheet.assembled.sheets.front().panels, "panel", diagnostics);
+  const ast::Sheet& typed = sheet.assembled.sheets.front();
+  find_called_the_same(typed.sources, typed.runs, "run", diagnostics);
+  find_called_the_same(typed.sources, typed.panels, "panel", diagnostics);
   return diagnostics;
 }
 

@@ -6,7 +6,7 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/page.h"
-#include "engine/report/book.h"
+#include "engine/report/pages/book.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -53,17 +53,9 @@ bool is_called(const KeptEdition& edition, const std::string& wanted) {
 }
 
 report::BookEdition edition_line(std::size_t number, const KeptEdition& edition, const SwumUnder& swum) {
-  return {std::to_string(number),
-          edition.name,
-          edition.title,
-          edition.edition,
-          edition.kept_at,
-          edition.kept_at.substr(0, 10),
-          edition.first_for,
-          std::to_string(swum.routines.size()),
-          std::to_string(swum.versions.size()),
-          std::to_string(swum.runs),
-          std::to_string(swum.panels)};
+  return {number,          edition.name,      edition.title,        edition.edition,
+          edition.kept_at, edition.first_for, swum.routines.size(), swum.versions.size(),
+          swum.runs,       swum.panels};
 }
 
 }  // namespace
@@ -86,7 +78,7 @@ Exit book_editions(Call& call) {
       if (its != counts.end()) lines.push_back(edition_line(i + 1, edition, its->second));
     }
     if (lines.empty()) return nothing_found(call, book, wish);
-    call.streams.out.write(report::book_editions(lines, format_of(call), page_wish(call)));
+    print_page(call, report::book_editions_page(lines));
     return Exit::ok;
   });
 }

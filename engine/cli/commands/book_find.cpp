@@ -6,14 +6,14 @@
 #include <optional>
 #include <tuple>
 
-#include "engine/score/account_notes.h"
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/totals.h"
-#include "engine/report/book.h"
+#include "engine/report/pages/book.h"
+#include "engine/score/account_notes.h"
 
 namespace landdrill::cli {
 namespace {
@@ -25,8 +25,8 @@ report::BookLine kept_line(const KeptBlock& block) {
           block.date,
           block.title,
           block.versions == 1 ? "1" : fmt::format("{} of {}", block.version, block.versions),
-          block.of_version == 0 ? "" : std::to_string(block.of_version),
-          std::to_string(block.routine_versions),
+          block.of_version,
+          block.routine_versions,
           block.set,
           block.kept_at,
           {}};
@@ -144,7 +144,7 @@ Exit book_list(Call& call) {
     if (found->empty()) return nothing_found(call, book, wish);
     std::vector<report::BookLine> lines;
     for (const KeptBlock& block : *found) lines.push_back(kept_line(block));
-    call.streams.out.write(report::book_list(lines, format_of(call), page_wish(call)));
+    print_page(call, report::book_list_page("book list", lines));
     return Exit::ok;
   });
 }
@@ -179,7 +179,7 @@ Exit book_score(Call& call) {
           "shows\n");
       if (format_of(call) == report::Format::text) return worst;
     }
-    call.streams.out.write(report::book_scores(scores, format_of(call), page_wish(call)));
+    print_page(call, report::book_scores_page(scores));
     return worst;
   });
 }

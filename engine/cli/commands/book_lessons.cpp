@@ -1,14 +1,15 @@
 // What the season teaches about the coach's expected marks.
 #include <algorithm>
 #include <iterator>
+#include <optional>
 
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
-#include "engine/report/lessons.h"
+#include "engine/report/pages/lessons.h"
 
 namespace landdrill::cli {
 namespace {
@@ -21,43 +22,39 @@ std::vector<Lesson> lessons_of(const Swum& swum) {
   return all;
 }
 
-// The routine of --sheet beside what was learned.
+// The routine of --sheet.
 class Calibrating {
  public:
-  explicit Calibrating(const Learned& learned) : learned_(learned) {}
+  explicit Calibrating(Call& call) : call_(call) {}
 
-  Exit read(Call& call, const std::string& file) {
-    if (!all_readable(call, {file})) return Exit::environment;
-    SheetReader reader(call, {file});
-    if (!reader.next()) return worse(Exit::errors, reader.worst());
-    if (reader.more()) return misused(call, shown(file) + " holds several routines; expected one");
-    const ReadSheet& sheet = reader.sheet();
-    if (!sheet.ok()) {
-      Messages(call.streams).add(sheet.diagnostics);
-      return worse(Exit::errors, reader.worst());
+  Exit read(const std::string& file) {
+    if (!all_readable(call_, {file})) return Exit::environment;
+    reader_.emplace(call_, std::vector{file});
+    if (!reader_->next()) return worse(Exit::errors, reader_->worst());
+    if (reader_->more()) return misused(call_, shown(file) + " holds several routines; expected one");
+    const ReadSheet& sheet = reader_->sheet();
+    if (sheet.ok()) {
+      routine = &*sheet.routine();
+      return Exit::ok;
     }
-    title = sheet.routine()->title;
-    estimate = calibrated_estimate(*sheet.routine(), {}, learned_);
-    return Exit::ok;
+    Messages(call_.streams).add(sheet.diagnostics);
+    return worse(Exit::errors, reader_->worst());
   }
 
-  std::string title;
-  std::optional<CalibratedEstimate> estimate;
+  const Routine* routine = nullptr;  // lives as long as this
 
  private:
-  const Learned& learned_;
+  Call& call_;
+  std::optional<SheetReader> reader_;
 };
 
 Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
-  const Learned learned = learn(all);
-  const BackTest tested = back_test(all);
-  Calibrating sheet(learned);
+  Calibrating sheet(call);
   if (call.given.has("--sheet")) {
-    const Exit read = sheet.read(call, std::string(call.given.value("--sheet")));
+    const Exit read = sheet.read(std::string(call.given.value("--sheet")));
     if (read != Exit::ok) return read;
   }
-  const report::LessonsTold told{&learned, &tested, sheet.title, sheet.estimate ? &*sheet.estimate : nullptr};
-  call.streams.out.write(report::lessons(told, format_of(call), page_wish(call)));
+  print_page(call, report::lessons_page(all, sheet.routine));
   return worst;
 }
 

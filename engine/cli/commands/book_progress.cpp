@@ -8,7 +8,7 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/report/progress.h"
+#include "engine/report/pages/progress.h"
 
 namespace landdrill::cli {
 namespace {
@@ -130,9 +130,7 @@ Exit book_progress(Call& call) {
     if (wish.until.empty()) {
       if (const auto added = seasons.add_latest(book); !added) return refuse(call, added.error());
     }
-    report::TextWish page = page_wish(call);
-    page.full = call.given.has("--full");
-    call.streams.out.write(report::progress(seasons.all(), format_of(call), page));
+    print_page(call, report::progress_page(seasons.all()));
     return worst;
   });
 }

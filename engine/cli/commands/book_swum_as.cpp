@@ -3,7 +3,7 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/kept_sheets.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/tell_added.h"
 
 namespace landdrill::cli {

@@ -3,10 +3,12 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
-#include "engine/score/account.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/report/pages/asked.h"
+#include "engine/report/pages/price_wish.h"
+#include "engine/score/account.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -38,8 +40,8 @@ Exit no_such_line(Call& call, const AskedLine& asked) {
   collect_paths(*asked.tree, paths);
   std::string hint = words::nearest_hint(asked.line, paths);
   if (hint.empty()) hint = "without LINE, `landdrill explain FILE` lists all lines";
-  return misused(call,
-                 with_hint(fmt::format("found \"{}\"; expected a line of the score", asked.line), hint));
+  return misused(
+      call, report::with_hint(fmt::format("found \"{}\"; expected a line of the score", asked.line), hint));
 }
 
 Exit explain_line(Call& call, const ReadSheet& sheet, const Account& told, const report::TextWish& wish) {
@@ -59,7 +61,7 @@ Exit explain_line(Call& call, const ReadSheet& sheet, const Account& told, const
 }
 
 Exit explain_sheet(Call& call, const ReadSheet& sheet) {
-  const PriceWish priced = whole_price_wish(call, *sheet.routine());
+  const report::PriceWish priced = report::whole_price_wish(call.given, *sheet.routine());
   if (!priced.mistake.empty()) return misused(call, priced.mistake);
   const report::TextWish wish{wants_colour(call.given.value("--colour", "auto"), 1), page_width(1), true};
   return explain_line(call, sheet, account(*sheet.routine(), priced.wish, priced.panel), wish);

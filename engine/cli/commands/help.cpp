@@ -5,7 +5,7 @@
 #include "engine/cli/arguments.h"
 #include "engine/cli/completions.h"
 #include "engine/cli/man_page.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 
 namespace landdrill::cli {
 

@@ -1,5 +1,5 @@
 // Panels judge by judge: of sheets, or of the season book.
-#include "engine/report/judges.h"
+#include "engine/report/pages/judges.h"
 
 #include <fmt/format.h>
 
@@ -19,22 +19,23 @@
 namespace landdrill::cli {
 namespace {
 
-Exit print_judges(Call& call, const Meets& meets, Exit worst) {
-  const std::vector<const Meet*> all = meets.by_date();
-  if (all.empty()) {
-    if (worst == Exit::ok) call.streams.say("landdrill: there is no recorded panel in it\n");
-    return worst;
-  }
-  report::TextWish wish = page_wish(call);
-  wish.full = call.given.has("--full");
-  const report::JudgesReport report(format_of(call), wish);
-  const auto piece = [&](std::size_t i) {
-    return i == 0 ? report.first(view_of(*all[i])) : report.next(view_of(*all[i]));
-  };
-  call.streams.out.write(report.head());
-  make_in_order(all.size(), piece, [&](const std::string& text) { call.streams.out.write(text); });
-  call.streams.out.write(report.foot());
+// Without any panel there is nothing to print, which is no mistake.
+Exit print_judges(Call& call, const report::Answer& answer, Exit worst) {
+  if (answer)
+    print_page(call, *answer);
+  else if (worst == Exit::ok)
+    call.streams.say(fmt::format("landdrill: {}\n", answer.error()));
   return worst;
+}
+
+// Worked out by all processors.
+std::vector<MeetView> views_of(const Meets& meets) {
+  const std::vector<const Meet*> all = meets.by_date();
+  std::vector<MeetView> views;
+  make_in_order(
+      all.size(), [&](std::size_t i) { return view_of(*all[i]); },
+      [&](MeetView view) { views.push_back(std::move(view)); });
+  return views;
 }
 
 // A panel that comes again, as when a file is named twice, is counted once.
@@ -86,10 +87,10 @@ class SeenPanels {
 
 Exit judges(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
-  Meets meets(call.given.has("--same-judges"));
   Messages messages(call.streams);
-  SeenPanels panels(call);
+  SeenPanels seen(call);
   SheetReader reader(call);
+  std::vector<SatPanel> panels;
   Exit worst = Exit::ok;
   while (reader.next()) {
     const ReadSheet& sheet = reader.sheet();
@@ -98,11 +99,11 @@ Exit judges(Call& call) {
       worst = worse(worst, Exit::errors);
       continue;
     }
-    for (SatPanel& panel : panels.not_seen(sheet)) meets.add(std::move(panel));
+    for (SatPanel& panel : seen.not_seen(sheet)) panels.push_back(std::move(panel));
   }
   messages.finish();
-  panels.tell();
-  return print_judges(call, meets, worse(worst, reader.worst()));
+  seen.tell();
+  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, reader.worst()));
 }
 
 Exit book_judges(Call& call) {
@@ -118,7 +119,7 @@ Exit book_judges(Call& call) {
       for (SatPanel& panel : panels) meets.add(std::move(panel));
   };
   return with_swum(call, sat, take, [&](const Book&, const BookWish&, Exit worst) {
-    return print_judges(call, meets, worst);
+    return print_judges(call, report::judges(call.given, views_of(meets)), worst);
   });
 }
 

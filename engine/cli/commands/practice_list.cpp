@@ -1,5 +1,5 @@
 // Practice marks as lists: added from a spreadsheet, listed by session, exported again.
-#include "engine/report/practice_list.h"
+#include "engine/report/pages/practice_list.h"
 
 #include <fmt/format.h>
 
@@ -7,11 +7,12 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/cli/practice_import.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/report/render_csv.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill::cli {
@@ -45,8 +46,7 @@ class AddingPractice {
     Exit worst = Exit::ok;
     for (const std::string& file : files) worst = worse(worst, add_list(*season, file));
     messages_.finish();
-    if (!told_.empty())
-      call_.streams.out.write(report::practice_sessions(told_, format_of(call_), page_wish(call_)));
+    if (!told_.empty()) print_page(call_, report::practice_sessions_page("practice add", told_));
     call_.streams.say(worst == Exit::ok
                           ? fmt::format("landdrill: {} {} added, {} already there\n", added_,
                                         added_ == 1 ? "mark" : "marks", already_there_)
@@ -102,11 +102,8 @@ class AddingPractice {
       const std::size_t known = count(added[i], AddedMark::Did::already_there);
       added_ += is_new;
       already_there_ += known;
-      told_.push_back({sessions[i].wish.trainee,
-                       {},
-                       sessions[i].started_at,
-                       std::to_string(sessions[i].lines.size()),
-                       std::to_string(marked(sessions[i])),
+      told_.push_back({sessions[i].wish.trainee, 0, sessions[i].started_at, sessions[i].lines.size(),
+                       marked(sessions[i]),
                        known == 0   ? "added"
                        : is_new > 0 ? fmt::format("{} added, {} already there", is_new, known)
                                     : std::string("already there")});
@@ -153,10 +150,9 @@ Exit practice_list(Call& call) {
   return with_sessions(call, [&](const Book&, const std::vector<PracticeSession>& sessions) {
     std::vector<report::PracticeSessionLine> lines;
     for (const PracticeSession& one : sessions)
-      lines.push_back({one.wish.trainee, std::to_string(one.number), one.started_at,
-                       std::to_string(one.lines.size()), std::to_string(marked(one)),
+      lines.push_back({one.wish.trainee, one.number, one.started_at, one.lines.size(), marked(one),
                        one.finished ? "" : "paused"});
-    call.streams.out.write(report::practice_sessions(lines, format_of(call), page_wish(call)));
+    print_page(call, report::practice_sessions_page("practice list", lines));
     return Exit::ok;
   });
 }
@@ -175,11 +171,10 @@ Exit practice_export(Call& call) {
         const KeptBlock& panel = *panels.at(session.lines[i].block);
         const KeptMark& mark = session.marks[i];
         marks.push_back({session.wish.trainee, session.started_at, panel.date, panel.title, panel.routine,
-                         panel.event, session.lines[i].line, mark.mark ? mark.mark->text(2) : "",
-                         mark.late ? "yes" : ""});
+                         panel.event, session.lines[i].line, mark.mark ? mark.mark->text(2) : "", mark.late});
       }
     }
-    call.streams.out.write(report::practice_marks(marks));
+    call.streams.out.write(render_csv(report::practice_marks_page(marks)));
     return Exit::ok;
   });
 }

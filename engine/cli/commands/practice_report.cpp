@@ -2,10 +2,10 @@
 #include <fmt/format.h>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/price.h"
-#include "engine/report/practice.h"
+#include "engine/report/pages/practice.h"
 
 namespace landdrill::cli {
 namespace {
@@ -71,7 +71,7 @@ Exit practice_report(Call& call) {
   std::vector<report::PracticePoint> points;
   for (std::size_t i = 0; i < reports.size(); ++i)
     points.push_back({(*sessions)[i].number, (*sessions)[i].started_at, &reports[i]});
-  call.streams.out.write(report::practice_curve(trainee, points, format_of(call), page_wish(call)));
+  print_page(call, report::practice_curve_page(trainee, points));
   return Exit::ok;
 }
 

@@ -7,10 +7,10 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/marking.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/paused_practice.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/price.h"
-#include "engine/report/practice_list.h"
+#include "engine/report/pages/practice_list.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {

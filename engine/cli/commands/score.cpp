@@ -2,15 +2,16 @@
 
 #include <utility>
 
-#include "engine/score/account.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/price.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
 #include "engine/report/batch.h"
 #include "engine/report/csv.h"
 #include "engine/report/json.h"
+#include "engine/report/pages/price_wish.h"
 #include "engine/report/text.h"
+#include "engine/score/account.h"
 
 namespace landdrill::cli {
 namespace {
@@ -52,7 +53,7 @@ class Scoring {
   // Called for several at once; what needs a word to the user waits for its turn.
   void price_ahead(ReadSheet& sheet) const {
     if (!sheet.ok()) return;
-    PriceWish wish = price_wish(call_, *sheet.routine());
+    report::PriceWish wish = report::price_wish(call_.given, *sheet.routine());
     if (!wish.mistake.empty()) return;
     sheet.ahead = {line_of(sheet, wish), std::move(wish.not_here)};
     sheet.resolved = {};
@@ -66,8 +67,8 @@ class Scoring {
       return Exit::ok;
     }
     if (!sheet.ok()) return refuse_sheet(sheet);
-    const PriceWish wish =
-        many_ ? price_wish(call_, *sheet.routine()) : whole_price_wish(call_, *sheet.routine());
+    const report::PriceWish wish = many_ ? report::price_wish(call_.given, *sheet.routine())
+                                         : report::whole_price_wish(call_.given, *sheet.routine());
     if (!wish.mistake.empty()) return misused(call_, wish.mistake);
     note_unmet(wish.not_here);
     tell(sheet, wish);
@@ -82,7 +83,7 @@ class Scoring {
     last_unmet_ = not_here;
   }
 
-  void tell(const ReadSheet& sheet, const PriceWish& wish) {
+  void tell(const ReadSheet& sheet, const report::PriceWish& wish) {
     const Routine& routine = *sheet.routine();
     if (one_line_each()) return print(line_of(sheet, wish));
     const Account told = account(routine, wish.wish, wish.panel);
@@ -96,7 +97,7 @@ class Scoring {
 
   bool one_line_each() const { return layout_ == Layout::brief && format_ != "json"; }
 
-  std::string line_of(const ReadSheet& sheet, const PriceWish& wish) const {
+  std::string line_of(const ReadSheet& sheet, const report::PriceWish& wish) const {
     const Routine& routine = *sheet.routine();
     const Totals all = totals(routine, wish.wish, wish.panel);
     const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,

@@ -3,10 +3,11 @@
 #include <fmt/format.h>
 
 #include "engine/cli/messages.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
+#include "engine/report/pages/price_wish.h"
 #include "tables/compare_sets.h"
 
 namespace landdrill::cli {
@@ -31,7 +32,7 @@ report::SheetMove move_of(std::string line, const std::string& before, const std
 
 struct Pricing {
   const Routine& routine;
-  PriceWish wish;
+  report::PriceWish wish;
   Showing shown;
 };
 
@@ -74,7 +75,7 @@ class Comparing {
 
  private:
   Pricing priced(const Routine& routine) const {
-    PriceWish wish = whole_price_wish(call_, routine);
+    report::PriceWish wish = report::whole_price_wish(call_.given, routine);
     return {routine, wish, expected(routine, wish.wish)};
   }
 

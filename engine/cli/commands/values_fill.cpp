@@ -4,9 +4,9 @@
 
 #include <algorithm>
 
+#include "engine/cli/misused.h"
 #include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/cli/read_sheets.h"
 #include "tables/fill.h"
 

@@ -2,8 +2,8 @@
 
 #include "engine/cli/edit_cell.h"
 #include "engine/cli/find_values.h"
+#include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/price.h"
 #include "engine/report/pages/values_history.h"
 
 namespace landdrill::cli {

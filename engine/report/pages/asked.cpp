@@ -18,4 +18,9 @@ std::string_view Asked::value(std::string_view option, std::string_view otherwis
   return all.empty() ? otherwise : std::string_view(all.back());
 }
 
+std::string with_hint(std::string mistake, std::string_view hint) {
+  if (!hint.empty()) mistake.append("\n  hint: ").append(hint);
+  return mistake;
+}
+
 }  // namespace landdrill::report

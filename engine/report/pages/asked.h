@@ -36,5 +36,7 @@ class Asked {
 
 // A page; or the sentence that says what was asked and cannot be, and what can.
 using Answer = tl::expected<Page, std::string>;
+// "found --spred; expected an option": with `hint` on a line below it, if there is one.
+std::string with_hint(std::string mistake, std::string_view hint);
 
 }  // namespace landdrill::report

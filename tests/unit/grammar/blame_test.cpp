@@ -12,10 +12,8 @@ namespace {
 // The codes of all messages, with their lines: "syntax@2 misplaced@5".
 std::string codes(std::string_view text) {
   const Source source{"a.sheet", text};
-  Parsed parsed = parse(source);
   Assembled assembled;
-  assembled.diagnostics = std::move(parsed.diagnostics);
-  assemble(source, parsed.lines, assembled);
+  assemble(source, assembled);
   assembled.diagnostics.sort();
   std::string all;
   for (const Diagnostic& each : assembled.diagnostics.list())
@@ -31,7 +29,7 @@ Assembled assembled_of(std::string_view text) {
   kept.emplace_back(text);
   sources.push_back({"a.sheet", kept.back()});
   Assembled assembled;
-  assemble(sources.back(), parse(sources.back()).lines, assembled);
+  assemble(sources.back(), assembled);
   return assembled;
 }
 

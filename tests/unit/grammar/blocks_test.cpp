@@ -12,7 +12,7 @@ namespace {
 struct Book {
   explicit Book(std::vector<std::string> texts) : kept(std::move(texts)) {
     for (const std::string& text : kept) sources.push_back({"a.sheet", text});
-    for (const Source& source : sources) assemble(source, parse(source).lines, assembled);
+    for (const Source& source : sources) assemble(source, assembled);
   }
   std::vector<std::string> kept;
   std::vector<Source> sources;
@@ -92,7 +92,7 @@ TEST(Blocks, HoldRunsAndPanels) {
   EXPECT_EQ(sheet.panels[0].elements[0].marks.size(), 2u);
   EXPECT_TRUE(sheet.panels[0].penalty);
   EXPECT_EQ(sheet.panels[0].result->result.text, "187.3425");
-  EXPECT_EQ(sheet.panels[0].source, &book.sources[0]);
+  EXPECT_EQ(&sheet.sources.of(sheet.panels[0].head.date.text), &book.sources[0]);
 }
 TEST(Blocks, StartANewSheetAtEveryRoutine) {
   const Book book({"routine \"A\"\nelement 1 lift\nrun 2026-01-01\nroutine \"B\"\nelement 1 lift\n"});
@@ -104,9 +104,10 @@ TEST(Blocks, StartANewSheetAtEveryRoutine) {
 TEST(Blocks, ContinueTheLastSheetInTheNextFile) {
   const Book book({"routine \"A\"\nelement 1 lift\n", "panel 2026-05-09\n element 1: 7\n"});
   ASSERT_EQ(book.assembled.sheets.size(), 1u);
-  ASSERT_EQ(book.assembled.sheets[0].panels.size(), 1u);
-  EXPECT_EQ(book.assembled.sheets[0].panels[0].source, &book.sources[1]);
-  EXPECT_EQ(book.assembled.sheets[0].source, &book.sources[0]);
+  const ast::Sheet& sheet = book.assembled.sheets[0];
+  ASSERT_EQ(sheet.panels.size(), 1u);
+  EXPECT_EQ(&sheet.sources.of(sheet.panels[0].head.date.text), &book.sources[1]);
+  EXPECT_EQ(&sheet.sources.of(sheet.routine.head.title.text), &book.sources[0]);
   EXPECT_TRUE(book.assembled.diagnostics.ok());
 }
 TEST(Blocks, ReadDifficultyWithAColonInAnElement) {
@@ -115,19 +116,6 @@ TEST(Blocks, ReadDifficultyWithAColonInAnElement) {
   EXPECT_EQ(element.variants[0].difficulty->difficulty.text, "2.4");
   EXPECT_EQ(book.assembled.sheets[0].panels[0].aspects[0].aspect.text, "difficulty");
   EXPECT_TRUE(book.assembled.diagnostics.ok());
-}
-TEST(Blocks, MoveTheStatementsOutOfTheLinesWhenTheyMay) {
-  const std::string text = whole;
-  const Source source{"a.sheet", text};
-  Assembled moved, copied;
-  const ast::Lines lines = parse(source).lines;
-  assemble(source, lines, copied);
-  assemble(source, parse(source).lines, moved);
-  const auto parts = [](const Assembled& a) {
-    return *std::get<ast::Element>(a.sheets[0].routine.items[0]).variants[0].parts;
-  };
-  EXPECT_EQ(parts(moved), parts(copied));
-  EXPECT_EQ(std::get<ast::PartsLine>(lines[4].statement).parts.size(), 1u);
 }
 TEST(Blocks, AcceptManyElementsAndStillFindARepeatedOne) {
   std::string text = "routine \"A\"\n";

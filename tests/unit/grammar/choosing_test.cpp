@@ -91,7 +91,7 @@ errors clear 1
 TEST(ChoosingLines, GoIntoTheBlocksTheyBelongTo) {
   const Source source{"a.sheet", sheet};
   Assembled assembled;
-  assemble(source, parse(source).lines, assembled);
+  assemble(source, assembled);
   EXPECT_EQ(to_string(assembled.diagnostics), "");
   const ast::Routine& routine = assembled.sheets.at(0).routine;
   EXPECT_EQ(routine.spread->spread.text, "0.3");

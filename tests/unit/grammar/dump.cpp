@@ -119,10 +119,8 @@ std::string dump_text(std::string_view text) {
 
 std::string messages(std::string_view text, std::string_view name) {
   const Source source{std::string(name), text};
-  Parsed parsed = parse(source);
   Assembled assembled;
-  assembled.diagnostics = std::move(parsed.diagnostics);
-  assemble(source, parsed.lines, assembled);
+  assemble(source, assembled);
   assembled.diagnostics.sort();
   return to_string(assembled.diagnostics);
 }

@@ -49,5 +49,20 @@ TEST(LineAround, IsTheWholeLineWithoutItsEnding) {
   EXPECT_EQ(line_around(source, text.substr(16, 0)), "three");
 }
 
+TEST(Sources, TellWhereAPieceIsFromByItsPlaceNotByItsWords) {
+  const std::string one = "tempo 128\n", same = "tempo 128\n", third = "tempo 128\n";
+  const Source a{"a", one}, b{"b", same}, c{"c", third};
+  Sources sources;
+  for (const Source* each : {&a, &b, &c}) sources.add(*each);
+  for (const Source* each : {&c, &a, &b}) EXPECT_EQ(&sources.of(each->text.substr(6, 3)), each);
+}
+TEST(SourcesDeathTest, HaveNoAnswerForAPieceOfAnotherText) {
+  const std::string one = "tempo 128\n", other = "tempo 128\n";
+  const Source a{"a", one};
+  Sources sources;
+  sources.add(a);
+  EXPECT_DEATH(sources.of(other), "");
+}
+
 }  // namespace
 }  // namespace landdrill

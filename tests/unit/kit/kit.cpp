@@ -7,7 +7,7 @@
 #include <sstream>
 #include <stdexcept>
 
-#include "grammar/parse.h"
+#include "engine/score/objections.h"
 
 namespace landdrill::kit {
 namespace {
@@ -30,11 +30,8 @@ ValueSet read_shipped(const std::string& name) {
 }
 
 Assembled assembled(const Source& source) {
-  Parsed parsed = parse(source);
   Assembled result;
-  assemble(source, parsed.lines, result);
-  parsed.diagnostics.append(std::move(result.diagnostics));
-  result.diagnostics = std::move(parsed.diagnostics);
+  assemble(source, result);
   if (!result.diagnostics.ok()) throw std::runtime_error(to_string(result.diagnostics));
   return result;
 }
@@ -101,7 +98,7 @@ const ValueSet& pond() {
 ReadSheet::ReadSheet(std::string text, const ValueSet& set)
     : text_(std::move(text)), source_{"reeds.sheet", text_}, assembled_(assembled(source_)) {
   if (assembled_.sheets.size() != 1) throw std::runtime_error("not one sheet");
-  resolved_ = resolve(assembled_.sheets.front(), set);
+  resolved_ = understood(assembled_.sheets.front(), set);
 }
 
 const Routine& ReadSheet::routine() const {

@@ -2,7 +2,6 @@
 
 #include <gtest/gtest.h>
 
-#include "engine/report/wide_csv.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -42,16 +41,6 @@ TEST(ChanceText, ShortensAmountsWithTiesAwayFromZero) {
 TEST(ChanceText, ShowsAChanceThatWasGivenAsItWasTyped) {
   EXPECT_EQ(given_per_cent(d("12")), "12 %");
   EXPECT_EQ(given_per_cent(d("33.333333")), "33.33 %");
-}
-
-TEST(WideCsv, LeavesCellsThatARowDoesNotHaveEmpty) {
-  WideCsv csv({"what", "points", "chance"});
-  csv.add({{"what", "target"}, {"chance", "0.4"}});
-  csv.add({{"points", "=1+1"}, {"what", "total"}});
-  EXPECT_EQ(csv.text(),
-            "what,points,chance\n"
-            "target,,0.4\n"
-            "total,'=1+1,\n");
 }
 
 }  // namespace

@@ -6,10 +6,10 @@
 
 #include <memory>
 
-#include "engine/report/compare.h"
-#include "engine/report/forecast.h"
-#include "engine/report/plan.h"
-#include "engine/report/train.h"
+#include "engine/report/pages/compare.h"
+#include "engine/report/pages/forecast.h"
+#include "engine/report/pages/plan.h"
+#include "engine/report/pages/train.h"
 #include "sample.h"
 
 namespace landdrill::report_test {

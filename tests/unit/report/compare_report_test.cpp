@@ -1,16 +1,21 @@
 #include <gtest/gtest.h>
 
 #include "choosing_sample.h"
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
 
-std::string told(const ComparedElement& compared, Format format = Format::text, bool full = false) {
-  TextWish wish;
-  wish.full = full;
-  return comparison_report(scene()->routine, face(), {compared}, format, wish);
+Page page_of(const ComparedElement& compared) {
+  return compare_page(scene()->routine, face(), {compared});
+}
+
+std::string told(const ComparedElement& compared, bool full = false) {
+  return render_text(page_of(compared), {.full = full});
 }
 
 TEST(ComparisonReport, SaysFirstWhichOptionGivesMoreAndByHowMuch) {
@@ -81,7 +86,7 @@ TEST(ComparisonReport, MarksTheCellOfWhatIsExpectedNow) {
 
 TEST(ComparisonReport, TellsPartByPartOnlyInFull) {
   EXPECT_FALSE(holds(told(undertow_compared()), "spin-720  "));
-  const std::string full = told(undertow_compared(), Format::text, true);
+  const std::string full = told(undertow_compared(), true);
   EXPECT_TRUE(holds(full, "Part by part: as written")) << full;
   EXPECT_TRUE(holds(full, "split-hold x2")) << full;
   EXPECT_TRUE(holds(full, "(100 - 12) % x 29")) << full;
@@ -93,21 +98,20 @@ TEST(ComparisonReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     wish.full = true;
-    const std::string text =
-        comparison_report(scene()->routine, face(), {undertow_compared()}, Format::text, wish);
+    const std::string text = render_text(page_of(undertow_compared()), wish);
     EXPECT_EQ(layout_fault(text, width), "") << text;
   }
 }
 
 TEST(ComparisonReport, GivesEveryNumberInCsv) {
-  const std::string csv = told(undertow_compared(), Format::csv);
+  const std::string csv = render_csv(page_of(undertow_compared()));
   EXPECT_TRUE(holds(csv, "2 Undertow,option,as written,")) << csv;
   EXPECT_TRUE(holds(csv, "2 Undertow,even mark,as written,safer,,,,,,,5.7,")) << csv;
   EXPECT_TRUE(holds(csv, "2 Undertow,gain at,as written,safer,,,,,,,5.5,12,,,,-0.7235,")) << csv;
 }
 
 TEST(ComparisonReport, GivesEveryNumberInJson) {
-  const std::string json = told(undertow_compared(), Format::json);
+  const std::string json = render_json(page_of(undertow_compared()));
   for (const char* piece : {"\"total_expected\": \"118.205\"", "\"lowest_mark\": \"5.75\"",
                             "\"even_mark\": \"5.7\"", "\"cause\": \"base mark\"", "\"gain\": \"-0.7235\""})
     EXPECT_TRUE(holds(json, piece)) << piece << " in\n" << json;

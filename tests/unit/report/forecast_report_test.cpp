@@ -1,16 +1,17 @@
 #include <gtest/gtest.h>
 
 #include "choosing_sample.h"
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
 
-std::string told(const ToldForecast& forecast, Format format = Format::text, bool full = false) {
-  TextWish wish;
-  wish.full = full;
-  return forecast_report(forecast, face(), format, wish);
+std::string told(const ToldForecast& forecast, bool full = false) {
+  return render_text(forecast_page(forecast, face()), {.full = full});
 }
 
 TEST(ForecastReport, SaysInWordsHowLowAndHowHighItMayGo) {
@@ -48,7 +49,8 @@ TEST(ForecastReport, SaysWhenTheOtherSheetIsScoredByOtherRules) {
   EXPECT_TRUE(
       holds(told(forecast), "  - but that sheet is scored by other rules (Free routine, Old league 1996)"))
       << told(forecast);
-  EXPECT_TRUE(holds(told(forecast, Format::json), "\"other_rules\": \"Free routine, Old league 1996\""));
+  EXPECT_TRUE(holds(render_json(forecast_page(forecast, face())),
+                    "\"other_rules\": \"Free routine, Old league 1996\""));
 }
 
 TEST(ForecastReport, SaysWhatWasTold) {
@@ -81,7 +83,7 @@ TEST(ForecastReport, SaysWhenNothingWasRounded) {
 TEST(ForecastReport, TellsTheModelOnlyInFull) {
   const auto made = scene();
   EXPECT_FALSE(holds(told(told_forecast(*made)), "bell curve"));
-  EXPECT_TRUE(holds(told(told_forecast(*made), Format::text, true), "bell curve"));
+  EXPECT_TRUE(holds(told(told_forecast(*made), true), "bell curve"));
 }
 
 TEST(ForecastReport, StaysWithinThePage) {
@@ -90,17 +92,17 @@ TEST(ForecastReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     wish.full = true;
-    const std::string text = forecast_report(told_forecast(*made), face(), Format::text, wish);
+    const std::string text = render_text(forecast_page(told_forecast(*made), face()), wish);
     EXPECT_EQ(layout_fault(text, width), "") << text;
   }
 }
 
 TEST(ForecastReport, GivesChancesInFullToOtherPrograms) {
   const auto made = scene();
-  const std::string csv = told(told_forecast(*made), Format::csv);
+  const std::string csv = render_csv(forecast_page(told_forecast(*made), face()));
   EXPECT_TRUE(holds(csv, "reach,46.1,,,,,,,,,,,,0.44,0.43,0.45\n")) << csv;
   EXPECT_TRUE(holds(csv, "beat,Heron Lake,,,,,,,,,,,,0.625,0.625,0.625\n")) << csv;
-  const std::string json = told(told_forecast(*made), Format::json);
+  const std::string json = render_json(forecast_page(told_forecast(*made), face()));
   for (const char* piece :
        {"\"q05\": \"20.4\"", "\"target\": \"46.1\"", "\"equals\": \"0.0001\"", "\"bound\": \"0.025\""})
     EXPECT_TRUE(holds(json, piece)) << piece << " in\n" << json;

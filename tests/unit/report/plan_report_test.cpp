@@ -1,14 +1,21 @@
 #include <gtest/gtest.h>
 
 #include "choosing_sample.h"
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::report {
 namespace {
 
 using namespace report_test;
 
-std::string told(const ToldPlan& plan, Format format = Format::text) {
-  return plan_report(scene()->routine, plan, face(), format, {});
+Page page_of(const ToldPlan& plan) {
+  return plan_page(scene()->routine, plan, face());
+}
+
+std::string told(const ToldPlan& plan) {
+  return render_text(page_of(plan), {});
 }
 
 TEST(PlanReport, MarksWhatIsToBeSwumOtherwiseThanNow) {
@@ -72,8 +79,7 @@ TEST(PlanReport, NamesTheLimitsThatCostNothingInOneSentence) {
       << told(plan);
   TextWish full;
   full.full = true;
-  EXPECT_TRUE(
-      holds(plan_report(scene()->routine, plan, face(), Format::text, full), "\nat most 5 hybrids  you"));
+  EXPECT_TRUE(holds(render_text(page_of(plan), full), "\nat most 5 hybrids  you"));
 }
 
 TEST(PlanReport, ShowsALimitThatIsUsedUpThoughItCostsNothing) {
@@ -145,16 +151,16 @@ TEST(PlanReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     wish.full = true;
-    const std::string text = plan_report(scene()->routine, told_plan(), face(), Format::text, wish);
+    const std::string text = render_text(page_of(told_plan()), wish);
     EXPECT_EQ(layout_fault(text, width), "") << text;
   }
 }
 
 TEST(PlanReport, GivesEveryNumberToOtherPrograms) {
-  const std::string csv = told(told_plan(), Format::csv);
+  const std::string csv = render_csv(page_of(told_plan()));
   EXPECT_TRUE(holds(csv, "programme,2,,,,100.955,,,140.5,17,")) << csv;
   EXPECT_TRUE(holds(csv, "element,2,1,Lantern,leave out,")) << csv;
-  const std::string json = told(told_plan(), Format::json);
+  const std::string json = render_json(page_of(told_plan()));
   for (const char* piece :
        {"\"left_out\": true", "\"one_more\": \"0.84\"", "\"proved\": true", "\"seconds\": \"150.04\""})
     EXPECT_TRUE(holds(json, piece)) << piece << " in\n" << json;
@@ -163,9 +169,9 @@ TEST(PlanReport, GivesEveryNumberToOtherPrograms) {
 TEST(PlanReport, TellsOtherProgramsWhatIsLeftOut) {
   ToldPlan plan = told_plan();
   plan.plan.notes = {"\"bold\" is left out"};
-  EXPECT_TRUE(holds(told(plan, Format::csv), "\nnote,,,\"\"\"bold\"\" is left out\","))
-      << told(plan, Format::csv);
-  EXPECT_TRUE(holds(told(plan, Format::json), "\\\"bold\\\" is left out")) << told(plan, Format::json);
+  EXPECT_TRUE(holds(render_csv(page_of(plan)), "\nnote,,,\"\"\"bold\"\" is left out\","))
+      << render_csv(page_of(plan));
+  EXPECT_TRUE(holds(render_json(page_of(plan)), "\\\"bold\\\" is left out")) << render_json(page_of(plan));
 }
 
 }  // namespace

@@ -4,11 +4,18 @@
 #include <algorithm>
 #include <boost/json.hpp>
 
+#include "engine/judging/statistics/figures.h"
 #include "engine/report/figures.h"
-#include "engine/report/judges.h"
-#include "engine/report/lessons.h"
-#include "engine/report/practice_list.h"
-#include "engine/report/progress.h"
+#include "engine/report/pages/book.h"
+#include "engine/report/pages/judges.h"
+#include "engine/report/pages/lessons.h"
+#include "engine/report/pages/practice.h"
+#include "engine/report/pages/practice_list.h"
+#include "engine/report/pages/progress.h"
+#include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -29,7 +36,7 @@ PanelRule rule_of_three() {
   return rule;
 }
 
-std::vector<MeetView> meet(const PanelRule& rule, int lines) {
+MarkSheet marked(const PanelRule& rule, int lines) {
   MarkSheet sheet{"Execution", {}};
   for (int i = 0; i < lines; ++i) {
     MarkedLine line{std::to_string(i + 1), i % 2 == 0 ? "Lift" : "Hybrid", &rule, {}};
@@ -39,7 +46,21 @@ std::vector<MeetView> meet(const PanelRule& rule, int lines) {
     }
     sheet.lines.push_back(std::move(line));
   }
-  return {{"2026-05-09", "Tarn Open", "duet-free", "Duet, free", {long_title}, 1, {panel_view(sheet)}}};
+  return sheet;
+}
+
+std::vector<MeetView> meet(const PanelRule& rule, int lines) {
+  return {{"2026-05-09",
+           "Tarn Open",
+           "duet-free",
+           "Duet, free",
+           {long_title},
+           1,
+           {panel_view(marked(rule, lines))}}};
+}
+
+SatPanel sat(const PanelRule& rule, const std::string& date) {
+  return {date, "Tarn Open", "duet-free", "Duet, free", long_title, {marked(rule, 6)}};
 }
 
 std::vector<Lesson> season(const std::string& kind) {
@@ -76,11 +97,8 @@ bool is_even(const std::string& csv) {
   });
 }
 
-std::string judges(const std::vector<MeetView>& meets, Format format, const TextWish& wish) {
-  const JudgesReport report(format, wish);
-  std::string text = report.head();
-  for (const MeetView& meet : meets) text += &meet == &meets.front() ? report.first(meet) : report.next(meet);
-  return text + report.foot();
+std::string judges_report(const std::vector<MeetView>& meets, Format format, const TextWish& wish) {
+  return render(*judges(Asked("judges"), meets), format, wish);
 }
 
 TEST(JudgesReport, StaysWithinThePage) {
@@ -90,8 +108,8 @@ TEST(JudgesReport, StaysWithinThePage) {
       TextWish wish;
       wish.width = width;
       wish.full = full;
-      EXPECT_EQ(layout_fault(judges(meet(rule, 12), Format::text, wish), width), "");
-      EXPECT_EQ(layout_fault(judges(meet(rule, 2), Format::text, wish), width), "");
+      EXPECT_EQ(layout_fault(judges_report(meet(rule, 12), Format::text, wish), width), "");
+      EXPECT_EQ(layout_fault(judges_report(meet(rule, 2), Format::text, wish), width), "");
     }
   }
 }
@@ -100,13 +118,13 @@ TEST(JudgesReport, SaysEveryPairOnlyInFull) {
   const PanelRule rule = rule_of_three();
   TextWish full;
   full.full = true;
-  EXPECT_FALSE(holds(judges(meet(rule, 12), Format::text, {}), "Bland-Altman"));
-  EXPECT_TRUE(holds(judges(meet(rule, 12), Format::text, full), "Bland-Altman"));
+  EXPECT_FALSE(holds(judges_report(meet(rule, 12), Format::text, {}), "Bland-Altman"));
+  EXPECT_TRUE(holds(judges_report(meet(rule, 12), Format::text, full), "Bland-Altman"));
 }
 
 TEST(JudgesReport, OfTooFewMarksGivesTheMarksButNoAgreement) {
   const PanelRule rule = rule_of_three();
-  const std::string text = judges(meet(rule, 2), Format::text, {});
+  const std::string text = judges_report(meet(rule, 2), Format::text, {});
   EXPECT_TRUE(holds(text, "Only 2 elements were marked")) << text;
   EXPECT_TRUE(holds(text, "Judge by judge"));
   EXPECT_FALSE(holds(text, "Krippendorff"));
@@ -115,15 +133,54 @@ TEST(JudgesReport, OfTooFewMarksGivesTheMarksButNoAgreement) {
 TEST(JudgesReport, GivesOtherProgramsEveryNumber) {
   const PanelRule rule = rule_of_three();
   const auto views = meet(rule, 12);
-  const boost::json::value json = boost::json::parse(judges(views, Format::json, {}));
+  const boost::json::value json = boost::json::parse(judges_report(views, Format::json, {}));
   const auto& view = json.at("meets").at(0).at("views").at(0);
   EXPECT_EQ(view.at("judges").as_array().size(), 3u);
   EXPECT_EQ(view.at("pairs").as_array().size(), 3u);
   EXPECT_EQ(view.at("lines").as_array().size(), 12u);
   EXPECT_EQ(view.at("agreement").at("icc(2,1)").at("value").as_string(),
-            exact_figure(views[0].views[0].intraclass.forms[1].value));
-  const std::string csv = judges(views, Format::csv, {});
+            exact_figure(*views[0].views[0].intraclass.forms[1].value));
+  const std::string csv = judges_report(views, Format::csv, {});
   EXPECT_TRUE(holds(csv, "\"icc(2,1)\"") || holds(csv, ",icc(2"));
+}
+
+TEST(JudgesReport, DrawsEachJudgesBiasWithItsInterval) {
+  const PanelRule rule = rule_of_three();
+  const Answer page = judges(Asked("judges"), meet(rule, 12));
+  const auto& meets = std::get<Section>(page->all().front().what);
+  for (const PagePart& part : meets.inside.all()) {
+    const auto* view = std::get_if<Section>(&part.what);
+    if (view == nullptr) continue;
+    for (const PagePart& one : view->inside.all()) {
+      const auto* table = std::get_if<PageTable>(&one.what);
+      if (table == nullptr || table->key != "judges") continue;
+      EXPECT_EQ(table->picture.as, Picture::As::dots);
+      EXPECT_EQ(table->picture.label, "judge");
+      return;
+    }
+  }
+  FAIL() << "there is no table of judges";
+}
+
+TEST(JudgesReport, PutsPanelsOfTheSameJudgesTogetherWhereThatIsAsked) {
+  const PanelRule rule = rule_of_three();
+  const std::vector<SatPanel> panels = {sat(rule, "2026-05-09"), sat(rule, "2026-06-13")};
+  Asked asked("judges");
+  const auto meets = [&] {
+    const auto json = boost::json::parse(render_json(*judges(asked, panels)));
+    return json.at("meets").as_array();
+  };
+  EXPECT_EQ(meets().size(), 2u);
+  asked.add("--same-judges", {"yes"});
+  EXPECT_EQ(meets().size(), 1u);
+  EXPECT_EQ(meets().at(0).at("panels").as_int64(), 2);
+  EXPECT_TRUE(meets().at(0).at("date").is_null());
+}
+
+TEST(JudgesReport, SaysThatThereIsNoPanelInsteadOfAnEmptyPage) {
+  const Answer answer = judges(Asked("judges"), std::vector<SatPanel>());
+  ASSERT_FALSE(answer);
+  EXPECT_EQ(answer.error(), "there is no recorded panel in it");
 }
 
 TEST(LessonsReport, StaysWithinThePage) {
@@ -133,7 +190,9 @@ TEST(LessonsReport, StaysWithinThePage) {
   for (const int width : widths) {
     TextWish wish;
     wish.width = width;
-    EXPECT_EQ(layout_fault(lessons({&learned, &tested, {}, nullptr}, Format::text, wish), width), "");
+    EXPECT_EQ(
+        layout_fault(render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
+        "");
   }
 }
 
@@ -141,7 +200,9 @@ TEST(LessonsReport, SaysWhetherCalibratingWouldHaveHelped) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   BackTest tested = back_test(all);
-  const auto text = [&] { return lessons({&learned, &tested, {}, nullptr}, Format::text, {}); };
+  const auto text = [&] {
+    return render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {});
+  };
   EXPECT_TRUE(holds(text(), "Calibrating would have helped this season")) << text();
   tested.verdict = BackTest::Verdict::harmed;
   EXPECT_TRUE(holds(text(), "Calibrating would have made it worse"));
@@ -155,10 +216,11 @@ TEST(LessonsReport, GivesOtherProgramsEveryNumber) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   const BackTest tested = back_test(all);
-  const std::string csv = lessons({&learned, &tested, {}, nullptr}, Format::csv, {});
+  const std::string csv = render(lessons_page({&learned, &tested, {}, nullptr}), Format::csv, {});
   EXPECT_EQ(lines_of(csv).size(), learned.biases.size() + 1);
   EXPECT_TRUE(is_even(csv)) << csv;
-  const auto json = boost::json::parse(lessons({&learned, &tested, {}, nullptr}, Format::json, {}));
+  const auto json =
+      boost::json::parse(render(lessons_page({&learned, &tested, {}, nullptr}), Format::json, {}));
   EXPECT_EQ(json.at("back_test").at("verdict").as_string(), "helped");
   EXPECT_EQ(json.at("biases").as_array().size(), learned.biases.size());
 }
@@ -168,33 +230,130 @@ TEST(ProgressReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     wish.full = true;
-    EXPECT_EQ(layout_fault(progress(course(), Format::text, wish), width), "");
+    EXPECT_EQ(layout_fault(render(progress_page(course()), Format::text, wish), width), "");
   }
 }
 
 TEST(ProgressReport, TellsAVersionAndItsPanels) {
-  const std::string text = progress(course(), Format::text, {});
+  const std::string text = render(progress_page(course()), Format::text, {});
   EXPECT_TRUE(holds(text, "Version 2 of 3: 2 elements, difficulty 4.50")) << text;
   EXPECT_TRUE(holds(text, "180.5000"));
   EXPECT_TRUE(holds(text, "-0.4"));
 }
 
 TEST(ProgressReport, GivesOtherProgramsEveryPoint) {
-  const auto json = boost::json::parse(progress(course(), Format::json, {}));
+  const auto json = boost::json::parse(render(progress_page(course()), Format::json, {}));
   const auto& point = json.at("routines").at(0).at("versions").at(0).at("points").at(0);
   EXPECT_EQ(point.at("total").as_string(), "180.5000");
   EXPECT_EQ(point.at("mark").as_string(), "7.25");
   EXPECT_TRUE(point.at("penalties").is_null());
-  EXPECT_EQ(lines_of(progress(course(), Format::csv, {})).size(), 2u);
+  EXPECT_EQ(lines_of(render(progress_page(course()), Format::csv, {})).size(), 2u);
 }
 
 TEST(PracticeList, TellsTheDayAloneWhereNoMoreIsKnownAndOtherProgramsWhatIsKept) {
   EXPECT_EQ(moment("2026-11-25T15:03:43Z"), "2026-11-25 15:03 UTC");
   EXPECT_EQ(moment("2026-05-10T00:00:00Z"), "2026-05-10");
   EXPECT_EQ(moment("2026-05-10T00:00:07Z"), "2026-05-10 00:00 UTC");
-  const std::vector<PracticeSessionLine> one = {{"Robin", "1", "2026-05-10T00:00:00Z", "6", "5", ""}};
-  EXPECT_NE(practice_sessions(one, Format::text, {}).find("2026-05-10   "), std::string::npos);
-  EXPECT_NE(practice_sessions(one, Format::csv, {}).find(",2026-05-10T00:00:00Z,"), std::string::npos);
+  const Page page = practice_sessions_page("practice list", {{"Robin", 1, "2026-05-10T00:00:00Z", 6, 5, ""}});
+  EXPECT_TRUE(holds(render_text(page, {}), "2026-05-10   "));
+  EXPECT_TRUE(holds(render_csv(page), ",2026-05-10T00:00:00Z,"));
+}
+
+TEST(PracticeList, GivesOtherProgramsCountsAsNumbersAndNoNumberOfAPausedSession) {
+  const Page page =
+      practice_sessions_page("practice list", {{"Robin", 0, "2026-05-10T00:00:00Z", 6, 5, "paused"}});
+  const auto json = boost::json::parse(render_json(page));
+  EXPECT_EQ(json.at("report").as_string(), "practice list");
+  EXPECT_EQ(json.at("sessions").at(0).at("lines").as_int64(), 6);
+  EXPECT_TRUE(json.at("sessions").at(0).at("number").is_null());
+}
+
+TEST(PracticeReport, GivesPeopleAndProgramsTheSameMarks) {
+  PracticeTask task;
+  task.routine = "Harbour Lights";
+  task.panel = "2026-05-09 Tarn Open";
+  task.line = "2";
+  task.label = "2 Undertow";
+  task.kept = 7 + 1.0 / 6;
+  const std::vector<PracticeTask> tasks = {task, task};
+  const std::vector<Practised> done = {{Mark(d("7.5")), false}, {std::nullopt, true}};
+  PracticeReport report;
+  report.warnings = {"0 marks: too few to say much"};
+  const Page page = practice_page({"Robin", "2026-05-10T00:00:00Z", tasks, done, &report});
+  const std::string text = render_text(page, {});
+  EXPECT_TRUE(holds(text, "Practice of Robin, 2026-05-10: 0 marked, 0 not\n\n  - 0 marks")) << text;
+  EXPECT_TRUE(holds(text, "too late"));
+  const auto json = boost::json::parse(render_json(page));
+  EXPECT_EQ(json.at("marks").at(0).at("mark").as_string(), "7.50");
+  EXPECT_EQ(json.at("marks").at(0).at("kept").as_string(), "7.166667");
+  EXPECT_TRUE(json.at("marks").at(1).at("mark").is_null());
+  EXPECT_TRUE(json.at("marks").at(1).at("late").as_bool());
+  EXPECT_EQ(lines_of(render_csv(page)).at(1),
+            "Robin,2026-05-10T00:00:00Z,Harbour Lights,2026-05-09 Tarn Open,2,,7.50,no,7.17,+0.33,no");
+}
+
+TEST(PracticeReport, RoundsASharePerCentHalfUp) {
+  PracticeReport report;
+  report.within_one = 0.125;
+  report.difference = 0.34;
+  const std::string text =
+      render_text(practice_curve_page("Robin", {{1, "2026-05-10T00:00:00Z", &report}}), {});
+  EXPECT_TRUE(holds(text, " 13 %")) << text;
+  EXPECT_TRUE(holds(text, "==="));
+}
+
+BookLine kept(std::string routine, int versions) {
+  BookLine line;
+  line.routine = std::move(routine);
+  line.event = "duet-free";
+  line.what = "panel";
+  line.set = "kingfisher-2026";
+  line.of_version = 1;
+  line.routine_versions = versions;
+  return line;
+}
+
+TEST(BookList, SetsRoutinesApartForPeopleAndNotForPrograms) {
+  const Page page = book_list_page("book list", {kept("Reed Song", 1), kept("Low Water", 2)});
+  const std::string text = render_text(page, {});
+  EXPECT_TRUE(holds(text, "Reed Song, duet-free\n")) << text;
+  EXPECT_TRUE(holds(text, "\n\nLow Water, duet-free\n"));
+  EXPECT_TRUE(holds(text, "1 of 2"));
+  const auto json = boost::json::parse(render_json(page));
+  EXPECT_EQ(json.at("entries").as_array().size(), 2u);
+  EXPECT_EQ(json.at("entries").at(1).at("of_version").as_int64(), 1);
+  EXPECT_EQ(lines_of(render_csv(page)).size(), 3u);
+}
+
+TEST(BookList, OfNothingIsAnEmptyList) {
+  const Page page = book_list_page("book add", {});
+  EXPECT_EQ(render_text(page, {}), "");
+  EXPECT_EQ(boost::json::parse(render_json(page)).at("entries").as_array().size(), 0u);
+  EXPECT_EQ(lines_of(render_csv(page)).size(), 1u);
+}
+
+TEST(BookScores, TellTheFirstTenNotesAndHowManyMoreThereAre) {
+  BookScore score;
+  score.routine = "Reed Song";
+  score.date = "2026-05-09";
+  score.note = "no total: element 2";
+  const std::string text = render_text(book_scores_page(std::vector<BookScore>(12, score)), {});
+  EXPECT_TRUE(holds(text, "\n\n  - Reed Song, 2026-05-09, no total: element 2\n")) << text;
+  EXPECT_TRUE(holds(text, "  - and 2 more, which CSV and JSON have"));
+}
+
+TEST(BookEditions, TellTheDayToPeopleAndTheMomentToPrograms) {
+  BookEdition edition;
+  edition.number = 2;
+  edition.set = "kingfisher-2026";
+  edition.kept_at = "2026-05-09T10:00:00Z";
+  edition.panels = 3;
+  const Page page = book_editions_page({edition});
+  EXPECT_TRUE(holds(render_text(page, {}), "2026-05-09 "));
+  EXPECT_FALSE(holds(render_text(page, {}), "10:00"));
+  const auto json = boost::json::parse(render_json(page)).at("editions").at(0);
+  EXPECT_EQ(json.at("kept_at").as_string(), "2026-05-09T10:00:00Z");
+  EXPECT_EQ(json.at("panels").as_int64(), 3);
 }
 
 TEST(Figures, AreWrittenForPeopleAndForPrograms) {
@@ -206,10 +365,11 @@ TEST(Figures, AreWrittenForPeopleAndForPrograms) {
   EXPECT_EQ(signed_figure(0.001), "0.00");
   EXPECT_EQ(signed_interval(-0.5, 0.5), "-0.50 to +0.50");
   EXPECT_EQ(interval(0.1, std::nullopt), "");
-  EXPECT_EQ(exact_figure(1.0 / 3), "0.333333");
-  EXPECT_EQ(exact_figure(-1e-9), "0");
-  EXPECT_EQ(exact_figure(0.00001), "0.00001");
-  EXPECT_EQ(exact_figure(12), "12");
+  EXPECT_EQ(std::get<std::string>(figure_datum(1.0 / 3).is), "0.333333");
+  EXPECT_EQ(std::get<std::string>(figure_datum(-1e-9).is), "0");
+  EXPECT_EQ(std::get<std::string>(figure_datum(0.00001).is), "0.00001");
+  EXPECT_EQ(std::get<std::string>(figure_datum(12).is), "12");
+  EXPECT_TRUE(std::holds_alternative<std::monostate>(figure_datum(std::nullopt).is));
 }
 
 }  // namespace

@@ -29,9 +29,10 @@ std::string gaps(const std::string& text) {
 }
 
 TEST(ResolveGaps, NamesThePartThatHasNoValue) {
-  EXPECT_EQ(complaints(replaced(reeds, "spin-a, hold", "spin-a, untold")),
-            "7:15 found no value for untold in parts.csv of pond; expected it to be filled in [value-missing]" +
-                fill_in);
+  EXPECT_EQ(
+      complaints(replaced(reeds, "spin-a, hold", "spin-a, untold")),
+      "7:15 found no value for untold in parts.csv of pond; expected it to be filled in [value-missing]" +
+          fill_in);
 }
 
 TEST(ResolveGaps, ListsEachGapOnceInTheOrderOfTheSheet) {

@@ -1,0 +1,12 @@
+#include "engine/cli/misused.h"
+
+#include <fmt/format.h>
+
+namespace landdrill::cli {
+
+Exit misused(Call& call, const std::string& mistake) {
+  call.streams.say(fmt::format("landdrill {}: {}\n", call.command.words, mistake));
+  return Exit::usage;
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,13 @@
+// A command line that cannot be followed: says so on standard error.
+#pragma once
+
+#include <string>
+
+#include "engine/cli/call.h"
+
+namespace landdrill::cli {
+
+// Prints a mistake of the command line; Exit::usage.
+Exit misused(Call& call, const std::string& mistake);
+
+}  // namespace landdrill::cli

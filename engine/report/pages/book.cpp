@@ -1,0 +1,141 @@
+#include "engine/report/pages/book.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <span>
+
+namespace landdrill::report {
+namespace {
+
+PageColumn for_programs(const char* key) {
+  return {key, "", Align::words, Wraps::no, Seen::by_programs};
+}
+
+Entry count_entry(std::size_t count) {
+  return {std::to_string(count), count};
+}
+
+// Where there are several versions of a routine, it is said to which of them a run or a panel belongs, and the value
+// set only if there are several.
+PageTable no_entries(std::span<const BookLine> lines) {
+  const bool versions = std::any_of(lines.begin(), lines.end(),
+                                    [](const BookLine& line) { return line.routine_versions != 1; });
+  const bool sets = !versions || std::any_of(lines.begin(), lines.end(), [&](const BookLine& line) {
+    return line.set != lines.front().set;
+  });
+  const auto seen_if = [](bool so) { return so ? Seen::always : Seen::by_programs; };
+  return {"entries",
+          {for_programs("routine"),
+           for_programs("event"),
+           {"", ""},  // moves the others to the right
+           {"what", ""},
+           {"date", ""},
+           {"title", "", Align::words, Wraps::yes},
+           {"version", "version"},
+           {"of_version", "of routine", Align::words, Wraps::no, seen_if(versions)},
+           for_programs("routine_versions"),
+           {"set", "value set", Align::words, Wraps::no, seen_if(sets)},
+           for_programs("kept_at"),
+           {"did", ""}}};
+}
+
+std::vector<Entry> entry_row(const BookLine& line) {
+  const Entry of_version =
+      line.of_version == 0
+          ? Entry()
+          : Entry(fmt::format("{} of {}", line.of_version, line.routine_versions), line.of_version);
+  return {line.routine, line.event,   "",
+          line.what,    line.date,    line.title,
+          line.version, of_version,   Entry("", line.routine_versions),
+          line.set,     line.kept_at, line.did};
+}
+
+void put_routine(std::span<const BookLine> lines, PageParts& page) {
+  PageTable table = no_entries(lines);
+  table.in_csv = true;
+  for (const BookLine& line : lines) table.add(entry_row(line));
+  if (!lines.empty()) page.heading(lines.front().routine + ", " + lines.front().event);
+  page.add(std::move(table));
+}
+
+// Below the table, where a sentence has room.
+std::vector<std::string> notes_of(const std::vector<BookScore>& scores) {
+  constexpr std::size_t most = 10;
+  std::vector<std::string> notes;
+  std::size_t more = 0;
+  for (const BookScore& one : scores) {
+    if (one.note.empty()) continue;
+    if (notes.size() == most)
+      ++more;
+    else
+      notes.push_back(fmt::format("{}, {}{}{}, {}", one.routine, one.date, one.title.empty() ? "" : " ",
+                                  one.title, one.note));
+  }
+  if (more > 0) notes.push_back(fmt::format("and {} more, which CSV and JSON have", more));
+  return notes;
+}
+
+}  // namespace
+
+Page book_list_page(std::string question, const std::vector<BookLine>& lines) {
+  Page page(std::move(question));
+  std::span<const BookLine> rest = lines;
+  do {
+    const auto other = std::find_if(rest.begin(), rest.end(), [&](const BookLine& line) {
+      return line.routine != rest.front().routine || line.event != rest.front().event;
+    });
+    const auto same = static_cast<std::size_t>(other - rest.begin());
+    put_routine(rest.first(same), page);
+    rest = rest.subspan(same);
+  } while (!rest.empty());
+  return page;
+}
+
+Page book_scores_page(const std::vector<BookScore>& scores) {
+  Page page("book score");
+  PageTable table("scores", {{"routine", "routine", Align::words, Wraps::yes},
+                             for_programs("event"),
+                             for_programs("what"),
+                             {"date", "date"},
+                             {"title", "panel", Align::words, Wraps::yes},
+                             for_programs("set"),
+                             {"estimate", "estimate", Align::amount},
+                             {"recorded", "recorded", Align::amount},
+                             {"difference", "difference", Align::amount},
+                             {"announced", "announced", Align::amount},
+                             for_programs("note")});
+  table.in_csv = true;
+  table.hides_empty_columns = true;
+  for (const BookScore& one : scores)
+    table.add({one.routine, one.event, one.what, one.date, one.title, one.set, one.estimate, one.recorded,
+               one.difference, one.announced, one.note});
+  page.add(std::move(table));
+  page.apart();
+  page.list("", notes_of(scores));
+  return page;
+}
+
+Page book_editions_page(const std::vector<BookEdition>& editions) {
+  Page page("book editions");
+  PageTable table("editions", {{"number", "no.", Align::amount},
+                               {"set", "value set"},
+                               for_programs("title"),
+                               {"edition", "edition"},
+                               {"kept_at", "kept"},
+                               for_programs("first_for"),
+                               {"routines", "routines", Align::amount},
+                               {"versions", "versions", Align::amount},
+                               {"runs", "runs", Align::amount},
+                               {"panels", "panels", Align::amount}});
+  table.in_csv = true;
+  table.hides_empty_columns = true;
+  for (const BookEdition& one : editions)
+    table.add({count_entry(one.number), one.set, one.title, one.edition,
+               Entry(one.kept_at.substr(0, 10), one.kept_at), one.first_for, count_entry(one.routines),
+               count_entry(one.versions), count_entry(one.runs), count_entry(one.panels)});
+  page.add(std::move(table));
+  return page;
+}
+
+}  // namespace landdrill::report

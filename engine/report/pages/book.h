@@ -1,0 +1,42 @@
+// The season book as a list: what is kept, what an import did, panels scored again, editions of value sets.
+//
+//   render_text(book_list_page("book list", lines), {})
+//   //   Harbour Lights, duet-free
+//   //                                     version  value set
+//   //     routine                          2 of 2   kingfisher-2026
+//   //     panel    2026-05-09  Tarn Open   1        kingfisher-2026
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "engine/report/page.h"
+
+namespace landdrill::report {
+
+// Texts, empty for what is not there.
+struct BookLine {
+  std::string routine, event, what, date, title, version;
+  int of_version = 0;        // of a run or a panel: the version of the routine that it belongs to; 0: of none
+  int routine_versions = 1;  // how many versions of the routine there are
+  std::string set, kept_at;
+  std::string did;  // of an import: "added", "new version", "already there"
+};
+// `question`: the command that asks.
+Page book_list_page(std::string question, const std::vector<BookLine>& lines);
+
+// A run or a panel scored again: exact texts, empty for what is not there.
+struct BookScore {
+  std::string routine, event, what, date, title, set, estimate, recorded, difference, announced, note;
+};
+Page book_scores_page(const std::vector<BookScore>& scores);
+
+// An edition of a value set, and what was swum under it.
+struct BookEdition {
+  std::size_t number = 0;
+  std::string set, title, edition, kept_at, first_for;
+  std::size_t routines = 0, versions = 0, runs = 0, panels = 0;
+};
+Page book_editions_page(const std::vector<BookEdition>& editions);
+
+}  // namespace landdrill::report

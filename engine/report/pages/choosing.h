@@ -1,0 +1,53 @@
+// What the questions of choosing share: the numbers that they are asked with, why one has no answer, and the face of
+// their pages.
+//
+//   const Typed<SpreadWish> wish = spreads_of(asked, routine);      // --spread 0.4 --day 0.2 --spreads panels
+//   if (!wish) return mistaken(wish.error());
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "engine/chances/forecast.h"
+#include "engine/report/face.h"
+#include "engine/report/pages/asked.h"
+
+namespace landdrill::report {
+
+// Why there is no page: what was asked cannot be, or something is missing in the routine before it can be answered.
+struct Refused {
+  std::string mistake;
+  std::string title = {};  // of the routine in which something is missing
+  Obstacles missing = {};
+};
+using ChoosingAnswer = tl::expected<Page, Refused>;
+tl::unexpected<Refused> mistaken(std::string mistake);
+tl::unexpected<Refused> missing_in(const Routine& routine, Obstacles missing);
+
+// What was typed for an option; or the sentence that says what was expected instead.
+template <class What>
+using Typed = tl::expected<What, std::string>;
+Typed<Decimal> typed_number(std::string_view option, std::string_view typed, std::string_view expected);
+struct NumberSpan {
+  Decimal least, most;
+  std::string_view expected;  // in words
+};
+// The option's number when it was given.
+Typed<std::optional<Decimal>> number_of(const Asked& asked, std::string_view option, const NumberSpan& span);
+// --spread, --day and --spreads; none is wider than the event's scale, as on a sheet.
+Typed<SpreadWish> spreads_of(const Asked& asked, const Routine& routine);
+
+// The account of the first wish, with the values that all of them rest on, and the rows of `also`; what the rules
+// object to with its options.
+Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<const Wish> wishes,
+             const std::vector<Provenance>& also = {});
+// The rows of the set that spreads come from.
+std::vector<Provenance> rows_of(const Spreads& spreads);
+
+// "as written", "safer".
+std::string option_name(const Element& element, std::size_t option);
+
+}  // namespace landdrill::report

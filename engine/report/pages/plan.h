@@ -1,0 +1,54 @@
+// The best programme: what to swim, what each limit costs, what comes next, how sure it is.
+//
+//   render_text(plan(asked, routine, messages, {})->page, {})
+//   //   no.  element            swim it        difficulty   expected
+//   //     1  Lantern, Lift      as written           2.30    17.2500
+//   //   > 2  Undertow, Hybrid   safer                2.70    20.4135
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "engine/choosing/plan.h"
+#include "engine/report/pages/choosing.h"
+
+namespace landdrill::report {
+
+struct Planned {
+  Page page;
+  bool found = false;  // a programme
+};
+// `messages`: about its sheet; `go_on`: PlanWish::go_on, which holds to plan_seconds.
+tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& routine, const Diagnostics& messages,
+                                    std::function<bool(std::uint64_t steps)> go_on);
+
+struct ToldPlan {
+  Plan plan;  // without obstacles
+  PlanWish::For aim = PlanWish::For::expected;
+  std::string share, target;  // "25", in per cent, for quantile; "190", for target
+  std::vector<std::string>
+      points;  // for each element, expected in the best programme; empty for one left out
+  std::vector<std::size_t> as_written;  // the option of each element as the sheet says now
+  std::vector<Step> stories;            // how the elements of the best programme come about
+};
+// `face`: the account of the routine as it is.
+Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face);
+
+// The parts of it: plan_page.cpp, plan_best.cpp, plan_programmes.cpp, plan_limits.cpp.
+void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& told);
+void put_best(PageParts& page, const Routine& routine, const ToldPlan& told);
+void put_limits(PageParts& page, const Plan& plan);
+void put_limits_for_programs(PageParts& page, const Plan& plan);
+void put_conflict(PageParts& page, const Plan& plan);
+// How far a choice is behind the best; empty for the best.
+std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice);
+// " points"; for a target " per cent".
+std::string_view unit_of(const ToldPlan& told);
+// "safer", "as written", "leave out".
+std::string choice_name(const Element& element, std::size_t option);
+// A sentence a row, in CSV alone.
+void put_sentences_for_csv(PageParts& page, std::string what, const std::vector<std::string>& sentences);
+
+}  // namespace landdrill::report

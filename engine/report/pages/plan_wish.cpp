@@ -1,0 +1,178 @@
+#include "engine/report/pages/plan_wish.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <charconv>
+
+#include "engine/routine/resolve.h"
+#include "grammar/words.h"
+
+namespace landdrill::report {
+namespace {
+
+constexpr std::string_view aims =
+    "the word expected, or a share such as 25%: the total that is missed no more often";
+constexpr std::int64_t usual_seconds = 10, longest = 86'400;
+
+// "25%" -> 25
+std::optional<Decimal> share_in(std::string_view typed) {
+  if (!typed.ends_with('%')) return std::nullopt;
+  const auto share = Decimal::parse(typed.substr(0, typed.size() - 1));
+  const bool inside = share && *share > Decimal() && *share < Decimal::whole(100);
+  return inside ? share : std::nullopt;
+}
+
+std::string read_target(const Asked& asked, TypedPlan& plan) {
+  const Typed<Decimal> target = typed_number("--target", asked.value("--target"), "points, such as 190");
+  if (!target) return target.error();
+  plan.wish.aim = PlanWish::For::target;
+  plan.wish.target = plan.target = *target;
+  return {};
+}
+
+std::string read_aim(const Asked& asked, TypedPlan& plan) {
+  if (asked.has("--aim") && asked.has("--target")) return "found --aim and --target; expected one of them";
+  if (asked.has("--target")) return read_target(asked, plan);
+  const std::string_view typed = asked.value("--aim", "expected");
+  if (typed == "expected") return {};
+  const auto share = share_in(typed);
+  if (!share) return fmt::format("found --aim \"{}\"; expected {}", typed, aims);
+  plan.wish.aim = PlanWish::For::quantile;
+  plan.share = *share;
+  plan.wish.share = static_cast<Chance>(share->units()) / (100.0 * Decimal::one);
+  return {};
+}
+
+// "2" or "2=safer"
+struct TypedElement {
+  std::optional<int> number;
+  std::string_view title;
+};
+TypedElement typed_element(std::string_view typed) {
+  const std::string_view digits = typed.substr(0, typed.find('='));
+  int number = 0;
+  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
+  if (digits.empty() || error != std::errc() || end != digits.data() + digits.size()) return {};
+  return {number, digits.size() == typed.size() ? std::string_view() : typed.substr(digits.size() + 1)};
+}
+
+Element* element_numbered(Routine& routine, int number) {
+  const auto at = std::find_if(routine.elements.begin(), routine.elements.end(),
+                               [&](const Element& element) { return element.number == number; });
+  return at == routine.elements.end() ? nullptr : &*at;
+}
+
+// The element that an option names, or the mistake.
+struct NamedElement {
+  Element* element = nullptr;
+  std::string_view title;
+  std::string mistake;
+};
+NamedElement named(Routine& routine, std::string_view option, std::string_view typed,
+                   std::string_view expected) {
+  const TypedElement read = typed_element(typed);
+  if (!read.number) return {nullptr, {}, fmt::format("found {} {}; expected {}", option, typed, expected)};
+  Element* element = element_numbered(routine, *read.number);
+  if (element == nullptr)
+    return {
+        nullptr, {}, fmt::format("found {} {}; the routine has no element {}", option, typed, *read.number)};
+  return {element, read.title, {}};
+}
+
+std::string keep_element(Routine& routine, Wish& wish, const std::string& typed) {
+  const NamedElement found = named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
+  if (found.element == nullptr) return found.mistake;
+  Element& element = *found.element;
+  element.stays = true;
+  element.optional = false;
+  const auto index = static_cast<std::size_t>(&element - routine.elements.data());
+  if (found.title.empty()) return {};
+  for (std::size_t option = 0; option < element.options.size(); ++option) {
+    if (!words::same(element.options[option].title, found.title)) continue;
+    wish.options[index] = option;
+    return {};
+  }
+  return fmt::format("found --keep {}; element {} has no option of that title", typed, element.number);
+}
+
+std::string may_go(Routine& routine, const std::string& typed) {
+  const NamedElement found = named(routine, "--optional", typed, "the number of an element, such as 5");
+  if (found.element == nullptr) return found.mistake;
+  if (!found.title.empty()) return fmt::format("found --optional {}; expected a number alone", typed);
+  if (found.element->stays)
+    return fmt::format("found --optional {}; but element {} is to stay", typed, found.element->number);
+  found.element->optional = true;
+  return {};
+}
+
+// A limit is read as the same line of a sheet would be, in a routine of its own.
+std::string read_limit(const std::string& typed, const Routine& routine, std::deque<std::string>& texts,
+                       std::vector<OwnLimit>& told) {
+  if (typed.find_first_of("\r\n") != std::string::npos)
+    return "found --limit with several lines; expected one limit, such as \"throw most 2\"";
+  const std::string& text = texts.emplace_back(
+      fmt::format("routine \"Limit\"\nevent \"{}\"\nlimit {}\n", routine.event->code, typed));
+  const Source source{"--limit", text, 1};
+  Assembled assembled;
+  assemble(source, assembled);
+  Diagnostics complaints = std::move(assembled.diagnostics);
+  if (!assembled.sheets.empty()) {
+    Resolved resolved = resolve(assembled.sheets.front(), *routine.set);
+    if (resolved.routine)
+      told.insert(told.end(), resolved.routine->limits.begin(), resolved.routine->limits.end());
+    complaints.append(std::move(resolved.diagnostics));
+  }
+  for (const Diagnostic& one : complaints.list()) {
+    if (severity_of(one.problem) != Severity::error) continue;
+    return with_hint(fmt::format("found --limit \"{}\": {}; expected {}", typed, one.found, one.expected),
+                     one.hint);
+  }
+  return {};
+}
+
+std::string read_limits(const Asked& asked, const Routine& routine, TypedPlan& plan) {
+  for (const std::string& typed : asked.values("--limit")) {
+    const std::string mistake = read_limit(typed, routine, plan.texts, plan.wish.limits);
+    if (!mistake.empty()) return mistake;
+  }
+  return {};
+}
+
+std::string apply_keeps(const Asked& asked, Routine& routine, Wish& wish) {
+  wish.options.resize(routine.elements.size());
+  for (const std::string& typed : asked.values("--keep")) {
+    const std::string mistake = keep_element(routine, wish, typed);
+    if (!mistake.empty()) return mistake;
+  }
+  for (const std::string& typed : asked.values("--optional")) {
+    const std::string mistake = may_go(routine, typed);
+    if (!mistake.empty()) return mistake;
+  }
+  return {};
+}
+
+}  // namespace
+
+Typed<TypedPlan> typed_plan(const Asked& asked, Routine& routine, Wish& wish) {
+  TypedPlan plan;
+  std::string mistake = read_aim(asked, plan);
+  if (!mistake.empty()) return tl::unexpected(mistake);
+  const Typed<SpreadWish> spread = spreads_of(asked, routine);
+  if (!spread) return tl::unexpected(spread.error());
+  plan.wish.forecast.spreads = *spread;
+  plan.wish.event_limits = !asked.has("--ignore-limits");
+  mistake = read_limits(asked, routine, plan);
+  if (mistake.empty()) mistake = apply_keeps(asked, routine, wish);
+  if (!mistake.empty()) return tl::unexpected(mistake);
+  return plan;
+}
+
+Typed<Decimal> plan_seconds(const Asked& asked) {
+  const auto seconds = number_of(
+      asked, "--seconds", {*Decimal::parse("0.01"), Decimal::whole(longest), "seconds, from 0.01 to a day"});
+  if (!seconds) return tl::unexpected(seconds.error());
+  return seconds->value_or(Decimal::whole(usual_seconds));
+}
+
+}  // namespace landdrill::report

@@ -1,0 +1,139 @@
+#include "engine/report/pages/progress.h"
+
+#include <fmt/format.h>
+
+#include "engine/report/amount_text.h"
+#include "engine/report/figures.h"
+
+namespace landdrill::report {
+namespace {
+
+// What was taken off has its sign; nothing taken off is 0.
+Entry taken(const std::optional<Points>& points) {
+  if (!points) return "";
+  return {*points == Points() ? "0" : "-" + points->text(), points->text()};
+}
+
+std::string_view what_of(const ProgressPoint& point) {
+  return point.panel ? "panel" : "run";
+}
+
+std::string version_title(const ProgressVersion& version) {
+  const std::string size = fmt::format("{}, difficulty {}", counted(version.elements, "element", "elements"),
+                                       version.declared.text(2));
+  return version.of == 1 ? size : fmt::format("Version {} of {}: {}", version.number, version.of, size);
+}
+
+PageTable no_points() {
+  constexpr int roomy = 76;  // a narrower page has no room for what was taken off
+  const auto amount = [](const char* key, const char* heading, Seen seen = Seen::always, int from_width = 0) {
+    return PageColumn{key, heading, Align::amount, Wraps::no, seen, "", 2, from_width};
+  };
+  return {"points",
+          {{"date", "day"},
+           {"what", ""},
+           {"title", "", Align::words, Wraps::yes},
+           amount("declared", "", Seen::by_programs),
+           amount("credited", "credited"),
+           amount("mark", "mark"),
+           amount("marked", "", Seen::by_programs),
+           amount("of", "", Seen::by_programs),
+           amount("base_marks", "base"),
+           amount("elements", "", Seen::by_programs),
+           amount("impression", "", Seen::by_programs),
+           amount("sync", "sync", Seen::always, roomy),
+           amount("penalties", "penalties", Seen::always, roomy),
+           amount("total", "total"),
+           amount("announced", "", Seen::by_programs)}};
+}
+
+std::vector<Entry> point_row(const ProgressPoint& point, int places) {
+  return {point.date,
+          what_of(point),
+          point.title,
+          point.declared.text(),
+          Entry(point.credited.text(2), point.credited.text()),
+          figure_entry(point.mark),
+          Entry("", point.marked),
+          Entry("", point.of),
+          Entry(std::to_string(point.base_marks), point.base_marks),
+          text_of(point.elements, places),
+          text_of(point.impression, places),
+          taken(point.sync),
+          taken(point.penalties),
+          text_of(point.total, places),
+          text_of(point.announced, places)};
+}
+
+PageTable course_table(const ProgressVersion& version) {
+  PageTable table = no_points();
+  table.in_csv = true;
+  for (const ProgressPoint& point : version.points)
+    table.add(point_row(point, version.places), point.panel ? Look::total : Look::usual);
+  table.picture = {Picture::As::curve, "Mean mark of an element, day by day", "marks", "date", {"mark"}};
+  return table;
+}
+
+PageTable parts_table(const ProgressVersion& version) {
+  PageTable table("", {{"", "day"},
+                       {"", ""},
+                       {"", "marked", Align::words, Wraps::yes},
+                       {"", "elements", Align::amount},
+                       {"", "impression", Align::amount},
+                       {"", "announced", Align::amount}});
+  for (const ProgressPoint& point : version.points)
+    table.add({point.date, what_of(point), fmt::format("{} of {}", point.marked, point.of),
+               text_of(point.elements, version.places), text_of(point.impression, version.places),
+               text_of(point.announced, version.places)});
+  return table;
+}
+
+PageParts version_part(const ProgressVersion& version) {
+  PageParts page;
+  page.heading(version_title(version));
+  page.fact("version", {"", version.number});
+  page.fact("routine_versions", {"", version.of});
+  page.fact("kept_at", version.kept_at);
+  page.fact("set", version.set);
+  page.fact("elements", {"", version.elements});
+  page.fact("declared", version.declared.text());
+  if (version.points.empty()) page.say("not swum yet");
+  page.add(course_table(version));
+  page.apart();
+  page.add(parts_table(version), Seen::in_full);
+  return page;
+}
+
+PageParts season_part(const SeasonProgress& season) {
+  PageParts page;
+  page.heading(season.of.routine + ": " + season.of.event_title);
+  page.fact("routine", season.of.routine);
+  page.fact("event", season.of.event);
+  page.fact("event_title", season.of.event_title);
+  page.list("sentences", season.sentences);
+  page.list("warnings", season.warnings);
+  for (const ProgressVersion& version : season.versions) page.section("versions", version_part(version));
+  return page;
+}
+
+}  // namespace
+
+Page progress_page(const std::vector<SeasonProgress>& seasons) {
+  Page page("book progress");
+  page.csv = {"routine", "event",      "version",  "routine_versions", "set",  "date",
+              "what",    "title",      "declared", "credited",         "mark", "marked",
+              "of",      "base_marks", "elements", "impression",       "sync", "penalties",
+              "total",   "announced"};
+  page.no_sections("routines");
+  for (const SeasonProgress& season : seasons) page.section("routines", season_part(season));
+  if (seasons.empty()) return page;
+  page.apart();
+  page.say(
+      "mark: the mean of the elements' marks, of a run-through what your deductions leave; credited: the "
+      "difficulty that counted; base: how many elements got their base mark; sync and penalties: points "
+      "taken "
+      "off.");
+  return page;
+}
+
+}  // namespace landdrill::report
