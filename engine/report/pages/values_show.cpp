@@ -206,7 +206,8 @@ Answer values_show_page(const TableFiles& files, std::string_view table, std::st
   if (tables.empty()) return tl::unexpected(fmt::format("{} has no table {}", files.name, table));
   Page page("values show");
   page.fact("name", files.name);
-  page.fact("set", files.name);  // where the table of that name is not shown
+  // Where the table of that name is not shown.
+  if (!table.empty() && table != "set") page.fact("set", files.name);
   if (row.empty()) {
     page.say(files.name);
     put_tables(page, tables);

@@ -79,7 +79,8 @@ TEST(ShowSet, SaysWhatThereIsInsteadOfWhatIsNotThere) {
   };
   EXPECT_EQ(mistake("parts", "spin-720"), "");
   EXPECT_EQ(mistake("parts", "spin-730"),
-            "found \"spin-730\"; expected a row of parts in club-2026\n  hint: the nearest is spin-720");
+            "found \"spin-730\"; expected a row of parts in club-2026\n  hint: the nearest are spin-720, "
+            "spin-360");
   EXPECT_EQ(
       mistake("parts", "xxxxxxx"),
       "found \"xxxxxxx\"; expected a row of parts in club-2026\n  hint: there is spin-360, spin-720, thrust");
