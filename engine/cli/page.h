@@ -2,8 +2,8 @@
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/report/render.h"
 #include "engine/report/render_json.h"
-#include "engine/report/format.h"
 
 namespace landdrill::cli {
 
