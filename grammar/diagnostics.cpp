@@ -137,12 +137,14 @@ Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint
   const std::size_t piece_at = static_cast<std::size_t>(std::max(piece.data(), line.data()) - line.data());
   const Excerpt part = excerpt(line, piece_at);
   const std::string_view underlined = line.substr(std::min(piece_at, line.size()), piece.size());
+  std::string fix = std::move(complaint.hint.instead);
   Diagnostic diagnostic = diagnostic_about(source.name, std::move(complaint));
   diagnostic.at = position_of(source, piece);
   diagnostic.line = part.text;
   if (part.offset + part.text.size() < line.size()) diagnostic.line += "...";
   diagnostic.cut = count_characters(line.substr(0, part.offset));
   diagnostic.length = std::max<std::size_t>(1, count_characters(underlined));
+  if (!underlined.empty()) diagnostic.fix = std::move(fix);
   return diagnostic;
 }
 
@@ -157,7 +159,7 @@ Diagnostic diagnostic_about(std::string_view file, Complaint complaint) {
   diagnostic.length = 1;
   diagnostic.found = std::move(complaint.found);
   diagnostic.expected = std::move(complaint.expected);
-  diagnostic.hint = std::move(complaint.hint);
+  diagnostic.hint = std::move(complaint.hint.words);
   return diagnostic;
 }
 

@@ -14,6 +14,7 @@
 #include <string_view>
 #include <vector>
 
+#include "grammar/hint.h"
 #include "grammar/span.h"
 
 namespace landdrill {
@@ -42,6 +43,7 @@ struct Diagnostic {
   std::string found;       // "the part \"spin-730\""
   std::string expected;    // "a part of kingfisher-2026"
   std::string hint;        // may be empty
+  std::string fix = {};    // what can go in the place of what is underlined; empty: none
 };
 
 // What a message says; the place is added by the maker.
@@ -49,7 +51,7 @@ struct Complaint {
   Problem problem;
   std::string found;
   std::string expected;
-  std::string hint = {};
+  Hint hint = {};
 };
 
 // A diagnostic about `piece`, a view into `source.text`.

@@ -207,6 +207,11 @@ bool is_list(const FailedLine& line, const Failure& failure) {
          line.keyword == Word::sync || line.keyword == Word::penalty;
 }
 
+// The word that the hint ends in can go in the place of what was found.
+Hint instead(const char* hint, std::string word) {
+  return {hint + word, word};
+}
+
 bool is_control(std::string_view word) {
   return !word.empty() && ((0 <= word[0] && word[0] < 0x20) || word[0] == 0x7F);
 }
@@ -255,29 +260,32 @@ bool has_title(const FailedLine& line) {
          line.keyword == Word::run || line.keyword == Word::panel;
 }
 
-std::string hint_of(const FailedLine& line, const Failure& failure, std::string_view word) {
+Hint hint_of(const FailedLine& line, const Failure& failure, std::string_view word) {
   if (is_control(word)) return "delete this control character; it came with copying";
   if (word.size() > 1 && (word[0] == '.' || word[0] == ',') && characters::is_digit(word[1]))
-    return fmt::format("write a zero before the point: 0.{}", word.substr(1));
+    return instead("write a zero before the point: ", fmt::format("0.{}", word.substr(1)));
   if (line.keyword == Word::limit) return limit_hint(line, failure, word);
   const bool is_chance = line.keyword == Word::slip || line.keyword == Word::risk;
   if (is_chance && expects(failure, expected::percent)) return percent_hint(line, failure.where);
   if (expects(failure, expected::date) && !quoted_date(word).empty())
-    return fmt::format("write the date without quotation marks: {}", quoted_date(word));
+    return instead("write the date without quotation marks: ", std::string(quoted_date(word)));
   if (has_title(line) && expects(failure, expected::title) && characters::is_bare_code(word))
     return quote_the_title(line, failure.where);
   if (failure.count == 1 && expects(failure, expected::end)) return end_hint(line, failure, word);
-  if (word == "?" && expects(failure, expected::mark)) return "a judge who is missing is written as -";
+  if (word == "?" && expects(failure, expected::mark))
+    return instead("a judge who is missing is written as ", "-");
   if (line.keyword == Word::element && !expects(failure, expected::comma))
     return element_hint(line, failure, word);
   if (is_list(line, failure)) return list_hint(line, failure, word);
   return example_hint(line);
 }
 
-std::string unknown_hint(const FailedLine& line, std::string_view word) {
+Hint unknown_hint(const FailedLine& line, std::string_view word) {
   const char* last = end_of(line.text);
-  if (const auto near = words::nearest_keyword(line.first_word))
-    return fmt::format("the nearest keyword is {}", words::keyword(*near).word);
+  if (const auto near = words::nearest_keyword(line.first_word)) {
+    const std::string keyword(words::keyword(*near).word);
+    return {"the nearest keyword is " + keyword, word == line.first_word ? keyword : ""};
+  }
   if (characters::quotes_at(word.data(), end_of(word)) != nullptr)
     return "a title stands on the line of its keyword";
   const std::size_t colon = line.text.find(':', static_cast<std::size_t>(end_of(word) - line.text.data()));
@@ -310,7 +318,7 @@ std::string ambiguous_hint(const FailedLine& line, std::string_view figures) {
 }
 
 // "14/04/2026" -> "2026-04-14", when day and month cannot be mistaken for each other.
-std::string date_hint(std::string_view text) {
+Hint date_hint(std::string_view text) {
   std::array<std::string, 3> pieces;
   std::size_t count = 0;
   for (char c : text) {
@@ -324,15 +332,15 @@ std::string date_hint(std::string_view text) {
     return fmt::format("{}-{}-{}", pieces[y], two(pieces[m]), two(pieces[d]));
   };
   if (text.size() > 10 && text[4] == '-' && text[7] == '-' && text[10] == 'T')
-    return fmt::format("write the date without the time: {}", text.substr(0, 10));
+    return instead("write the date without the time: ", std::string(text.substr(0, 10)));
   if (count == 2 && pieces[0].size() == 4 && pieces[1].size() <= 2 && pieces[2].size() <= 2 &&
       !pieces[1].empty() && !pieces[2].empty())
-    return "write " + written(0, 1, 2);
+    return instead("write ", written(0, 1, 2));
   const bool year_last = count == 2 && pieces[2].size() == 4 && pieces[0].size() <= 2 &&
                          pieces[1].size() <= 2 && !pieces[0].empty() && !pieces[1].empty();
   if (!year_last) return "write year-month-day, for example 2026-04-14";
-  if (two(pieces[0]) > "12") return "write " + written(2, 1, 0);
-  if (two(pieces[1]) > "12" || pieces[0] == pieces[1]) return "write " + written(2, 0, 1);
+  if (two(pieces[0]) > "12") return instead("write ", written(2, 1, 0));
+  if (two(pieces[1]) > "12" || pieces[0] == pieces[1]) return instead("write ", written(2, 0, 1));
   return fmt::format("write {} or {}, as you mean it", written(2, 1, 0), written(2, 0, 1));
 }
 

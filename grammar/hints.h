@@ -14,16 +14,16 @@
 namespace landdrill {
 
 // `word` was found where `failure` expected something else.
-std::string hint_of(const FailedLine& line, const Failure& failure, std::string_view word);
+Hint hint_of(const FailedLine& line, const Failure& failure, std::string_view word);
 // The first word, `word`, is no keyword.
-std::string unknown_hint(const FailedLine& line, std::string_view word);
+Hint unknown_hint(const FailedLine& line, std::string_view word);
 std::string example_hint(const FailedLine& line);
 // `quote` opens and is never closed.
 std::string close_hint(const FailedLine& line, std::string_view quote);
 // "1,234.5" or "7,25,7,50"
 std::string ambiguous_hint(const FailedLine& line, std::string_view figures);
 // "14/04/2026"
-std::string date_hint(std::string_view date);
+Hint date_hint(std::string_view date);
 // Takes a title: routine, option, passage, run, panel.
 bool has_title(const FailedLine& line);
 

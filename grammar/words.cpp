@@ -6,6 +6,8 @@
 #include <array>
 #include <cstdint>
 
+#include "grammar/characters.h"
+
 namespace landdrill::words {
 namespace {
 
@@ -133,10 +135,12 @@ std::string lower(std::string_view text) {
   return result;
 }
 
-std::string nearest_hint(std::string_view word, std::span<const std::string_view> known) {
+Hint nearest_hint(std::string_view word, std::span<const std::string_view> known) {
   const auto found = nearest(word, known);
   if (found.empty()) return {};
-  return fmt::format("the nearest {} {}", found.size() == 1 ? "is" : "are", fmt::join(found, ", "));
+  if (found.size() > 1) return fmt::format("the nearest are {}", fmt::join(found, ", "));
+  const bool stands_alone = characters::is_bare_code(found.front());
+  return {fmt::format("the nearest is {}", found.front()), std::string(stands_alone ? found.front() : "")};
 }
 
 }  // namespace landdrill::words

@@ -10,6 +10,8 @@
 #include <string_view>
 #include <vector>
 
+#include "grammar/hint.h"
+
 namespace landdrill::words {
 
 enum class Word {
@@ -69,6 +71,7 @@ std::vector<std::string_view> nearest(std::string_view word, std::span<const std
 std::optional<Word> nearest_keyword(std::string_view word);
 
 // "the nearest is spin-720" / "the nearest are a, b, c" / "" when there is none.
-std::string nearest_hint(std::string_view word, std::span<const std::string_view> known);
+// A single one can go in the place of the word, if it needs no quotation marks.
+Hint nearest_hint(std::string_view word, std::span<const std::string_view> known);
 
 }  // namespace landdrill::words

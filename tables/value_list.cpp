@@ -85,7 +85,7 @@ class KnownCodes {
     if (exact != alike.end()) return *exact;
     return alike.size() == 1 ? alike.front() : std::string_view();
   }
-  std::string nearest_hint(std::string_view code) const { return words::nearest_hint(code, codes_); }
+  Hint nearest_hint(std::string_view code) const { return words::nearest_hint(code, codes_); }
 
  private:
   const std::vector<std::string_view>& codes_;

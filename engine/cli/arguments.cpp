@@ -116,7 +116,7 @@ std::string unknown_in_group(std::span<const std::string> line) {
   const std::string wanted = line.size() > 1 ? line[0] + " " + line[1] : line[0];
   std::vector<std::string_view> seconds;
   for (const Command* command : group(line[0])) seconds.push_back(command->words.substr(line[0].size() + 1));
-  std::string hint = line.size() > 1 ? words::nearest_hint(line[1], seconds) : std::string();
+  std::string hint = line.size() > 1 ? words::nearest_hint(line[1], seconds).words : std::string();
   if (hint.empty()) hint = fmt::format("`landdrill help {}` lists them", line[0]);
   return report::with_hint(fmt::format("found \"{}\"; expected one of the {} commands", wanted, line[0]),
                            hint);

@@ -116,7 +116,7 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
   }
   const std::string_view typed = sheet.routine.values->set.text;
   const std::vector<std::string_view> known(names.begin(), names.end());
-  std::string hint = words::nearest_hint(typed, known);
+  Hint hint = words::nearest_hint(typed, known);
   if (hint.empty()) hint = sets_found(names);
   sheet_->diagnostics.add(diagnostic_at(sheet.sources, typed,
                                         {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),

@@ -42,9 +42,9 @@ std::string_view column_word(std::string_view column) {
 
 }  // namespace
 
-std::string hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of) {
-  const std::string nearest = words::nearest_hint(word, known);
-  return nearest.empty() ? what_it_has(known, of) : nearest;
+Hint hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of) {
+  const Hint nearest = words::nearest_hint(word, known);
+  return nearest.empty() ? Hint(what_it_has(known, of)) : nearest;
 }
 
 std::string quoted(std::string_view what, std::string_view text) {

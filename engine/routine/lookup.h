@@ -59,7 +59,7 @@ class Lookup {
 };
 
 // "the nearest is spin-720"; with none near, "kingfisher-2026 has small, clear, major" when they are few.
-std::string hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of);
+Hint hint_of(std::string_view word, const std::vector<std::string_view>& known, std::string_view of);
 // "the part \"spin-730\""
 std::string quoted(std::string_view what, std::string_view text);
 // "a hybrid", "an acrobatic-a"

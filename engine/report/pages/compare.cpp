@@ -30,7 +30,7 @@ Typed<Elements> one_element(const Routine& routine, const std::string& typed) {
   }
   return tl::unexpected(
       with_hint(fmt::format("found \"{}\"; expected the number or the title of an element", typed),
-                words::nearest_hint(typed, known)));
+                words::nearest_hint(typed, known).words));
 }
 
 Typed<Elements> elements_asked_for(const Asked& asked, const Routine& routine) {

@@ -80,6 +80,13 @@ Datum values_datum(const Account& account) {
   return Record{{"set", account.set}, {"edition", account.edition}, {"rows_used", std::move(by_status)}};
 }
 
+// Characters of its line, counted from 1, and what goes in their place.
+Datum fix_datum(const Diagnostic& one) {
+  if (one.fix.empty()) return {};
+  return Record{
+      {"line", one.at.line}, {"column", one.at.column}, {"length", one.length}, {"replacement", one.fix}};
+}
+
 Datum message_datum(const Diagnostic& one) {
   return Record{{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
                 {"code", code_of(one.problem)},
@@ -89,6 +96,7 @@ Datum message_datum(const Diagnostic& one) {
                 {"found", one.found},
                 {"expected", one.expected},
                 {"hint", one.hint},
+                {"fix", fix_datum(one)},
                 {"text", one.line}};
 }
 

@@ -36,14 +36,31 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
 
 Page score_page(const Account& account, const Diagnostics& objections, std::string_view file) {
   Page page("score");
-  page.csv = {"file",          "routine",         "panel",     "line",     "number",
-              "title",         "kind",            "option",    "weight",   "declared",
-              "credited",      "base_mark",       "mark",      "points",   "left",
-              "rests_on",      "recorded_credited", "recorded_base_mark", "recorded_mark", "recorded_points",
+  page.csv = {"file",
+              "routine",
+              "panel",
+              "line",
+              "number",
+              "title",
+              "kind",
+              "option",
+              "weight",
+              "declared",
+              "credited",
+              "base_mark",
+              "mark",
+              "points",
+              "left",
+              "rests_on",
+              "recorded_credited",
+              "recorded_base_mark",
+              "recorded_mark",
+              "recorded_points",
               "difference"};
   page.fact("file", file);
   put_title(page, account);
   put_amounts(page, account);
+  put_judges(page, account);
   put_score_tables(page, account);
   put_score_notes(page, account);
   put_missing(page, account);

@@ -14,7 +14,7 @@ Record both(const Amounts& amounts, int places) {
           {"difference", signed_text(amounts.difference, places)}};
 }
 
-PageTable for_csv(std::string key, std::string line, std::vector<PageColumn> columns) {
+PageTable amount_lines(std::string key, std::string line, std::vector<PageColumn> columns) {
   PageTable table(std::move(key), std::move(columns));
   table.in_csv = true;
   table.given = {{"line", std::move(line)}};
@@ -22,24 +22,24 @@ PageTable for_csv(std::string key, std::string line, std::vector<PageColumn> col
 }
 
 PageTable element_amounts(const Account& account) {
-  PageTable table = for_csv("elements", "element",
-                            {{"number", "no."},
-                             {"title", "title"},
-                             {"kind", "kind"},
-                             {"option", "option"},
-                             {"declared", "declared"},
-                             {"credited", "credited"},
-                             {"base_mark", "base mark"},
-                             {"mark", "mark"},
-                             {"points", "points"},
-                             {"left", "left"},
-                             {"rests_on", "rests on"},
-                             {"recorded_credited", "credited"},
-                             {"recorded_base_mark", "base mark"},
-                             {"recorded_mark", "mark"},
-                             {"recorded_points", "points"},
-                             {"difference", "change"},
-                             {"worst", "worst"}});
+  PageTable table = amount_lines("elements", "element",
+                                 {{"number", "no."},
+                                  {"title", "title"},
+                                  {"kind", "kind"},
+                                  {"option", "option"},
+                                  {"declared", "declared"},
+                                  {"credited", "credited"},
+                                  {"base_mark", "base mark"},
+                                  {"mark", "mark"},
+                                  {"points", "points"},
+                                  {"left", "left"},
+                                  {"rests_on", "rests on"},
+                                  {"recorded_credited", "credited"},
+                                  {"recorded_base_mark", "base mark"},
+                                  {"recorded_mark", "mark"},
+                                  {"recorded_points", "points"},
+                                  {"difference", "change"},
+                                  {"worst", "worst"}});
   for (const ElementLine& line : account.elements) {
     const ElementResult& expected = line.expected;
     const ElementResult recorded = line.recorded.value_or(ElementResult{});
@@ -65,15 +65,15 @@ PageTable element_amounts(const Account& account) {
 }
 
 PageTable aspect_amounts(const Account& account) {
-  PageTable table = for_csv("impression", "impression",
-                            {{"title", "title"},
-                             {"weight", "weight"},
-                             {"mark", "mark"},
-                             {"points", "points"},
-                             {"rests_on", "rests on"},
-                             {"recorded_mark", "mark"},
-                             {"recorded_points", "points"},
-                             {"difference", "change"}});
+  PageTable table = amount_lines("impression", "impression",
+                                 {{"title", "title"},
+                                  {"weight", "weight"},
+                                  {"mark", "mark"},
+                                  {"points", "points"},
+                                  {"rests_on", "rests on"},
+                                  {"recorded_mark", "mark"},
+                                  {"recorded_points", "points"},
+                                  {"difference", "change"}});
   for (const AspectLine& line : account.aspects) {
     table.add({line.title, line.weight.text(), text_of(line.expected.mark),
                text_of(line.expected.points, account.places), words_of(line.rests_on),
@@ -85,7 +85,8 @@ PageTable aspect_amounts(const Account& account) {
 
 // In CSV alone: in JSON these are objects of their own.
 PageTable points_line(std::string line, const Amounts& amounts, int places) {
-  PageTable table = for_csv("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
+  PageTable table =
+      amount_lines("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
   if (amounts.estimate || amounts.recorded)
     table.add({text_of(amounts.estimate, places), text_of(amounts.recorded, places),
                signed_text(amounts.difference, places)});

@@ -14,6 +14,8 @@ bool shows_left_points(const Account& account);
 void put_score_notes(PageParts& page, const Account& account);
 // The same amounts for programs, a table for each kind of line.
 void put_amounts(PageParts& page, const Account& account);
+// Each judge's mark, and whether it was kept; for programs.
+void put_judges(PageParts& page, const Account& account);
 // From estimate to result, step by step and by cause.
 void put_bridge(PageParts& page, const Account& account);
 void put_time(PageParts& page, const Account& account);

@@ -86,7 +86,7 @@ std::string total_words(const Account& account, Halves halves) {
   return expected ? "Total, panel so far" : "Total, estimate so far";
 }
 
-ScoreRow total_row(const Account& account, Halves halves) {
+ScoreRow totals_row(const Account& account, Halves halves) {
   const Amounts shown{account.total.estimate.value_or(account.so_far),
                       account.total.recorded ? account.total.recorded : account.recorded_so_far,
                       account.total.difference};
@@ -98,9 +98,8 @@ ScoreRow total_row(const Account& account, Halves halves) {
 }
 
 bool any_mark(const Account& account) {
-  return std::any_of(account.elements.begin(), account.elements.end(), [](const ElementLine& line) {
-    return line.expected.mark || line.recorded;
-  });
+  return std::any_of(account.elements.begin(), account.elements.end(),
+                     [](const ElementLine& line) { return line.expected.mark || line.recorded; });
 }
 
 // A panel that was recorded without anything to hold against it.
@@ -147,8 +146,9 @@ void add_half(std::vector<PageColumn>& columns, const std::string& before, const
 
 std::vector<PageColumn> columns_for(Halves halves, Extra extra) {
   const bool both = halves == Halves::both;
-  std::vector<PageColumn> columns{{"number", "no.", Align::amount},
-                                  {"line", "element", Align::words, Wraps::yes, Seen::always, "", both ? 1 : 2}};
+  std::vector<PageColumn> columns{
+      {"number", "no.", Align::amount},
+      {"line", "element", Align::words, Wraps::yes, Seen::always, "", both ? 1 : 2}};
   if (halves != Halves::panel) add_half(columns, "", both ? "estimate" : "", !both);
   if (halves != Halves::estimate) add_half(columns, "recorded_", both ? "panel" : "", !both);
   if (extra.change)
@@ -180,7 +180,7 @@ PageTable score_table(const Account& account, Halves halves) {
   PageTable table("", columns_for(halves, extra));
   for (const ScoreRow& row : score_rows(account, halves)) add(table, row, halves, extra);
   table.add_rule();
-  add(table, total_row(account, halves), halves, extra);
+  add(table, totals_row(account, halves), halves, extra);
   table.picture = picture_of(halves, extra);
   return table;
 }

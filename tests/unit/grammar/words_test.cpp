@@ -40,9 +40,16 @@ TEST(Nearest, FindsNothingForNothing) {
 }
 
 TEST(NearestHint, NamesOneOrMore) {
-  EXPECT_EQ(nearest_hint("spin-721", Words{"spin-720", "arms"}), "the nearest is spin-720");
-  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}), "the nearest are spin-720, spin-360");
-  EXPECT_EQ(nearest_hint("zzz", Words{"spin-720"}), "");
+  EXPECT_EQ(nearest_hint("spin-721", Words{"spin-720", "arms"}).words, "the nearest is spin-720");
+  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}).words,
+            "the nearest are spin-720, spin-360");
+  EXPECT_EQ(nearest_hint("zzz", Words{"spin-720"}).words, "");
+}
+
+TEST(Nearest, CanGoInThePlaceOfTheWordWhereThereIsNoChoice) {
+  EXPECT_EQ(nearest_hint("spin-721", Words{"spin-720", "arms"}).instead, "spin-720");
+  EXPECT_EQ(nearest_hint("spin-730", Words{"spin-720", "spin-360"}).instead, "");
+  EXPECT_EQ(nearest_hint("spin 721", Words{"spin 720"}).instead, "");  // needs quotation marks
 }
 
 TEST(Keywords, AreFoundInUpperAndLowerCase) {

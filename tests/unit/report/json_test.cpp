@@ -1,9 +1,8 @@
-#include "engine/report/pages/score.h"
-
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
+#include "engine/report/pages/score.h"
 #include "engine/report/render_json.h"
 #include "sample.h"
 
@@ -67,6 +66,34 @@ TEST(JsonReport, HoldsTheBridgeStepByStep) {
   EXPECT_EQ(bridge.at_pointer("/steps/5/reached"), "73.6834");
   EXPECT_TRUE(bridge.at_pointer("/steps/4/element").is_null());
   EXPECT_EQ(bridge.at_pointer("/by_cause/execution"), "0.6084");
+}
+
+TEST(JsonReport, TellsWhatBecameOfEachJudgesMark) {
+  Account account = with_panel();
+  account.elements[1].recorded->judges = {{Mark(d("7.25"))},
+                                          {Mark(d("7.5")), JudgeMark::State::dropped_high},
+                                          {Mark(), JudgeMark::State::absent}};
+  const value marks = parsed(account_json(account)).at("panel_marks");
+  ASSERT_EQ(marks.as_array().size(), 3u);
+  EXPECT_EQ(marks.at_pointer("/0/line"), "2 Undertow");
+  EXPECT_EQ(marks.at_pointer("/0/mark"), "7.25");
+  EXPECT_EQ(marks.at_pointer("/0/state"), "kept");
+  EXPECT_EQ(marks.at_pointer("/1/judge"), 2);
+  EXPECT_EQ(marks.at_pointer("/1/state"), "dropped as highest");
+  EXPECT_TRUE(marks.at_pointer("/2/mark").is_null());
+}
+
+TEST(JsonReport, OffersAMendWhereThereIsNoChoice) {
+  Diagnostics objections = one_objection();
+  Diagnostic one = objections.list().front();
+  one.fix = "lift";
+  objections.add(one);
+  const value messages = parsed(account_json(with_panel(), objections)).at_pointer("/objections/messages");
+  EXPECT_TRUE(messages.at_pointer("/0/fix").is_null());
+  EXPECT_EQ(messages.at_pointer("/1/fix/line"), 7);
+  EXPECT_EQ(messages.at_pointer("/1/fix/column"), 1);
+  EXPECT_EQ(messages.at_pointer("/1/fix/length"), 7);
+  EXPECT_EQ(messages.at_pointer("/1/fix/replacement"), "lift");
 }
 
 TEST(JsonReport, HoldsTheTimeOfEachItem) {
