@@ -1,5 +1,5 @@
-// Text -> blocks: routines with their elements, options and passages; runs; panels. The second pass of
-// reading.
+// Text -> blocks: routines with their elements, options and passages; runs; panels. Each line goes into
+// its block as soon as it is read.
 //
 // Every `routine` line starts a new sheet; runs and panels belong to the routine above them, also across
 // files read one after the other. A line in the wrong place is reported and left out.

@@ -1,8 +1,7 @@
 #include "engine/cli/page.h"
 
-#include "engine/report/render_csv.h"
-
 namespace landdrill::cli {
+
 report::TextWish page_wish(const Call& call) {
   report::TextWish wish;
   wish.width = page_width(call.streams.out.descriptor());
@@ -20,9 +19,8 @@ report::Format format_of(const Call& call) {
 
 void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
   const report::Format format = format_of(call);
-  call.streams.out.write(format == report::Format::csv    ? render_csv(page)
-                         : format == report::Format::json ? render_json(page, layout)
-                                                          : render_text(page, page_wish(call)));
+  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
+                                                        : render(page, format, page_wish(call)));
 }
 
 }  // namespace landdrill::cli

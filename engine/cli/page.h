@@ -2,9 +2,8 @@
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/report/render.h"
 #include "engine/report/render_json.h"
-#include "engine/report/format.h"
-#include "engine/report/render_text.h"
 
 namespace landdrill::cli {
 

@@ -81,15 +81,11 @@ class TextPage {
   void add(const PageParts& parts) {
     for (const PagePart& part : parts.all()) {
       if (!is_for_people(part.seen, wish_.full)) continue;
-      const std::string before = std::exchange(text_, {});
-      const bool apart = part.apart && started_;
+      const bool was_apart = apart_;
+      const std::size_t before = text_.size();
+      apart_ = apart_ || (part.apart && !text_.empty());
       std::visit(*this, part.what);
-      if (text_.empty()) {
-        text_ = before;
-        continue;
-      }
-      started_ = true;
-      text_.insert(0, before + (apart && text_.front() != '\n' ? "\n" : ""));
+      if (text_.size() == before) apart_ = was_apart;
     }
   }
   std::string text() && { return std::move(text_); }
@@ -97,40 +93,44 @@ class TextPage {
   void operator()(const Title& title) {
     const std::string words = plain(title.text);
     const int longest = std::max(1, std::min(width_of(words), wish_.width));
-    text_ =
-        bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n";
+    put(bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n");
   }
-  void operator()(const Heading& heading) { text_ = bold(paragraph("", plain(heading.text), wish_.width)); }
-  void operator()(const Sentence& one) { text_ = paragraph(one.first, plain(one.text), wish_.width); }
+  void operator()(const Heading& heading) { put(bold(paragraph("", plain(heading.text), wish_.width))); }
+  void operator()(const Sentence& one) { put(paragraph(one.first, plain(one.text), wish_.width)); }
   void operator()(const Bullets& bullets) {
     for (const auto& [item, seen] : bullets.items)
-      if (is_for_people(seen, wish_.full)) text_ += paragraph(bullet, plain(item), wish_.width);
+      if (is_for_people(seen, wish_.full)) put(paragraph(bullet, plain(item), wish_.width));
   }
-  void operator()(const Fact& fact) { text_ = paragraph(fact.key + " ", plain(fact.cell.text), wish_.width); }
+  void operator()(const Fact& fact) { put(paragraph(fact.key + " ", plain(fact.cell.text), wish_.width)); }
   void operator()(const PageTable& table) {
     const std::vector<std::size_t> shown = shown_columns(table, wish_);
-    text_ = table.keys > 0 ? cut_table(table, shown, wish_)
-                           : grid_of(table, shown, wish_.full).text(wish_.width, wish_.colour);
+    put(table.keys > 0 ? cut_table(table, shown, wish_)
+                       : grid_of(table, shown, wish_.full).text(wish_.width, wish_.colour));
   }
-  void operator()(const Tree& tree) { text_ = tree_text(tree, wish_); }
-  void operator()(const Verbatim& verbatim) { text_ = verbatim.text; }
+  void operator()(const Tree& tree) { put(tree_text(tree, wish_)); }
+  void operator()(const Verbatim& verbatim) { put(verbatim.text); }
   void operator()(const Section& section) { add(section.inside); }
   void operator()(const Either& either) {
     const Grid wide = grid_of(either.wide, shown_columns(either.wide, wish_), wish_.full);
     if (wide.fits(wish_.width, either.readable))
-      text_ = wide.text(wish_.width, wish_.colour);
+      put(wide.text(wish_.width, wish_.colour));
     else
       add(either.narrow);
   }
 
  private:
+  void put(const std::string& text) {
+    if (text.empty()) return;
+    if (std::exchange(apart_, false)) text_ += "\n";
+    text_ += text;
+  }
   std::string bold(const std::string& text) const {
     return wish_.colour ? coloured(text, Look::total) : text;
   }
 
   const TextWish& wish_;
   std::string text_;
-  bool started_ = false;
+  bool apart_ = false;  // an empty line comes before what is put next
 };
 
 }  // namespace

@@ -38,9 +38,9 @@ element,what,option,against,cause,step,part,times,difficulty,base_difficulty,mar
       "options": [
         {
           "option": "as written",
-          "declared": "2",
-          "base_difficulty": "0.5",
           "mark": "7.5",
+          "declared": "2.00",
+          "points_declared": "15",
           "base_chance": "4",
 === exit 0
 === run landdrill values copy kingfisher-2026 sets/other && landdrill compare solo.sheet --values sets --set other --colour never | cmp <(landdrill compare solo.sheet --colour never) -

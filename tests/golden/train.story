@@ -67,13 +67,13 @@ rank,what,line,before,after,points
 === output
   "gains": [
     {
-      "what": "base chance",
+      "rank": 1,
       "line": "6 Beacon",
+      "what": "base chance",
       "before": "20",
       "after": "10",
       "points": "2.4300"
     }
-  ]
 === exit 0
 === run landdrill train harbour-lights.sheet --top 1 --full | grep -A 3 'How the'
 === output

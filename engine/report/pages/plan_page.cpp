@@ -118,6 +118,9 @@ void put_proof(PageParts& page, const Plan& plan) {
   page.fact("tried", {"", plan.tried});
   page.fact("not_told_apart", {"", plan.not_told_apart});
   page.fact("gap", text_of(plan.gap));
+}
+
+void put_last_rows(PageParts& page, const Plan& plan) {
   page.list("conflict", plan.conflict, Seen::by_programs);
   page.list("notes", plan.notes, Seen::by_programs);
   put_sentences_for_csv(page, "conflict", plan.conflict);
@@ -152,12 +155,17 @@ Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face) {
   page.fact("aim",
             {"", Record{{"for", aim_word(told.aim)}, {"per_cent", told.share}, {"target", told.target}}});
   put_programmes(page, routine, told);
-  if (told.plan.choices.empty())
-    put_nothing_found(page, told.plan);
-  else
-    put_found(page, routine, told);
   put_proof(page, told.plan);
-  put_notes(page, face);
+  const bool found = !told.plan.choices.empty();
+  if (found)
+    put_found(page, routine, told);
+  else
+    put_nothing_found(page, told.plan);
+  put_last_rows(page, told.plan);
+  PageParts notes;
+  put_notes(notes, face);
+  // Without a programme there is nothing yet to take care of.
+  page.section("", std::move(notes), found ? Seen::always : Seen::by_programs);
   return page;
 }
 

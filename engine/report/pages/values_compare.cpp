@@ -32,22 +32,18 @@ PageTable changes_table(const SetComparison& changes) {
   return table;
 }
 
+// In a spreadsheet the moves stand below the changes, in the same columns.
 PageTable moves_table(const std::vector<SheetMove>& moves) {
   PageTable table("moves", {{"line", "line", Align::words, Wraps::yes},
                             {"before", "before", Align::amount},
                             {"after", "after", Align::amount},
                             {"change", "change", Align::amount}});
+  table.columns.front().csv = "row";
+  table.columns.back().csv = "difference";  // `change` is a word there
+  table.given = {{"table", "sheet"}, {"change", "moved"}, {"column", "difficulty"}};
+  table.in_csv = true;
   table.keys = 1;
   for (const SheetMove& move : moves) table.add({move.line, move.before, move.after, move.change});
-  return table;
-}
-
-// In a spreadsheet the moves stand below the changes, in the same columns.
-PageTable moves_as_changes(const std::vector<SheetMove>& moves) {
-  PageTable table("", changes_table({}).columns);
-  table.in_csv = true;
-  for (const SheetMove& move : moves)
-    table.add({"sheet", move.line, "moved", "difficulty", move.before, move.after});
   return table;
 }
 
@@ -61,7 +57,6 @@ void put_moves(Page& page, const ComparedSets& compared) {
   }
   page.apart();
   page.add(moves_table(compared.moves), seen);
-  page.add(moves_as_changes(compared.moves), Seen::by_programs);
 }
 
 }  // namespace

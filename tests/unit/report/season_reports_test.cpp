@@ -15,7 +15,7 @@
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
-#include "engine/report/format.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -97,14 +97,8 @@ bool is_even(const std::string& csv) {
   });
 }
 
-std::string rendered(const Page& page, Format format, const TextWish& wish) {
-  return format == Format::csv    ? render_csv(page)
-         : format == Format::json ? render_json(page)
-                                  : render_text(page, wish);
-}
-
 std::string judges_report(const std::vector<MeetView>& meets, Format format, const TextWish& wish) {
-  return rendered(*judges(Asked("judges"), meets), format, wish);
+  return render(*judges(Asked("judges"), meets), format, wish);
 }
 
 TEST(JudgesReport, StaysWithinThePage) {
@@ -197,7 +191,7 @@ TEST(LessonsReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     EXPECT_EQ(
-        layout_fault(rendered(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
+        layout_fault(render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
         "");
   }
 }
@@ -207,7 +201,7 @@ TEST(LessonsReport, SaysWhetherCalibratingWouldHaveHelped) {
   const Learned learned = learn(all);
   BackTest tested = back_test(all);
   const auto text = [&] {
-    return rendered(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {});
+    return render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {});
   };
   EXPECT_TRUE(holds(text(), "Calibrating would have helped this season")) << text();
   tested.verdict = BackTest::Verdict::harmed;
@@ -222,11 +216,11 @@ TEST(LessonsReport, GivesOtherProgramsEveryNumber) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   const BackTest tested = back_test(all);
-  const std::string csv = rendered(lessons_page({&learned, &tested, {}, nullptr}), Format::csv, {});
+  const std::string csv = render(lessons_page({&learned, &tested, {}, nullptr}), Format::csv, {});
   EXPECT_EQ(lines_of(csv).size(), learned.biases.size() + 1);
   EXPECT_TRUE(is_even(csv)) << csv;
   const auto json =
-      boost::json::parse(rendered(lessons_page({&learned, &tested, {}, nullptr}), Format::json, {}));
+      boost::json::parse(render(lessons_page({&learned, &tested, {}, nullptr}), Format::json, {}));
   EXPECT_EQ(json.at("back_test").at("verdict").as_string(), "helped");
   EXPECT_EQ(json.at("biases").as_array().size(), learned.biases.size());
 }
@@ -236,24 +230,24 @@ TEST(ProgressReport, StaysWithinThePage) {
     TextWish wish;
     wish.width = width;
     wish.full = true;
-    EXPECT_EQ(layout_fault(rendered(progress_page(course()), Format::text, wish), width), "");
+    EXPECT_EQ(layout_fault(render(progress_page(course()), Format::text, wish), width), "");
   }
 }
 
 TEST(ProgressReport, TellsAVersionAndItsPanels) {
-  const std::string text = rendered(progress_page(course()), Format::text, {});
+  const std::string text = render(progress_page(course()), Format::text, {});
   EXPECT_TRUE(holds(text, "Version 2 of 3: 2 elements, difficulty 4.50")) << text;
   EXPECT_TRUE(holds(text, "180.5000"));
   EXPECT_TRUE(holds(text, "-0.4"));
 }
 
 TEST(ProgressReport, GivesOtherProgramsEveryPoint) {
-  const auto json = boost::json::parse(rendered(progress_page(course()), Format::json, {}));
+  const auto json = boost::json::parse(render(progress_page(course()), Format::json, {}));
   const auto& point = json.at("routines").at(0).at("versions").at(0).at("points").at(0);
   EXPECT_EQ(point.at("total").as_string(), "180.5000");
   EXPECT_EQ(point.at("mark").as_string(), "7.25");
   EXPECT_TRUE(point.at("penalties").is_null());
-  EXPECT_EQ(lines_of(rendered(progress_page(course()), Format::csv, {})).size(), 2u);
+  EXPECT_EQ(lines_of(render(progress_page(course()), Format::csv, {})).size(), 2u);
 }
 
 TEST(PracticeList, TellsTheDayAloneWhereNoMoreIsKnownAndOtherProgramsWhatIsKept) {

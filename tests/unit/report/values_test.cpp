@@ -40,7 +40,7 @@ const TableFiles& club() {
 }
 
 TEST(ShowSet, AlignsATableAndCallsAGapAGap) {
-  EXPECT_EQ(text_of(*values_show_page(club(), {"parts", ""})),
+  EXPECT_EQ(text_of(*values_show_page(club(), "parts", "")),
             "club-2026\n"
             "\n"
             "parts.csv: the parts of elements and what they are worth\n"
@@ -55,41 +55,50 @@ TEST(ShowSet, AlignsATableAndCallsAGapAGap) {
 }
 
 TEST(ShowSet, ShowsTheTablesInReadingOrder) {
-  const std::string text = text_of(*values_show_page(club(), {}));
+  const std::string text = text_of(*values_show_page(club(), "", ""));
   EXPECT_LT(text.find("set.csv"), text.find("parts.csv"));
   EXPECT_NE(text.find("parts.csv"), std::string::npos);
 }
 
 TEST(ShowSet, ShowsARowWithWhatItsColumnsMean) {
-  const std::string text = text_of(*values_show_page(club(), {"parts", "spin-720"}), 100);
+  const std::string text = text_of(*values_show_page(club(), "parts", "spin-720"), 100);
   EXPECT_TRUE(text.starts_with("parts.csv line 3: spin-720\n")) << text;
   EXPECT_TRUE(holds(text, "\nvalue   gap                    what it is worth; empty: a gap to fill in\n"))
       << text;
 }
 
 TEST(ShowSet, FindsARowWithoutItsTable) {
-  EXPECT_EQ(text_of(*values_show_page(club(), {"", "spin-720"})),
-            text_of(*values_show_page(club(), {"parts", "spin-720"})));
+  EXPECT_EQ(text_of(*values_show_page(club(), "", "spin-720")),
+            text_of(*values_show_page(club(), "parts", "spin-720")));
 }
 
-TEST(ShowSet, HasNoPageForWhatIsNotThere) {
-  EXPECT_TRUE(values_show_page(club(), {"parts", "spin-720"}));
-  EXPECT_FALSE(values_show_page(club(), {"parts", "spin-730"}));
-  EXPECT_FALSE(values_show_page(club(), {"faults", ""}));
-  EXPECT_FALSE(values_show_page(club(), {"nothing", ""}));
+TEST(ShowSet, SaysWhatThereIsInsteadOfWhatIsNotThere) {
+  const auto mistake = [](std::string_view table, std::string_view row) {
+    const Answer page = values_show_page(club(), table, row);
+    return page ? "" : page.error();
+  };
+  EXPECT_EQ(mistake("parts", "spin-720"), "");
+  EXPECT_EQ(mistake("parts", "spin-730"),
+            "found \"spin-730\"; expected a row of parts in club-2026\n  hint: the nearest are spin-720, "
+            "spin-360");
+  EXPECT_EQ(
+      mistake("parts", "xxxxxxx"),
+      "found \"xxxxxxx\"; expected a row of parts in club-2026\n  hint: there is spin-360, spin-720, thrust");
+  EXPECT_EQ(mistake("faults", ""), "club-2026 has no table faults");
+  EXPECT_EQ(mistake("prats", ""), "found \"prats\"; expected a table\n  hint: the nearest is parts");
 }
 
 TEST(ShowSet, WritesEveryCellAsCsvAndJson) {
-  EXPECT_EQ(render_csv(*values_show_page(club(), {"parts", "thrust"})),
+  EXPECT_EQ(render_csv(*values_show_page(club(), "parts", "thrust")),
             "code,family,title,value,source,status\nthrust,thrusts,\"Thrust, high\",10.25,invented for the "
             "test,invented\n");
-  EXPECT_EQ(render_csv(*values_show_page(club(), {})),
+  EXPECT_EQ(render_csv(*values_show_page(club(), "", "")),
             "title,edition,note,source,status\nClub,2026,,invented for the test,invented\n");
-  const boost::json::value shown = json_of(*values_show_page(club(), {}));
+  const boost::json::value shown = json_of(*values_show_page(club(), "", ""));
   EXPECT_EQ(shown.at("report"), "values show");
   EXPECT_EQ(shown.at("name"), "club-2026");
   EXPECT_EQ(shown.at_pointer("/set/0/edition"), "2026");
-  EXPECT_EQ(json_of(*values_show_page(club(), {"parts", ""})).at("set"), "club-2026");
+  EXPECT_EQ(json_of(*values_show_page(club(), "parts", "")).at("set"), "club-2026");
   EXPECT_EQ(shown.at_pointer("/parts/0/value"), "0.9");
   EXPECT_TRUE(shown.at_pointer("/parts/1/value").is_null());
 }
@@ -104,7 +113,7 @@ TEST(ShowSet, PutsATableThatIsTooWideBelowItself) {
   }
   text += "\n";
   for (int width = 60; width < 130; ++width) {
-    const std::string shown = text_of(*values_show_page(wide, {"parts", ""}), width);
+    const std::string shown = text_of(*values_show_page(wide, "parts", ""), width);
     EXPECT_EQ(layout_fault(shown, width), "");
     for (int i = 0; i < 20; ++i) EXPECT_TRUE(holds(shown, "cell" + std::to_string(i) + "b")) << i;
   }
