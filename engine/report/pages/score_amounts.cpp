@@ -21,25 +21,28 @@ PageTable amount_lines(std::string key, std::string line, std::vector<PageColumn
   return table;
 }
 
+std::vector<PageColumn> element_columns() {
+  return {{"number", "no."},
+          {"title", "title"},
+          {"kind", "kind"},
+          {"option", "option"},
+          {"declared", "declared"},
+          {"credited", "credited"},
+          {"base_mark", "base mark"},
+          {"mark", "mark"},
+          {"points", "points"},
+          {"left", "left"},
+          {"rests_on", "rests on"},
+          {"recorded_credited", "credited"},
+          {"recorded_base_mark", "base mark"},
+          {"recorded_mark", "mark"},
+          {"recorded_points", "points"},
+          {"difference", "change"},
+          {"worst", "worst"}};
+}
+
 PageTable element_amounts(const Account& account) {
-  PageTable table = amount_lines("elements", "element",
-                                 {{"number", "no."},
-                                  {"title", "title"},
-                                  {"kind", "kind"},
-                                  {"option", "option"},
-                                  {"declared", "declared"},
-                                  {"credited", "credited"},
-                                  {"base_mark", "base mark"},
-                                  {"mark", "mark"},
-                                  {"points", "points"},
-                                  {"left", "left"},
-                                  {"rests_on", "rests on"},
-                                  {"recorded_credited", "credited"},
-                                  {"recorded_base_mark", "base mark"},
-                                  {"recorded_mark", "mark"},
-                                  {"recorded_points", "points"},
-                                  {"difference", "change"},
-                                  {"worst", "worst"}});
+  PageTable table = amount_lines("elements", "element", element_columns());
   for (const ElementLine& line : account.elements) {
     const ElementResult& expected = line.expected;
     const ElementResult recorded = line.recorded.value_or(ElementResult{});
