@@ -8,9 +8,9 @@
 
 namespace landdrill::cli {
 
-Exit answered(Call& call, const report::ChoosingAnswer& answer) {
+Exit answered(Call& call, const OneRoutine& one, const report::ChoosingAnswer& answer) {
   if (!answer) return refused(call, answer.error());
-  print_page(call, *answer);
+  print_page(call, with_place(*answer, one.values()));
   return Exit::ok;
 }
 

@@ -142,6 +142,11 @@ report::ValuesPlace values_place(const ReadSet& set) {
   return place;
 }
 
+report::Page with_place(report::Page page, const ReadSet& set) {
+  put_values_place(page, values_place(set));
+  return page;
+}
+
 std::string message(const Trouble& trouble) {
   return "landdrill: " + to_string(trouble);
 }

@@ -79,6 +79,8 @@ class Values {
 std::string whole_path(const std::filesystem::path& folder);
 // What reports say of where the set is from.
 report::ValuesPlace values_place(const ReadSet& set);
+// A report with that as its last words.
+report::Page with_place(report::Page page, const ReadSet& set);
 
 // A trouble as the program prints it.
 std::string message(const Trouble& trouble);

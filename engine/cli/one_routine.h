@@ -20,6 +20,7 @@ class OneRoutine {
   Exit exit() const { return exit_; }
   const Diagnostics& messages() const { return reader_.sheet().diagnostics; }
   const Routine& routine() const { return *reader_.sheet().routine(); }
+  const ReadSet& values() const { return *reader_.sheet().set; }
 
  private:
   Exit read(Call& call, const std::string& file);

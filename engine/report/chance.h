@@ -9,8 +9,8 @@
 #include <string_view>
 
 #include "engine/chances/odds.h"
-#include "engine/report/render_json.h"
 #include "engine/chances/risk.h"
+#include "engine/report/render_json.h"
 
 namespace landdrill::report {
 

@@ -17,7 +17,7 @@ Exit compare(Call& call) {
   };
   const report::ChoosingAnswer answer = report::compare(call.given, one.routine(), one.messages(), show);
   progress.clear();
-  return answered(call, answer);
+  return answered(call, one, answer);
 }
 
 }  // namespace landdrill::cli

@@ -18,7 +18,7 @@ Exit foretold(Call& call, const OneRoutine& one, const std::optional<report::Riv
   const report::ChoosingAnswer answer =
       report::forecast(call.given, {one.routine(), one.messages()}, rival, show);
   progress.clear();
-  return answered(call, answer);
+  return answered(call, one, answer);
 }
 
 }  // namespace

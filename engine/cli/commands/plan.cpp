@@ -25,7 +25,7 @@ Exit plan(Call& call) {
   const auto planned = report::plan(call.given, one.routine(), one.messages(), go_on);
   progress.clear();
   if (!planned) return refused(call, planned.error());
-  print_page(call, planned->page);
+  print_page(call, with_place(planned->page, one.values()));
   return planned->found ? Exit::ok : Exit::errors;
 }
 

@@ -44,7 +44,8 @@ class Scoring {
     layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
     if (many_ && layout_ == Layout::brief && format_ == Format::text && !call_.given.has("--brief"))
       call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
-    if (format_ == Format::csv) heading_ = layout_ == Layout::brief ? report::batch_csv_header() : csv_header(report::score_page({}));
+    if (format_ == Format::csv)
+      heading_ = layout_ == Layout::brief ? report::batch_csv_header() : csv_header(report::score_page({}));
     if (format_ == Format::text && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
     if (many_ && one_line_each()) reader_.read_ahead([this](ReadSheet& sheet) { price_ahead(sheet); });
   }
@@ -79,7 +80,7 @@ class Scoring {
     const report::Answer answer =
         report::score(call_.given, *sheet.routine(), sheet.diagnostics, sheet.file());
     if (!answer) return misused(call_, answer.error());
-    tell(*answer);
+    tell(with_place(*answer, *sheet.set));
     return Exit::ok;
   }
 
@@ -94,7 +95,9 @@ class Scoring {
   void tell(const ReadSheet& sheet, const report::PriceWish& wish) {
     const Routine& routine = *sheet.routine();
     if (one_line_each()) return print(line_of(sheet, wish));
-    tell(report::score_page(account(routine, wish.wish, wish.panel), sheet.diagnostics, sheet.file()));
+    tell(with_place(
+        report::score_page(account(routine, wish.wish, wish.panel), sheet.diagnostics, sheet.file()),
+        *sheet.set));
   }
 
   void tell(const report::Page& page) {

@@ -7,7 +7,7 @@ namespace landdrill::cli {
 
 Exit train(Call& call) {
   const OneRoutine one(call, call.given.operands.front());
-  return one ? answered(call, report::train(call.given, one.routine(), one.messages())) : one.exit();
+  return one ? answered(call, one, report::train(call.given, one.routine(), one.messages())) : one.exit();
 }
 
 }  // namespace landdrill::cli

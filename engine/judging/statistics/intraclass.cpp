@@ -133,7 +133,7 @@ Intraclass intraclass(const MarkTable& table, double confidence) {
   if (const std::string why = why_no_forms(table, complete); !why.empty()) return no_forms(why);
   const Variance v = analysis_of_variance(complete_marks(complete), table.judges);
   const auto [n, k, bms, wms, jms, ems] = v;
-  if (!std::isfinite(bms + wms)) return no_forms(too_large);
+  if (!std::isfinite(bms + wms)) return no_forms(marks_too_large);
   if (bms == 0 && wms == 0) return no_forms("all marks are equal");
   const std::size_t rows = complete.rows();
   Intraclass result{{form(bms - wms, bms + (k - 1) * wms, rows),

@@ -142,7 +142,7 @@ void set_interval(Statistic& statistic, std::optional<double> low, std::optional
 }
 
 Statistic number(double value, std::size_t rows) {
-  Statistic statistic = std::isfinite(value) ? Statistic{value, {}, {}, "", 0} : no_number(too_large);
+  Statistic statistic = std::isfinite(value) ? Statistic{value, {}, {}, "", 0} : no_number(marks_too_large);
   statistic.rows = rows;
   return statistic;
 }

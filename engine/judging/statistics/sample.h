@@ -18,7 +18,7 @@ bool all_finite(const Pairs& pairs);
 inline constexpr const char* not_finite = "a mark is no number";
 // Why nothing can be said of the rows that every judge marked; empty where something can be.
 std::string why_incomplete(const MarkTable& table, const MarkTable& complete);
-inline constexpr const char* too_large = "the marks are too large to reckon with";
+inline constexpr const char* marks_too_large = "the marks are too large to reckon with";
 
 double mean_of(std::span<const double> numbers);  // of at least one
 double squares_around(std::span<const double> numbers, double mean);

@@ -109,8 +109,8 @@ void DuelPart::put_verge(PageParts& page) const {
   page.fact("lowest_mark", text_of(duel_.lowest_mark));
   page.fact("even_mark", even_text());
   page.fact("highest_base_chance", text_of(duel_.highest_chance));
-  PageTable table("",
-                  {csv_column("", "what"), csv_column("", "points"), csv_column("", "mark"), csv_column("", "chance")});
+  PageTable table("", {csv_column("", "what"), csv_column("", "points"), csv_column("", "mark"),
+                       csv_column("", "chance")});
   table.in_csv = true;
   table.given = given("");
   table.add({"gain", gain, "", ""});

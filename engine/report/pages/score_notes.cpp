@@ -55,8 +55,8 @@ struct MarkSource {
 
 void note_source(std::vector<MarkSource>& sources, const RestsOn& from, const std::string& line) {
   const std::string words = words_of(from);
-  const auto at = std::find_if(sources.begin(), sources.end(),
-                               [&](const MarkSource& one) { return one.words == words; });
+  const auto at =
+      std::find_if(sources.begin(), sources.end(), [&](const MarkSource& one) { return one.words == words; });
   if (at != sources.end()) {
     at->lines += ", " + line;
     return;

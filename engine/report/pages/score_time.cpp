@@ -42,11 +42,8 @@ PageTable items_table(const Account& account) {
                             {"under_seconds", "under water"}});
   for (const ItemTime& one : account.timing.items) {
     const Datum number = one.item.is_element ? Datum(account.elements.at(one.item.index).number) : Datum();
-    table.add({{"", number},
-               {"", one.counts},
-               {"", one.under},
-               text_of(one.seconds),
-               text_of(one.under_seconds)});
+    table.add(
+        {{"", number}, {"", one.counts}, {"", one.under}, text_of(one.seconds), text_of(one.under_seconds)});
   }
   return table;
 }
