@@ -43,6 +43,8 @@ What the rules would object to
   - line 2: found 0 figure elements with a part of figures; expected exactly 4
     in figure-evening
   - line 2: found 0 elements; expected exactly 4 in figure-evening
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill plan passing.sheet | tail -n +5
 === output
@@ -51,6 +53,8 @@ This cannot be met by any choice:
   - figure-evening: at least 4 elements (quotas.csv line 36)
 Loosen one of them, give an element another option, let one be left out
 (--optional NUMBER), or plan without the event's limits (--ignore-limits).
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill compare passing.sheet
 === errors

@@ -132,4 +132,6 @@ Values that are from no rule book
     transitions, day; panels solo-free execution, solo-free choreography,
     solo-free performance, solo-free transitions; kinds hybrid; parts
     thrust-mid, spin-180, split-hold, spin-360
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0

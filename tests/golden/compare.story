@@ -64,6 +64,8 @@ Values that are from no rule book
   - 46 invented: panels duet-free execution, duet-free choreography, duet-free
     performance, duet-free transitions; kinds lift, hybrid; parts stand-feet,
     rise-high, half-turn, thrust-high, spin-720, split-hold, and 34 more
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill compare harbour-lights.sheet undertow --runs none --spread 0.5 --day 0 --option 6=dimmed | head -18
 === output

@@ -24,12 +24,12 @@ reach,220,,,,,,,,,
     "grid": "0.004167",
     "bound": "0.000273",
 === exit 0
-=== run landdrill values copy kingfisher-2026 sets/other && landdrill forecast harbour-lights.sheet --values sets --set other --colour never | cmp <(landdrill forecast harbour-lights.sheet) -
+=== run landdrill values copy kingfisher-2026 sets/other && landdrill forecast harbour-lights.sheet --values sets --set other --colour never | grep -v '^Values from' | cmp <(landdrill forecast harbour-lights.sheet | grep -v '^Values from') -
 === output
 kingfisher-2026 is written into sets/other. In a sheet beside it, the line is
   values other
 === exit 0
-=== run landdrill values import kingfisher-2026 --season club.season && landdrill forecast harbour-lights.sheet --season club.season | cmp <(landdrill forecast harbour-lights.sheet) -
+=== run landdrill values import kingfisher-2026 --season club.season && landdrill forecast harbour-lights.sheet --season club.season | grep -v '^Values from' | cmp <(landdrill forecast harbour-lights.sheet | grep -v '^Values from') -
 === output
 kingfisher-2026: 229 rows are in club.season
 === exit 0

@@ -73,6 +73,8 @@ Values that are from no rule book
     thrust-turn, legs-hold-4, spin-180; faults low-height, off-vertical,
     bent-knee, shake, splash, flat-split, flexed-foot, short-turn, travel,
     late-count, loose-body, drop-early
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill forecast solo-ripple.sheet --spreads set | grep -A 12 'Where this'
 === output

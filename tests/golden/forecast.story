@@ -62,6 +62,8 @@ Values that are from no rule book
   - 46 invented: panels duet-free execution, duet-free choreography, duet-free
     performance, duet-free transitions; kinds lift, hybrid; parts stand-feet,
     rise-high, half-turn, thrust-high, spin-720, split-hold, and 34 more
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run sed 's/routine "Harbour Lights"/routine "Heron Lake"/; s/expect 7.75/expect 8.00/' harbour-lights.sheet > heron.sheet && landdrill forecast harbour-lights.sheet --against heron.sheet --runs none | grep -A 3 'The chance'
 === output

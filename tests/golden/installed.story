@@ -21,7 +21,7 @@ duet.sheet        Harbour Lights     23.70      246.6500    209.7167    -36.9333
 === output
 0
 === exit 1
-=== run usr/bin/landdrill values list | grep kept
+=== run usr/bin/landdrill values list | tail -1
 === output
-kept in <here>/usr/share/landdrill/values
+     <here>/usr/share/landdrill/values
 === exit 0

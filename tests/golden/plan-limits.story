@@ -69,6 +69,8 @@ This cannot be met by any choice:
   - at most 3 hybrid elements (yours)
 Loosen one of them, give an element another option, let one be left out
 (--optional NUMBER), or plan without the event's limits (--ignore-limits).
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill plan harbour-lights.sheet --limit "elements most 5" --optional 3 --optional 4 --keep 1; echo "exit code $?"
 === output
@@ -83,6 +85,8 @@ These cannot be met together:
   - at most 5 elements (yours)
 Loosen one of them, give an element another option, let one be left out
 (--optional NUMBER), or plan without the event's limits (--ignore-limits).
+
+Values from <repository>/tables/data/kingfisher-2026
 exit code 1
 === exit 0
 === run landdrill plan harbour-lights.sheet --limit "elements most 5" --optional 3 --optional 4 --ignore-limits | sed -n '/^For/,/^What/p'
@@ -116,6 +120,8 @@ Note: "five at once" of element 1 "Rungs" is left out of the plan: 5 parts of
 Note: the sheet has no tempo: the plan does not look at the time of solo-free.
 Loosen one of them, give an element another option, let one be left out
 (--optional NUMBER), or plan without the event's limits (--ignore-limits).
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill plan ladder.sheet --ignore-limits | sed -n '/^For/,/^Take/p'
 === output
@@ -144,4 +150,6 @@ Values that are from no rule book
   - 12 invented: panels solo-free execution, solo-free choreography, solo-free
     performance, solo-free transitions; kinds hybrid; parts thrust-mid,
     spin-180, split-hold, thrust-high, thrust-top, thrust-low, spin-360
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0

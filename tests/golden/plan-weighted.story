@@ -103,6 +103,8 @@ What the rules would object to
 Values that are from no rule book
   - 3 from memory, not checked: panels solo-technical elements, solo-technical
     execution, solo-technical overall-impression
+
+Values from <repository>/tables/data/routines-2013
 === exit 0
 === run landdrill plan quiet-cove.sheet --limit "required most 5" --format csv | grep -E '^(limit|conflict)'
 === output
@@ -146,6 +148,8 @@ What the rules would object to
 
 Values that are from no rule book
   - 1 invented: panels figure-evening execution
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill plan reed-evening.sheet --ignore-limits --aim 25% --limit "hybrid most 2" | sed -n '/^this/,/^What the/p'
 === output

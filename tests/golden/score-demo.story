@@ -73,4 +73,6 @@ Values that are from no rule book
   - 48 invented: panels duet-free execution, duet-free choreography, duet-free
     performance, duet-free transitions; kinds lift, hybrid; parts stand-feet,
     rise-high, half-turn, thrust-high, spin-720, split-hold, and 36 more
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0

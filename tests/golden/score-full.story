@@ -193,4 +193,6 @@ Total: 69.8205
 
 Where the values of Kingfisher club league are from
   [1] invented: invented for the Kingfisher demo league
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0

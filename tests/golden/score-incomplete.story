@@ -39,6 +39,8 @@ Missing, so there is no total yet
 Values that are from no rule book
   - 6 invented: kinds figure; parts fig-heron, fig-otter, fig-reed, fig-weir;
     panels figure-evening execution
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill score ada.sheet --brief
 === output

@@ -24,6 +24,8 @@ panel 2026-05-09 "Tarn Open"
 === run landdrill score ada.sheet --format json
 === output
 {
+  "format": 1,
+  "report": "score",
   "file": "ada.sheet",
   "routine": "Ada",
   "event": "Figure evening",
@@ -146,12 +148,149 @@ panel 2026-05-09 "Tarn Open"
     "recorded": null,
     "difference": null
   },
+  "panel_marks": [
+    {
+      "line": "1 Heron",
+      "judge": 1,
+      "mark": "7.00",
+      "state": "dropped as lowest",
+      "filled": false
+    },
+    {
+      "line": "1 Heron",
+      "judge": 2,
+      "mark": "7.25",
+      "state": "dropped as highest",
+      "filled": false
+    },
+    {
+      "line": "1 Heron",
+      "judge": 3,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "1 Heron",
+      "judge": 4,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "1 Heron",
+      "judge": 5,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "2 Otter",
+      "judge": 1,
+      "mark": "7.00",
+      "state": "dropped as lowest",
+      "filled": false
+    },
+    {
+      "line": "2 Otter",
+      "judge": 2,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "2 Otter",
+      "judge": 3,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "2 Otter",
+      "judge": 4,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "2 Otter",
+      "judge": 5,
+      "mark": "7.00",
+      "state": "dropped as highest",
+      "filled": false
+    },
+    {
+      "line": "3 Reed",
+      "judge": 1,
+      "mark": "6.50",
+      "state": "dropped as lowest",
+      "filled": false
+    },
+    {
+      "line": "3 Reed",
+      "judge": 2,
+      "mark": "6.75",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "3 Reed",
+      "judge": 3,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "3 Reed",
+      "judge": 4,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "3 Reed",
+      "judge": 5,
+      "mark": "7.00",
+      "state": "dropped as highest",
+      "filled": false
+    },
+    {
+      "line": "4 Weir",
+      "judge": 1,
+      "mark": "8.00",
+      "state": "dropped as highest",
+      "filled": false
+    },
+    {
+      "line": "4 Weir",
+      "judge": 2,
+      "mark": "7.00",
+      "state": "dropped as lowest",
+      "filled": false
+    },
+    {
+      "line": "4 Weir",
+      "judge": 3,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "4 Weir",
+      "judge": 4,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    },
+    {
+      "line": "4 Weir",
+      "judge": 5,
+      "mark": "7.00",
+      "state": "kept",
+      "filled": false
+    }
+  ],
   "missing": [],
-  "objections": {
-    "errors": 0,
-    "warnings": 0,
-    "messages": []
-  },
   "bridge": {
     "from": "70",
     "to": "69.8205",
@@ -173,6 +312,11 @@ panel 2026-05-09 "Tarn Open"
       "sync": "0",
       "penalty": "0"
     }
+  },
+  "objections": {
+    "errors": 0,
+    "warnings": 0,
+    "messages": []
   },
   "time": {
     "counts": 0,
@@ -1212,6 +1356,12 @@ panel 2026-05-09 "Tarn Open"
         "below": []
       }
     ]
+  },
+  "values_place": {
+    "name": "kingfisher-2026",
+    "folder": "<repository>/tables/data/kingfisher-2026",
+    "season": null,
+    "hidden": []
   }
 }
 === exit 0

@@ -71,9 +71,9 @@ bea.sheet,Cleo,Figure evening,6.50,73.0769,,,
 === exit 0
 === run landdrill score ada.sheet bea.sheet --format json | cut -c1-110
 === output
-{"file":"ada.sheet","routine":"Ada","event":"Figure evening","values":{"set":"Kingfisher club league","edition
-{"file":"bea.sheet","routine":"Bea","event":"Figure evening","values":{"set":"Kingfisher club league","edition
-{"file":"bea.sheet","routine":"Cleo","event":"Figure evening","values":{"set":"Kingfisher club league","editio
+{"format":1,"report":"score","file":"ada.sheet","routine":"Ada","event":"Figure evening","values":{"set":"King
+{"format":1,"report":"score","file":"bea.sheet","routine":"Bea","event":"Figure evening","values":{"set":"King
+{"format":1,"report":"score","file":"bea.sheet","routine":"Cleo","event":"Figure evening","values":{"set":"Kin
 === exit 0
 === run landdrill score ada.sheet --brief
 === output

@@ -44,6 +44,8 @@ Values that are from no rule book
   - 45 invented: panels duet-free execution, duet-free choreography, duet-free
     performance, duet-free transitions; kinds lift, hybrid; parts stand-feet,
     rise-high, half-turn, thrust-high, spin-360, split-hold, and 33 more
+
+Values from <repository>/tables/data/kingfisher-2026
 === exit 0
 === run landdrill score harbour-lights.sheet --brief --option 2=safer --option '4=SHORT CHAIN'
 === output

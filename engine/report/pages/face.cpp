@@ -163,9 +163,9 @@ void put_doubtful_values(PageParts& page, const Account& account) {
 void put_values_place(PageParts& page, const ValuesPlace& place) {
   page.apart();
   if (place.season.empty())
-    page.say("Values from ", place.folder);
+    page.path("Values from ", place.folder);
   else
-    page.say("Values from " + place.name + " in the season file ", place.season);
+    page.path("Values from " + place.name + " in the season file ", place.season);
   page.fact("values_place", {"", Record{{"name", place.name},
                                         {"folder", place.folder},
                                         {"season", place.season},
@@ -175,7 +175,7 @@ void put_values_place(PageParts& page, const ValuesPlace& place) {
                ? "There is another " + place.name + ", which does not count; --values FOLDER chooses it:"
                : "There are others called " + place.name +
                      ", which do not count; --values FOLDER chooses one:");
-  page.list("", place.hidden, Seen::by_people);
+  for (const std::string& folder : place.hidden) page.path("  - ", folder);
 }
 
 void put_build_up(PageParts& page, const Account& account) {

@@ -36,7 +36,7 @@ void put_origins(Page& page, const std::vector<SetOrigin>& origins) {
   page.heading("Places of sets: the first that is found counts");
   for (std::size_t i = 0; i < origins.size(); ++i) {
     page.say("  " + std::to_string(i + 1) + ". ", origins[i].words);
-    for (const std::string& folder : origins[i].folders) page.say("     ", folder);
+    for (const std::string& folder : origins[i].folders) page.path("     ", folder);
   }
 }
 
@@ -46,8 +46,8 @@ void put_hidden(Page& page, const ListedSet& set) {
   page.say("There are " + std::to_string(set.hidden.size() + 1) + " sets called " + set.name +
            ". The first one here counts, " +
            (set.hidden.size() == 1 ? "the other does not:" : "the others do not:"));
-  page.list("", {set.place}, Seen::by_people);
-  page.list("", set.hidden, Seen::by_people);
+  page.path("  - ", set.place);
+  for (const std::string& folder : set.hidden) page.path("  - ", folder);
 }
 
 }  // namespace
@@ -60,7 +60,7 @@ Page values_list_page(const ListedSets& listed) {
     put_origins(page, listed.origins);
   } else {
     page.apart();
-    page.say("With --season, sets come from that file alone: ", listed.season);
+    page.path("With --season, sets come from that file alone: ", listed.season);
   }
   for (const ListedSet& set : listed.sets) put_hidden(page, set);
   return page;
