@@ -101,6 +101,10 @@ void PageParts::tree(std::string key, Step step, std::string set, Seen seen) {
   put(Tree{std::move(key), std::move(step), std::move(set)}, seen);
 }
 
+void PageParts::verbatim(std::string key, std::string text) {
+  put(Verbatim{std::move(key), std::move(text)}, Seen::always);
+}
+
 void PageParts::path(std::string before, std::string path) {
   put(Path{std::move(before), std::move(path)}, Seen::by_people);
 }

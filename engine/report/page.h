@@ -148,6 +148,10 @@ struct Tree {
   Step step;
   std::string set;  // whose rows they are
 };
+// Lines that stay as they are.
+struct Verbatim {
+  std::string key, text;
+};
 // A file or a folder, in a line of its own that is never broken, so that it can be copied.
 struct Path {
   std::string before, path;
@@ -156,7 +160,7 @@ struct Path {
 struct Section;
 struct Either;
 using What =
-    std::variant<Title, Heading, Sentence, Bullets, Fact, PageTable, Tree, Path, Section, Either>;
+    std::variant<Title, Heading, Sentence, Bullets, Fact, PageTable, Tree, Verbatim, Path, Section, Either>;
 struct PagePart;
 
 class PageParts {
@@ -171,6 +175,7 @@ class PageParts {
   void fact(std::string key, Entry cell, Seen seen = Seen::by_programs);
   void add(PageTable table, Seen seen = Seen::always);
   void tree(std::string key, Step step, std::string set, Seen seen = Seen::always);
+  void verbatim(std::string key, std::string text);
   void path(std::string before, std::string path);
   // One of several: in JSON an entry of the list `key`. As many as one knows without a list: `single`.
   void section(std::string key, PageParts inside, Seen seen = Seen::always);

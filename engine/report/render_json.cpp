@@ -62,6 +62,7 @@ class JsonObject {
 
   void operator()(const Fact& fact) { put(fact.key, json_of(fact.cell.data())); }
   void operator()(const Tree& tree) { put(tree.key, json_of(tree.step)); }
+  void operator()(const Verbatim& verbatim) { put(verbatim.key, text_or_null(verbatim.text)); }
   void operator()(const Bullets& bullets) {
     json::array list;
     for (const auto& [item, seen] : bullets.items)

@@ -108,6 +108,7 @@ class TextPage {
                        : grid_of(table, shown, wish_.full).text(wish_.width, wish_.colour));
   }
   void operator()(const Tree& tree) { put(tree_text(tree, wish_)); }
+  void operator()(const Verbatim& verbatim) { put(verbatim.text); }
   void operator()(const Path& one) { put(one.before + plain(one.path) + "\n"); }
   void operator()(const Section& section) { add(section.inside); }
   void operator()(const Either& either) {
