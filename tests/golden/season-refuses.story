@@ -40,7 +40,7 @@ landdrill: s: it is read-only, so nothing can be changed in it
 name             title                   edition  rows  edits
 kingfisher-2026  Kingfisher club league  2026      229      0
 
-kept in s
+With --season, sets come from that file alone: s
 === exit 0
 === run chmod 644 s; head -c 9000 s > cut; landdrill values show kingfisher-2026 sync --season cut
 === errors

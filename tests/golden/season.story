@@ -49,7 +49,7 @@ landdrill: kingfisher-2026: there is no undone edit to bring back
 name             title                   edition  rows  edits
 kingfisher-2026  Kingfisher club league  2026      229      1
 
-kept in club.season
+With --season, sets come from that file alone: club.season
 === exit 0
 === run landdrill values history kingfisher-2026 --season club.season --format csv
 === output
@@ -103,4 +103,6 @@ kingfisher-2026 is no longer in club.season
 === run landdrill values list --season club.season
 === output
 No value sets.
+
+With --season, sets come from that file alone: club.season
 === exit 0

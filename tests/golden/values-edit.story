@@ -23,10 +23,12 @@ my-2026 parts spin-720: value 1.4 -> 1.5
 file              routine         difficulty    estimate       panel      change
 …ur-lights.sheet  Harbour Lights     22.45      237.9000    209.7167    -28.1833
 === exit 0
-=== run landdrill score harbour-lights.sheet --set my-2026 | tail -2
+=== run landdrill score harbour-lights.sheet --set my-2026 | tail -4
 === output
     rise-high, half-turn, thrust-high, split-hold, join-foot, and 35 more
   - 1 from memory, not checked: parts spin-720
+
+Values from <here>/my-2026
 === exit 0
 === run landdrill explain harbour-lights.sheet element 2 difficulty --set my-2026 | tail -3
 === output

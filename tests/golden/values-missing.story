@@ -40,6 +40,10 @@ parts,solo-5,value
 === run landdrill values missing tarn-declaration.sheet --set declared-2024 --format json
 === output
 {
+  "format": 1,
+  "report": "values missing",
+  "file": "tarn-declaration.sheet",
+  "routine": "Undercurrent",
   "set": "declared-2024",
   "gaps": [
     {

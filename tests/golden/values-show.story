@@ -149,6 +149,9 @@ major,One swimmer does something else,2,invented for the Kingfisher demo league,
 === run landdrill values show kingfisher-2026 sync small --format json
 === output
 {
+  "format": 1,
+  "report": "values show",
+  "name": "kingfisher-2026",
   "set": "kingfisher-2026",
   "sync": [
     {
