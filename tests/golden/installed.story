@@ -21,7 +21,8 @@ duet.sheet        Harbour Lights     23.70      246.6500    209.7167    -36.9333
 === output
 0
 === exit 1
-=== run usr/bin/landdrill values list | tail -1
+=== run usr/bin/landdrill values list | grep -A1 'come with the program'
 === output
+  5. the sets that come with the program
      <here>/usr/share/landdrill/values
 === exit 0

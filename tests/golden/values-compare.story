@@ -70,7 +70,7 @@ From kingfisher-2026 to kingfisher-2026: no value differs.
 table,row,change,column,before,after
 parts,spin-720,changed,value,1.4,1.6
 === exit 0
-=== run landdrill values compare next kingfisher-2026 --values . --format json | head -4
+=== run landdrill values compare next kingfisher-2026 --values . --format json | head -6
 === output
 {
   "format": 1,
