@@ -7,8 +7,11 @@
 #include <string>
 #include <string_view>
 
+#include "grammar/ast.h"
 #include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
 #include "grammar/once.h"
+#include "grammar/span.h"
 
 namespace landdrill::ast {
 

@@ -1,4 +1,7 @@
+#include "grammar/ast.h"
 #include "grammar/builder.h"
+#include "grammar/diagnostics.h"
+#include "grammar/once.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

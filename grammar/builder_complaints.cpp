@@ -2,6 +2,8 @@
 
 #include "grammar/builder.h"
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
+#include "grammar/once.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

@@ -1,4 +1,7 @@
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/builder.h"
+#include "grammar/once.h"
 
 namespace landdrill::ast {
 

@@ -1,7 +1,11 @@
 #include <fmt/format.h>
 
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/calendar.h"
+#include "grammar/diagnostics.h"
+#include "grammar/once.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

@@ -7,7 +7,10 @@
 
 #include "grammar/characters.h"
 #include "grammar/expected.h"
+#include "grammar/failure.h"
+#include "grammar/hint.h"
 #include "grammar/line_words.h"
+#include "grammar/words.h"
 
 namespace landdrill {
 namespace {

@@ -10,6 +10,8 @@
 #include <string_view>
 
 #include "grammar/explain.h"
+#include "grammar/failure.h"
+#include "grammar/hint.h"
 
 namespace landdrill {
 

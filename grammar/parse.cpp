@@ -2,10 +2,13 @@
 #include <boost/fusion/include/adapt_struct.hpp>
 #include <boost/spirit/home/x3.hpp>
 
+#include "grammar/ast.h"
 #include "grammar/characters.h"
 #include "grammar/expected.h"
+#include "grammar/failure.h"
 #include "grammar/leaves.h"
 #include "grammar/statement.h"
+#include "grammar/words.h"
 
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Counted, code, times)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Count, counts, where)

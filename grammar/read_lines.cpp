@@ -2,11 +2,14 @@
 #include <algorithm>
 #include <cstring>
 
+#include "grammar/ast.h"
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "grammar/explain.h"
 #include "grammar/leaves.h"
 #include "grammar/line_words.h"
 #include "grammar/parse.h"
+#include "grammar/span.h"
 #include "grammar/statement.h"
 #include "grammar/words.h"
 

@@ -5,6 +5,7 @@
 //   binary_mean(Mark(*Decimal::parse("22")), 3)  // 7.3333333333333330
 #pragma once
 
+#include "tables/decimal.h"
 #include "tables/quantity.h"
 
 namespace landdrill {

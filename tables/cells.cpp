@@ -6,6 +6,8 @@
 
 #include "grammar/characters.h"
 #include "grammar/words.h"
+#include "tables/columns.h"
+#include "tables/csv.h"
 
 namespace landdrill {
 namespace {

@@ -10,6 +10,7 @@
 #include <string_view>
 
 #include "grammar/diagnostics.h"
+#include "tables/columns.h"
 #include "tables/decimal.h"
 #include "tables/read_table.h"
 

@@ -5,7 +5,9 @@
 
 #include "grammar/words.h"
 #include "tables/cells.h"
+#include "tables/columns.h"
 #include "tables/complaints.h"
+#include "tables/csv.h"
 
 namespace landdrill {
 namespace {

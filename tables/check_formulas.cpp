@@ -1,8 +1,11 @@
 #include <algorithm>
 #include <span>
 
+#include "grammar/diagnostics.h"
 #include "grammar/words.h"
 #include "tables/complaints.h"
+#include "tables/formula.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -3,7 +3,9 @@
 #include <map>
 #include <set>
 
+#include "grammar/diagnostics.h"
 #include "tables/complaints.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

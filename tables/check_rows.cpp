@@ -1,8 +1,11 @@
 #include <algorithm>
 #include <array>
 
+#include "grammar/diagnostics.h"
 #include "grammar/words.h"
 #include "tables/complaints.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

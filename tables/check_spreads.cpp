@@ -1,6 +1,9 @@
 #include <algorithm>
 
+#include "grammar/diagnostics.h"
 #include "tables/complaints.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <map>
 
+#include "grammar/diagnostics.h"
+#include "tables/columns.h"
+#include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

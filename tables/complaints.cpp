@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "tables/csv.h"
+
 namespace landdrill {
 
 const ReadTable* Complaints::table(std::string_view name) const {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "tables/csv.h"
 #include "tables/read_table.h"
 #include "tables/value_set.h"
 

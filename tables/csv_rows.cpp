@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "grammar/span.h"
 #include "tables/csv.h"
 
 namespace landdrill {

@@ -3,8 +3,11 @@
 #include <algorithm>
 #include <map>
 
+#include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/cells.h"
+#include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/read_table.h"
 #include "tables/value_list.h"
 

@@ -11,24 +11,26 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/load.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 
 struct FillWish {
-  bool overwrite = false;             // replace values that differ
-  std::string source = "typed in";    // goes into the row's source
-  Status status = Status::memory;     // goes into the row's status
-  std::string family = {};            // of the codes that the set does not have; empty: they are an error
+  bool overwrite = false;           // replace values that differ
+  std::string source = "typed in";  // goes into the row's source
+  Status status = Status::memory;   // goes into the row's status
+  std::string family = {};          // of the codes that the set does not have; empty: they are an error
 };
 
 struct Filled {
-  TableFiles files;                   // with parts.csv changed; every other byte as before
-  std::vector<std::string> filled;    // codes that got a value
-  std::vector<std::string> added;     // codes that are new in the set
-  std::vector<std::string> unchanged; // codes that had this value already
+  TableFiles files;                        // with parts.csv changed; every other byte as before
+  std::vector<std::string> filled;         // codes that got a value
+  std::vector<std::string> added;          // codes that are new in the set
+  std::vector<std::string> unchanged;      // codes that had this value already
   std::vector<std::string> still_missing;  // codes of the set that have no value yet
-  Diagnostics diagnostics;            // with errors nothing is changed
+  Diagnostics diagnostics;                 // with errors nothing is changed
 };
 Filled fill(const TableFiles& files, const Source& list, const FillWish& wish);
 

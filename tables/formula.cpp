@@ -6,6 +6,7 @@
 #include <functional>
 
 #include "grammar/characters.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
 
 // So that "expected" names the parser inside, not the type of the action around it.

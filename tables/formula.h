@@ -17,6 +17,7 @@
 
 #include "grammar/diagnostics.h"
 #include "grammar/short_list.h"
+#include "grammar/span.h"
 #include "tables/decimal.h"
 
 namespace landdrill {

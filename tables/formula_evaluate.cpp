@@ -2,6 +2,8 @@
 #include <cassert>
 #include <span>
 
+#include "grammar/short_list.h"
+#include "tables/decimal.h"
 #include "tables/formula.h"
 
 namespace landdrill {

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"

@@ -13,6 +13,8 @@
 #include <utility>
 #include <vector>
 
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/csv_rows.h"
 
 namespace landdrill {

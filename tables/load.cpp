@@ -6,6 +6,12 @@
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/check.h"
+#include "tables/columns.h"
+#include "tables/csv.h"
+#include "tables/decimal.h"
+#include "tables/formula.h"
+#include "tables/quantity.h"
+#include "tables/read_table.h"
 
 namespace landdrill {
 namespace {

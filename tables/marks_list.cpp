@@ -5,6 +5,7 @@
 
 #include "grammar/calendar.h"
 #include "grammar/characters.h"
+#include "grammar/span.h"
 #include "tables/csv_rows.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"

@@ -19,6 +19,7 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
@@ -35,9 +36,9 @@ struct ListedPanel {
     std::string_view piece;                    // the name's first place
   };
   std::string date, meet, routine, event;
-  std::vector<Line> lines;  // in the order of the list
+  std::vector<Line> lines;                                              // in the order of the list
   std::string_view date_piece, meet_piece, routine_piece, event_piece;  // the date's where there is no meet
-  bool says_base = false;  // the list has a column for it
+  bool says_base = false;                                               // the list has a column for it
 };
 
 constexpr int most_seats = 99;

@@ -1,6 +1,7 @@
 #include "tables/practice_list.h"
 
 #include "grammar/calendar.h"
+#include "grammar/span.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
 #include "tables/trainee_name.h"

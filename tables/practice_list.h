@@ -19,6 +19,7 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/decimal.h"
 
 namespace landdrill {

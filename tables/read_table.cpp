@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <utility>
 
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
 
 namespace landdrill {

@@ -10,6 +10,8 @@
 #include <string_view>
 #include <vector>
 
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
 

@@ -6,8 +6,11 @@
 #include <string>
 
 #include "grammar/characters.h"
+#include "grammar/hint.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/cells.h"
+#include "tables/csv.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

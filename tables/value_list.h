@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/decimal.h"
 
 namespace landdrill {

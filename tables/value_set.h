@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "grammar/words.h"
+#include "tables/decimal.h"
 #include "tables/formula.h"
 #include "tables/quantity.h"
 

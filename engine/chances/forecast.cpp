@@ -4,6 +4,9 @@
 
 #include "engine/chances/forecast_lines.h"
 #include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/odds.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -16,9 +16,12 @@
 #include <string>
 #include <vector>
 
+#include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -3,7 +3,12 @@
 #include <algorithm>
 
 #include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/weighted_scatter.h"
+#include "engine/routine/wish.h"
+#include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

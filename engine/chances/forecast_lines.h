@@ -8,7 +8,13 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
 #include "engine/chances/weighted_odds.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -2,8 +2,16 @@
 
 #include <algorithm>
 
-#include "engine/score/account_notes.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/routine/wish.h"
+#include "engine/score/account.h"
+#include "engine/score/account_notes.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -5,6 +5,10 @@
 #pragma once
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/routine/wish.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

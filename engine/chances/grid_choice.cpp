@@ -5,6 +5,9 @@
 #include <numeric>
 #include <set>
 
+#include "engine/chances/odds.h"
+#include "tables/decimal.h"
+
 namespace landdrill {
 namespace {
 

@@ -7,6 +7,7 @@
 #pragma once
 
 #include "engine/chances/grid_sum.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
 
 namespace landdrill {

@@ -4,6 +4,8 @@
 #include <array>
 #include <cassert>
 
+#include "tables/decimal.h"
+
 namespace landdrill {
 namespace {
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/chances/odds.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -3,8 +3,12 @@
 #include <cmath>
 #include <limits>
 
-#include "tables/binary.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

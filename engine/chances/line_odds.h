@@ -12,8 +12,12 @@
 #include <tuple>
 
 #include "engine/chances/mark_odds.h"
-#include "engine/score/panel.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
+#include "engine/score/panel.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

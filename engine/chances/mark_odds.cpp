@@ -6,6 +6,8 @@
 #include <numeric>
 
 #include "tables/binary.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

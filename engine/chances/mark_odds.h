@@ -11,6 +11,8 @@
 
 #include "engine/chances/odds.h"
 #include "engine/routine/routine.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -2,6 +2,13 @@
 
 #include <algorithm>
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/execution.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

@@ -9,7 +9,11 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

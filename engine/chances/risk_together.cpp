@@ -4,6 +4,11 @@
 #include <algorithm>
 #include <numeric>
 
+#include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

@@ -15,6 +15,9 @@
 #include <vector>
 
 #include "engine/chances/risk.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

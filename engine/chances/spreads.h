@@ -12,7 +12,10 @@
 #include <string>
 #include <vector>
 
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

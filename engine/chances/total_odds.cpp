@@ -7,6 +7,8 @@
 
 #include "engine/chances/grid_choice.h"
 #include "engine/chances/grid_sum.h"
+#include "engine/chances/odds.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -14,6 +14,8 @@
 #include <span>
 
 #include "engine/chances/grid_sum.h"
+#include "engine/chances/odds.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -2,6 +2,11 @@
 
 #include <numeric>
 
+#include "engine/chances/odds.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

@@ -11,6 +11,10 @@
 
 #include "engine/chances/grid_sum.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/odds.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

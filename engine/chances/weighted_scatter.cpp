@@ -4,7 +4,10 @@
 #include <cmath>
 #include <map>
 
+#include "engine/chances/odds.h"
 #include "tables/binary.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

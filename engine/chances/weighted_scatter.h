@@ -11,7 +11,9 @@
 
 #include <vector>
 
+#include "engine/chances/odds.h"
 #include "engine/chances/weighted_odds.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

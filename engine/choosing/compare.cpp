@@ -4,11 +4,17 @@
 #include <cassert>
 #include <cmath>
 
-#include "engine/choosing/duel.h"
 #include "engine/chances/forecast_lines.h"
-#include "engine/score/option_limits.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/choosing/duel.h"
 #include "engine/choosing/part_worth.h"
 #include "engine/choosing/worth.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/option_limits.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

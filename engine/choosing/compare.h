@@ -16,6 +16,11 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
+#include "engine/routine/wish.h"
+#include "engine/score/execution.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <cassert>
 
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

@@ -5,6 +5,7 @@
 
 #include "engine/choosing/compare.h"
 #include "engine/choosing/worth.h"
+#include "engine/routine/routine.h"
 
 namespace landdrill {
 

@@ -1,7 +1,11 @@
 #include <cassert>
 
+#include "engine/choosing/compare.h"
 #include "engine/choosing/duel.h"
 #include "engine/choosing/part_worth.h"
+#include "engine/choosing/worth.h"
+#include "engine/routine/routine.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

@@ -3,7 +3,14 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/chances/risk.h"
 #include "engine/choosing/worth.h"
+#include "engine/routine/wish.h"
+#include "engine/score/panel.h"
+#include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

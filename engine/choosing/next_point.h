@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/routine/wish.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

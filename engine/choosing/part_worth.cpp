@@ -4,6 +4,10 @@
 #include <iterator>
 
 #include "engine/routine/difficulty.h"
+#include "engine/routine/routine.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

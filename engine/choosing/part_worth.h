@@ -5,6 +5,8 @@
 
 #include "engine/choosing/compare.h"
 #include "engine/choosing/worth.h"
+#include "engine/routine/routine.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

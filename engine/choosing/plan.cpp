@@ -3,8 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/odds.h"
 #include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_rooms.h"
 #include "engine/routine/timing.h"
+#include "engine/routine/wish.h"
+#include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

@@ -15,9 +15,14 @@
 #include <string>
 #include <vector>
 
-#include "engine/choosing/search/choose_best.h"
 #include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

@@ -1,7 +1,12 @@
 // Points that add up, element by element: the choosing itself, with the expected points as worths.
 #include <algorithm>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
 #include "engine/choosing/plan_aims.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -9,7 +9,12 @@
 
 #include <memory>
 
+#include "engine/chances/forecast.h"
+#include "engine/choosing/plan.h"
 #include "engine/choosing/plan_rooms.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -3,6 +3,8 @@
 #include <numeric>
 
 #include "engine/choosing/plan_rooms.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/routine/routine.h"
 
 namespace landdrill {
 namespace {

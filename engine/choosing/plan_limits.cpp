@@ -2,6 +2,9 @@
 #include <algorithm>
 
 #include "engine/choosing/plan_rooms.h"
+#include "engine/routine/routine.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

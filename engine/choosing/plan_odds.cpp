@@ -1,7 +1,14 @@
 // The quantile and the target: from the best by expected points to the best by odds, and the proof.
 #include <algorithm>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/total_odds.h"
+#include "engine/choosing/plan.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_pieces.h"
+#include "engine/choosing/plan_programme_odds.h"
 #include "engine/choosing/plan_search.h"
+#include "engine/choosing/search/choose_best.h"
 
 namespace landdrill {
 namespace {

@@ -1,8 +1,9 @@
 // What each element can be in a plan: its options with a mark that keep the limits within one element.
 #include <algorithm>
 
-#include "engine/score/option_limits.h"
 #include "engine/choosing/plan_rooms.h"
+#include "engine/routine/wish.h"
+#include "engine/score/option_limits.h"
 
 namespace landdrill {
 namespace {

@@ -2,9 +2,18 @@
 
 #include <algorithm>
 
+#include "engine/chances/forecast.h"
 #include "engine/chances/forecast_obstacles.h"
 #include "engine/chances/grid_choice.h"
+#include "engine/chances/grid_sum.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/chances/total_odds.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

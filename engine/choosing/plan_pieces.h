@@ -7,7 +7,12 @@
 // include this.
 #pragma once
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/grid_sum.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
 #include "engine/choosing/plan_aims.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

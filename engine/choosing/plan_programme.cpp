@@ -1,8 +1,12 @@
 // A routine cut down to one programme.
 #include <algorithm>
 
-#include "engine/score/objections.h"
+#include "engine/choosing/plan.h"
 #include "engine/choosing/plan_rooms.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/objections.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill {
 namespace {

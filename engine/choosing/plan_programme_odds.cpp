@@ -3,7 +3,12 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
+#include "engine/choosing/plan.h"
 #include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -8,7 +8,12 @@
 
 #include <map>
 
+#include "engine/chances/grid_sum.h"
+#include "engine/chances/odds.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_pieces.h"
 #include "engine/choosing/plan_reach.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <numeric>
 
+#include "engine/chances/odds.h"
+
 namespace landdrill {
 namespace {
 

@@ -12,6 +12,7 @@
 // line; every point is lifted by as much as V may bulge over that line. Only plan*.cpp include this.
 #pragma once
 
+#include "engine/chances/odds.h"
 #include "engine/choosing/plan_open.h"
 #include "engine/choosing/plan_pieces.h"
 

@@ -2,8 +2,12 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tables/binary.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
+#include "engine/choosing/plan_pieces.h"
 #include "engine/choosing/plan_reach.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -8,8 +8,14 @@
 // include this.
 #pragma once
 
-#include "engine/score/option_limits.h"
+#include "engine/chances/forecast.h"
 #include "engine/choosing/plan.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/option_limits.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

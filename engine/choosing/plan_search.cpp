@@ -3,7 +3,15 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/odds.h"
+#include "engine/choosing/plan.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_open.h"
+#include "engine/choosing/plan_pieces.h"
+#include "engine/choosing/plan_reach.h"
+#include "engine/choosing/search/choose_best.h"
 #include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -11,8 +11,15 @@
 
 #include <queue>
 
+#include "engine/chances/odds.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_open.h"
+#include "engine/choosing/plan_pieces.h"
 #include "engine/choosing/plan_programme_odds.h"
+#include "engine/choosing/plan_reach.h"
 #include "engine/choosing/plan_tighten.h"
+#include "engine/choosing/search/choose_best.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/odds.h"
+#include "engine/choosing/plan_open.h"
+#include "engine/choosing/search/choose_best.h"
+
 namespace landdrill {
 namespace {
 

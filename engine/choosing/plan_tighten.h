@@ -10,7 +10,11 @@
 // are found step by step. Only plan*.cpp include this.
 #pragma once
 
+#include "engine/chances/odds.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_open.h"
 #include "engine/choosing/plan_reach.h"
+#include "engine/choosing/search/choose_best.h"
 
 namespace landdrill {
 

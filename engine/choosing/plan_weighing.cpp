@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/chances/risk.h"
+#include "engine/choosing/plan_rooms.h"
+#include "tables/decimal.h"
+
 namespace landdrill {
 namespace {
 

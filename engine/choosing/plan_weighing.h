@@ -9,8 +9,10 @@
 // Only plan*.cpp include this.
 #pragma once
 
-#include "engine/choosing/plan_aims.h"
 #include "engine/chances/risk_together.h"
+#include "engine/choosing/plan_aims.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -9,6 +9,8 @@
 #include <algorithm>
 
 #include "engine/choosing/plan_weighing.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

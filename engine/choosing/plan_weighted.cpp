@@ -4,8 +4,21 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk_together.h"
+#include "engine/choosing/plan.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_rooms.h"
+#include "engine/choosing/plan_weighing.h"
 #include "engine/choosing/plan_weighted_search.h"
+#include "engine/choosing/search/choose_best.h"
 #include "engine/choosing/worth.h"
+#include "engine/routine/wish.h"
+#include "engine/score/panel.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/search/choose_best.h"
+#include "tables/decimal.h"
+
 namespace landdrill {
 namespace {
 

@@ -9,7 +9,10 @@
 
 #include <map>
 
+#include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_weighing.h"
+#include "engine/choosing/search/choose_best.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -3,7 +3,15 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/chances/risk.h"
+#include "engine/routine/wish.h"
+#include "engine/score/account.h"
 #include "engine/score/account_notes.h"
+#include "engine/score/panel.h"
+#include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -10,7 +10,12 @@
 #include <string>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
 #include "engine/chances/risk_together.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -2,7 +2,10 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/listed_text.h"
 #include "engine/cli/shell_quoted.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -8,6 +8,8 @@
 #include <map>
 
 #include "engine/cli/placing.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

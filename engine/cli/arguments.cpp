@@ -8,6 +8,7 @@
 #include <cassert>
 #include <cctype>
 
+#include "engine/cli/command_table.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/asked.h"
 #include "grammar/words.h"

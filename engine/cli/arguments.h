@@ -9,6 +9,8 @@
 #include <string>
 
 #include "engine/cli/call.h"
+#include "engine/cli/command_table.h"
+#include "engine/report/pages/asked.h"
 
 namespace landdrill::cli {
 

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "grammar/diagnostics.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+
 namespace landdrill::cli {
 namespace {
 

@@ -11,9 +11,15 @@
 #pragma once
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/in_order.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
+#include "grammar/diagnostics.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "grammar/ast.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
+#include "grammar/span.h"
 
 namespace landdrill::cli {
 namespace {

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "engine/cli/read_sheet.h"
+#include "grammar/span.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {

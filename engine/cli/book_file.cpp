@@ -4,8 +4,11 @@
 
 #include <set>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "grammar/calendar.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {

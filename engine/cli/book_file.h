@@ -6,7 +6,10 @@
 
 #include <functional>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
+#include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "engine/cli/command_table.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/asked.h"
 

@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/report/width.h"

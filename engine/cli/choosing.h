@@ -3,6 +3,8 @@
 //   return answered(call, one, report::train(call.given, one.routine(), one.messages()));
 #pragma once
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/one_routine.h"
 #include "engine/report/pages/choosing.h"
 

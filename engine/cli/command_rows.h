@@ -2,6 +2,7 @@
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/cli/command_table.h"
 
 namespace landdrill::cli {
 

@@ -7,6 +7,7 @@
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
+#include "tables/load.h"
 #include "tables/store/find_cell.h"
 #include "tables/store/refusal.h"
 

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "tables/folder.h"
+#include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {

@@ -2,6 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/exit.h"
+#include "engine/report/page.h"
+
 namespace landdrill::cli {
 namespace {
 

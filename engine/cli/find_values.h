@@ -14,6 +14,8 @@
 #include <vector>
 
 #include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "tables/folder.h"
 #include "tables/load.h"

@@ -4,6 +4,12 @@
 #include <iterator>
 
 #include "engine/cli/book_blocks.h"
+#include "engine/cli/find_values.h"
+#include "engine/cli/read_sheet.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -9,6 +9,9 @@
 #include <deque>
 
 #include "engine/cli/placing.h"
+#include "engine/cli/read_sheet.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -1,5 +1,8 @@
 #include "engine/cli/kept_sheets.h"
 
+#include "engine/cli/find_values.h"
+#include "tables/folder.h"
+
 namespace landdrill::cli {
 namespace {
 

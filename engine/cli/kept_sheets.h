@@ -8,7 +8,9 @@
 #include <memory>
 #include <set>
 
+#include "engine/cli/find_values.h"
 #include "engine/cli/read_sheet.h"
+#include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {

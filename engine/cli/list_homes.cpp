@@ -1,6 +1,8 @@
 #include "engine/cli/list_homes.h"
 
 #include "engine/cli/titles.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

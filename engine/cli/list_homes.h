@@ -8,7 +8,9 @@
 #include <tuple>
 
 #include "engine/cli/kept_sheets.h"
+#include "tables/folder.h"
 #include "tables/marks_list.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -4,9 +4,11 @@
 #include <deque>
 #include <map>
 
+#include "grammar/ast.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
 #include "grammar/words.h"
+#include "tables/decimal.h"
 
 namespace landdrill::cli {
 namespace {

@@ -4,6 +4,11 @@
 
 #include <algorithm>
 
+#include "engine/cli/exit.h"
+#include "engine/judging/practice.h"
+#include "tables/store/practice_book.h"
+#include "tables/value_set.h"
+
 namespace landdrill::cli {
 
 Exit Marking::run() {

@@ -5,8 +5,11 @@
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/keyboard.h"
 #include "engine/cli/practice_tasks.h"
+#include "engine/judging/practice.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 

@@ -8,8 +8,15 @@
 #include <span>
 
 #include "engine/cli/in_order.h"
+#include "engine/cli/kept_sheets.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/titles.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {

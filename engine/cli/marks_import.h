@@ -12,7 +12,12 @@
 
 #include "engine/cli/list_homes.h"
 #include "engine/cli/listed_text.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+#include "tables/folder.h"
+#include "tables/load.h"
 #include "tables/marks_list.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

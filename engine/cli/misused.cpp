@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/exit.h"
+
 namespace landdrill::cli {
 
 Exit misused(Call& call, const std::string& mistake) {

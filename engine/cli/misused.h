@@ -4,6 +4,7 @@
 #include <string>
 
 #include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 
 namespace landdrill::cli {
 

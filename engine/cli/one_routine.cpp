@@ -1,5 +1,7 @@
 #include "engine/cli/one_routine.h"
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 

@@ -7,7 +7,11 @@
 
 #include <string>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/sheet_reader.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
 

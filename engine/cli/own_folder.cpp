@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "tables/folder.h"
+
 namespace landdrill::cli {
 namespace fs = std::filesystem;
 namespace {

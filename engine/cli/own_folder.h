@@ -2,6 +2,7 @@
 #pragma once
 
 #include "engine/cli/find_values.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 

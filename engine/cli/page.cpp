@@ -1,5 +1,8 @@
 #include "engine/cli/page.h"
 
+#include "engine/report/page.h"
+#include "engine/report/render_text.h"
+
 namespace landdrill::cli {
 
 report::TextWish page_wish(const Call& call) {

@@ -2,8 +2,10 @@
 #pragma once
 
 #include "engine/cli/call.h"
+#include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::cli {
 

@@ -5,7 +5,11 @@
 #include <algorithm>
 
 #include "engine/cli/shell_quoted.h"
+#include "engine/judging/practice.h"
 #include "engine/report/pages/practice_list.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 namespace {

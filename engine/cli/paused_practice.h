@@ -8,6 +8,9 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/practice_tasks.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 

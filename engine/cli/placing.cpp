@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <set>
 
+#include "tables/folder.h"
+#include "tables/load.h"
+#include "tables/store/book.h"
+
 namespace landdrill::cli {
 namespace {
 

@@ -12,8 +12,12 @@
 #include <map>
 #include <tuple>
 
+#include "engine/cli/find_values.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/listed_text.h"
+#include "tables/folder.h"
+#include "tables/load.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

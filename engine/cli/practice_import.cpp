@@ -4,7 +4,15 @@
 
 #include <algorithm>
 
+#include "engine/judging/practice.h"
+#include "grammar/diagnostics.h"
 #include "grammar/words.h"
+#include "tables/decimal.h"
+#include "tables/folder.h"
+#include "tables/quantity.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {

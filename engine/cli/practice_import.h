@@ -14,7 +14,13 @@
 
 #include "engine/cli/practice_tasks.h"
 #include "engine/cli/today.h"
+#include "engine/judging/practice.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+#include "tables/folder.h"
 #include "tables/practice_list.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "tables/folder.h"
+#include "tables/quantity.h"
+#include "tables/store/book.h"
+
 namespace landdrill::cli {
 namespace {
 

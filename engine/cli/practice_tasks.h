@@ -9,6 +9,8 @@
 
 #include "engine/cli/kept_sheets.h"
 #include "engine/judging/practice.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {

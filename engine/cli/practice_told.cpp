@@ -3,7 +3,9 @@
 #include <fmt/format.h>
 
 #include "engine/cli/page.h"
+#include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
+#include "tables/store/practice_book.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill::cli {

@@ -8,6 +8,8 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/practice_tasks.h"
+#include "engine/judging/practice.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 

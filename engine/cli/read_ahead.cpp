@@ -1,5 +1,7 @@
 #include "engine/cli/read_ahead.h"
 
+#include "grammar/span.h"
+
 namespace landdrill::cli {
 namespace {
 

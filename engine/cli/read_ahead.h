@@ -16,6 +16,8 @@
 #include "engine/cli/in_order.h"
 #include "engine/cli/read_sheet.h"
 #include "engine/cli/read_sheets.h"
+#include "grammar/span.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 

@@ -1,6 +1,8 @@
 #include "engine/cli/read_sheet.h"
 
 #include "engine/score/objections.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "tables/marks_list.h"
 
 namespace landdrill::cli {

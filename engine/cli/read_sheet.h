@@ -10,6 +10,8 @@
 #include "engine/cli/find_values.h"
 #include "engine/routine/resolve.h"
 #include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 
 namespace landdrill::cli {
 

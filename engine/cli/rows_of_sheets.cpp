@@ -1,4 +1,5 @@
 #include "engine/cli/command_rows.h"
+#include "engine/cli/command_table.h"
 
 namespace landdrill::cli {
 namespace {

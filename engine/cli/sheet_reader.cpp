@@ -5,8 +5,18 @@
 #include <algorithm>
 #include <utility>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
+#include "engine/cli/read_sheet.h"
+#include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "grammar/hint.h"
 #include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {

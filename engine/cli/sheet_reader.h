@@ -7,7 +7,15 @@
 #include <string>
 #include <vector>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/read_ahead.h"
+#include "engine/cli/read_sheet.h"
+#include "engine/routine/resolve.h"
+#include "grammar/blocks.h"
+#include "tables/folder.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 

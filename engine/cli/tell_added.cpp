@@ -7,6 +7,7 @@
 
 #include "engine/cli/page.h"
 #include "engine/report/pages/book.h"
+#include "engine/report/render.h"
 
 namespace landdrill::cli {
 namespace {

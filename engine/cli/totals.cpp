@@ -1,5 +1,9 @@
 #include "engine/cli/totals.h"
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "tables/quantity.h"
+
 namespace landdrill::cli {
 
 Estimated::Estimated(const Routine& routine, const Wish& wish)

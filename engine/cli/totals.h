@@ -8,7 +8,10 @@
 #include <optional>
 #include <string>
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/quantity.h"
 
 namespace landdrill::cli {
 

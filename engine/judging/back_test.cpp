@@ -3,6 +3,7 @@
 #include <cmath>
 
 #include "engine/judging/learning.h"
+#include "engine/judging/lessons.h"
 
 namespace landdrill {
 namespace {

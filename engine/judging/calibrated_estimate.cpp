@@ -2,7 +2,12 @@
 
 #include <cmath>
 
+#include "engine/routine/wish.h"
+#include "engine/score/score.h"
 #include "tables/binary.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -13,6 +13,8 @@
 #include <vector>
 
 #include "engine/judging/lessons.h"
+#include "engine/routine/wish.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

@@ -4,6 +4,7 @@
 #include <string_view>
 
 #include "engine/judging/learning.h"
+#include "engine/judging/lessons.h"
 
 namespace landdrill {
 namespace {

@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
 #include "tables/binary.h"
 
 namespace landdrill {

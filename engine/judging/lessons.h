@@ -15,7 +15,9 @@
 #include <string>
 #include <vector>
 
+#include "engine/routine/routine.h"
 #include "engine/score/score.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

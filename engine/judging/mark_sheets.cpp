@@ -3,6 +3,8 @@
 #include <cassert>
 
 #include "engine/judging/panel_view.h"
+#include "engine/routine/routine.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/routine/routine.h"
+
 namespace landdrill {
 namespace {
 

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "engine/judging/panel_view.h"
+#include "engine/routine/routine.h"
 
 namespace landdrill {
 

@@ -4,10 +4,12 @@
 #include <cassert>
 #include <cmath>
 
-#include "tables/binary.h"
-#include "engine/score/panel.h"
 #include "engine/judging/panel_words.h"
 #include "engine/judging/statistics/sample.h"
+#include "engine/score/panel.h"
+#include "tables/binary.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

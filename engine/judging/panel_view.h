@@ -14,6 +14,8 @@
 
 #include "engine/judging/statistics/agreement.h"
 #include "engine/routine/routine.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tables/binary.h"
+#include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/figures.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/judging/panel_view.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

@@ -2,8 +2,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/judging/statistics/figures.h"
+#include "engine/judging/panel_view.h"
 #include "engine/judging/panel_words.h"
+#include "engine/judging/statistics/agreement.h"
+#include "engine/judging/statistics/figures.h"
 
 namespace landdrill {
 namespace {

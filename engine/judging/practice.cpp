@@ -3,9 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
-#include "tables/binary.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/panel.h"
 #include "grammar/words.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

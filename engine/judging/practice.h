@@ -16,7 +16,10 @@
 #include <vector>
 
 #include "engine/judging/statistics/agreement.h"
+#include "engine/routine/routine.h"
 #include "engine/score/score.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

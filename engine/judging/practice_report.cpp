@@ -3,9 +3,11 @@
 #include <cmath>
 #include <map>
 
-#include "tables/binary.h"
-#include "engine/judging/statistics/figures.h"
 #include "engine/judging/practice.h"
+#include "engine/judging/statistics/agreement.h"
+#include "engine/judging/statistics/figures.h"
+#include "tables/binary.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

@@ -2,8 +2,12 @@
 #include <algorithm>
 #include <tuple>
 
-#include "tables/binary.h"
 #include "engine/judging/lessons.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/score.h"
+#include "tables/binary.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "engine/judging/statistics/figures.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 namespace {

@@ -14,6 +14,7 @@
 #include <vector>
 
 #include "engine/judging/lessons.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

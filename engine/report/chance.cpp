@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/judging/statistics/figures.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -11,6 +11,7 @@
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/report/render_json.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 

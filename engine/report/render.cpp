@@ -1,5 +1,6 @@
 #include "engine/report/render.h"
 
+#include "engine/report/page.h"
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 

@@ -5,6 +5,7 @@
 
 #include <string>
 
+#include "engine/report/page.h"
 #include "engine/report/render_text.h"
 
 namespace landdrill::report {

@@ -5,6 +5,7 @@
 
 #include "engine/report/width.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -5,6 +5,7 @@
 #include <boost/json.hpp>
 
 #include "engine/report/json_text.h"
+#include "tables/value_set.h"
 
 namespace landdrill::report {
 namespace {

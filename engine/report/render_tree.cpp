@@ -4,6 +4,8 @@
 
 #include "engine/report/grid.h"
 #include "engine/report/width.h"
+#include "engine/score/build_up.h"
+#include "tables/value_set.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,5 +1,9 @@
 #include "engine/routine/difficulty.h"
 
+#include "tables/decimal.h"
+#include "tables/formula.h"
+#include "tables/quantity.h"
+
 namespace landdrill {
 namespace {
 

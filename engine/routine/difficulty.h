@@ -8,6 +8,8 @@
 #include <string>
 
 #include "engine/routine/routine.h"
+#include "tables/formula.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

@@ -2,6 +2,13 @@
 
 #include <algorithm>
 
+#include "grammar/ast.h"
+#include "grammar/diagnostics.h"
+#include "grammar/hint.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

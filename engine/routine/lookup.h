@@ -9,6 +9,15 @@
 #include <string>
 
 #include "engine/routine/resolve.h"
+#include "engine/routine/routine.h"
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "grammar/hint.h"
+#include "grammar/span.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

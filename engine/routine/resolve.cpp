@@ -4,6 +4,11 @@
 
 #include "engine/routine/difficulty.h"
 #include "engine/routine/lookup.h"
+#include "grammar/ast.h"
+#include "tables/decimal.h"
+#include "tables/formula.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -13,6 +13,7 @@
 #include "engine/routine/routine.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -3,6 +3,13 @@
 #include <array>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/routine.h"
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "tables/decimal.h"
+
 namespace landdrill {
 
 bool holds_family(const Option& option, std::size_t family_row) {

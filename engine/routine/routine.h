@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "grammar/short_list.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

@@ -1,5 +1,8 @@
 #include "engine/routine/timing.h"
 
+#include "engine/routine/routine.h"
+#include "tables/decimal.h"
+
 namespace landdrill {
 namespace {
 

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 

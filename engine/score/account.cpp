@@ -1,6 +1,13 @@
 #include "engine/score/account.h"
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/account_notes.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
+#include "engine/score/score.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
@@ -161,10 +168,10 @@ ElementLine Telling::element_line(std::size_t index) const {
 void Telling::add_recorded(ElementLine& line, const RecordedElement& seen) const {
   const ShownElement& shown = recorded_.elements[seen.element];
   const PanelRule& rule = *routine_.elements[seen.element].panel;
-  line.recorded = ElementResult{{panel_mark(rule, *shown.marks), recorded_score_.elements[seen.element],
-                                 judges_of(rule, seen.marks)},
-                                shown.credited,
-                                shown.base};
+  line.recorded = ElementResult{
+      {panel_mark(rule, *shown.marks), recorded_score_.elements[seen.element], judges_of(rule, seen.marks)},
+      shown.credited,
+      shown.base};
   line.difference = difference(line.expected.points, line.recorded->points);
 }
 
@@ -188,8 +195,8 @@ AspectLine Telling::aspect_line(std::size_t index) const {
 void Telling::add_recorded(AspectLine& line, std::size_t index) const {
   for (const RecordedAspect& seen : panel_->aspects) {
     if (seen.rule != expected_.aspects[index].rule) continue;
-    line.recorded = {panel_mark(*seen.rule, *recorded_.aspects[index].marks),
-                     recorded_score_.aspects[index], judges_of(*seen.rule, seen.marks)};
+    line.recorded = {panel_mark(*seen.rule, *recorded_.aspects[index].marks), recorded_score_.aspects[index],
+                     judges_of(*seen.rule, seen.marks)};
   }
   line.difference = difference(line.expected.points, line.recorded.points);
 }
@@ -205,8 +212,8 @@ void Telling::tell_aspects() {
 void Telling::tell_totals() {
   const bool seen = panel_ != nullptr;
   account_.together = amounts(together(expected_score_), together(recorded_score_));
-  account_.sync = taken_off(expected_.sync, expected_score_.sync, seen ? &recorded_.sync : nullptr,
-                            recorded_score_.sync);
+  account_.sync =
+      taken_off(expected_.sync, expected_score_.sync, seen ? &recorded_.sync : nullptr, recorded_score_.sync);
   account_.penalties = taken_off(expected_.penalties, expected_score_.penalties,
                                  seen ? &recorded_.penalties : nullptr, recorded_score_.penalties);
   account_.total = amounts(expected_score_.total, recorded_score_.total);
@@ -225,12 +232,10 @@ void Telling::tell_panel() {
 // A panel alone asks for no estimate.
 void Telling::tell_missing() {
   const auto note = [&](Unmarked marks, MissingMarks::Of of) {
-    if (!marks.elements.empty() || !marks.aspects.empty())
-      account_.missing.push_back({std::move(marks), of});
+    if (!marks.elements.empty() || !marks.aspects.empty()) account_.missing.push_back({std::move(marks), of});
   };
   Unmarked expected = unmarked(routine_, expected_);
-  if (!expected.nothing_is_marked || panel_ == nullptr)
-    note(std::move(expected), MissingMarks::Of::estimate);
+  if (!expected.nothing_is_marked || panel_ == nullptr) note(std::move(expected), MissingMarks::Of::estimate);
   if (panel_ != nullptr) note(unmarked(routine_, recorded_), MissingMarks::Of::panel);
 }
 

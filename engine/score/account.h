@@ -13,16 +13,21 @@
 #include <vector>
 
 #include "engine/routine/timing.h"
+#include "engine/routine/wish.h"
 #include "engine/score/bridge.h"
 #include "engine/score/build_up.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 
 // One line on one occasion: as the coach expects it, or as the panel saw it.
 struct LineResult {
-  std::optional<PanelMark> mark;      // empty: nobody marked it
-  std::optional<Points> points;       // empty without a mark, and for an element that is weighted with others
-  std::vector<JudgeMark> judges;      // as they sat; empty for an expected mark
+  std::optional<PanelMark> mark;  // empty: nobody marked it
+  std::optional<Points> points;   // empty without a mark, and for an element that is weighted with others
+  std::vector<JudgeMark> judges;  // as they sat; empty for an expected mark
 };
 struct ElementResult : LineResult {
   Difficulty credited;
@@ -39,14 +44,15 @@ struct RestsOn {
 // One line of the table a coach reads: an element, with what it is worth, expected and recorded.
 struct ElementLine {
   int number = 0;
-  std::string title, kind, option;  // kind: its title; option: the variant priced, empty for the one as written
+  std::string title, kind,
+      option;  // kind: its title; option: the variant priced, empty for the one as written
   Difficulty declared;
   ElementResult expected;
   std::optional<ElementResult> recorded;  // where the panel marked it
-  std::optional<Points> left;             // that a full mark for what was declared would add; with a mark only
-  std::optional<Points> difference;       // recorded - expected
-  std::optional<RestsOn> rests_on;        // none where elements of this kind are not marked by themselves
-  bool worst = false;                     // the line that costs most (against the panel, else against full marks)
+  std::optional<Points> left;        // that a full mark for what was declared would add; with a mark only
+  std::optional<Points> difference;  // recorded - expected
+  std::optional<RestsOn> rests_on;   // none where elements of this kind are not marked by themselves
+  bool worst = false;                // the line that costs most (against the panel, else against full marks)
 };
 // An aspect that is marked once for the whole routine.
 struct AspectLine {
@@ -85,17 +91,17 @@ struct Account {
   std::vector<ElementLine> elements;
   Amounts together;  // of elements that are weighted together by difficulty
   std::vector<AspectLine> aspects;
-  Amounts sync, penalties;                        // where there are any
-  Difficulty declared, credited;                  // sums over the elements
-  std::optional<Difficulty> recorded_credited;    // with a panel
-  Amounts total;                                  // what of it is empty has marks missing
-  Points so_far;                                  // the sum of what is there
-  std::optional<Points> recorded_so_far;          // with a panel
-  std::optional<Points> announced;                // what the sheet says was announced
-  std::optional<Points> announced_difference;     // recorded - announced
-  std::vector<MissingMarks> missing;              // one of the estimate, one of the panel, or neither
-  std::optional<Step> estimate, recorded;         // the build-ups
-  std::optional<Bridge> bridge;                   // where both totals are there
+  Amounts sync, penalties;                      // where there are any
+  Difficulty declared, credited;                // sums over the elements
+  std::optional<Difficulty> recorded_credited;  // with a panel
+  Amounts total;                                // what of it is empty has marks missing
+  Points so_far;                                // the sum of what is there
+  std::optional<Points> recorded_so_far;        // with a panel
+  std::optional<Points> announced;              // what the sheet says was announced
+  std::optional<Points> announced_difference;   // recorded - announced
+  std::vector<MissingMarks> missing;            // one of the estimate, one of the panel, or neither
+  std::optional<Step> estimate, recorded;       // the build-ups
+  std::optional<Bridge> bridge;                 // where both totals are there
   Timing timing;
   std::vector<std::string> cautions;  // whole sentences
   std::vector<StatusCount> statuses;  // those that occur, the least trustworthy first

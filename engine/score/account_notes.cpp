@@ -2,6 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/routine/timing.h"
+#include "engine/score/score.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 
@@ -58,7 +62,8 @@ std::string in_words(const Unmarked& missing) {
     aspects += (i == 0 ? "" : i + 1 == missing.aspects.size() ? " and " : ", ") + missing.aspects[i];
   const std::string have = missing.aspects.size() == 1 ? "has" : "have";
   if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
-  return elements_have(missing.elements) + " no marks" + (aspects.empty() ? "" : ", nor " + have + " " + aspects);
+  return elements_have(missing.elements) + " no marks" +
+         (aspects.empty() ? "" : ", nor " + have + " " + aspects);
 }
 
 std::vector<std::string> cautions(const Routine& routine, const Timing& timing) {

@@ -8,7 +8,9 @@
 #include <string>
 #include <vector>
 
+#include "engine/routine/timing.h"
 #include "engine/score/account.h"
+#include "engine/score/score.h"
 
 namespace landdrill {
 

@@ -2,6 +2,11 @@
 
 #include <cassert>
 
+#include "engine/score/panel.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

@@ -10,6 +10,8 @@
 #include <vector>
 
 #include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill {
 

@@ -5,7 +5,12 @@
 #include <set>
 
 #include "engine/routine/difficulty.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/execution.h"
 #include "engine/score/mark_story.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -12,7 +12,10 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

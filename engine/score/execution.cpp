@@ -3,6 +3,12 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/routine/routine.h"
+#include "grammar/short_list.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

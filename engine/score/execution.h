@@ -6,7 +6,11 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
+#include "grammar/short_list.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

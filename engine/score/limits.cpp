@@ -1,7 +1,11 @@
 // What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be
 // priced all the same.
+#include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "engine/score/stays_exact.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

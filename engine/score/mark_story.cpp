@@ -1,5 +1,11 @@
 #include "engine/score/mark_story.h"
 
+#include "engine/routine/routine.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

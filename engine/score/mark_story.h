@@ -8,6 +8,9 @@
 #include <string>
 
 #include "engine/score/build_up.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

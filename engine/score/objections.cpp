@@ -2,7 +2,12 @@
 
 #include <algorithm>
 
+#include "engine/routine/routine.h"
 #include "engine/routine/timing.h"
+#include "engine/routine/wish.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

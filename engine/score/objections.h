@@ -7,8 +7,14 @@
 // What a sheet says of it with line and column is made of them (limits.cpp).
 #pragma once
 
+#include "engine/routine/resolve.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/option_limits.h"
 #include "engine/score/score.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -3,6 +3,9 @@
 #include <algorithm>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/routine.h"
+#include "grammar/diagnostics.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

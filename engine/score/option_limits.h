@@ -10,6 +10,9 @@
 #include <vector>
 
 #include "engine/routine/resolve.h"
+#include "engine/routine/routine.h"
+#include "grammar/diagnostics.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

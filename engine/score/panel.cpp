@@ -3,6 +3,11 @@
 #include <cassert>
 #include <functional>
 
+#include "grammar/short_list.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

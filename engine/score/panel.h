@@ -6,6 +6,10 @@
 #include <span>
 
 #include "engine/routine/routine.h"
+#include "grammar/short_list.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

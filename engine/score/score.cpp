@@ -3,6 +3,11 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/routine/routine.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 

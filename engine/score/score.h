@@ -7,9 +7,12 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
+#include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {

@@ -5,7 +5,10 @@
 
 #include <utility>
 
+#include "tables/folder.h"
+#include "tables/load.h"
 #include "tables/store/checksum.h"
+#include "tables/store/database.h"
 #include "tables/store/editions.h"
 #include "tables/store/find_blocks.h"
 #include "tables/store/keep_blocks.h"

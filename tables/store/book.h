@@ -24,6 +24,8 @@
 #include <utility>
 #include <vector>
 
+#include "tables/folder.h"
+#include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill {

@@ -5,6 +5,7 @@
 #include "tables/store/find_cell.h"
 #include "tables/store/history.h"
 #include "tables/store/import_set.h"
+#include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {

@@ -4,6 +4,9 @@
 
 #include <algorithm>
 
+#include "grammar/diagnostics.h"
+#include "tables/csv.h"
+#include "tables/load.h"
 #include "tables/read_table.h"
 #include "tables/store/checksum.h"
 #include "tables/store/refusal.h"

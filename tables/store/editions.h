@@ -6,6 +6,7 @@
 // Inside the caller's transaction.
 #pragma once
 
+#include "tables/load.h"
 #include "tables/store/book.h"
 #include "tables/store/database.h"
 

@@ -4,7 +4,9 @@
 
 #include <cassert>
 
+#include "grammar/diagnostics.h"
 #include "grammar/words.h"
+#include "tables/csv.h"
 #include "tables/read_table.h"
 #include "tables/store/refusal.h"
 

@@ -4,6 +4,9 @@
 #include <iterator>
 #include <utility>
 
+#include "tables/load.h"
+#include "tables/store/database.h"
+
 namespace landdrill::store {
 namespace {
 

@@ -12,6 +12,8 @@
 #include <string_view>
 #include <vector>
 
+#include "tables/load.h"
+#include "tables/store/database.h"
 #include "tables/store/find_cell.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/season.h"

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "tables/load.h"
+#include "tables/store/database.h"
 #include "tables/store/history.h"
 #include "tables/store/refusal.h"
 

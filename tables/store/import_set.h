@@ -7,6 +7,8 @@
 
 #include <string_view>
 
+#include "tables/load.h"
+#include "tables/store/database.h"
 #include "tables/store/kept_tables.h"
 
 namespace landdrill::store {

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "grammar/words.h"
+#include "tables/load.h"
 #include "tables/store/checksum.h"
 #include "tables/store/editions.h"
 #include "tables/store/refusal.h"

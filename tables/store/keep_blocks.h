@@ -10,6 +10,7 @@
 #include <unordered_map>
 #include <vector>
 
+#include "tables/load.h"
 #include "tables/store/book.h"
 #include "tables/store/database.h"
 

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <iterator>
 
+#include "tables/folder.h"
+#include "tables/store/database.h"
 #include "tables/store/season_inside.h"
 #include "tables/trainee_name.h"
 

@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "tables/decimal.h"
+#include "tables/folder.h"
 #include "tables/store/season.h"
 
 namespace landdrill {

@@ -1,9 +1,12 @@
 #include "tables/store/season.h"
 
+#include "tables/csv.h"
+#include "tables/store/database.h"
 #include "tables/store/edit_set.h"
 #include "tables/store/editions.h"
 #include "tables/store/history.h"
 #include "tables/store/import_set.h"
+#include "tables/store/kept_tables.h"
 #include "tables/store/season_file.h"
 #include "tables/store/season_inside.h"
 

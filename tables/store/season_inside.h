@@ -5,6 +5,7 @@
 
 #include <type_traits>
 
+#include "tables/folder.h"
 #include "tables/store/database.h"
 #include "tables/store/refusal.h"
 #include "tables/store/season.h"

@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "engine/choosing/search/choose_best.h"
 #include "engine/choosing/search/choose_prices.h"
 
 namespace landdrill {

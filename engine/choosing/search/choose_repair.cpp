@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "engine/choosing/search/choose_best.h"
+
 namespace landdrill {
 namespace {
 

@@ -6,6 +6,7 @@
 // Promises nothing; what it finds spares the search most of its work. Only choose_*.cpp include this.
 #pragma once
 
+#include "engine/choosing/search/choose_best.h"
 #include "engine/choosing/search/choose_prices.h"
 
 namespace landdrill {

@@ -5,9 +5,13 @@
 #include <set>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/page.h"
 #include "engine/report/pages/book.h"
 #include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -8,12 +8,20 @@
 
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/totals.h"
 #include "engine/report/pages/book.h"
+#include "engine/report/render.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/account_notes.h"
+#include "engine/score/score.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

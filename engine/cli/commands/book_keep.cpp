@@ -5,7 +5,10 @@
 #include <fstream>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/shell_quoted.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -5,11 +5,17 @@
 
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/judging/lessons.h"
 #include "engine/report/pages/lessons.h"
+#include "engine/routine/routine.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -6,9 +6,16 @@
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/kept_sheets.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
+#include "engine/judging/lessons.h"
+#include "engine/judging/season_progress.h"
 #include "engine/report/pages/progress.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

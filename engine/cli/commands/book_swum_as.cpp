@@ -2,9 +2,13 @@
 #include <fmt/format.h>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/tell_added.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -1,8 +1,12 @@
 #include "engine/report/pages/check.h"
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/report/render.h"
 #include "engine/report/render_json.h"
 
 namespace landdrill::cli {

@@ -2,9 +2,12 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
 #include "engine/cli/choosing.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/progress.h"
+#include "engine/report/pages/choosing.h"
 
 namespace landdrill::cli {
 

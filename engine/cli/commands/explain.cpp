@@ -1,5 +1,7 @@
 #include "engine/report/pages/explain.h"
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"

@@ -3,7 +3,10 @@
 #include <fmt/format.h>
 
 #include "engine/cli/arguments.h"
+#include "engine/cli/call.h"
+#include "engine/cli/command_table.h"
 #include "engine/cli/completions.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/man_page.h"
 #include "engine/cli/misused.h"
 

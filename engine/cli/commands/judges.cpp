@@ -11,10 +11,16 @@
 #include "engine/cli/as_swum.h"
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/judging/meets.h"
+#include "engine/routine/routine.h"
+#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -2,13 +2,17 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
 #include "engine/cli/choosing.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
 #include "engine/cli/progress.h"
+#include "engine/report/pages/choosing.h"
 #include "engine/report/pages/plan_wish.h"
 #include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill::cli {
 

@@ -6,6 +6,8 @@
 #include <algorithm>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
@@ -13,6 +15,12 @@
 #include "engine/cli/practice_told.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/report/render_csv.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+#include "tables/folder.h"
+#include "tables/practice_list.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill::cli {

@@ -2,10 +2,16 @@
 #include <fmt/format.h>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
+#include "engine/cli/practice_tasks.h"
 #include "engine/cli/practice_told.h"
+#include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -6,12 +6,19 @@
 #include <random>
 
 #include "engine/cli/book_file.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/marking.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/paused_practice.h"
+#include "engine/cli/practice_tasks.h"
 #include "engine/cli/practice_told.h"
+#include "engine/judging/practice.h"
 #include "engine/report/pages/practice_list.h"
 #include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+#include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -2,14 +2,22 @@
 
 #include <utility>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
 #include "engine/report/batch.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/price_wish.h"
+#include "engine/report/render.h"
 #include "engine/report/render_csv.h"
+#include "engine/report/render_json.h"
+#include "engine/report/render_text.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
 namespace {

@@ -1,7 +1,11 @@
 #include <cassert>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/replace_file.h"
 #include "engine/cli/sheet_reader.h"
+#include "grammar/ast.h"
+#include "grammar/diagnostics.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
 

@@ -1,6 +1,8 @@
 #include "engine/report/pages/train.h"
 
+#include "engine/cli/call.h"
 #include "engine/cli/choosing.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/one_routine.h"
 
 namespace landdrill::cli {

@@ -1,6 +1,9 @@
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {

@@ -2,13 +2,21 @@
 
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
 #include "engine/report/pages/price_wish.h"
+#include "engine/routine/resolve.h"
+#include "engine/score/score.h"
 #include "tables/compare_sets.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill::cli {
 namespace {

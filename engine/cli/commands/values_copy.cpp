@@ -1,5 +1,8 @@
 #include <fmt/format.h>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/own_folder.h"
 
 namespace landdrill::cli {

@@ -4,11 +4,17 @@
 
 #include <algorithm>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
 #include "engine/cli/read_sheets.h"
+#include "engine/report/page.h"
+#include "grammar/diagnostics.h"
 #include "tables/fill.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {

@@ -4,10 +4,17 @@
 
 #include <algorithm>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
+#include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
+#include "engine/report/page.h"
+#include "engine/routine/resolve.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
 namespace {

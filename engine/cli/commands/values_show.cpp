@@ -3,6 +3,8 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"

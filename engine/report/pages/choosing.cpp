@@ -2,8 +2,13 @@
 
 #include <fmt/format.h>
 
+#include "engine/chances/spreads.h"
+#include "engine/routine/wish.h"
 #include "engine/score/account_notes.h"
 #include "engine/score/objections.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill::report {
 namespace {

@@ -4,7 +4,13 @@
 
 #include <charconv>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/spreads.h"
+#include "engine/report/face.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/price_wish.h"
+#include "engine/routine/wish.h"
+#include "grammar/diagnostics.h"
 #include "grammar/words.h"
 
 namespace landdrill::report {

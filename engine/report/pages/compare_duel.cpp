@@ -1,6 +1,10 @@
+#include "engine/choosing/compare.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/compare.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

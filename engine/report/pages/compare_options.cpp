@@ -1,8 +1,13 @@
 #include <span>
 
+#include "engine/chances/risk.h"
+#include "engine/choosing/compare.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/compare.h"
+#include "engine/score/execution.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,5 +1,9 @@
+#include "engine/choosing/compare.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/compare.h"
 #include "engine/report/pages/face.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

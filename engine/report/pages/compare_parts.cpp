@@ -1,5 +1,7 @@
+#include "engine/choosing/compare.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/compare.h"
 
 namespace landdrill::report {

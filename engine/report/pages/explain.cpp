@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/price_wish.h"
 #include "grammar/words.h"

@@ -12,6 +12,7 @@
 
 #include <string>
 
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/score/account.h"
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "tables/value_set.h"
+
 namespace landdrill::report {
 namespace {
 

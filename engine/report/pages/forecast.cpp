@@ -4,7 +4,14 @@
 
 #include <algorithm>
 
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/chances/total_odds.h"
+#include "engine/report/face.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/price_wish.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -12,7 +12,14 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 

@@ -1,4 +1,7 @@
+#include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/forecast.h"
 
 namespace landdrill::report {

@@ -1,7 +1,13 @@
 #include <fmt/format.h>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/forecast.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

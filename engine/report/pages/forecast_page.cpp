@@ -1,5 +1,9 @@
+#include "engine/chances/forecast.h"
+#include "engine/chances/spreads.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/forecast.h"
 

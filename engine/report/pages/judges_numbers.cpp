@@ -1,5 +1,6 @@
 #include "engine/report/pages/judges_numbers.h"
 
+#include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
 
 namespace landdrill::report {

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "engine/judging/panel_view.h"
+#include "engine/judging/statistics/agreement.h"
 #include "engine/report/page.h"
 
 namespace landdrill::report {

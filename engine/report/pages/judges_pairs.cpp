@@ -1,7 +1,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/judging/panel_view.h"
+#include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/judges_numbers.h"
 #include "engine/report/pages/judges_tables.h"
 

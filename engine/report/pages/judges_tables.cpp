@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
 #include "engine/report/pages/judges_numbers.h"
 

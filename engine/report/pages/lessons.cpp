@@ -2,7 +2,9 @@
 
 #include <fmt/format.h>
 
+#include "engine/judging/lessons.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/lessons_tables.h"
 
 namespace landdrill::report {

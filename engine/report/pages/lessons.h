@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "engine/judging/calibrated_estimate.h"
+#include "engine/judging/lessons.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 
 namespace landdrill::report {

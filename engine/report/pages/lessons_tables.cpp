@@ -2,8 +2,12 @@
 
 #include <fmt/format.h>
 
+#include "engine/judging/calibrated_estimate.h"
+#include "engine/judging/lessons.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

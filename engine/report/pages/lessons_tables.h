@@ -1,6 +1,8 @@
 // What was learned in numbers, and a routine as expected and calibrated; lessons.h is the door.
 #pragma once
 
+#include "engine/judging/lessons.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/lessons.h"
 
 namespace landdrill::report {

@@ -1,7 +1,15 @@
 #include "engine/report/pages/plan.h"
 
+#include "engine/chances/risk.h"
+#include "engine/report/face.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/plan_wish.h"
 #include "engine/report/pages/price_wish.h"
+#include "engine/routine/wish.h"
+#include "engine/score/account.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill::report {
 namespace {

@@ -12,7 +12,11 @@
 #include <vector>
 
 #include "engine/choosing/plan.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::report {
 

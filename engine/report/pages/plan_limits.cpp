@@ -1,8 +1,12 @@
 #include <algorithm>
 
+#include "engine/choosing/plan.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/plan.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,7 +1,11 @@
+#include "engine/choosing/plan.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/plan.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,7 +1,10 @@
 #include <span>
 
+#include "engine/chances/forecast.h"
+#include "engine/choosing/plan.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/plan.h"
 
 namespace landdrill::report {

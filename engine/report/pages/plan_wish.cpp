@@ -5,8 +5,17 @@
 #include <algorithm>
 #include <charconv>
 
+#include "engine/chances/odds.h"
+#include "engine/chances/spreads.h"
+#include "engine/report/pages/asked.h"
 #include "engine/routine/resolve.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

@@ -8,7 +8,10 @@
 #include <string>
 
 #include "engine/choosing/plan.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/routine/wish.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 

@@ -6,6 +6,7 @@
 #include "engine/report/pages/practice_figures.h"
 #include "engine/report/pages/practice_list.h"
 #include "tables/binary.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

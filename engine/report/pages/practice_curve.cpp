@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/judging/practice.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/practice.h"
 #include "engine/report/pages/practice_figures.h"
 #include "engine/report/pages/practice_list.h"

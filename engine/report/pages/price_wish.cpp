@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <charconv>
 
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "grammar/words.h"
 
 namespace landdrill::report {

@@ -7,6 +7,7 @@
 #include <string>
 
 #include "engine/report/pages/asked.h"
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
 
 namespace landdrill::report {

@@ -2,8 +2,10 @@
 
 #include <fmt/format.h>
 
+#include "engine/judging/lessons.h"
 #include "engine/report/amount_text.h"
 #include "engine/report/figures.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

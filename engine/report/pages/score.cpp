@@ -1,5 +1,6 @@
 #include "engine/report/pages/score.h"
 
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/price_wish.h"
 #include "engine/report/pages/score_parts.h"

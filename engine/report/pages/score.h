@@ -10,6 +10,7 @@
 
 #include <string_view>
 
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"

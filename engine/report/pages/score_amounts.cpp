@@ -1,7 +1,9 @@
 #include "engine/report/amount_text.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
+#include "engine/score/account.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,5 +1,9 @@
 #include "engine/report/amount_text.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/score_parts.h"
+#include "engine/score/account.h"
+#include "engine/score/bridge.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,5 +1,7 @@
+#include "engine/report/page.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
+#include "engine/score/account.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,8 +1,12 @@
 #include <algorithm>
 
 #include "engine/report/amount_text.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
+#include "engine/score/account.h"
+#include "engine/score/execution.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

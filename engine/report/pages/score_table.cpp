@@ -2,8 +2,10 @@
 #include <array>
 
 #include "engine/report/amount_text.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
+#include "engine/score/account.h"
 
 namespace landdrill::report {
 namespace {

@@ -1,6 +1,10 @@
 #include "engine/report/amount_text.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/score_parts.h"
 #include "engine/report/pages/score_words.h"
+#include "engine/routine/timing.h"
+#include "engine/score/account.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {

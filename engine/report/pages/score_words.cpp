@@ -2,6 +2,8 @@
 
 #include "engine/report/pages/face.h"
 #include "engine/score/account_notes.h"
+#include "engine/score/execution.h"
+#include "engine/score/panel.h"
 
 namespace landdrill::report {
 namespace {

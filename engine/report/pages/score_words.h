@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "engine/score/account.h"
+#include "engine/score/panel.h"
 
 namespace landdrill::report {
 

@@ -3,6 +3,10 @@
 #include <algorithm>
 #include <set>
 
+#include "grammar/diagnostics.h"
+#include "tables/columns.h"
+#include "tables/csv.h"
+
 namespace landdrill::report {
 
 ShownTable::ShownTable(const Table& table, const TableFile& file) : table_(table) {

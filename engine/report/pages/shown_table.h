@@ -8,6 +8,8 @@
 #include <vector>
 
 #include "engine/report/page.h"
+#include "tables/columns.h"
+#include "tables/csv.h"
 #include "tables/load.h"
 #include "tables/read_table.h"
 

@@ -5,8 +5,14 @@
 
 #include "engine/report/amount_text.h"
 #include "engine/report/chance.h"
+#include "engine/report/face.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/price_wish.h"
+#include "grammar/diagnostics.h"
+#include "tables/decimal.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 namespace {

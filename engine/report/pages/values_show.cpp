@@ -3,8 +3,10 @@
 #include <fmt/format.h>
 #include <fmt/ranges.h>
 
+#include "engine/report/page.h"
 #include "engine/report/pages/shown_table.h"
 #include "grammar/words.h"
+#include "tables/columns.h"
 
 namespace landdrill::report {
 namespace {
