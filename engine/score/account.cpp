@@ -161,6 +161,7 @@ ElementLine Telling::element_line(std::size_t index) const {
   line.rests_on = rests_on(expected_mark(routine_, index, option, wish_.runs));
   if (!shown.marks) return line;
   line.expected.mark = panel_mark(*element.panel, *shown.marks);
+  line.expected.places = element.panel->places;
   line.left = left_on(index);
   return line;
 }
@@ -168,10 +169,10 @@ ElementLine Telling::element_line(std::size_t index) const {
 void Telling::add_recorded(ElementLine& line, const RecordedElement& seen) const {
   const ShownElement& shown = recorded_.elements[seen.element];
   const PanelRule& rule = *routine_.elements[seen.element].panel;
-  line.recorded = ElementResult{
-      {panel_mark(rule, *shown.marks), recorded_score_.elements[seen.element], judges_of(rule, seen.marks)},
-      shown.credited,
-      shown.base};
+  line.recorded = ElementResult{{panel_mark(rule, *shown.marks), recorded_score_.elements[seen.element],
+                                 judges_of(rule, seen.marks), rule.places},
+                                shown.credited,
+                                shown.base};
   line.difference = difference(line.expected.points, line.recorded->points);
 }
 
@@ -185,7 +186,8 @@ AspectLine Telling::aspect_line(std::size_t index) const {
   const ShownAspect& shown = expected_.aspects[index];
   AspectLine line{shown.rule->title, *shown.rule->weight, {}, {}, {}, {}};
   if (!shown.marks) return line;
-  line.expected = {panel_mark(*shown.rule, *shown.marks), expected_score_.aspects[index], {}};
+  line.expected = {
+      panel_mark(*shown.rule, *shown.marks), expected_score_.aspects[index], {}, shown.rule->places};
   const Run* run = run_with_aspect(routine_, *shown.rule, wish_.runs);
   line.rests_on.from = ExpectedMark::From::sheet;
   if (run != nullptr) line.rests_on = {ExpectedMark::From::run, std::string(run->date), 1};
@@ -196,7 +198,7 @@ void Telling::add_recorded(AspectLine& line, std::size_t index) const {
   for (const RecordedAspect& seen : panel_->aspects) {
     if (seen.rule != expected_.aspects[index].rule) continue;
     line.recorded = {panel_mark(*seen.rule, *recorded_.aspects[index].marks), recorded_score_.aspects[index],
-                     judges_of(*seen.rule, seen.marks)};
+                     judges_of(*seen.rule, seen.marks), seen.rule->places};
   }
   line.difference = difference(line.expected.points, line.recorded.points);
 }

@@ -28,6 +28,7 @@ struct LineResult {
   std::optional<PanelMark> mark;  // empty: nobody marked it
   std::optional<Points> points;   // empty without a mark, and for an element that is weighted with others
   std::vector<JudgeMark> judges;  // as they sat; empty for an expected mark
+  int places = 0;                 // with which its points are written, as its panel rounds them
 };
 struct ElementResult : LineResult {
   Difficulty credited;

@@ -167,7 +167,7 @@ Step Story::element(std::size_t index) const {
   step.inputs.push_back(weight(*rule, path_of(index)));
   step.rule = element_rule(*rule, shown, score_, index);
   step.rows = {rule->from};
-  if (score_.elements[index]) step.value = score_.elements[index]->text(places_);
+  if (score_.elements[index]) step.value = score_.elements[index]->text(rule->places);
   return step;
 }
 
@@ -184,7 +184,7 @@ Step Story::weighted(const WeightedPoints& together) const {
   }
   step.rule =
       "(" + merits + ") / (" + difficulties + ") x " + rule.weight->text() + ", " + rounded_text(rule);
-  if (together.points) step.value = together.points->text(places_);
+  if (together.points) step.value = together.points->text(rule.places);
   if (!together.points) step.remark = "every credited difficulty is 0";
   return step;
 }
@@ -200,7 +200,7 @@ Step Story::aspect(std::size_t index) const {
   step.inputs = {mark_step(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
   const std::string mark = fraction_text(rule, *shown.marks);
   step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
-  step.value = score_.aspects[index]->text(places_);
+  step.value = score_.aspects[index]->text(rule.places);
   return step;
 }
 

@@ -56,13 +56,13 @@ PageTable element_amounts(const Account& account) {
                expected.credited.text(difficulty_places),
                {"", expected.base},
                text_of(expected.mark),
-               text_of(expected.points, account.places),
+               text_of(expected.points, expected.places),
                text_of(line.left, account.places),
                line.rests_on ? words_of(*line.rests_on) : "",
                line.recorded ? recorded.credited.text(difficulty_places) : "",
                {"", recorded.base},
                text_of(recorded.mark),
-               text_of(recorded.points, account.places),
+               text_of(recorded.points, recorded.places),
                signed_text(line.difference, account.places),
                {"", line.worst}});
   }
@@ -81,8 +81,8 @@ PageTable aspect_amounts(const Account& account) {
                                   {"difference", "change"}});
   for (const AspectLine& line : account.aspects) {
     table.add({line.title, line.weight.text(), text_of(line.expected.mark),
-               text_of(line.expected.points, account.places), words_of(line.rests_on),
-               text_of(line.recorded.mark), text_of(line.recorded.points, account.places),
+               text_of(line.expected.points, line.expected.places), words_of(line.rests_on),
+               text_of(line.recorded.mark), text_of(line.recorded.points, line.recorded.places),
                signed_text(line.difference, account.places)});
   }
   return table;

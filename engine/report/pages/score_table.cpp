@@ -38,18 +38,18 @@ std::string element_words(const ElementLine& line, Halves halves) {
   return words;
 }
 
-std::array<std::string, 3> element_cells(const ElementResult& seen, bool marked, int places) {
+std::array<std::string, 3> element_cells(const ElementResult& seen, bool marked) {
   const std::string mark = text_of(seen.mark);
   return {seen.credited.text(2) + (seen.base ? "*" : ""), marked ? or_dash(mark) : mark,
-          text_of(seen.points, places)};
+          text_of(seen.points, seen.places)};
 }
 
 ScoreRow element_row(const Account& account, const ElementLine& line, bool marked, Halves halves) {
   ScoreRow row;
   row.number = (line.worst ? "> " : "") + std::to_string(line.number);
   row.words = element_words(line, halves);
-  row.expected = element_cells(line.expected, marked, account.places);
-  if (line.recorded) row.recorded = element_cells(*line.recorded, marked, account.places);
+  row.expected = element_cells(line.expected, marked);
+  if (line.recorded) row.recorded = element_cells(*line.recorded, marked);
   if (!line.recorded && marked) row.recorded[1] = "-";
   row.difference = signed_text(line.difference, account.places);
   row.left = text_of(line.left, account.places);
@@ -60,7 +60,7 @@ ScoreRow element_row(const Account& account, const ElementLine& line, bool marke
 ScoreRow aspect_row(const Account& account, const AspectLine& line) {
   const std::string weight = "x " + line.weight.text();
   const auto cells = [&](const LineResult& seen) {
-    return std::array{weight, or_dash(text_of(seen.mark)), text_of(seen.points, account.places)};
+    return std::array{weight, or_dash(text_of(seen.mark)), text_of(seen.points, seen.places)};
   };
   return {"",
           line.title,
