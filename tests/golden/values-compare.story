@@ -76,6 +76,8 @@ parts,spin-720,changed,value,1.4,1.6
   "format": 1,
   "report": "values compare",
   "before": "next",
+  "after": "kingfisher-2026",
+  "sheet": null,
 === exit 0
 === run sed -i '/^spin-720,/d' next/parts.csv; landdrill values compare kingfisher-2026 next harbour-lights.sheet
 === errors

@@ -29,6 +29,8 @@ HERE = pathlib.Path(__file__).resolve().parent
 REPOSITORY = HERE.parent.parent
 TIME = re.compile(r"20\d\d-\d\d-\d\d(?:T\d\d:\d\d:\d\dZ| \d\d:\d\d UTC)")
 WHOLE = re.compile(r"\[.*\]\((.*)\)")
+# The last words of a report, since 0.3.0: folders, and so another text on every machine.
+WHERE_FROM = re.compile(r"^Values from .*\n(?:There (?:is|are) (?:another|others) .*\n(?:(?!===|  - ).*\n)*(?:  - .*\n)+)?", re.M)
 SURE_DIGITS = 12  # of chances and statistics; what is exact never has more
 NOUGHT = Decimal("1e-14")  # what a sum of them may leave where nothing should be left
 
@@ -76,7 +78,7 @@ def said(name, text):
         return flat("", rows_of(text))
     if name.endswith(".sheet"):
         return [" ".join(line.split()) for line in text.splitlines()]
-    return [" ".join(text.split())]
+    return [" ".join(WHERE_FROM.sub("", text).split())]
 
 
 def replaced(line, row):

@@ -14,6 +14,11 @@ import run
 HERE = pathlib.Path(__file__).resolve().parent
 ASKED = ["score-old-machine.*", "book-score.csv", "values-show-set.csv", "tidy-old-machine.sheet"]
 JSON = '{"total": "70.0000", "chance": "0.50342187654321", "lines": [{"mark": "7.50", "of": 5}]}'
+WHERE = """Values from /club/pond-2026
+There is another pond-2026, which does not count; --values FOLDER
+chooses it:
+  - /program/pond-2026
+"""
 SHEET = "element 1: 7.25 7.50\n"
 
 
@@ -33,6 +38,8 @@ def sayings():
     yield "another value is noticed", "a.csv", "code,value\na,0.5\n", "code,value\na,0.50\n", False
     yield "another row is noticed", "a.csv", "code,value\na,0.5\n", "code,value\na,0.5\nb,\n", False
     yield "the width of a column is nothing", "a.txt", "total  70.0000\n", "total\n    70.0000\n", True
+    yield "the folder of the values is nothing", "a.txt", "a 1\n=== exit 0\n", "a 1\n\n" + WHERE + "=== exit 0\n", True
+    yield "a word behind it is noticed", "a.txt", "a 1\n=== exit 0\n", "a 1\n\n" + WHERE + "b\n=== exit 0\n", False
     yield "another word is noticed", "a.txt", "total  70.0000\n", "total  70.0001\n", False
     yield "the blanks in a sheet are nothing", "a.sheet", SHEET, "  " + SHEET.replace(": ", ":  "), True
     yield "its lines are not", "a.sheet", SHEET, SHEET.replace(": ", ":\n"), False

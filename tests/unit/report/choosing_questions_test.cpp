@@ -17,8 +17,9 @@ using kit::ReadSheet;
 using kit::reeds;
 using kit::replaced;
 
-const std::string with_option =
-    replaced(reeds, "expect 7.5\n", "expect 7.5\nslip 20%\noption \"safer\"\nparts hold\nexpect 8\n");
+std::string with_option() {
+  return replaced(reeds, "expect 7.5\n", "expect 7.5\nslip 20%\noption \"safer\"\nparts hold\nexpect 8\n");
+}
 
 Asked asked(std::string_view question,
             std::initializer_list<std::pair<std::string_view, std::string>> options) {
@@ -54,7 +55,7 @@ bool holds(const std::string& text, std::string_view piece) {
 }
 
 TEST(ChoosingQuestion, IsAnsweredFromItsWordsAndARoutineAlone) {
-  const std::string text = trained(with_option, asked("train", {{"--top", "1"}}));
+  const std::string text = trained(with_option(), asked("train", {{"--top", "1"}}));
   EXPECT_TRUE(holds(text, "Expected total, as the routine is: ")) << text;
   EXPECT_TRUE(holds(text, "Of 6 in all.")) << text;
 }
@@ -64,7 +65,7 @@ TEST(ChoosingQuestion, SaysWhatWasAskedAndCannotBe) {
             "mistake: found --top 1.5; expected a whole number of lines");
   EXPECT_EQ(trained(reeds, asked("train", {{"--option", "3=safer"}})),
             "mistake: found --option 3=safer; the routine has no element 3");
-  EXPECT_EQ(compared(with_option, asked("compare", {{"--spread", "11"}})),
+  EXPECT_EQ(compared(with_option(), asked("compare", {{"--spread", "11"}})),
             "mistake: found --spread 11; expected a standard deviation from 0 to 10 marks, the width of the "
             "scale");
 }
@@ -78,16 +79,16 @@ TEST(ChoosingQuestion, SaysWhatIsMissingInTheRoutine) {
 TEST(ChoosingQuestion, NamesTheElementToCompareByItsTitle) {
   Asked question = asked("compare", {{"--spread", "0.4"}});
   question.operands.push_back("ripple");
-  EXPECT_TRUE(holds(compared(with_option, question), "\n1 Ripple, Hybrid\n"))
-      << compared(with_option, question);
+  EXPECT_TRUE(holds(compared(with_option(), question), "\n1 Ripple, Hybrid\n"))
+      << compared(with_option(), question);
   question.operands.back() = "riple";
-  EXPECT_TRUE(holds(compared(with_option, question), "hint: did you mean Ripple?"))
-      << compared(with_option, question);
+  EXPECT_TRUE(holds(compared(with_option(), question), "hint: did you mean Ripple?"))
+      << compared(with_option(), question);
 }
 
 TEST(ForecastQuestion, TakesTheOtherSheetAsItIsWritten) {
   const Asked safer = asked("forecast", {{"--spread", "0.4"}, {"--option", "1=safer"}});
-  const std::string csv = csv_of_forecast(with_option, safer, reeds);
+  const std::string csv = csv_of_forecast(with_option(), safer, reeds);
   EXPECT_TRUE(holds(csv, "\nbeat,Reeds,")) << "the other has no option \"safer\":\n" << csv;
 }
 
@@ -98,7 +99,7 @@ TEST(ForecastQuestion, SaysWhatIsMissingInTheOtherSheet) {
 }
 
 tl::expected<Planned, Refused> planned(const Asked& question) {
-  const ReadSheet sheet(with_option, pond());
+  const ReadSheet sheet(with_option(), pond());
   return plan(question, sheet.routine(), {}, {});
 }
 
