@@ -178,7 +178,11 @@ Account with_panel() {
   account.panel = "Tarn Open";
   account.places = 4;
   account.elements = {lantern(), undertow(), beacon()};
-  const LineResult kept{mark("7.5"), points("30"), {}};
+  for (ElementLine& line : account.elements) {
+    line.expected.places = account.places;
+    if (line.recorded) line.recorded->places = account.places;
+  }
+  const LineResult kept{mark("7.5"), points("30"), {}, account.places};
   account.aspects = {{"Choreography and music", Factor(d("4")), kept, kept, Points(), of_the_run()}};
   account.sync = {points("-0.2"), points("-0.9"), points("-0.7")};
   account.penalties = {std::nullopt, points("-0.5"), points("-0.5")};
