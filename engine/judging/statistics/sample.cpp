@@ -1,9 +1,8 @@
 #include "engine/judging/statistics/sample.h"
 
 #include <algorithm>
-#include <array>
-#include <bit>
 #include <cmath>
+#include <cstddef>
 #include <numeric>
 
 namespace landdrill {
@@ -72,54 +71,32 @@ TwoColumns columns_of(const Pairs& pairs) {
 namespace {
 
 constexpr std::size_t most_different = 64;
+using Side = double std::pair<double, double>::*;
 
-// Numbers different marks as they come in.
-class MarkNumbers {
- public:
-  // most_different when there are more.
-  std::size_t of(double mark) {
-    mark += 0.0;  // so that -0 is 0
-    std::size_t slot = (std::bit_cast<std::uint64_t>(mark) * 0x9E3779B97F4A7C15) >> 56;
-    for (; slots_[slot] != 0; slot = (slot + 1) % slots_.size()) {
-      if (marks_[slots_[slot] - 1u] == mark) return slots_[slot] - 1u;
-    }
-    if (marks_.size() == most_different) return most_different;
-    marks_.push_back(mark);
-    slots_[slot] = static_cast<unsigned char>(marks_.size());
-    return marks_.size() - 1;
-  }
+std::size_t place_of(double mark, const std::vector<double>& marks) {
+  return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
+}
 
-  std::vector<double> in_order() const {
-    std::vector<double> sorted = marks_;
-    std::sort(sorted.begin(), sorted.end());
-    return sorted;
+// In order; empty when there are more than a scale has.
+std::vector<double> different_marks(const Pairs& pairs, Side side) {
+  std::vector<double> marks;
+  for (const auto& pair : pairs) {
+    const std::size_t place = place_of(pair.*side, marks);
+    if (place < marks.size() && marks[place] == pair.*side) continue;
+    if (marks.size() == most_different) return {};
+    marks.insert(marks.begin() + static_cast<std::ptrdiff_t>(place), pair.*side + 0.0);  // -0 is 0
   }
-  // Of each number, the place of its mark among `sorted`.
-  std::vector<std::size_t> places_in(const std::vector<double>& sorted) const {
-    std::vector<std::size_t> places;
-    for (double mark : marks_)
-      places.push_back(
-          static_cast<std::size_t>(std::lower_bound(sorted.begin(), sorted.end(), mark) - sorted.begin()));
-    return places;
-  }
-
- private:
-  std::array<unsigned char, 256> slots_{};  // by the bits of the mark; 0 is free
-  std::vector<double> marks_;
-};
+  return marks;
+}
 
 std::optional<CrossTable> cross_table(const Pairs& pairs) {
-  MarkNumbers first, second;
-  std::vector<std::pair<std::size_t, std::size_t>> cells;
-  cells.reserve(pairs.size());
-  for (const auto& [one, other] : pairs) {
-    cells.emplace_back(first.of(one), second.of(other));
-    if (cells.back().first == most_different || cells.back().second == most_different) return std::nullopt;
-  }
-  CrossTable table{first.in_order(), second.in_order(), {}};
-  const std::vector<std::size_t> row = first.places_in(table.first), column = second.places_in(table.second);
+  CrossTable table{different_marks(pairs, &std::pair<double, double>::first),
+                   different_marks(pairs, &std::pair<double, double>::second),
+                   {}};
+  if (!pairs.empty() && (table.first.empty() || table.second.empty())) return std::nullopt;
   table.counts.resize(table.first.size() * table.second.size());
-  for (const auto& [one, other] : cells) ++table.counts[row[one] * table.second.size() + column[other]];
+  for (const auto& [one, other] : pairs)
+    ++table.counts[place_of(one, table.first) * table.second.size() + place_of(other, table.second)];
   return table;
 }
 
