@@ -2,6 +2,7 @@
 #include "grammar/builder.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
+#include "grammar/problems.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

@@ -4,6 +4,8 @@
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

@@ -6,6 +6,7 @@
 #include "grammar/calendar.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
+#include "grammar/problems.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

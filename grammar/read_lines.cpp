@@ -9,6 +9,8 @@
 #include "grammar/leaves.h"
 #include "grammar/line_words.h"
 #include "grammar/parse.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "grammar/statement.h"
 #include "grammar/words.h"

@@ -9,6 +9,7 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/read_sheet.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"

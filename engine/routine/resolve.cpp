@@ -4,9 +4,11 @@
 
 #include "engine/routine/difficulty.h"
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "grammar/ast.h"
 #include "tables/decimal.h"
 #include "tables/formula.h"
+#include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 

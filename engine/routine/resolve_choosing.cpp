@@ -3,11 +3,13 @@
 #include <algorithm>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

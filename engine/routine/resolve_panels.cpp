@@ -3,10 +3,12 @@
 #include <array>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -79,7 +81,7 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 
 template <class Use, class Row>
 std::vector<Use> counted_uses(Lookup& lookup, const ast::CountedList& typed, const Rows<Row>& rows,
-                              Problem problem, std::string_view what, std::string_view table) {
+                              ProblemCode problem, std::string_view what, std::string_view table) {
   std::vector<Use> uses;
   for (const ast::Counted& one : typed) {
     const Row* row = lookup.row(one.code, rows, problem, what);

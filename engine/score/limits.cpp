@@ -1,5 +1,6 @@
 // What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be
 // priced all the same.
+#include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "engine/score/stays_exact.h"
