@@ -13,7 +13,7 @@ namespace {
 constexpr int deepest_indent = 24;  // columns; below that the tree goes on without moving further right
 
 // What a line is called: its own words, with the number of an element and the word for a part.
-std::string words_of(const Step& step) {
+std::string step_words(const Step& step) {
   if (step.role == Role::element) return step.path + " " + step.label;
   if (step.role == Role::part) return "part " + step.label;
   return step.label;
@@ -53,7 +53,7 @@ std::size_t TreeLines::source_number(const Provenance& row) {
 void TreeLines::tell(const Step& step, int depth) {
   const std::string value = step.value.empty() ? "" : ": " + step.value;
   const std::string remark = step.remark.empty() ? "" : " (" + step.remark + ")";
-  line(depth, "", words_of(step) + value + remark, depth == 0 ? Look::total : Look::usual);
+  line(depth, "", step_words(step) + value + remark, depth == 0 ? Look::total : Look::usual);
   if (!step.rule.empty()) line(depth + 1, "= ", step.rule);
   for (const Provenance& row : step.rows) {
     const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;

@@ -18,8 +18,8 @@ namespace {
 constexpr int most_of_anything = 10'000;
 
 // Nothing while no event is known.
-std::optional<Decimal> width_of_scale(const Lookup& lookup, const Event* event) {
-  return event == nullptr ? std::nullopt : landdrill::width_of_scale(lookup.set, *event);
+std::optional<Decimal> width_if_any(const Lookup& lookup, const Event* event) {
+  return event == nullptr ? std::nullopt : width_of_scale(lookup.set, *event);
 }
 
 std::optional<Decimal> number_between(Lookup& lookup, const ast::Number& typed, std::string_view what,
@@ -126,7 +126,7 @@ void read_limit(Lookup& lookup, const ast::LimitLine& typed, Routine& routine) {
 
 void read_choosing(Lookup& lookup, const ast::Variant& typed, const Event* event, Option& option) {
   if (!typed.spread) return;
-  option.spread = scatter(lookup, typed.spread->spread, "the spread", width_of_scale(lookup, event));
+  option.spread = scatter(lookup, typed.spread->spread, "the spread", width_if_any(lookup, event));
 }
 
 void read_choosing(Lookup& lookup, const ast::Element& typed, Element& element) {
@@ -141,7 +141,7 @@ void read_choosing(Lookup& lookup, const ast::Element& typed, Element& element) 
 void resolve_choosing(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
   const ast::Routine& typed = sheet.routine;
   const std::optional<Decimal> width =
-      typed.spread || typed.day ? width_of_scale(lookup, routine.event) : std::nullopt;
+      typed.spread || typed.day ? width_if_any(lookup, routine.event) : std::nullopt;
   if (typed.spread) routine.spread = scatter(lookup, typed.spread->spread, "the spread", width);
   if (typed.day) routine.day = scatter(lookup, typed.day->day, "the spread of the day", width);
   for (const ast::LimitLine& limit : typed.limits) read_limit(lookup, limit, routine);

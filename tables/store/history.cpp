@@ -14,7 +14,7 @@ using Did = EditRecord::Did;
 
 constexpr std::string_view words_of_did[] = {"import", "replace", "edit", "undo", "redo"};
 
-std::string_view word_of(Did did) {
+std::string_view deed_word(Did did) {
   return words_of_did[static_cast<std::size_t>(did)];
 }
 
@@ -69,7 +69,7 @@ std::int64_t add_entry(Database& db, SetId set, const ChangeEntry& entry) {
   Statement insert(db,
                    "INSERT INTO change (set_id, at, did, target, why) "
                    "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?) RETURNING number",
-                   set, word_of(entry.did), entry.target.value_or(0), entry.why);
+                   set, deed_word(entry.did), entry.target.value_or(0), entry.why);
   insert.next();
   const std::int64_t number = insert.number(0);
   insert.next();

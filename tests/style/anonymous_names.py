@@ -1,8 +1,8 @@
 #!/usr/bin/env python3
-"""Fails when a name stands in the anonymous namespaces of two files of one folder.
+"""Fails when a name stands in the anonymous namespaces of two files of one folder, or of one and in a header there.
 
 A unity build compiles several files of a target together: a name that stands in two of them is an error there, or
-worse, a neighbour's overload is chosen silently. What is the same is to be written once, what is not is to be called
+worse, a neighbour's overload is chosen silently; and it hides the one of the header from the files behind it. What is the same is to be written once, what is not is to be called
 otherwise.
 
   anonymous_names.py            check the tree
@@ -104,8 +104,23 @@ def anonymous_names(text):
                 yield name, code.count("\n", 0, place) + 1
 
 
+def header_names(text):
+    """The functions that a header declares in a namespace of its own."""
+    code = code_of(text)
+    for opened in re.finditer(r"\bnamespace\s+[\w:]+\s*\{", code):
+        start = opened.end()
+        for _, flat, whole in declarations(code, start, end_of(code, start - 1) - 1):
+            if is_function(flat.rstrip(";")):
+                yield from names_in(flat, whole)
+
+
 def complaints(files):
     """`files`: [(path, text)]."""
+    headers = collections.defaultdict(dict)  # (folder, name) -> path
+    for path, text in files:
+        folder = pathlib.PurePosixPath(path).parent.as_posix()
+        if path.endswith(".h"):
+            headers.update({(BELONGS_TO.get(folder, folder), name): path for name in header_names(text)})
     known = collections.defaultdict(dict)  # (folder, name) -> {path: line}
     for path, text in files:
         folder = pathlib.PurePosixPath(path).parent.as_posix()
@@ -115,11 +130,14 @@ def complaints(files):
     for (folder, name), places in sorted(known.items()):
         if len(places) > 1:
             yield f"{folder}: {name} stands in " + ", ".join(f"{path}:{line}" for path, line in places.items())
+        elif (folder, name) in headers:
+            (path, line), = places.items()
+            yield f"{path}:{line}: {name} is called as a function of {headers[folder, name]}"
 
 
 def sources():
     for folder in ("grammar", "tables", "engine"):
-        for path in sorted((ROOT / folder).rglob("*.cpp")):
+        for path in sorted((ROOT / folder).rglob("*.cpp")) + sorted((ROOT / folder).rglob("*.h")):
             yield path.relative_to(ROOT).as_posix(), path.read_text(encoding="utf-8")
 
 
@@ -154,6 +172,10 @@ int open() { return 0; }
                                    for name in expected)
     ok = ok and list(complaints([("engine/cli/a.cpp", other.replace("{}", "same")),
                                  ("engine/cli/commands/a.cpp", other.replace("{}", "same"))]))
+    header = "namespace landdrill {\nint depth;\nclass A { int open(); };\nint {}();\n}\n"
+    ok = ok and all(list(complaints([("engine/a.cpp", first), ("engine/b.h", header.replace("{}", name))])) ==
+                    [] for name in ("open", "print", "deep"))
+    ok = ok and list(complaints([("engine/a.cpp", first), ("engine/b.h", header.replace("{}", "rows_of"))]))
     for name in ("open", "small", "comment", "longest", "local", "state_", "other_", "seed"):
         ok = ok and not list(complaints([("engine/a.cpp", first),
                                          ("engine/b.cpp", other.replace("{}", name))]))

@@ -10,7 +10,7 @@ void add_count(std::string& words, std::size_t count, const std::string& one) {
   words += (words.empty() ? "" : ", ") + std::to_string(count) + " " + one + (count == 1 ? "" : "s");
 }
 
-std::string verdict(const Checked& sheet) {
+std::string outcome(const Checked& sheet) {
   std::string words;
   add_count(words, sheet.messages.errors(), "error");
   if (sheet.without_set) words += (words.empty() ? "" : ", ") + std::string("no value set to check it by");
@@ -24,7 +24,7 @@ Page check_page(const Checked& sheet) {
   Page page("check");
   const std::string title = sheet.routine.empty() ? "" : std::string(sheet.routine) + ": ";
   // One line, however wide, as one looks for it.
-  page.verbatim("", std::string(sheet.file) + ": " + title + verdict(sheet) + "\n");
+  page.verbatim("", std::string(sheet.file) + ": " + title + outcome(sheet) + "\n");
   page.fact("file", sheet.file);
   page.fact("routine", sheet.routine);
   page.fact("ok", {"", sheet.ok()});

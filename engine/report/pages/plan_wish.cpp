@@ -79,8 +79,8 @@ struct NamedElement {
   std::string_view title;
   std::string mistake;
 };
-NamedElement named(Routine& routine, std::string_view option, std::string_view typed,
-                   std::string_view expected) {
+NamedElement element_named(Routine& routine, std::string_view option, std::string_view typed,
+                           std::string_view expected) {
   const TypedElement read = typed_element(typed);
   if (!read.number) return {nullptr, {}, fmt::format("found {} {}; expected {}", option, typed, expected)};
   Element* element = element_numbered(routine, *read.number);
@@ -91,7 +91,8 @@ NamedElement named(Routine& routine, std::string_view option, std::string_view t
 }
 
 std::string keep_element(Routine& routine, Wish& wish, const std::string& typed) {
-  const NamedElement found = named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
+  const NamedElement found =
+      element_named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
   if (found.element == nullptr) return found.mistake;
   Element& element = *found.element;
   element.stays = true;
@@ -107,7 +108,8 @@ std::string keep_element(Routine& routine, Wish& wish, const std::string& typed)
 }
 
 std::string may_go(Routine& routine, const std::string& typed) {
-  const NamedElement found = named(routine, "--optional", typed, "the number of an element, such as 5");
+  const NamedElement found =
+      element_named(routine, "--optional", typed, "the number of an element, such as 5");
   if (found.element == nullptr) return found.mistake;
   if (!found.title.empty()) return fmt::format("found --optional {}; expected a number alone", typed);
   if (found.element->stays)

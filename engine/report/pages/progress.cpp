@@ -76,7 +76,7 @@ PageTable course_table(const ProgressVersion& version) {
   return table;
 }
 
-PageTable parts_table(const ProgressVersion& version) {
+PageTable version_parts(const ProgressVersion& version) {
   PageTable table("", {{"", "day"},
                        {"", ""},
                        {"", "marked", Align::words, Wraps::yes},
@@ -102,7 +102,7 @@ PageParts version_part(const ProgressVersion& version) {
   if (version.points.empty()) page.say("not swum yet");
   page.add(course_table(version));
   page.apart();
-  page.add(parts_table(version), Seen::in_full);
+  page.add(version_parts(version), Seen::in_full);
   return page;
 }
 

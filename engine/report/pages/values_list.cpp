@@ -4,7 +4,7 @@ namespace landdrill::report {
 namespace {
 
 // An amount of things, or nothing.
-Entry counted(std::optional<std::size_t> number) {
+Entry count_if_any(std::optional<std::size_t> number) {
   return number ? Entry(std::to_string(*number), Datum(*number)) : Entry();
 }
 
@@ -23,8 +23,8 @@ PageTable sets_table(const std::vector<ListedSet>& sets) {
     table.add({set.name,
                set.title,
                set.edition,
-               counted(set.rows),
-               counted(set.edits),
+               count_if_any(set.rows),
+               count_if_any(set.edits),
                set.place,
                {"", Datum::texts(set.hidden)},
                set.origin == 0 ? "" : std::to_string(set.origin)});
