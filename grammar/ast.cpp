@@ -5,6 +5,26 @@
 #include "grammar/words.h"
 
 namespace landdrill::ast {
+namespace {
+
+using words::Word;
+
+struct WordOf {
+  std::optional<Word> operator()(const auto& line) const { return line.word; }
+  std::optional<Word> operator()(const ElementLine&) const { return Word::element; }
+  std::optional<Word> operator()(const FaultsLine&) const { return Word::element; }
+  std::optional<Word> operator()(const ElementMarksLine&) const { return Word::element; }
+  std::optional<Word> operator()(const LimitLine&) const { return Word::limit; }
+  std::optional<Word> operator()(const AspectMarksLine&) const { return std::nullopt; }
+  std::optional<Word> operator()(const EmptyLine&) const { return std::nullopt; }
+  std::optional<Word> operator()(const BadLine&) const { return std::nullopt; }
+};
+
+}  // namespace
+
+std::optional<Word> word_of(const Statement& statement) {
+  return std::visit(WordOf{}, statement);
+}
 
 bool Number::operator==(const Number& other) const {
   const auto as_point = [](char c) { return c == ',' ? '.' : c; };

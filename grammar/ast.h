@@ -1,7 +1,7 @@
 // The sheet as a tree, free of Boost: first line by line, as typed, then in blocks (blocks.h).
 //
 //   element 2 hybrid "Undertow"   ->  ElementLine{number "2", kind "hybrid", title "Undertow"}
-//     parts split-hold x2         ->  PartsLine{{{"split-hold", times "2"}}}
+//     parts split-hold x2         ->  CountedLine{parts, {{"split-hold", times "2"}}}
 //
 // Every text is a view into the source, so a node's place is where its view points. Numbers are kept as
 // typed; what they mean is decided in the engine.
@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "grammar/short_list.h"
+#include "grammar/words.h"
 
 namespace landdrill::ast {
 
@@ -49,25 +50,11 @@ struct Count {
   bool operator==(const Count&) const = default;
 };
 
-// `choreography 7.50`
-struct ExpectedAspect {
-  Name aspect;
-  Number mark;
-  bool operator==(const ExpectedAspect&) const = default;
-};
-
-// `small 2.5`: of a class of sync errors so many are expected.
-struct ExpectedErrors {
-  Name sync;
+// `choreography 7.50`, `small 2.5` or `overtime 10%`: a code and a number that is expected of it.
+struct NamedNumber {
+  Name name;
   Number number;
-  bool operator==(const ExpectedErrors&) const = default;
-};
-
-// `overtime 10%`
-struct ExpectedPenalty {
-  Name penalty;
-  Number percent;
-  bool operator==(const ExpectedPenalty&) const = default;
+  bool operator==(const NamedNumber&) const = default;
 };
 
 // `bent-knee small x2`, or `lost spin-720` (then only `lost_part` is set).
@@ -84,76 +71,59 @@ using JudgeMark = std::optional<Number>;
 
 // As long as they usually are.
 using CountedList = ShortList<Counted, 4>;
+using Counts = ShortList<Count, 2>;
+using NamedNumbers = ShortList<NamedNumber, 4>;
 using JudgeMarks = ShortList<JudgeMark, 7>;
 
-// ---- the statements, one a line ----
-struct RoutineLine {
+// ---- the statements, one a line, by the shape of what stands behind the keyword (words.h) ----
+struct TitleLine {
+  words::Word word = {};
   Name title;
-  bool operator==(const RoutineLine&) const = default;
+  bool operator==(const TitleLine&) const = default;
 };
-struct EventLine {
-  Name event;
-  bool operator==(const EventLine&) const = default;
+struct CodeLine {
+  words::Word word = {};
+  Name code;
+  bool operator==(const CodeLine&) const = default;
 };
-struct ValuesLine {
-  Name set;
-  bool operator==(const ValuesLine&) const = default;
+// With a percent sign or without.
+struct NumberLine {
+  words::Word word = {};
+  Number number;
+  bool operator==(const NumberLine&) const = default;
 };
-struct TempoLine {
-  Number beats_a_minute;
-  bool operator==(const TempoLine&) const = default;
+struct WordLine {
+  words::Word word = {};
+  bool operator==(const WordLine&) const = default;
 };
-struct SwimmersLine {
-  Number swimmers;
-  bool operator==(const SwimmersLine&) const = default;
+struct DatedLine {
+  words::Word word = {};
+  Date date;
+  std::optional<Name> title;
+  bool operator==(const DatedLine&) const = default;
+};
+// An empty list means `none`.
+struct CountedLine {
+  words::Word word = {};
+  CountedList items;
+  bool operator==(const CountedLine&) const = default;
+};
+struct CountsLine {
+  words::Word word = {};
+  Counts counts;
+  bool operator==(const CountsLine&) const = default;
+};
+// With percent signs or without.
+struct NamedNumbersLine {
+  words::Word word = {};
+  NamedNumbers numbers;
+  bool operator==(const NamedNumbersLine&) const = default;
 };
 struct ElementLine {
   Number number;
   Name kind;
   std::optional<Name> title;
   bool operator==(const ElementLine&) const = default;
-};
-struct OptionLine {
-  Name title;
-  bool operator==(const OptionLine&) const = default;
-};
-struct PartsLine {
-  CountedList parts;
-  bool operator==(const PartsLine&) const = default;
-};
-struct CountsLine {
-  ShortList<Count, 2> counts;
-  bool operator==(const CountsLine&) const = default;
-};
-struct DifficultyLine {
-  Number difficulty;
-  bool operator==(const DifficultyLine&) const = default;
-};
-struct ExpectLine {
-  Number mark;
-  bool operator==(const ExpectLine&) const = default;
-};
-struct SlipLine {
-  Number percent;
-  bool operator==(const SlipLine&) const = default;
-};
-struct PassageLine {
-  Name title;
-  bool operator==(const PassageLine&) const = default;
-};
-struct ImpressionLine {
-  ShortList<ExpectedAspect, 4> marks;
-  bool operator==(const ImpressionLine&) const = default;
-};
-struct RunLine {
-  Date date;
-  std::optional<Name> title;
-  bool operator==(const RunLine&) const = default;
-};
-struct PanelLine {
-  Date date;
-  std::optional<Name> title;
-  bool operator==(const PanelLine&) const = default;
 };
 // `element 2 base: travel small x2, lost spin-720`; no faults means `clean`.
 struct FaultsLine {
@@ -174,41 +144,6 @@ struct AspectMarksLine {
   Name aspect;
   JudgeMarks marks;
   bool operator==(const AspectMarksLine&) const = default;
-};
-// `sync: small x3, clear x1`; an empty list means `none`.
-struct SyncLine {
-  CountedList errors;
-  bool operator==(const SyncLine&) const = default;
-};
-struct PenaltyLine {
-  CountedList penalties;
-  bool operator==(const PenaltyLine&) const = default;
-};
-struct ResultLine {
-  Number result;
-  bool operator==(const ResultLine&) const = default;
-};
-struct SpreadLine {
-  Number spread;
-  bool operator==(const SpreadLine&) const = default;
-};
-struct DayLine {
-  Number day;
-  bool operator==(const DayLine&) const = default;
-};
-struct ErrorsLine {
-  std::vector<ExpectedErrors> errors;
-  bool operator==(const ErrorsLine&) const = default;
-};
-struct RiskLine {
-  std::vector<ExpectedPenalty> penalties;
-  bool operator==(const RiskLine&) const = default;
-};
-struct OptionalLine {
-  bool operator==(const OptionalLine&) const = default;
-};
-struct StaysLine {
-  bool operator==(const StaysLine&) const = default;
 };
 // `limit hybrid least 2 most 5`; the name is one of words::limited, or a code, then also in quotation marks.
 struct LimitLine {
@@ -233,12 +168,12 @@ struct BadLine {
   bool operator==(const BadLine& other) const { return text == other.text; }
 };
 
-using Statement =
-    std::variant<EmptyLine, RoutineLine, EventLine, ValuesLine, TempoLine, SwimmersLine, ElementLine,
-                 OptionLine, PartsLine, CountsLine, DifficultyLine, ExpectLine, SlipLine, PassageLine,
-                 ImpressionLine, RunLine, PanelLine, FaultsLine, ElementMarksLine, AspectMarksLine, SyncLine,
-                 PenaltyLine, ResultLine, SpreadLine, DayLine, ErrorsLine, RiskLine, OptionalLine, StaysLine,
-                 LimitLine, BadLine>;
+using Statement = std::variant<EmptyLine, TitleLine, CodeLine, NumberLine, WordLine, DatedLine, CountedLine,
+                               CountsLine, NamedNumbersLine, ElementLine, FaultsLine, ElementMarksLine,
+                               AspectMarksLine, LimitLine, BadLine>;
+
+// The keyword that starts it; none for an empty line, one in error, and the marks of an aspect.
+std::optional<words::Word> word_of(const Statement& statement);
 
 // A statement, its comment (from `#` on, without the line ending; empty when there is none), and the line as
 // typed.

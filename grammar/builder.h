@@ -1,7 +1,7 @@
 // Puts one line after another into the block where it belongs: the work behind blocks.h.
 //
 // What has no place, or stands below a line in error, goes to a spare block that is thrown away, so that one
-// mistake is one message. builder_routine.cpp, builder_runs.cpp and builder_complaints.cpp hold a part each.
+// mistake is one message. The builder_*.cpp hold a part each.
 #pragma once
 
 #include <string>
@@ -12,6 +12,7 @@
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/span.h"
+#include "grammar/words.h"
 
 namespace landdrill::ast {
 
@@ -30,63 +31,51 @@ class Builder {
   void add(Line& line);
 
  private:
-  // ---- the routine, its header, elements and passages ----
+  // ---- what begins a block ----
   void put(EmptyLine&) {}
-  void put(RoutineLine& line);
-  void put(EventLine& line);
-  void put(ValuesLine& line);
-  void put(TempoLine& line);
-  void put(SwimmersLine& line);
-  void start_routine(const RoutineLine& line);
-  template <class Statement>
-  void put_in_header(Said what, Statement& line, std::optional<Statement> Routine::*member);
+  void put(TitleLine& line);
+  void put(DatedLine& line);
+  void put(ElementLine& line);
+  void put_routine(TitleLine& line);
+  void put_option(TitleLine& line);
+  void put_passage(TitleLine& line);
+  void start_routine(const TitleLine& line);
   // Everything but runs and panels belongs to a routine of the same text; without one, it is said once.
   void need_routine();
   void start_lost_routine();
-  void put(ElementLine& line);
-  void put(OptionLine& line);
-  void put(PassageLine& line);
-  void put(PartsLine& line);
-  void put(DifficultyLine& line);
-  void put(ExpectLine& line);
-  void put(SlipLine& line);
-  void put(CountsLine& line);
-  template <class Statement>
-  void put_in_variant(Said what, Statement& line, std::optional<Statement> Variant::*member);
+  bool may_start(const Date& date);
+
+  // ---- what is said in a block once: the tables of blocks.h ----
+  void put(CodeLine& line) { put_said(line.word, line.code); }
+  void put(NumberLine& line) { put_said(line.word, line.number); }
+  void put(CountedLine& line) { put_said(line.word, line.items); }
+  void put(CountsLine& line) { put_said(line.word, line.counts); }
+  template <class Argument>
+  void put_said(words::Word word, Argument& argument);
+  // Where it goes; nullptr where it has no place here.
+  template <class Argument>
+  std::optional<Argument>* place_for(words::Word word);
+  Once& seen_here();
+  void misplaced(words::Word word);
   std::string variant_hint() const;
-  void put(ImpressionLine& line);
+  void put(WordLine& line);
+  void complain_of_option();
+
+  // ---- what is said of the whole, by code ----
+  void put(NamedNumbersLine& line);
+  void put(LimitLine& line);
   // False when the line stands in a run or a panel; it ends the element above it.
   bool may_speak_of_the_whole();
 
-  // ---- what is said for choosing ----
-  void put(SpreadLine& line);
-  void put(DayLine& line);
-  void put(LimitLine& line);
-  void put(ErrorsLine& line);
-  void put(RiskLine& line);
-  void put(OptionalLine& line);
-  void put(StaysLine& line);
-  void complain_of_option();
-  void put_in_element(Said what, std::string_view Element::*member);
-  bool put_stated(const AspectMarksLine& line);
-
   // ---- runs and panels ----
-  void put(RunLine& line);
-  void put(PanelLine& line);
-  bool may_start(const Date& date);
   void put(FaultsLine& line);
   void put(ElementMarksLine& line);
   std::string faults_hint() const;
   std::string marks_hint() const;
   void put(AspectMarksLine& line);
+  bool put_stated(const AspectMarksLine& line);
   void complain_of_run_marks(const AspectMarksLine& line);
   static std::string aspect_hint(const AspectMarksLine& line);
-  void put(SyncLine& line);
-  void put(PenaltyLine& line);
-  void put(ResultLine& line);
-  template <class Statement>
-  void put_in_block(Said what, Statement& line, std::optional<Statement> Run::*of_run,
-                    std::optional<Statement> Panel::*of_panel);
 
   // ---- lines in error ----
   void put(BadLine& line);
@@ -122,7 +111,7 @@ class Builder {
   bool once(Once& seen, Once::Key key, std::string_view piece = {});
   void complain_of_repeat(Once::Key key, std::string_view piece, std::string_view first);
   Complaint repeated(Once::Key key, std::string_view piece, std::string_view first) const;
-  std::string_view once_in() const;
+  std::string_view once_in(words::Word word) const;
   bool wants_more();
   void complain(std::string_view piece, Complaint complaint);
 

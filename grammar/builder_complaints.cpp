@@ -1,13 +1,18 @@
 #include <fmt/format.h>
 
+#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
 namespace {
+
+using words::Word;
 
 std::string_view name_of(Place place) {
   switch (place) {
@@ -55,10 +60,8 @@ void Builder::misplaced(std::string_view expected, std::string hint, std::string
 }
 
 bool Builder::is_header(std::string_view word) {
-  using words::Word;
   const auto found = words::find(word);
-  return found == Word::event || found == Word::values || found == Word::tempo || found == Word::swimmers ||
-         found == Word::spread || found == Word::day || found == Word::limit;
+  return found && is_in_header(*found);
 }
 
 bool Builder::once(Once& seen, Once::Key key, std::string_view piece) {
@@ -75,35 +78,32 @@ void Builder::complain_of_repeat(Once::Key key, std::string_view piece, std::str
 Complaint Builder::repeated(Once::Key key, std::string_view piece, std::string_view first) const {
   const std::string hint = fmt::format("the first is on line {}", position_of(source_, first).line);
   const std::string word = fmt::format("\"{}\"", piece);
-  switch (key.what) {
-    case Said::element:
+  switch (key.word) {
+    case Word::element:
       return {Problem::repeated, fmt::format("element {} a second time", piece),
               in_block() ? "every element once in a run or a panel" : "a number of its own for every element",
               hint};
-    case Said::option:
+    case Word::option:
       return {Problem::repeated, fmt::format("the option \"{}\" a second time", piece),
               "a title of its own for every option of an element", hint};
-    case Said::aspect:
+    case Word::impression:
       return {Problem::repeated, fmt::format("the aspect {} a second time", word), "every aspect once", hint};
-    case Said::errors:
+    case Word::errors:
       return {Problem::repeated, fmt::format("the sync errors {} a second time", word), "every class once",
               hint};
-    case Said::risk:
+    case Word::risk:
       return {Problem::repeated, fmt::format("the penalty {} a second time", word), "every penalty once",
               hint};
-    case Said::limit:
-    case Said::limit_of_code:
+    case Word::limit:
       return {Problem::repeated, fmt::format("the limit of {} a second time", word),
               "every limit once, with its least and its most on one line", hint};
-    case Said::optional:
-    case Said::stays:
-      return {Problem::repeated, word + " a second time", "it once in an element", hint};
     default:
-      return {Problem::repeated, word + " a second time", "it once " + std::string(once_in()), hint};
+      return {Problem::repeated, word + " a second time", fmt::format("it once {}", once_in(key.word)), hint};
   }
 }
 
-std::string_view Builder::once_in() const {
+std::string_view Builder::once_in(Word word) const {
+  if (is_among(said_of_an_element, word)) return "in an element";
   if (in_block()) return place_ == Place::run ? "in a run" : "in a panel";
   if (place_ == Place::passage) return "in a passage";
   return place_ == Place::element ? "in an element or an option" : "in a routine";

@@ -12,22 +12,6 @@
 namespace landdrill {
 namespace {
 
-struct Entry {
-  std::string_view name;
-  Severity severity;
-  std::string_view meaning;
-};
-
-constexpr Entry entries[] = {
-#define DIAGNOSTIC(name, severity, meaning) {#name, Severity::severity, meaning},
-#include "grammar/diagnostic_list.inc"
-#undef DIAGNOSTIC
-};
-
-const Entry& entry(Problem problem) {
-  return entries[static_cast<std::size_t>(problem)];
-}
-
 constexpr std::size_t longest_excerpt = 160;
 
 std::size_t count_characters(std::string_view text) {
@@ -113,25 +97,6 @@ std::string place_of(const Diagnostic& diagnostic) {
 
 }  // namespace
 
-std::string_view code_of(Problem problem) {
-  static const auto codes = [] {
-    std::vector<std::string> all;
-    for (const Entry& each : entries) {
-      all.emplace_back(each.name);
-      std::replace(all.back().begin(), all.back().end(), '_', '-');
-    }
-    return all;
-  }();
-  return codes[static_cast<std::size_t>(problem)];
-}
-
-Severity severity_of(Problem problem) {
-  return entry(problem).severity;
-}
-std::string_view meaning_of(Problem problem) {
-  return entry(problem).meaning;
-}
-
 Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint complaint) {
   const std::string_view line = line_around(source, piece);
   const std::size_t piece_at = static_cast<std::size_t>(std::max(piece.data(), line.data()) - line.data());
@@ -153,14 +118,13 @@ Diagnostic diagnostic_at(const Sources& sources, std::string_view piece, Complai
 }
 
 Diagnostic diagnostic_about(std::string_view file, Complaint complaint) {
-  Diagnostic diagnostic{};
-  diagnostic.problem = complaint.problem;
-  diagnostic.file = file;
-  diagnostic.length = 1;
-  diagnostic.found = std::move(complaint.found);
-  diagnostic.expected = std::move(complaint.expected);
-  diagnostic.hint = std::move(complaint.hint.words);
-  return diagnostic;
+  return {.problem = complaint.problem,
+          .file = std::string(file),
+          .at = {},
+          .line = {},
+          .found = std::move(complaint.found),
+          .expected = std::move(complaint.expected),
+          .hint = std::move(complaint.hint.words)};
 }
 
 std::string to_string(const Diagnostic& diagnostic) {

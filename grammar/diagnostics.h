@@ -15,26 +15,13 @@
 #include <vector>
 
 #include "grammar/hint.h"
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 
 namespace landdrill {
 
-enum class Severity { error, warning };
-
-enum class Problem {
-#define DIAGNOSTIC(name, severity, meaning) name,
-#include "grammar/diagnostic_list.inc"
-#undef DIAGNOSTIC
-};
-
-// "unknown-part": the word in brackets at the end of a message.
-std::string_view code_of(Problem problem);
-Severity severity_of(Problem problem);
-// The sentence of the list, for the documentation.
-std::string_view meaning_of(Problem problem);
-
 struct Diagnostic {
-  Problem problem;
+  ProblemCode problem;
   std::string file;
   Position at;             // line 0: about the file as a whole
   std::string line;        // the line as typed, tabs kept; at most some 160 bytes of it
@@ -48,7 +35,7 @@ struct Diagnostic {
 
 // What a message says; the place is added by the maker.
 struct Complaint {
-  Problem problem;
+  ProblemCode problem;
   std::string found;
   std::string expected;
   Hint hint = {};

@@ -9,6 +9,7 @@
 #include "grammar/expected.h"
 #include "grammar/hints.h"
 #include "grammar/line_words.h"
+#include "grammar/problems.h"
 
 namespace landdrill {
 namespace {

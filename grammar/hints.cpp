@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 
 #include "grammar/characters.h"
 #include "grammar/expected.h"
@@ -15,6 +16,7 @@
 namespace landdrill {
 namespace {
 
+using words::Shape;
 using words::Word;
 
 // `found` starts an unquoted title: the whole rest of the line was meant.
@@ -27,25 +29,17 @@ std::string quote_the_title(const FailedLine& line, const char* from) {
                : std::string("put the title in quotation marks");
 }
 
-std::string_view example_list(Word word) {
-  switch (word) {
-    case Word::parts:
-      return "parts thrust-high, split-hold x2";
-    case Word::counts:
-      return "counts 8 under, 3 up";
-    case Word::impression:
-      return "impression choreography 7.50, performance 7.75";
-    case Word::sync:
-      return "sync: small x3, clear x1";
-    case Word::penalty:
-      return "penalty: overtime, bottom";
-    case Word::errors:
-      return "errors small 2.5, clear 0.4";
-    case Word::risk:
-      return "risk overtime 10%, bottom 2%";
-    default:
-      return "element 2: bent-knee small, travel small x2";
-  }
+// An example with a list of two.
+std::string example_list(Word word) {
+  if (word == Word::element) return "element 2: bent-knee small, travel small x2";
+  std::string list(words::keyword(word).example);
+  if (word == Word::impression) list += ", performance 7.75";
+  if (word == Word::penalty) list += ", bottom";
+  return list;
+}
+
+std::optional<Shape> shape_of(const FailedLine& line) {
+  return line.keyword ? std::optional(words::keyword(*line.keyword).shape) : std::nullopt;
 }
 
 bool comma_before(std::string_view line, const char* at) {
@@ -108,7 +102,7 @@ std::string element_hint(const FailedLine& line, const Failure& failure, std::st
 // ---- a line that goes on too long ----
 
 std::string one_number_hint(const FailedLine& line, const char* at) {
-  const bool has_number = line.keyword != Word::optional && line.keyword != Word::stays;
+  const bool has_number = shape_of(line) != Shape::alone;
   return fmt::format("write {} alone: {}", has_number ? "the number" : "the word", understood(line, at));
 }
 
@@ -120,7 +114,7 @@ std::string end_hint(const FailedLine& line, const Failure& failure, std::string
                        words::keyword(*next).word);
   if (at[-1] == '"' && word[0] != '"')
     return "a straight quotation mark ends the title; inside it write “ and ”";
-  if (line.keyword == Word::event || line.keyword == Word::values)
+  if (shape_of(line) == Shape::code)
     return fmt::format(
         "a code with blanks or other signs goes in quotation marks: {} \"{}\"", line.first_word,
         rest_of_line(line.text, characters::skip_blanks(end_of(line.first_word), end_of(line.text))));
@@ -138,12 +132,12 @@ std::string percent_hint(const FailedLine& line, const char* at) {
   std::string_view number = before.substr(before.find_last_of(" \t:") + 1);
   if (number.size() == 4 && (number.starts_with("0.") || number.starts_with("0,")))
     number.remove_prefix(number[2] == '0' ? 3 : 2);
-  if (line.keyword == Word::risk) {
+  if (shape_of(line) == Shape::percents) {
     const std::string_view penalty = view(line.text.data(), number.data());
     return fmt::format("write the chance in percent: {}{}%", penalty.substr(penalty.find_first_not_of(" \t")),
                        number);
   }
-  return fmt::format("write the chance in percent: slip {}%", number);
+  return fmt::format("write the chance in percent: {} {}%", words::keyword(*line.keyword).word, number);
 }
 
 std::string limit_hint(const FailedLine& line, const Failure& failure, std::string_view word) {
@@ -167,7 +161,7 @@ bool times_before(std::string_view line, const char* at) {
 }
 
 std::string comma_hint(const FailedLine& line, const Failure& failure, std::string_view word) {
-  const std::string_view list = example_list(line.keyword.value_or(Word::element));
+  const std::string list = example_list(line.keyword.value_or(Word::element));
   const bool may_count = expects(failure, expected::times);
   if (may_count && times_before(line.text, failure.where))
     return fmt::format("how many times stands behind: {} x2", word);
@@ -181,12 +175,12 @@ std::string comma_hint(const FailedLine& line, const Failure& failure, std::stri
   if (line.keyword == Word::element && !may_count && characters::looks_like_times(word))
     return "every lost part is named once: lost spin-720, lost join-foot";
   const std::string hint = fmt::format("put a comma between two of a list: {}", list);
-  const bool may_be_one_code = line.keyword == Word::parts || line.keyword == Word::counts;
+  const bool may_be_one_code = shape_of(line) == Shape::counted || shape_of(line) == Shape::counts;
   return may_be_one_code ? hint + "; a code of several words goes in quotation marks" : hint;
 }
 
 std::string list_hint(const FailedLine& line, const Failure& failure, std::string_view word) {
-  const std::string_view list = example_list(line.keyword.value_or(Word::element));
+  const std::string list = example_list(line.keyword.value_or(Word::element));
   const bool after_comma = comma_before(line.text, failure.where);
   const bool is_code =
       !word.empty() && (characters::is_bare_code(word) || characters::quotes_at(word.data(), end_of(word)));
@@ -205,9 +199,17 @@ std::string list_hint(const FailedLine& line, const Failure& failure, std::strin
 }
 
 bool is_list(const FailedLine& line, const Failure& failure) {
-  return expects(failure, expected::comma) || line.keyword == Word::parts || line.keyword == Word::counts ||
-         line.keyword == Word::impression || line.keyword == Word::errors || line.keyword == Word::risk ||
-         line.keyword == Word::sync || line.keyword == Word::penalty;
+  if (expects(failure, expected::comma)) return true;
+  switch (shape_of(line).value_or(Shape::alone)) {
+    case Shape::counted:
+    case Shape::counted_or_none:
+    case Shape::counts:
+    case Shape::numbers:
+    case Shape::percents:
+      return true;
+    default:
+      return false;
+  }
 }
 
 // The word that the hint ends in can go in the place of what was found.
@@ -259,16 +261,15 @@ std::string example_hint(const FailedLine& line) {
 }
 
 bool has_title(const FailedLine& line) {
-  return line.keyword == Word::routine || line.keyword == Word::option || line.keyword == Word::passage ||
-         line.keyword == Word::run || line.keyword == Word::panel;
+  return shape_of(line) == Shape::title || shape_of(line) == Shape::dated;
 }
 
 Hint hint_of(const FailedLine& line, const Failure& failure, std::string_view word) {
   if (is_control(word)) return "delete this control character; it came with copying";
   if (word.size() > 1 && (word[0] == '.' || word[0] == ',') && characters::is_digit(word[1]))
     return instead("write a zero before the point: ", fmt::format("0.{}", word.substr(1)));
-  if (line.keyword == Word::limit) return limit_hint(line, failure, word);
-  const bool is_chance = line.keyword == Word::slip || line.keyword == Word::risk;
+  if (shape_of(line) == Shape::limit) return limit_hint(line, failure, word);
+  const bool is_chance = shape_of(line) == Shape::percent || shape_of(line) == Shape::percents;
   if (is_chance && expects(failure, expected::percent)) return percent_hint(line, failure.where);
   if (expects(failure, expected::date) && !quoted_date(word).empty())
     return instead("write the date without quotation marks: ", std::string(quoted_date(word)));

@@ -1,8 +1,8 @@
 // What was said already in a block, so that a second time is found, and with it the place of the first.
 //
 //   Once seen;
-//   seen.first({Said::element, "2"}, piece)   // nullptr: it is new
-//   seen.first({Said::element, "2"}, again)   // points at the first piece
+//   seen.first({Word::element, "2"}, piece)   // nullptr: it is new
+//   seen.first({Word::element, "2"}, again)   // points at the first piece
 #pragma once
 
 #include <functional>
@@ -10,43 +10,19 @@
 #include <unordered_map>
 
 #include "grammar/short_list.h"
+#include "grammar/words.h"
 
 namespace landdrill {
-
-enum class Said {
-  event,
-  values,
-  tempo,
-  swimmers,
-  element,
-  option,
-  aspect,
-  parts,
-  counts,
-  difficulty,
-  expect,
-  slip,
-  sync,
-  penalty,
-  result,
-  spread,
-  day,
-  errors,
-  risk,
-  optional,
-  stays,
-  limit,
-  limit_of_code
-};
 
 class Once {
  public:
   struct Key {
-    Said what;
+    words::Word word;
     std::string_view which = {};
+    bool of_code = false;  // `limit "under"`, a code, is not `limit under`
     // Most are told apart by their first letter.
     bool operator==(const Key& other) const {
-      if (what != other.what || which.size() != other.which.size()) return false;
+      if (word != other.word || of_code != other.of_code || which.size() != other.which.size()) return false;
       return which.empty() || (which.front() == other.which.front() && which == other.which);
     }
   };
@@ -72,7 +48,7 @@ class Once {
  private:
   struct Hash {
     std::size_t operator()(const Key& key) const {
-      return std::hash<std::string_view>{}(key.which) * 31 + static_cast<std::size_t>(key.what);
+      return std::hash<std::string_view>{}(key.which) * 31 + static_cast<std::size_t>(key.word);
     }
   };
   // A usual block says few things, and looking through them is faster than hashing.

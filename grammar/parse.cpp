@@ -12,13 +12,10 @@
 
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Counted, code, times)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Count, counts, where)
-BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedAspect, aspect, mark)
-BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedErrors, sync, number)
-BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ExpectedPenalty, penalty, percent)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::NamedNumber, name, number)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Fault, lost_part, fault, size, times)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::ElementLine, number, kind, title)
-BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::RunLine, date, title)
-BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::PanelLine, date, title)
+BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::DatedLine, date, title)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::FaultsLine, element, base)
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::AspectMarksLine, aspect, marks)
 
@@ -27,6 +24,8 @@ namespace {
 
 namespace x3 = boost::spirit::x3;
 using leaves::Iterator;
+using words::Keyword;
+using words::Shape;
 using words::Word;
 
 constexpr std::size_t most_items = 10'000;
@@ -142,32 +141,42 @@ constexpr auto title = named{leaf<ast::Name, leaves::take_quoted>{}, expected::t
 constexpr auto times = maybe{named{leaf<ast::Number, leaves::take_times>{}, expected::times}};
 constexpr auto none = named{spelled{words::none}, "none"};
 
-constexpr auto routine_line = is >> title >> end;
-constexpr auto event_line = is >> named{any_code{}, "the event (like duet-free)"} >> end;
-constexpr auto values_line = is >> named{any_code{}, "the name of a value set"} >> end;
-constexpr auto tempo_line = is >> named{number{}, "the beats a minute (like 128)"} >> end;
-constexpr auto swimmers_line = is >> named{number{}, "how many swim (like 2)"} >> end;
+constexpr auto percent = named{x3::lit('%'), expected::percent};
+
+// ---- the shapes; what a keyword expects is called by its own name ----
+
+constexpr auto title_line = is >> title >> end;
+constexpr auto dated_line =
+    is >> named{leaf<ast::Date, leaves::take_date>{}, expected::date} >> maybe{title} >> end;
+constexpr auto word_alone = is >> end;
+constexpr auto no_items = is >> none >> end;
+
+constexpr auto code_line(const Keyword& of) {
+  return is >> named{any_code{}, of.expected} >> end;
+}
+constexpr auto number_line(const Keyword& of) {
+  return is >> named{number{}, of.expected} >> end;
+}
+constexpr auto percent_line(const Keyword& of) {
+  return is >> named{number{}, of.expected} >> percent >> end;
+}
+template <class Code>
+constexpr auto counted_line(const Keyword& of, const Code& code) {
+  return is >> ((named{code, of.expected} >> times) % comma) >> end;
+}
+constexpr auto counts_line(const Keyword& of) {
+  return is >> ((named{number{}, of.expected} >> named{no_number{}, of.second}) % comma) >> end;
+}
+constexpr auto numbers_line(const Keyword& of) {
+  return is >> ((named{no_number{}, of.expected} >> is >> named{number{}, of.second}) % comma) >> end;
+}
+constexpr auto percents_line(const Keyword& of) {
+  return is >> ((named{no_number{}, of.expected} >> is >> named{number{}, of.second} >> percent) % comma) >>
+         end;
+}
 constexpr auto element_number = named{leaf<ast::Number, leaves::take_whole>{}, expected::element_number};
 constexpr auto element_line =
     is >> element_number >> named{no_number{}, expected::kind} >> maybe{title} >> end;
-constexpr auto option_line = is >> title >> end;
-constexpr auto parts_line = is >> ((named{any_code{}, "a part"} >> times) % comma) >> end;
-constexpr auto counts_line = is >> ((named{number{}, expected::counts} >>
-                                     named{no_number{}, "where they are swum (like under)"}) %
-                                    comma) >>
-                             end;
-constexpr auto difficulty_line = named{number{}, "the declared difficulty (like 2.4)"} >> end;
-constexpr auto expect_line = is >> named{number{}, "the mark you expect (like 7.50)"} >> end;
-constexpr auto slip_line =
-    is >> named{number{}, "a chance (like 12%)"} >> named{x3::lit('%'), expected::percent} >> end;
-constexpr auto passage_line = is >> title >> end;
-constexpr auto impression_line = is >> ((named{no_number{}, "an aspect (like choreography)"} >> is >>
-                                         named{number{}, "the mark you expect for it"}) %
-                                        comma) >>
-                                 end;
-constexpr auto dated_line =
-    is >> named{leaf<ast::Date, leaves::take_date>{}, expected::date} >> maybe{title} >> end;
-constexpr auto result_line = is >> named{number{}, "the total that was announced"} >> end;
 
 constexpr auto between_marks = mark_of<leaves::take_between_marks>{};
 constexpr auto marks =
@@ -183,27 +192,10 @@ constexpr auto fault = fault_rule{"fault"} =
     x3::attr(std::optional<ast::Name>{}) >> named{code_unless<leaves::is_no_fault>{}, "a fault"} >>
     named{code_unless<characters::looks_like_times>{}, expected::size} >> times;
 constexpr auto faults_line = ((lost_part | fault) % comma) >> end;
-constexpr auto no_sync_line = is >> none >> end;
-constexpr auto sync_line =
-    is >>
-    ((named{code_unless<leaves::is_none>{}, "a class of sync error (like small)"} >> times) % comma) >> end;
-constexpr auto penalty_line = is >>
-                              ((named{code_unless<leaves::is_none>{}, "a penalty"} >> times) % comma) >> end;
 
-constexpr auto spread_line = is >> named{number{}, "a number of marks (like 0.35)"} >> end;
-constexpr auto day_line = is >> named{number{}, "a number of marks (like 0.2)"} >> end;
-constexpr auto errors_line = is >> ((named{no_number{}, "a class of sync error (like small)"} >> is >>
-                                     named{number{}, "how many you expect (like 2.5)"}) %
-                                    comma) >>
-                             end;
-constexpr auto risk_line = is >> ((named{no_number{}, "a penalty"} >> is >>
-                                   named{number{}, "its chance (like 10%)"} >>
-                                   named{x3::lit('%'), expected::percent}) %
-                                  comma) >>
-                           end;
-constexpr auto word_alone = is >> end;
-constexpr auto limit_name =
-    is >> named{code_unless<leaves::is_bound>{}, "what is limited (like elements, seconds or hybrid)"};
+constexpr auto limit_name(const Keyword& of) {
+  return is >> named{code_unless<leaves::is_bound>{}, of.expected};
+}
 constexpr auto limit_least = named{leaf<ast::Number, leaves::take_bound<words::at_least>>{}, expected::least};
 constexpr auto limit_most = named{leaf<ast::Number, leaves::take_bound<words::at_most>>{}, expected::most};
 
@@ -247,82 +239,61 @@ bool read_element(LineRest& line, ast::Statement& statement) {
   return false;
 }
 
-// `sync` and `penalty`: none, or a list.
-template <class Parser>
-bool read_counted(LineRest& line, const Parser& parser, ast::CountedList& items) {
-  return read(line, no_sync_line, x3::unused) || read_list(line, parser, items);
-}
-
 bool read_bound(LineRest& line, const auto& parser, std::optional<ast::Number>& bound) {
   if (!read(line, parser, bound.emplace())) bound.reset();
   return bound.has_value();
 }
 
-bool read_limit(LineRest& line, ast::LimitLine& limit) {
-  if (!read(line, limit_name, limit.name)) return false;
+bool read_limit(LineRest& line, const Keyword& keyword, ast::LimitLine& limit) {
+  if (!read(line, limit_name(keyword), limit.name)) return false;
   const bool has_least = read_bound(line, limit_least, limit.least);
   const bool has_most = read_bound(line, limit_most, limit.most);
   return (has_least || has_most) && read(line, end, x3::unused);
 }
 
+template <class Kind>
+Kind& start(ast::Statement& statement, Word word) {
+  Kind& kind = statement.emplace<Kind>();
+  kind.word = word;
+  return kind;
+}
+
 }  // namespace
 
 bool read_keyword(Word word, LineRest& line, ast::Statement& statement) {
-  switch (word) {
-    case Word::element:
+  const Keyword& keyword = words::keyword(word);
+  switch (keyword.shape) {
+    case Shape::element:
       return read_element(line, statement);
-    case Word::parts:
-      return read_list(line, parts_line, statement.emplace<ast::PartsLine>().parts);
-    case Word::counts:
-      return read_list(line, counts_line, statement.emplace<ast::CountsLine>().counts);
-    case Word::expect:
-      return read(line, expect_line, statement.emplace<ast::ExpectLine>().mark);
-    case Word::slip:
-      return read(line, slip_line, statement.emplace<ast::SlipLine>().percent);
-    case Word::difficulty:
-      return read(line, difficulty_line, statement.emplace<ast::DifficultyLine>().difficulty);
-    case Word::option:
-      return read(line, option_line, statement.emplace<ast::OptionLine>().title);
-    case Word::passage:
-      return read(line, passage_line, statement.emplace<ast::PassageLine>().title);
-    case Word::impression:
-      return read_list(line, impression_line, statement.emplace<ast::ImpressionLine>().marks);
-    case Word::sync:
-      return read_counted(line, sync_line, statement.emplace<ast::SyncLine>().errors);
-    case Word::penalty:
-      return read_counted(line, penalty_line, statement.emplace<ast::PenaltyLine>().penalties);
-    case Word::result:
-      return read(line, result_line, statement.emplace<ast::ResultLine>().result);
-    case Word::run:
-      return read(line, dated_line, statement.emplace<ast::RunLine>());
-    case Word::panel:
-      return read(line, dated_line, statement.emplace<ast::PanelLine>());
-    case Word::routine:
-      return read(line, routine_line, statement.emplace<ast::RoutineLine>().title);
-    case Word::event:
-      return read(line, event_line, statement.emplace<ast::EventLine>().event);
-    case Word::values:
-      return read(line, values_line, statement.emplace<ast::ValuesLine>().set);
-    case Word::tempo:
-      return read(line, tempo_line, statement.emplace<ast::TempoLine>().beats_a_minute);
-    case Word::swimmers:
-      return read(line, swimmers_line, statement.emplace<ast::SwimmersLine>().swimmers);
-    case Word::spread:
-      return read(line, spread_line, statement.emplace<ast::SpreadLine>().spread);
-    case Word::day:
-      return read(line, day_line, statement.emplace<ast::DayLine>().day);
-    case Word::errors:
-      return read_list(line, errors_line, statement.emplace<ast::ErrorsLine>().errors);
-    case Word::risk:
-      return read_list(line, risk_line, statement.emplace<ast::RiskLine>().penalties);
-    case Word::optional:
-      statement.emplace<ast::OptionalLine>();
+    case Shape::counted:
+      return read_list(line, counted_line(keyword, any_code{}),
+                       start<ast::CountedLine>(statement, word).items);
+    case Shape::counts:
+      return read_list(line, counts_line(keyword), start<ast::CountsLine>(statement, word).counts);
+    case Shape::number:
+      return read(line, number_line(keyword), start<ast::NumberLine>(statement, word).number);
+    case Shape::percent:
+      return read(line, percent_line(keyword), start<ast::NumberLine>(statement, word).number);
+    case Shape::title:
+      return read(line, title_line, start<ast::TitleLine>(statement, word).title);
+    case Shape::numbers:
+      return read_list(line, numbers_line(keyword), start<ast::NamedNumbersLine>(statement, word).numbers);
+    case Shape::percents:
+      return read_list(line, percents_line(keyword), start<ast::NamedNumbersLine>(statement, word).numbers);
+    case Shape::counted_or_none: {
+      auto& items = start<ast::CountedLine>(statement, word).items;
+      const auto list = counted_line(keyword, code_unless<leaves::is_none>{});
+      return read(line, no_items, x3::unused) || read_list(line, list, items);
+    }
+    case Shape::dated:
+      return read(line, dated_line, start<ast::DatedLine>(statement, word));
+    case Shape::code:
+      return read(line, code_line(keyword), start<ast::CodeLine>(statement, word).code);
+    case Shape::alone:
+      start<ast::WordLine>(statement, word);
       return read(line, word_alone, x3::unused);
-    case Word::stays:
-      statement.emplace<ast::StaysLine>();
-      return read(line, word_alone, x3::unused);
-    case Word::limit:
-      return read_limit(line, statement.emplace<ast::LimitLine>());
+    case Shape::limit:
+      return read_limit(line, keyword, statement.emplace<ast::LimitLine>());
   }
   return false;
 }

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstddef>
 
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/characters.h"
 #include "grammar/leaves.h"
 #include "grammar/words.h"
@@ -10,6 +12,7 @@
 namespace landdrill {
 namespace {
 
+using words::Shape;
 using words::Word;
 
 // ---- words ----
@@ -36,8 +39,11 @@ std::string code(const ast::Name& name, MeansElse means_else) {
   return characters::is_bare_code(name.text) && !means_else(name.text) ? std::string(name.text)
                                                                        : in_fitting_quotes(name.text);
 }
+bool means_nothing_else(std::string_view) {
+  return false;
+}
 std::string code(const ast::Name& name) {
-  return code(name, [](std::string_view) { return false; });
+  return code(name, means_nothing_else);
 }
 
 bool begins_no_aspect(std::string_view text) {
@@ -94,68 +100,55 @@ std::string marked(const ast::Number& element, bool base) {
 
 // ---- statements ----
 
-// A keyword with what belongs to it, the rest, and the width to which keywords of its kind are padded.
+// A keyword with what belongs to it, and the rest.
 struct Pieces {
   std::string head;
   std::string rest;
-  std::size_t width = 0;
 };
 
-constexpr std::size_t header_width = 8;  // swimmers
-constexpr std::size_t child_width = 6;   // counts, expect
+std::string head_of(Word word) {
+  const words::Keyword& keyword = words::keyword(word);
+  return std::string(keyword.word) + (keyword.colon == words::Colon::written ? ":" : "");
+}
+
+std::string percent_sign(Word word) {
+  const Shape shape = words::keyword(word).shape;
+  return shape == Shape::percent || shape == Shape::percents ? "%" : "";
+}
 
 struct ToPieces {
   Pieces operator()(const ast::EmptyLine&) const { return {}; }
   Pieces operator()(const ast::BadLine& line) const { return {std::string(line.text), {}}; }
-  Pieces operator()(const ast::RoutineLine& line) const {
-    return {"routine", in_fitting_quotes(line.title.text)};
+  Pieces operator()(const ast::TitleLine& line) const {
+    return {head_of(line.word), in_fitting_quotes(line.title.text)};
   }
-  Pieces operator()(const ast::EventLine& line) const { return {"event", code(line.event), header_width}; }
-  Pieces operator()(const ast::ValuesLine& line) const { return {"values", code(line.set), header_width}; }
-  Pieces operator()(const ast::TempoLine& line) const {
-    return {"tempo", text_of(line.beats_a_minute), header_width};
+  Pieces operator()(const ast::CodeLine& line) const { return {head_of(line.word), code(line.code)}; }
+  Pieces operator()(const ast::NumberLine& line) const {
+    return {head_of(line.word), text_of(line.number) + percent_sign(line.word)};
   }
-  Pieces operator()(const ast::SwimmersLine& line) const {
-    return {"swimmers", text_of(line.swimmers), header_width};
+  Pieces operator()(const ast::WordLine& line) const { return {head_of(line.word), {}}; }
+  Pieces operator()(const ast::DatedLine& line) const {
+    return {head_of(line.word), with_title(std::string(line.date.text), line.title)};
+  }
+  Pieces operator()(const ast::CountedLine& line) const {
+    const bool may_be_none = words::keyword(line.word).shape == Shape::counted_or_none;
+    return {head_of(line.word),
+            may_be_none ? counted_or_none(line.items) : counted(line.items, means_nothing_else)};
+  }
+  Pieces operator()(const ast::CountsLine& line) const {
+    return {head_of(line.word), joined(line.counts, ", ", [](const ast::Count& count) {
+              return text_of(count.counts) + " " + code(count.where, characters::looks_like_number);
+            })};
+  }
+  Pieces operator()(const ast::NamedNumbersLine& line) const {
+    return {head_of(line.word), joined(line.numbers, ", ", [&](const ast::NamedNumber& each) {
+              return code(each.name, characters::looks_like_number) + " " + text_of(each.number) +
+                     percent_sign(line.word);
+            })};
   }
   Pieces operator()(const ast::ElementLine& line) const {
     const std::string kind = code(line.kind, characters::looks_like_number);
     return {"element " + text_of(line.number), with_title(kind, line.title)};
-  }
-  Pieces operator()(const ast::OptionLine& line) const {
-    return {"option", in_fitting_quotes(line.title.text)};
-  }
-  Pieces operator()(const ast::PartsLine& line) const {
-    return {"parts", counted(line.parts, [](std::string_view) { return false; }), child_width};
-  }
-  Pieces operator()(const ast::CountsLine& line) const {
-    return {"counts",
-            joined(line.counts, ", ",
-                   [](const ast::Count& count) {
-                     return text_of(count.counts) + " " + code(count.where, characters::looks_like_number);
-                   }),
-            child_width};
-  }
-  Pieces operator()(const ast::DifficultyLine& line) const {
-    return {"difficulty", text_of(line.difficulty), child_width};
-  }
-  Pieces operator()(const ast::ExpectLine& line) const { return {"expect", text_of(line.mark), child_width}; }
-  Pieces operator()(const ast::SlipLine& line) const {
-    return {"slip", text_of(line.percent) + "%", child_width};
-  }
-  Pieces operator()(const ast::PassageLine& line) const {
-    return {"passage", in_fitting_quotes(line.title.text)};
-  }
-  Pieces operator()(const ast::ImpressionLine& line) const {
-    return {"impression", joined(line.marks, ", ", [](const ast::ExpectedAspect& each) {
-              return code(each.aspect, characters::looks_like_number) + " " + text_of(each.mark);
-            })};
-  }
-  Pieces operator()(const ast::RunLine& line) const {
-    return {"run", with_title(std::string(line.date.text), line.title)};
-  }
-  Pieces operator()(const ast::PanelLine& line) const {
-    return {"panel", with_title(std::string(line.date.text), line.title)};
   }
   Pieces operator()(const ast::FaultsLine& line) const {
     const auto each = [](const ast::Fault& fault) { return text_of(fault); };
@@ -168,59 +161,49 @@ struct ToPieces {
   Pieces operator()(const ast::AspectMarksLine& line) const {
     return {code(line.aspect, begins_no_aspect) + ":", text_of(line.marks)};
   }
-  Pieces operator()(const ast::SyncLine& line) const { return {"sync:", counted_or_none(line.errors)}; }
-  Pieces operator()(const ast::PenaltyLine& line) const {
-    return {"penalty:", counted_or_none(line.penalties)};
-  }
-  Pieces operator()(const ast::ResultLine& line) const { return {"result:", text_of(line.result)}; }
-  Pieces operator()(const ast::SpreadLine& line) const {
-    return {"spread", text_of(line.spread), child_width};
-  }
-  Pieces operator()(const ast::DayLine& line) const { return {"day", text_of(line.day), header_width}; }
-  Pieces operator()(const ast::ErrorsLine& line) const {
-    return {"errors", joined(line.errors, ", ", [](const ast::ExpectedErrors& each) {
-              return code(each.sync, characters::looks_like_number) + " " + text_of(each.number);
-            })};
-  }
-  Pieces operator()(const ast::RiskLine& line) const {
-    return {"risk", joined(line.penalties, ", ", [](const ast::ExpectedPenalty& each) {
-              return code(each.penalty, characters::looks_like_number) + " " + text_of(each.percent) + "%";
-            })};
-  }
-  Pieces operator()(const ast::OptionalLine&) const { return {"optional", {}}; }
-  Pieces operator()(const ast::StaysLine&) const { return {"stays", {}}; }
   Pieces operator()(const ast::LimitLine& line) const {
     std::string rest = limited(line);
     if (line.least) rest += " least " + text_of(*line.least);
     if (line.most) rest += " most " + text_of(*line.most);
-    return {"limit", rest, header_width};
+    return {"limit", rest};
   }
 };
 
 // ---- indentation ----
 
-template <class... Lines>
-bool is_one_of(const ast::Statement& statement) {
-  return (std::holds_alternative<Lines>(statement) || ...);
+bool is_empty(const ast::Statement& statement) {
+  return std::holds_alternative<ast::EmptyLine>(statement);
+}
+
+bool is_of_the_whole(Word word) {
+  return word == Word::routine || ast::is_among(ast::said_of_the_whole, word);
+}
+
+bool starts_block(const ast::Statement& statement) {
+  const auto* title = std::get_if<ast::TitleLine>(&statement);
+  return std::holds_alternative<ast::ElementLine>(statement) ||
+         std::holds_alternative<ast::DatedLine>(statement) ||
+         (title != nullptr && title->word == Word::passage);
 }
 
 // How far the lines that belong to `statement` are indented, or `before` when nothing belongs to it.
 std::size_t indentation_below(const ast::Statement& statement, std::size_t before) {
-  if (is_one_of<ast::ElementLine, ast::PassageLine, ast::RunLine, ast::PanelLine>(statement)) return 2;
-  if (is_one_of<ast::OptionLine>(statement)) return 4;
-  if (is_one_of<ast::RoutineLine, ast::ImpressionLine, ast::ErrorsLine, ast::RiskLine>(statement)) return 0;
-  return before;
+  const std::optional<Word> word = ast::word_of(statement);
+  if (starts_block(statement)) return 2;
+  if (word == Word::option) return 4;
+  return word && is_of_the_whole(*word) ? 0 : before;
 }
 
 bool starts_at_the_margin(const ast::Statement& statement) {
-  return is_one_of<ast::RoutineLine, ast::EventLine, ast::ValuesLine, ast::TempoLine, ast::SwimmersLine,
-                   ast::DayLine, ast::LimitLine, ast::ElementLine, ast::PassageLine, ast::ImpressionLine,
-                   ast::ErrorsLine, ast::RiskLine, ast::RunLine, ast::PanelLine, ast::BadLine>(statement);
+  const std::optional<Word> word = ast::word_of(statement);
+  if (starts_block(statement) || std::holds_alternative<ast::BadLine>(statement)) return true;
+  return word && (is_of_the_whole(*word) ||
+                  (ast::is_in_header(*word) && !ast::is_among(ast::said_in_variant, *word)));
 }
 
 std::size_t indentation_of(const ast::Statement& statement, std::size_t current) {
   if (starts_at_the_margin(statement)) return 0;
-  return is_one_of<ast::OptionLine>(statement) ? 2 : current;
+  return ast::word_of(statement) == Word::option ? 2 : current;
 }
 
 // A comment alone stands as the statement below it does; below the last statement, as that one.
@@ -229,12 +212,12 @@ std::vector<std::size_t> indentations(const ast::Lines& lines) {
   std::size_t current = 0;
   std::size_t last = 0;
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    if (!is_one_of<ast::EmptyLine>(lines[i].statement)) last = indentation_of(lines[i].statement, current);
+    if (!is_empty(lines[i].statement)) last = indentation_of(lines[i].statement, current);
     result[i] = last;
     current = indentation_below(lines[i].statement, current);
   }
   for (std::size_t i = lines.size(); i-- > 1;)
-    if (is_one_of<ast::EmptyLine>(lines[i - 1].statement)) {
+    if (is_empty(lines[i - 1].statement)) {
       const bool ends_here = i == lines.size();
       if (!ends_here) result[i - 1] = result[i];
     }
@@ -243,20 +226,29 @@ std::vector<std::size_t> indentations(const ast::Lines& lines) {
 
 // ---- lines ----
 
-std::string aligned(const Pieces& pieces) {
+// Keywords of a kind are padded to one width.
+std::size_t width_of(const ast::Statement& statement, std::size_t indentation) {
+  constexpr std::size_t header_width = 8;  // swimmers
+  constexpr std::size_t child_width = 6;   // counts, expect
+  const std::optional<Word> word = ast::word_of(statement);
+  if (!word) return 0;
+  const bool in_element = ast::is_among(ast::said_in_variant, *word);
+  // `spread` alone stands in the header as well as in elements.
+  if (ast::is_in_header(*word) && !(in_element && indentation > 0)) return header_width;
+  return in_element ? child_width : 0;
+}
+
+std::string aligned(const ast::Statement& statement, std::size_t width) {
+  const Pieces pieces = std::visit(ToPieces{}, statement);
   if (pieces.rest.empty()) return pieces.head;
   std::string text = pieces.head;
-  text.append(std::max(pieces.width, text.size()) - text.size() + 1, ' ');
+  text.append(std::max(width, text.size()) - text.size() + 1, ' ');
   return text + pieces.rest;
 }
 
-std::string print(const ast::Line& line, std::size_t indentation) {
+std::string printed(const ast::Line& line, std::size_t indentation) {
   if (const auto* bad = std::get_if<ast::BadLine>(&line.statement)) return std::string(bad->text);
-  Pieces pieces = std::visit(ToPieces{}, line.statement);
-  // `spread` alone stands in the header as well as in elements.
-  if (indentation == 0 && std::holds_alternative<ast::SpreadLine>(line.statement))
-    pieces.width = header_width;
-  std::string text = aligned(pieces);
+  std::string text = aligned(line.statement, width_of(line.statement, indentation));
   if (text.empty() && line.comment.empty()) return {};
   if (!text.empty() && !line.comment.empty()) text += "  ";
   return std::string(indentation, ' ').append(text).append(line.comment);
@@ -274,7 +266,7 @@ std::string print(const ast::Lines& lines) {
   std::string text;
   bool empty_before = true;
   for (std::size_t i = 0; i < lines.size(); ++i) {
-    const std::string line = print(lines[i], indentation[i]);
+    const std::string line = printed(lines[i], indentation[i]);
     if (line.empty() && empty_before) continue;
     if (text.empty() && starts_like_a_file_mark(line)) text += '\n';
     text.append(line) += '\n';
@@ -285,9 +277,7 @@ std::string print(const ast::Lines& lines) {
 }
 
 std::string print(const ast::Statement& statement) {
-  Pieces pieces = std::visit(ToPieces{}, statement);
-  pieces.width = 0;
-  return aligned(pieces);
+  return aligned(statement, 0);
 }
 
 }  // namespace landdrill

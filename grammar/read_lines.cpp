@@ -9,6 +9,8 @@
 #include "grammar/leaves.h"
 #include "grammar/line_words.h"
 #include "grammar/parse.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "grammar/statement.h"
 #include "grammar/words.h"
@@ -27,11 +29,11 @@ bool colon_follows(Iterator at, Iterator last) {
   return at != last && *at == ':';
 }
 
-// After the new keywords a colon is forgiven where no marks follow; `difficulty:` is decided in the blocks.
+// `difficulty:` is decided in the blocks.
 bool is_aspect_line(std::optional<Word> word, Iterator at, Iterator last) {
   if (word && !words::may_be_an_aspect(*word)) return false;
   if (!colon_follows(at, last)) return false;
-  if (!word || word == Word::difficulty) return true;
+  if (!word || words::keyword(*word).colon == words::Colon::aspect) return true;
   const Iterator colon = characters::skip_blanks(at, last);
   return leaves::starts_marks(characters::skip_blanks(colon + 1, last), last);
 }

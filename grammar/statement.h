@@ -2,7 +2,7 @@
 // the rest).
 //
 //   LineRest line{after "tempo", end of line};
-//   read_keyword(Word::tempo, line, statement)   // true: statement is a TempoLine, line.at is behind "128"
+//   read_keyword(Word::tempo, line, statement)   // true: statement is a NumberLine, line.at is behind "128"
 #pragma once
 
 #include "grammar/ast.h"

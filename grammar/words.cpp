@@ -12,7 +12,8 @@ namespace landdrill::words {
 namespace {
 
 constexpr Keyword keyword_list[] = {
-#define KEYWORD(word, help, example) {#word, help, example},
+#define KEYWORD(word, shape, colon, expected, second, help, example) \
+  {#word, Shape::shape, Colon::colon, expected, second, help, example},
 #include "grammar/word_list.inc"
 #undef KEYWORD
 };
@@ -67,8 +68,8 @@ std::optional<Word> find(std::string_view text) {
     return std::nullopt;
   };
   switch (fold(text)) {
-#define KEYWORD(word, help, example) \
-  case fold(#word):                  \
+#define KEYWORD(word, ...) \
+  case fold(#word):        \
     return if_same(Word::word);
 #include "grammar/word_list.inc"
 #undef KEYWORD
@@ -77,19 +78,8 @@ std::optional<Word> find(std::string_view text) {
 }
 
 bool may_be_an_aspect(Word word) {
-  switch (word) {
-    case Word::difficulty:
-    case Word::spread:
-    case Word::day:
-    case Word::limit:
-    case Word::optional:
-    case Word::stays:
-    case Word::errors:
-    case Word::risk:
-      return true;
-    default:
-      return false;
-  }
+  const Colon colon = keyword(word).colon;
+  return colon == Colon::unless_marks || colon == Colon::aspect;
 }
 
 std::vector<std::string_view> nearest(std::string_view word, std::span<const std::string_view> known,

@@ -15,14 +15,42 @@
 namespace landdrill::words {
 
 enum class Word {
-#define KEYWORD(word, help, example) word,
+#define KEYWORD(word, ...) word,
 #include "grammar/word_list.inc"
 #undef KEYWORD
 };
 
-// Every keyword with one line of help: {"tempo", "beats a minute", "tempo 128"}.
+// What stands behind a keyword: how it is read, kept, printed and complained of.
+enum class Shape {
+  title,            // "Harbour Lights"
+  code,             // duet-free
+  number,           // 128
+  percent,          // 12%
+  alone,            // nothing
+  dated,            // 2026-04-14 "Tuesday"
+  counted,          // split-hold, spin-720 x2
+  counted_or_none,  // the same, or none
+  counts,           // 8 under, 3 up
+  numbers,          // choreography 7.50, performance 7.75
+  percents,         // overtime 10%, bottom 2%
+  element,          // 2 hybrid "Undertow"; in a run or a panel 2: ...
+  limit             // hybrid least 2 most 5
+};
+// What a colon behind a keyword means.
+enum class Colon {
+  forgiven,      // nothing
+  written,       // nothing, but it is how the keyword is mostly written
+  unless_marks,  // nothing, but where marks follow, the line is of an aspect of this name
+  aspect         // the line is of an aspect of this name, or a keyword by mistake (builder_runs.cpp)
+};
+
+// Every keyword with one line of help: "beats a minute", "tempo 128".
 struct Keyword {
   std::string_view word;
+  Shape shape;
+  Colon colon;
+  const char* expected;  // "the beats a minute (like 128)"
+  const char* second;    // of a pair; empty where there is none
   std::string_view help;
   std::string_view example;
 };

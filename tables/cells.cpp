@@ -5,9 +5,11 @@
 #include <vector>
 
 #include "grammar/characters.h"
+#include "grammar/problem_code.h"
 #include "grammar/words.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
+#include "tables/problems.h"
 
 namespace landdrill {
 namespace {
@@ -208,7 +210,7 @@ class CellCheck {
   void check_whole(const Column& column, std::string_view text, std::string_view piece) {
     if (whole_from(column, text)) return;
     const auto number = Decimal::parse(text);
-    const Problem problem =
+    const ProblemCode problem =
         number && number->places_used() == 0 ? Problem::out_of_range : Problem::bad_number;
     complain(piece, {problem, in_quotes(text), whole_of(column) + in_column(column),
                      number ? "" : number_hint(text)});

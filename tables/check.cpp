@@ -8,6 +8,7 @@
 #include "tables/columns.h"
 #include "tables/complaints.h"
 #include "tables/csv.h"
+#include "tables/problems.h"
 
 namespace landdrill {
 namespace {

@@ -5,6 +5,7 @@
 #include "grammar/words.h"
 #include "tables/complaints.h"
 #include "tables/formula.h"
+#include "tables/problems.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

@@ -6,6 +6,7 @@
 #include "grammar/diagnostics.h"
 #include "tables/complaints.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

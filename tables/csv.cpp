@@ -4,6 +4,8 @@
 #include <array>
 
 #include "grammar/characters.h"
+#include "grammar/problems.h"
+#include "tables/problems.h"
 
 namespace landdrill {
 namespace {

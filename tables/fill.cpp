@@ -3,11 +3,13 @@
 #include <algorithm>
 #include <map>
 
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/read_table.h"
 #include "tables/value_list.h"
 

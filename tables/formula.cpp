@@ -6,8 +6,10 @@
 #include <functional>
 
 #include "grammar/characters.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
+#include "tables/problems.h"
 
 // So that "expected" names the parser inside, not the type of the action around it.
 template <class Subject, class Action>

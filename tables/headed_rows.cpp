@@ -4,10 +4,12 @@
 #include <array>
 
 #include "grammar/diagnostics.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

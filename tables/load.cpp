@@ -10,6 +10,7 @@
 #include "tables/csv.h"
 #include "tables/decimal.h"
 #include "tables/formula.h"
+#include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/read_table.h"
 

@@ -5,10 +5,12 @@
 
 #include "grammar/calendar.h"
 #include "grammar/characters.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "tables/csv_rows.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
+#include "tables/problems.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

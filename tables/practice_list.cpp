@@ -1,9 +1,11 @@
 #include "tables/practice_list.h"
 
 #include "grammar/calendar.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "tables/headed_rows.h"
 #include "tables/list_words.h"
+#include "tables/problems.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill {

@@ -4,8 +4,10 @@
 #include <utility>
 
 #include "grammar/diagnostics.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
+#include "tables/problems.h"
 
 namespace landdrill {
 namespace {

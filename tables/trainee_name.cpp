@@ -7,6 +7,7 @@
 #include <cwchar>
 
 #include "grammar/characters.h"
+#include "tables/problems.h"
 
 namespace landdrill {
 namespace {

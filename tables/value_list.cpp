@@ -11,6 +11,7 @@
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/csv.h"
+#include "tables/problems.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

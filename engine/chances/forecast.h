@@ -20,6 +20,7 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
+#include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"
 

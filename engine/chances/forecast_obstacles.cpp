@@ -6,6 +6,7 @@
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
+#include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "engine/score/account_notes.h"

@@ -5,6 +5,7 @@
 
 #include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
+#include "engine/routine/routine.h"
 #include "tables/binary.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"

@@ -14,6 +14,7 @@
 #include "engine/chances/mark_odds.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
+#include "engine/routine/routine.h"
 #include "engine/score/panel.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"

@@ -9,6 +9,7 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/score.h"
 #include "tables/decimal.h"

@@ -6,6 +6,7 @@
 #include "grammar/parse.h"
 #include "grammar/print.h"
 #include "grammar/span.h"
+#include "grammar/words.h"
 
 namespace landdrill::cli {
 namespace {
@@ -13,9 +14,7 @@ namespace {
 using Lines = ast::Lines;
 
 bool starts_block(const ast::Statement& statement) {
-  return std::holds_alternative<ast::RunLine>(statement) ||
-         std::holds_alternative<ast::PanelLine>(statement) ||
-         std::holds_alternative<ast::RoutineLine>(statement);
+  return std::holds_alternative<ast::DatedLine>(statement) || ast::word_of(statement) == words::Word::routine;
 }
 
 bool is_empty(const ast::Line& line) {
@@ -55,16 +54,11 @@ std::string_view text_if_any(const std::optional<ast::Name>& title) {
 }
 
 void name_block(const ast::Statement& statement, Block& block) {
-  if (const auto* run = std::get_if<ast::RunLine>(&statement)) {
-    block.what = Block::What::run;
-    block.date = run->date.text;
-    block.title = text_if_any(run->title);
-  }
-  if (const auto* panel = std::get_if<ast::PanelLine>(&statement)) {
-    block.what = Block::What::panel;
-    block.date = panel->date.text;
-    block.title = text_if_any(panel->title);
-  }
+  const auto* head = std::get_if<ast::DatedLine>(&statement);
+  if (head == nullptr) return;
+  block.what = head->word == words::Word::run ? Block::What::run : Block::What::panel;
+  block.date = head->date.text;
+  block.title = text_if_any(head->title);
 }
 
 // What stands above the first block of a piece belongs to that block.
@@ -109,7 +103,7 @@ std::vector<TypedBlock> typed_blocks(const ReadSheet& sheet) {
   named.routine = sheet.title();
   if (!sheet.assembled.sheets.empty()) {
     const auto& event = sheet.assembled.sheets.front().routine.event;
-    if (event) named.event = event->event.text;
+    if (event) named.event = event->text;
   }
   std::vector<TypedBlock> blocks;
   for (const Source& piece : sheet.pieces) add_blocks(piece, named, blocks);

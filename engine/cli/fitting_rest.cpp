@@ -7,6 +7,7 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/read_sheet.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"

@@ -157,7 +157,7 @@ class Merging {
   bool starts(std::size_t place) const {
     return std::any_of(
         lines_.begin(), lines_.begin() + static_cast<std::ptrdiff_t>(place),
-        [](const ast::Line& line) { return std::holds_alternative<ast::PanelLine>(line.statement); });
+        [](const ast::Line& line) { return ast::word_of(line.statement) == words::Word::panel; });
   }
 
   ast::Lines lines_;
@@ -184,7 +184,7 @@ std::string_view ListedText::piece_at(std::size_t line, std::size_t column) cons
 }
 
 ListedText written(const ListedPanel& panel, std::span<const std::string> aspects) {
-  ast::PanelLine head{{panel.date}, std::nullopt};
+  ast::DatedLine head{words::Word::panel, {panel.date}, std::nullopt};
   if (!panel.meet.empty()) head.title = ast::Name{panel.meet, true};
   ListedText result;
   result.text = print(ast::Statement(head)) + "\n";

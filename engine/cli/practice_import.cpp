@@ -5,10 +5,13 @@
 #include <algorithm>
 
 #include "engine/judging/practice.h"
+#include "engine/routine/problems.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problems.h"
 #include "grammar/words.h"
 #include "tables/decimal.h"
 #include "tables/folder.h"
+#include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/store/book.h"
 #include "tables/store/practice_book.h"

@@ -1,9 +1,12 @@
 #include "engine/cli/read_sheet.h"
 
+#include "engine/routine/problems.h"
 #include "engine/score/objections.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "tables/marks_list.h"
+#include "tables/problems.h"
 
 namespace landdrill::cli {
 namespace {

@@ -9,6 +9,7 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/read_sheet.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
@@ -95,7 +96,7 @@ void SheetReader::understand() {
 
 std::string_view SheetReader::set_name(const ast::Sheet& sheet) const {
   if (!forced_set_.empty()) return forced_set_;
-  return sheet.routine.values ? sheet.routine.values->set.text : std::string_view();
+  return sheet.routine.values ? sheet.routine.values->text : std::string_view();
 }
 
 void SheetReader::choose_set(const ast::Sheet& sheet) {
@@ -124,7 +125,7 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
     sheet_->without_set = true;
     return;
   }
-  const std::string_view typed = sheet.routine.values->set.text;
+  const std::string_view typed = sheet.routine.values->text;
   const std::vector<std::string_view> known(names.begin(), names.end());
   Hint hint = words::nearest_hint(typed, known);
   if (hint.empty()) hint = sets_found(names);

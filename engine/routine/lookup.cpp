@@ -2,10 +2,13 @@
 
 #include <algorithm>
 
+#include "engine/routine/problems.h"
 #include "grammar/ast.h"
 #include "grammar/diagnostics.h"
 #include "grammar/hint.h"
+#include "grammar/problem_code.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
@@ -156,7 +159,7 @@ std::optional<int> Lookup::times(const std::optional<ast::Number>& typed) {
   return std::nullopt;
 }
 
-void Lookup::unknown(std::string_view piece, const std::vector<std::string_view>& known, Problem problem,
+void Lookup::unknown(std::string_view piece, const std::vector<std::string_view>& known, ProblemCode problem,
                      std::string_view what, std::string of) {
   if (of.empty()) of = set.name;
   if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(problem));

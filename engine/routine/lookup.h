@@ -14,6 +14,7 @@
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/hint.h"
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -49,13 +50,13 @@ class Lookup {
 
   // The row called `typed`, or a complaint with the nearest codes. `what`: "part", "event" ...
   template <class Row>
-  const Row* row(const ast::Name& typed, const Rows<Row>& rows, Problem problem, std::string_view what) {
+  const Row* row(const ast::Name& typed, const Rows<Row>& rows, ProblemCode problem, std::string_view what) {
     const Row* found = rows.find(typed.text);
     if (found == nullptr) unknown(typed.text, rows.codes(), problem, what);
     return found;
   }
   // `of`: where the word should have been; the value set when empty.
-  void unknown(std::string_view piece, const std::vector<std::string_view>& known, Problem problem,
+  void unknown(std::string_view piece, const std::vector<std::string_view>& known, ProblemCode problem,
                std::string_view what, std::string of = {});
 
  private:

@@ -4,9 +4,11 @@
 
 #include "engine/routine/difficulty.h"
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "grammar/ast.h"
 #include "tables/decimal.h"
 #include "tables/formula.h"
+#include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
@@ -31,26 +33,25 @@ class RoutineLookup {
       if (const auto* element = std::get_if<ast::Element>(&item)) read_element(*element);
       if (const auto* passage = std::get_if<ast::Passage>(&item)) read_passage(*passage);
     }
-    for (const ast::ExpectedAspect& expected : sheet_.routine.impressions) read_impression(expected);
+    for (const ast::NamedNumber& expected : sheet_.routine.impressions) read_impression(expected);
     resolve_choosing(lookup_, sheet_, routine_);
     return std::move(routine_);
   }
 
  private:
   void read_header();
-  void read_event(const ast::EventLine& line);
+  void read_event(const ast::Name& typed);
   void read_element(const ast::Element& element);
   void leave_out(const ast::Element& typed, int number);
   void read_passage(const ast::Passage& passage);
-  void read_impression(const ast::ExpectedAspect& expected);
+  void read_impression(const ast::NamedNumber& expected);
   void read_option(const ast::Variant& variant, const Element& element, const ast::ElementLine& head,
                    Option& option);
-  bool read_parts(const ast::PartsLine& line, const Element& element, Option& option);
+  bool read_parts(const ast::CountedList& typed, const Element& element, Option& option);
   bool can_be_swum(int counts, std::string_view piece);
-  CountUses read_counts(const std::optional<ast::CountsLine>& line);
-  void read_expect(const ast::ExpectLine& line, const Element& element, Option& option);
-  void read_slip(const ast::SlipLine& line, Option& option);
-  void read_stated(const ast::DifficultyLine& line, Option& option);
+  CountUses read_counts(const std::optional<ast::Counts>& typed);
+  void read_expect(const ast::Number& typed, const Element& element, Option& option);
+  void read_stated(const ast::Number& typed, Option& option);
   void work_out_difficulty(Option& option, const Element& element, std::string_view piece);
   void check_family(const ast::Name& code, const Part& part, const Kind& kind);
 
@@ -70,27 +71,27 @@ void RoutineLookup::read_header() {
                       "the events of " + lookup_.set.name + " are listed by `values show`"});
   }
   if (typed.tempo) {
-    const std::optional<Decimal> tempo = lookup_.number(typed.tempo->beats_a_minute, "the tempo");
+    const std::optional<Decimal> tempo = lookup_.number(*typed.tempo, "the tempo");
     if (tempo && *tempo >= Decimal::whole(20) && *tempo <= Decimal::whole(400)) {
       routine_.tempo = tempo;
     } else if (tempo) {
-      lookup_.complain(typed.tempo->beats_a_minute.text, {Problem::out_of_range, "the tempo " + tempo->text(),
-                                                          "beats a minute, from 20 to 400"});
+      lookup_.complain(typed.tempo->text, {Problem::out_of_range, "the tempo " + tempo->text(),
+                                           "beats a minute, from 20 to 400"});
     }
   }
   if (typed.swimmers) {
-    routine_.swimmers = lookup_.whole(typed.swimmers->swimmers, "the number of swimmers", 1, 100);
+    routine_.swimmers = lookup_.whole(*typed.swimmers, "the number of swimmers", 1, 100);
   }
 }
 
-void RoutineLookup::read_event(const ast::EventLine& line) {
-  routine_.event = lookup_.row(line.event, lookup_.set.events, Problem::unknown_event, "event");
+void RoutineLookup::read_event(const ast::Name& typed) {
+  routine_.event = lookup_.row(typed, lookup_.set.events, Problem::unknown_event, "event");
   if (routine_.event == nullptr) return;
   const std::size_t event = lookup_.set.events.place(*routine_.event);
   for (const PanelRule& rule : lookup_.set.panels) {
     if (rule.event_row != event) continue;
     if (!rule.per_element) routine_.aspects.push_back(&rule);
-    if (!rule.weight) lookup_.gap(line.event.text, {"panels", rule.from.key, "weight"});
+    if (!rule.weight) lookup_.gap(typed.text, {"panels", rule.from.key, "weight"});
   }
 }
 
@@ -121,7 +122,7 @@ void RoutineLookup::leave_out(const ast::Element& typed, int number) {
   for (const ast::Variant& variant : typed.variants) {
     read_counts(variant.counts);
     if (!variant.parts) continue;
-    for (const ast::Counted& part : variant.parts->parts) {
+    for (const ast::Counted& part : *variant.parts) {
       lookup_.row(part.code, lookup_.set.parts, Problem::unknown_part, "part");
     }
   }
@@ -140,7 +141,7 @@ void RoutineLookup::read_option(const ast::Variant& variant, const Element& elem
   const bool parts_known = !variant.parts || read_parts(*variant.parts, element, option);
   option.counts = read_counts(variant.counts);
   if (variant.expect) read_expect(*variant.expect, element, option);
-  if (variant.slip) read_slip(*variant.slip, option);
+  if (variant.slip) option.slip = lookup_.chance(*variant.slip);
   read_choosing(lookup_, variant, routine_.event, option);
   if (!variant.parts && !variant.difficulty) {
     lookup_.complain(piece, {Problem::no_difficulty, "an element with nothing that gives it a difficulty",
@@ -151,16 +152,16 @@ void RoutineLookup::read_option(const ast::Variant& variant, const Element& elem
 }
 
 // False when a part is unknown or has no value, so that the formula cannot be asked.
-bool RoutineLookup::read_parts(const ast::PartsLine& line, const Element& element, Option& option) {
+bool RoutineLookup::read_parts(const ast::CountedList& typed, const Element& element, Option& option) {
   bool known = true;
-  option.parts.reserve(line.parts.size());
-  for (const ast::Counted& typed : line.parts) {
-    const Part* part = lookup_.row(typed.code, lookup_.set.parts, Problem::unknown_part, "part");
-    const std::optional<int> times = lookup_.times(typed.times);
+  option.parts.reserve(typed.size());
+  for (const ast::Counted& one : typed) {
+    const Part* part = lookup_.row(one.code, lookup_.set.parts, Problem::unknown_part, "part");
+    const std::optional<int> times = lookup_.times(one.times);
     known = known && part != nullptr && times && part->value;
     if (part == nullptr || !times) continue;
-    check_family(typed.code, *part, *element.kind);
-    if (!part->value && !option.stated) lookup_.gap(typed.code.text, {"parts", part->code, "value"});
+    check_family(one.code, *part, *element.kind);
+    if (!part->value && !option.stated) lookup_.gap(one.code.text, {"parts", part->code, "value"});
     option.parts.push_back({part, *times});
   }
   return known;
@@ -177,14 +178,14 @@ void RoutineLookup::check_family(const ast::Name& code, const Part& part, const 
                                "a part that may stand in " + with_article(kind.code)});
 }
 
-CountUses RoutineLookup::read_counts(const std::optional<ast::CountsLine>& line) {
+CountUses RoutineLookup::read_counts(const std::optional<ast::Counts>& typed) {
   CountUses uses;
-  if (!line) return uses;
-  uses.reserve(line->counts.size());
-  for (const ast::Count& typed : line->counts) {
-    const std::optional<int> counts = lookup_.whole(typed.counts, "the counts", 0, 10'000);
-    if (!counts || !can_be_swum(*counts, typed.counts.text)) continue;
-    uses.push_back({*counts, typed.where.text, words::same(typed.where.text, words::under)});
+  if (!typed) return uses;
+  uses.reserve(typed->size());
+  for (const ast::Count& one : *typed) {
+    const std::optional<int> counts = lookup_.whole(one.counts, "the counts", 0, 10'000);
+    if (!counts || !can_be_swum(*counts, one.counts.text)) continue;
+    uses.push_back({*counts, one.where.text, words::same(one.where.text, words::under)});
   }
   return uses;
 }
@@ -200,26 +201,22 @@ bool RoutineLookup::can_be_swum(int counts, std::string_view piece) {
   return false;
 }
 
-void RoutineLookup::read_expect(const ast::ExpectLine& line, const Element& element, Option& option) {
+void RoutineLookup::read_expect(const ast::Number& typed, const Element& element, Option& option) {
   if (routine_.event == nullptr) return;
   if (element.panel == nullptr) {
-    lookup_.complain(line.mark.text,
+    lookup_.complain(typed.text,
                      {Problem::no_element_panel, "an expected mark for " + with_article(element.kind->code),
                       "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
     return;
   }
-  option.expect = lookup_.mark(line.mark, *element.panel, false);
+  option.expect = lookup_.mark(typed, *element.panel, false);
 }
 
-void RoutineLookup::read_slip(const ast::SlipLine& line, Option& option) {
-  option.slip = lookup_.chance(line.percent);
-}
-
-void RoutineLookup::read_stated(const ast::DifficultyLine& line, Option& option) {
-  const std::optional<Decimal> stated = lookup_.number(line.difficulty, "the difficulty");
+void RoutineLookup::read_stated(const ast::Number& typed, Option& option) {
+  const std::optional<Decimal> stated = lookup_.number(typed, "the difficulty");
   if (stated && *stated < Decimal()) {
-    lookup_.complain(line.difficulty.text, {Problem::out_of_range, "the difficulty " + stated->text(),
-                                            "a difficulty of 0 or more"});
+    lookup_.complain(
+        typed.text, {Problem::out_of_range, "the difficulty " + stated->text(), "a difficulty of 0 or more"});
     return;
   }
   if (stated) option.stated = Difficulty(*stated);
@@ -247,17 +244,17 @@ void RoutineLookup::work_out_difficulty(Option& option, const Element& element, 
   }
 }
 
-void RoutineLookup::read_impression(const ast::ExpectedAspect& typed) {
+void RoutineLookup::read_impression(const ast::NamedNumber& typed) {
   if (routine_.event == nullptr) return;
   for (const PanelRule* rule : routine_.aspects) {
-    if (rule->aspect != typed.aspect.text) continue;
-    const std::optional<Mark> mark = lookup_.mark(typed.mark, *rule, false);
+    if (rule->aspect != typed.name.text) continue;
+    const std::optional<Mark> mark = lookup_.mark(typed.number, *rule, false);
     if (mark) routine_.impressions.push_back({rule, *mark});
     return;
   }
   std::vector<std::string_view> known;
   for (const PanelRule* rule : routine_.aspects) known.push_back(rule->aspect);
-  lookup_.unknown(typed.aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
+  lookup_.unknown(typed.name.text, known, Problem::unknown_aspect, "mark for the whole routine",
                   routine_.event->code);
 }
 

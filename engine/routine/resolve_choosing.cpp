@@ -3,11 +3,13 @@
 #include <algorithm>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
+#include "tables/problems.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -40,25 +42,25 @@ std::optional<Decimal> scatter(Lookup& lookup, const ast::Number& typed, std::st
 // ---- what is expected of the whole ----
 
 void read_errors(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
-  for (const ast::ExpectedErrors& typed : sheet.routine.errors) {
+  for (const ast::NamedNumber& typed : sheet.routine.errors) {
     const SyncClass* sync =
-        lookup.row(typed.sync, lookup.set.sync, Problem::unknown_sync, "class of sync error");
+        lookup.row(typed.name, lookup.set.sync, Problem::unknown_sync, "class of sync error");
     const std::optional<Decimal> number =
         number_between(lookup, typed.number, "the expected number", Decimal::whole(1000),
                        "how many sync errors there are on average, from 0 to 1000");
     if (sync == nullptr || !number) continue;
-    if (!sync->points) lookup.gap(typed.sync.text, {"sync", sync->code, "points"});
+    if (!sync->points) lookup.gap(typed.name.text, {"sync", sync->code, "points"});
     routine.errors.push_back({sync, *number});
   }
 }
 
 void read_risks(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
-  for (const ast::ExpectedPenalty& typed : sheet.routine.risks) {
+  for (const ast::NamedNumber& typed : sheet.routine.risks) {
     const Penalty* penalty =
-        lookup.row(typed.penalty, lookup.set.penalties, Problem::unknown_penalty, "penalty");
-    const std::optional<Decimal> chance = lookup.chance(typed.percent);
+        lookup.row(typed.name, lookup.set.penalties, Problem::unknown_penalty, "penalty");
+    const std::optional<Decimal> chance = lookup.chance(typed.number);
     if (penalty == nullptr || !chance) continue;
-    if (!penalty->points) lookup.gap(typed.penalty.text, {"penalties", penalty->code, "points"});
+    if (!penalty->points) lookup.gap(typed.name.text, {"penalties", penalty->code, "points"});
     routine.risks.push_back({penalty, *chance});
   }
 }
@@ -124,7 +126,7 @@ void read_limit(Lookup& lookup, const ast::LimitLine& typed, Routine& routine) {
 
 void read_choosing(Lookup& lookup, const ast::Variant& typed, const Event* event, Option& option) {
   if (!typed.spread) return;
-  option.spread = scatter(lookup, typed.spread->spread, "the spread", width_if_any(lookup, event));
+  option.spread = scatter(lookup, *typed.spread, "the spread", width_if_any(lookup, event));
 }
 
 void read_choosing(Lookup& lookup, const ast::Element& typed, Element& element) {
@@ -140,8 +142,8 @@ void resolve_choosing(Lookup& lookup, const ast::Sheet& sheet, Routine& routine)
   const ast::Routine& typed = sheet.routine;
   const std::optional<Decimal> width =
       typed.spread || typed.day ? width_if_any(lookup, routine.event) : std::nullopt;
-  if (typed.spread) routine.spread = scatter(lookup, typed.spread->spread, "the spread", width);
-  if (typed.day) routine.day = scatter(lookup, typed.day->day, "the spread of the day", width);
+  if (typed.spread) routine.spread = scatter(lookup, *typed.spread, "the spread", width);
+  if (typed.day) routine.day = scatter(lookup, *typed.day, "the spread of the day", width);
   for (const ast::LimitLine& limit : typed.limits) read_limit(lookup, limit, routine);
   read_errors(lookup, sheet, routine);
   read_risks(lookup, sheet, routine);

@@ -3,10 +3,12 @@
 #include <array>
 
 #include "engine/routine/lookup.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -79,7 +81,7 @@ void add_use(std::vector<Use>& uses, const Row* row, int times) {
 
 template <class Use, class Row>
 std::vector<Use> counted_uses(Lookup& lookup, const ast::CountedList& typed, const Rows<Row>& rows,
-                              Problem problem, std::string_view what, std::string_view table) {
+                              ProblemCode problem, std::string_view what, std::string_view table) {
   std::vector<Use> uses;
   for (const ast::Counted& one : typed) {
     const Row* row = lookup.row(one.code, rows, problem, what);
@@ -91,16 +93,16 @@ std::vector<Use> counted_uses(Lookup& lookup, const ast::CountedList& typed, con
   return uses;
 }
 
-std::vector<SyncUse> sync_errors(Lookup& lookup, const std::optional<ast::SyncLine>& line) {
+std::vector<SyncUse> sync_errors(Lookup& lookup, const std::optional<ast::CountedList>& line) {
   if (!line) return {};
-  return counted_uses<SyncUse>(lookup, line->errors, lookup.set.sync, Problem::unknown_sync,
-                               "class of sync error", "sync");
+  return counted_uses<SyncUse>(lookup, *line, lookup.set.sync, Problem::unknown_sync, "class of sync error",
+                               "sync");
 }
 
-std::vector<PenaltyUse> penalties(Lookup& lookup, const std::optional<ast::PenaltyLine>& line) {
+std::vector<PenaltyUse> penalties(Lookup& lookup, const std::optional<ast::CountedList>& line) {
   if (!line) return {};
-  return counted_uses<PenaltyUse>(lookup, line->penalties, lookup.set.penalties, Problem::unknown_penalty,
-                                  "penalty", "penalties");
+  return counted_uses<PenaltyUse>(lookup, *line, lookup.set.penalties, Problem::unknown_penalty, "penalty",
+                                  "penalties");
 }
 
 std::optional<Size> size_from(std::string_view word) {
@@ -280,7 +282,7 @@ RecordedPanel read_panel(Lookup& lookup, const ast::Panel& typed, const Routine&
   panel.sync = sync_errors(lookup, typed.sync);
   panel.penalties = penalties(lookup, typed.penalty);
   if (typed.result) {
-    const std::optional<Decimal> result = lookup.number(typed.result->result, "the result");
+    const std::optional<Decimal> result = lookup.number(*typed.result, "the result");
     if (result) panel.result = Points(*result);
   }
   return panel;

@@ -1,5 +1,6 @@
 // What the rules of the event would object to, at its places in the sheet. Warnings: the routine can be
 // priced all the same.
+#include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "engine/score/stays_exact.h"
@@ -14,11 +15,11 @@ namespace {
 std::string_view piece_of(const ast::Sheet& sheet, Objection::About about) {
   switch (about) {
     case Objection::About::event:
-      return sheet.routine.event->event.text;
+      return sheet.routine.event->text;
     case Objection::About::tempo:
-      return sheet.routine.tempo->beats_a_minute.text;
+      return sheet.routine.tempo->text;
     case Objection::About::swimmers:
-      return sheet.routine.swimmers->swimmers.text;
+      return sheet.routine.swimmers->text;
     default:
       return sheet.routine.head.title.text;
   }

@@ -1,11 +1,14 @@
 #include "engine/score/objections.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "engine/routine/routine.h"
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
+#include "engine/score/problems.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/decimal.h"
 #include "tables/value_set.h"
 
@@ -20,18 +23,10 @@ int counts_swum(const Routine& routine, const Wish& wish) {
 }
 
 // What depends on which options are chosen.
-bool is_of_options(Problem problem) {
-  switch (problem) {
-    case Problem::part_count:
-    case Problem::over_family_limit:
-    case Problem::over_code_limit:
-    case Problem::quota:
-    case Problem::over_time:
-    case Problem::under_time:
-      return true;
-    default:
-      return false;
-  }
+bool is_of_options(ProblemCode problem) {
+  constexpr ProblemCode all[] = {Problem::part_count, Problem::over_family_limit, Problem::over_code_limit,
+                                 Problem::quota,      Problem::over_time,         Problem::under_time};
+  return std::find(std::begin(all), std::end(all), problem) != std::end(all);
 }
 
 }  // namespace

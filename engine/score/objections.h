@@ -14,13 +14,14 @@
 #include "engine/score/score.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
 
 struct Objection {
   enum class About { element, title, event, tempo, swimmers } about = About::element;
-  Problem problem = Problem::quota;
+  ProblemCode problem;
   std::string found, expected;
 };
 

@@ -4,6 +4,7 @@
 
 #include "engine/routine/lookup.h"
 #include "engine/routine/routine.h"
+#include "engine/score/problems.h"
 #include "grammar/diagnostics.h"
 #include "tables/value_set.h"
 

@@ -12,12 +12,13 @@
 #include "engine/routine/resolve.h"
 #include "engine/routine/routine.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
 
 struct BrokenLimit {
-  Problem problem = Problem::part_count;
+  ProblemCode problem;
   std::string found, expected;
   const Provenance* row = nullptr;  // of the set
   // "3 parts of spins in one element, but at most 2 (families.csv line 2)"

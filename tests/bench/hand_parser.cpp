@@ -3,14 +3,18 @@
 #include <algorithm>
 #include <cstdint>
 #include <cstring>
+#include <optional>
 
 #include "grammar/characters.h"
+#include "grammar/words.h"
 #include "tests/bench/hand_scan.h"
 
 namespace landdrill::bench {
 namespace {
 
 using namespace ast;
+using words::Shape;
+using words::Word;
 
 constexpr std::size_t longest_line = 64 * 1024;
 constexpr std::size_t most_lines = 2'000'000;
@@ -95,34 +99,16 @@ bool parts(Scan& scan, CountedList& items) {
   return list(scan, items, [&](Counted& item) { return scan.code(item.code) && scan.times(item.times); });
 }
 
-template <class Items>
-bool counts(Scan& scan, Items& items) {
+bool counts(Scan& scan, Counts& items) {
   return list(scan, items,
               [&](Count& item) { return scan.number(item.counts) && scan.code_but_number(item.where); });
 }
 
-template <class Items>
-bool impression(Scan& scan, Items& items) {
-  return list(scan, items, [&](ExpectedAspect& item) {
-    if (!scan.code_but_number(item.aspect)) return false;
+bool named_numbers(Scan& scan, NamedNumbers& items, bool percent) {
+  return list(scan, items, [&](NamedNumber& item) {
+    if (!scan.code_but_number(item.name)) return false;
     optional_colon(scan);
-    return scan.number(item.mark);
-  });
-}
-
-bool errors(Scan& scan, std::vector<ExpectedErrors>& items) {
-  return list(scan, items, [&](ExpectedErrors& item) {
-    if (!scan.code_but_number(item.sync)) return false;
-    optional_colon(scan);
-    return scan.number(item.number);
-  });
-}
-
-bool risk(Scan& scan, std::vector<ExpectedPenalty>& items) {
-  return list(scan, items, [&](ExpectedPenalty& item) {
-    if (!scan.code_but_number(item.penalty)) return false;
-    optional_colon(scan);
-    return scan.number(item.percent) && scan.sign('%');
+    return scan.number(item.number) && (!percent || scan.sign('%'));
   });
 }
 
@@ -142,183 +128,115 @@ bool aspect(Scan& scan, Statement& statement) {
   return scan.code(line.aspect) && scan.sign(':') && marks(scan, line.marks);
 }
 
-bool number_alone(Scan& scan, Number& number) {
-  return scan.number(number) && scan.end();
-}
-bool code_alone(Scan& scan, Name& name) {
-  return scan.code(name) && scan.end();
-}
-bool title_alone(Scan& scan, Name& name) {
-  return scan.title(name) && scan.end();
-}
-
-enum class Keyword {
-  none,
-  routine,
-  event,
-  values,
-  tempo,
-  swimmers,
-  element,
-  option,
-  parts,
-  counts,
-  difficulty,
-  expect,
-  slip,
-  passage,
-  impression,
-  run,
-  panel,
-  sync,
-  penalty,
-  result,
-  before_aspects,
-  spread,
-  day,
-  limit,
-  errors,
-  risk,
-  optional,
-  stays
-};
-// Before a colon these may name an aspect: `difficulty` whatever follows, the others where marks follow.
-bool may_be_an_aspect(Keyword key) {
-  return key == Keyword::none || key == Keyword::difficulty || key > Keyword::before_aspects;
-}
-
-Keyword keyword(std::string_view word) {
-  const auto is = [&](std::string_view wanted, Keyword key) {
-    return spells(word, wanted) ? key : Keyword::none;
+std::optional<Word> keyword(std::string_view word) {
+  const auto is = [&](std::string_view wanted, Word key) {
+    return spells(word, wanted) ? std::optional(key) : std::nullopt;
   };
   switch (word.size() < 3 ? 0 : (word[0] | 0x20)) {
     case 'c':
-      return is("counts", Keyword::counts);
+      return is("counts", Word::counts);
     case 'd':
-      return word.size() == 3 ? is("day", Keyword::day) : is("difficulty", Keyword::difficulty);
+      return word.size() == 3 ? is("day", Word::day) : is("difficulty", Word::difficulty);
     case 'e':
       switch (word[1] | 0x20) {
         case 'l':
-          return is("element", Keyword::element);
+          return is("element", Word::element);
         case 'x':
-          return is("expect", Keyword::expect);
+          return is("expect", Word::expect);
         case 'r':
-          return is("errors", Keyword::errors);
+          return is("errors", Word::errors);
         default:
-          return is("event", Keyword::event);
+          return is("event", Word::event);
       }
     case 'i':
-      return is("impression", Keyword::impression);
+      return is("impression", Word::impression);
     case 'l':
-      return is("limit", Keyword::limit);
+      return is("limit", Word::limit);
     case 'o':
-      return word.size() == 6 ? is("option", Keyword::option) : is("optional", Keyword::optional);
+      return word.size() == 6 ? is("option", Word::option) : is("optional", Word::optional);
     case 'p':
       switch (word[2] | 0x20) {
         case 'r':
-          return is("parts", Keyword::parts);
+          return is("parts", Word::parts);
         case 's':
-          return is("passage", Keyword::passage);
+          return is("passage", Word::passage);
         case 'n':
-          return (word[1] | 0x20) == 'a' ? is("panel", Keyword::panel) : is("penalty", Keyword::penalty);
+          return (word[1] | 0x20) == 'a' ? is("panel", Word::panel) : is("penalty", Word::penalty);
         default:
-          return Keyword::none;
+          return std::nullopt;
       }
     case 'r':
       switch (word[1] | 0x20) {
         case 'o':
-          return is("routine", Keyword::routine);
+          return is("routine", Word::routine);
         case 'u':
-          return is("run", Keyword::run);
+          return is("run", Word::run);
         case 'i':
-          return is("risk", Keyword::risk);
+          return is("risk", Word::risk);
         default:
-          return is("result", Keyword::result);
+          return is("result", Word::result);
       }
     case 's':
       switch (word[1] | 0x20) {
         case 'l':
-          return is("slip", Keyword::slip);
+          return is("slip", Word::slip);
         case 'w':
-          return is("swimmers", Keyword::swimmers);
+          return is("swimmers", Word::swimmers);
         case 'p':
-          return is("spread", Keyword::spread);
+          return is("spread", Word::spread);
         case 't':
-          return is("stays", Keyword::stays);
+          return is("stays", Word::stays);
         default:
-          return is("sync", Keyword::sync);
+          return is("sync", Word::sync);
       }
     case 't':
-      return is("tempo", Keyword::tempo);
+      return is("tempo", Word::tempo);
     case 'v':
-      return is("values", Keyword::values);
+      return is("values", Word::values);
     default:
-      return Keyword::none;
+      return std::nullopt;
   }
 }
 
-bool statement_of(Keyword key, Scan& scan, Statement& statement) {
-  if (key != Keyword::difficulty) optional_colon(scan);
-  switch (key) {
-    case Keyword::routine:
-      return title_alone(scan, statement.emplace<RoutineLine>().title);
-    case Keyword::event:
-      return code_alone(scan, statement.emplace<EventLine>().event);
-    case Keyword::values:
-      return code_alone(scan, statement.emplace<ValuesLine>().set);
-    case Keyword::tempo:
-      return number_alone(scan, statement.emplace<TempoLine>().beats_a_minute);
-    case Keyword::swimmers:
-      return number_alone(scan, statement.emplace<SwimmersLine>().swimmers);
-    case Keyword::element:
+template <class Kind>
+Kind& start(Statement& statement, Word word) {
+  Kind& kind = statement.emplace<Kind>();
+  kind.word = word;
+  return kind;
+}
+
+bool statement_of(Word word, Scan& scan, Statement& statement) {
+  const words::Keyword& keyword = words::keyword(word);
+  if (keyword.colon != words::Colon::aspect) optional_colon(scan);
+  switch (keyword.shape) {
+    case Shape::title:
+      return scan.title(start<TitleLine>(statement, word).title) && scan.end();
+    case Shape::code:
+      return scan.code(start<CodeLine>(statement, word).code) && scan.end();
+    case Shape::number:
+      return scan.number(start<NumberLine>(statement, word).number) && scan.end();
+    case Shape::percent:
+      return scan.number(start<NumberLine>(statement, word).number) && scan.sign('%') && scan.end();
+    case Shape::alone:
+      return start<WordLine>(statement, word), scan.end();
+    case Shape::dated: {
+      auto& line = start<DatedLine>(statement, word);
+      return dated(scan, line.date, line.title);
+    }
+    case Shape::counted:
+      return parts(scan, start<CountedLine>(statement, word).items);
+    case Shape::counted_or_none:
+      return counted(scan, start<CountedLine>(statement, word).items);
+    case Shape::counts:
+      return counts(scan, start<CountsLine>(statement, word).counts);
+    case Shape::numbers:
+    case Shape::percents:
+      return named_numbers(scan, start<NamedNumbersLine>(statement, word).numbers,
+                           keyword.shape == Shape::percents);
+    case Shape::element:
       return element(scan, statement);
-    case Keyword::option:
-      return title_alone(scan, statement.emplace<OptionLine>().title);
-    case Keyword::parts:
-      return parts(scan, statement.emplace<PartsLine>().parts);
-    case Keyword::counts:
-      return counts(scan, statement.emplace<CountsLine>().counts);
-    case Keyword::difficulty:
-      return number_alone(scan, statement.emplace<DifficultyLine>().difficulty);
-    case Keyword::expect:
-      return number_alone(scan, statement.emplace<ExpectLine>().mark);
-    case Keyword::slip:
-      return scan.number(statement.emplace<SlipLine>().percent) && scan.sign('%') && scan.end();
-    case Keyword::passage:
-      return title_alone(scan, statement.emplace<PassageLine>().title);
-    case Keyword::impression:
-      return impression(scan, statement.emplace<ImpressionLine>().marks);
-    case Keyword::run: {
-      auto& line = statement.emplace<RunLine>();
-      return dated(scan, line.date, line.title);
-    }
-    case Keyword::panel: {
-      auto& line = statement.emplace<PanelLine>();
-      return dated(scan, line.date, line.title);
-    }
-    case Keyword::sync:
-      return counted(scan, statement.emplace<SyncLine>().errors);
-    case Keyword::penalty:
-      return counted(scan, statement.emplace<PenaltyLine>().penalties);
-    case Keyword::result:
-      return number_alone(scan, statement.emplace<ResultLine>().result);
-    case Keyword::spread:
-      return number_alone(scan, statement.emplace<SpreadLine>().spread);
-    case Keyword::day:
-      return number_alone(scan, statement.emplace<DayLine>().day);
-    case Keyword::limit:
+    case Shape::limit:
       return limit(scan, statement.emplace<LimitLine>());
-    case Keyword::errors:
-      return errors(scan, statement.emplace<ErrorsLine>().errors);
-    case Keyword::risk:
-      return risk(scan, statement.emplace<RiskLine>().penalties);
-    case Keyword::optional:
-      return statement.emplace<OptionalLine>(), scan.end();
-    case Keyword::stays:
-      return statement.emplace<StaysLine>(), scan.end();
-    case Keyword::before_aspects:
-    case Keyword::none:
-      break;
   }
   return false;
 }
@@ -413,19 +331,19 @@ class HandReader {
   static Read statement(Scan& scan, Statement& statement) {
     const Scan start = scan;
     const std::string_view word = scan.bare();
-    const Keyword key = keyword(word);
-    const bool is_aspect = may_be_an_aspect(key) && is_aspect_line(key, scan);
-    if (key != Keyword::none && !is_aspect)
-      return statement_of(key, scan, statement) ? Read::whole : Read::wrong;
+    const std::optional<Word> key = keyword(word);
+    const bool is_aspect = is_aspect_line(key, scan);
+    if (key && !is_aspect) return statement_of(*key, scan, statement) ? Read::whole : Read::wrong;
     scan = start;
     if (is_aspect || characters::quotes_at(start.at, start.rest().data() + start.rest().size()) != nullptr)
       return aspect(scan, statement) ? Read::whole : Read::wrong;
     return Read::unknown;
   }
 
-  static bool is_aspect_line(Keyword key, Scan scan) {
-    if (!scan.sign(':')) return false;
-    return key == Keyword::none || key == Keyword::difficulty || scan.starts_mark();
+  // Before a colon some keywords may name an aspect: `difficulty` whatever follows, the others where marks follow.
+  static bool is_aspect_line(std::optional<Word> key, Scan scan) {
+    if ((key && !words::may_be_an_aspect(*key)) || !scan.sign(':')) return false;
+    return !key || key == Word::difficulty || scan.starts_mark();
   }
 
   // A list that ends in a comma is the mistake; the rest of it on the next line is no second one.

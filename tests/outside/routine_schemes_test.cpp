@@ -1,5 +1,6 @@
 // How routines were weighed from 1996 to 2021, which penalties and which times: through the shipped tables
 // alone.
+#include "engine/score/problems.h"
 #include "tests/outside/published.h"
 
 namespace landdrill {

@@ -23,6 +23,7 @@
 #include "engine/cli/titles.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problems.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
 #include "tables/load.h"

@@ -17,6 +17,7 @@
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
+#include "engine/routine/problems.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::cli {

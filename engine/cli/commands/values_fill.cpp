@@ -13,8 +13,10 @@
 #include "engine/cli/read_sheets.h"
 #include "engine/report/page.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/fill.h"
 #include "tables/folder.h"
+#include "tables/problems.h"
 
 namespace landdrill::cli {
 namespace {
@@ -55,7 +57,7 @@ Result<std::string> write_filled(Call& call, Values& values, const ReadSet& set,
   return keep_in_folder(outcome, set.folder);
 }
 
-bool has(Problem problem, const Diagnostics& diagnostics) {
+bool has(ProblemCode problem, const Diagnostics& diagnostics) {
   const auto& list = diagnostics.list();
   return std::any_of(list.begin(), list.end(), [&](auto& one) { return one.problem == problem; });
 }

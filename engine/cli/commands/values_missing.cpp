@@ -13,8 +13,10 @@
 #include "engine/cli/read_sheet.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/report/page.h"
+#include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 
 namespace landdrill::cli {
 namespace {

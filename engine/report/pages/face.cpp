@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
 namespace landdrill::report {

@@ -1,12 +1,14 @@
 #include <algorithm>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
 #include "engine/report/chance.h"
 #include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/forecast.h"
+#include "engine/routine/routine.h"
 #include "tables/decimal.h"
 
 namespace landdrill::report {

@@ -13,6 +13,7 @@
 #include "engine/routine/wish.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/decimal.h"

@@ -94,8 +94,8 @@ TEST(ChoosingLines, GoIntoTheBlocksTheyBelongTo) {
   assemble(source, assembled);
   EXPECT_EQ(to_string(assembled.diagnostics), "");
   const ast::Routine& routine = assembled.sheets.at(0).routine;
-  EXPECT_EQ(routine.spread->spread.text, "0.3");
-  EXPECT_EQ(routine.day->day.text, "0.2");
+  EXPECT_EQ(routine.spread->text, "0.3");
+  EXPECT_EQ(routine.day->text, "0.2");
   ASSERT_EQ(routine.limits.size(), 3u);
   EXPECT_EQ(routine.limits[1].word(), "seconds");
   EXPECT_EQ(routine.limits[2].word(), "");
@@ -104,12 +104,12 @@ TEST(ChoosingLines, GoIntoTheBlocksTheyBelongTo) {
   EXPECT_EQ(first.optional.data(), source.text.data() + source.text.find("optional"));
   EXPECT_EQ(first.stays, "");
   EXPECT_EQ(second.stays, "stays");
-  EXPECT_EQ(first.variants.at(0).spread->spread.text, "0.4");
-  EXPECT_EQ(first.variants.at(1).spread->spread.text, "0.5");
+  EXPECT_EQ(first.variants.at(0).spread->text, "0.4");
+  EXPECT_EQ(first.variants.at(1).spread->text, "0.5");
   EXPECT_FALSE(second.variants.at(0).spread);
   ASSERT_EQ(routine.errors.size(), 2u);
-  EXPECT_EQ(routine.errors[1].sync.text, "clear");
-  EXPECT_EQ(routine.risks.at(0).percent.text, "10");
+  EXPECT_EQ(routine.errors[1].name.text, "clear");
+  EXPECT_EQ(routine.risks.at(0).number.text, "10");
 }
 
 TEST(ChoosingLines, AreTidiedInTheirColumns) {

@@ -4,6 +4,8 @@
 
 #include <string>
 
+#include "grammar/problems.h"
+
 namespace landdrill {
 namespace {
 

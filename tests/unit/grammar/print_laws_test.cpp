@@ -8,6 +8,7 @@
 #include "dump.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
+#include "grammar/words.h"
 
 namespace landdrill {
 namespace {
@@ -104,27 +105,35 @@ Gen<ast::Date> any_date() {
                   [](int year) { return ast::Date{keep(std::to_string(year) + "-04-14")}; });
 }
 
+Gen<words::Word> word_of(words::Shape shape) {
+  std::vector<words::Word> words;
+  for (const words::Keyword& each : words::keywords())
+    if (each.shape == shape) words.push_back(*words::find(each.word));
+  return gen::elementOf(words);
+}
+
 Gen<ast::Statement> any_statement() {
+  using words::Shape;
   const auto count = gen::construct<ast::Count>(any_number(), any_name());
-  const auto expected = gen::construct<ast::ExpectedAspect>(any_name(), any_number());
+  const auto numbers = some(gen::construct<ast::NamedNumber>(any_name(), any_number()));
   const auto marks = some(maybe(any_number()));
-  return gen::oneOf(statement<ast::RoutineLine>(any_name()), statement<ast::EventLine>(any_name()),
-                    statement<ast::ValuesLine>(any_name()), statement<ast::TempoLine>(any_number()),
-                    statement<ast::SwimmersLine>(any_number()),
+  const auto any_items = gen::container<std::vector<ast::Counted>>(any_counted());
+  return gen::oneOf(statement<ast::TitleLine>(word_of(Shape::title), any_name()),
+                    statement<ast::CodeLine>(word_of(Shape::code), any_name()),
+                    statement<ast::NumberLine>(word_of(Shape::number), any_number()),
+                    statement<ast::NumberLine>(word_of(Shape::percent), any_number()),
+                    statement<ast::WordLine>(word_of(Shape::alone)),
+                    statement<ast::DatedLine>(word_of(Shape::dated), any_date(), maybe(any_name())),
+                    statement<ast::CountedLine>(word_of(Shape::counted), some(any_counted())),
+                    statement<ast::CountedLine>(word_of(Shape::counted_or_none), any_items),
+                    statement<ast::CountsLine>(word_of(Shape::counts), some(count)),
+                    statement<ast::NamedNumbersLine>(word_of(Shape::numbers), numbers),
+                    statement<ast::NamedNumbersLine>(word_of(Shape::percents), numbers),
                     statement<ast::ElementLine>(any_whole(), any_name(), maybe(any_name())),
-                    statement<ast::OptionLine>(any_name()), statement<ast::PartsLine>(some(any_counted())),
-                    statement<ast::CountsLine>(some(count)), statement<ast::DifficultyLine>(any_number()),
-                    statement<ast::ExpectLine>(any_number()), statement<ast::SlipLine>(any_number()),
-                    statement<ast::PassageLine>(any_name()), statement<ast::ImpressionLine>(some(expected)),
-                    statement<ast::RunLine>(any_date(), maybe(any_name())),
-                    statement<ast::PanelLine>(any_date(), maybe(any_name())),
                     statement<ast::FaultsLine>(any_whole(), gen::arbitrary<bool>(),
                                                gen::container<std::vector<ast::Fault>>(any_fault())),
                     statement<ast::ElementMarksLine>(any_whole(), gen::arbitrary<bool>(), marks),
-                    statement<ast::AspectMarksLine>(any_name(), marks),
-                    statement<ast::SyncLine>(gen::container<std::vector<ast::Counted>>(any_counted())),
-                    statement<ast::PenaltyLine>(gen::container<std::vector<ast::Counted>>(any_counted())),
-                    statement<ast::ResultLine>(any_number()));
+                    statement<ast::AspectMarksLine>(any_name(), marks));
 }
 
 Gen<ast::Line> any_line() {

@@ -3,6 +3,7 @@
 #include <array>
 
 #include "engine/report/width.h"
+#include "engine/score/problems.h"
 
 namespace landdrill::report_test {
 namespace {
@@ -93,8 +94,8 @@ Bridge steps() {
                        std::array<std::string_view, 2> moved, std::string_view change,
                        std::string_view reached) {
     const int places = cause == Cause::execution ? 4 : cause == Cause::difficulty ? 2 : 0;
-    bridge.steps.push_back(
-        {cause, element, std::move(label), d(moved[0]), d(moved[1]), places, points(change), points(reached)});
+    bridge.steps.push_back({cause, element, std::move(label), d(moved[0]), d(moved[1]), places,
+                            points(change), points(reached)});
   };
   add(Cause::execution, 0, "1 Lantern", {"7.5", "7.3333"}, "-0.3833", "107.1417");
   add(Cause::difficulty, 1, "2 Undertow", {"4", "0.5"}, "-33.25", "73.8917");
