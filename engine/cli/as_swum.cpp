@@ -73,7 +73,7 @@ std::optional<std::size_t> AsSwum::next(Part& part) {
     part.trouble = cut_one.error();
     version_ = versions_.size();
   }
-  std::size_t bytes = part.swum.kept.text.size();
+  std::size_t bytes = part.head.size();
   for (const StoredText& panel : part.panels) bytes += panel.text.size();
   return bytes;
 }
@@ -84,7 +84,7 @@ Result<void> AsSwum::cut(Part& part) {
   part.set = set_;
   part.first = panel_ == 0;
   part.damaged.reset();
-  part.swum.kept.text = head_;
+  part.head = head_;
   part.panels.clear();
   if (panel_ < version.swum.panels.size()) {
     // The routine is read with each part: that shall be little beside the panels.
@@ -113,8 +113,8 @@ Result<void> AsSwum::start_version() {
 }
 
 // The panels' texts behind the routine's, when they are what was kept.
-void AsSwum::put_in(Part& part) {
-  std::string& text = part.swum.kept.text;
+void AsSwum::read(Part& part) {
+  std::string text = part.head;
   for (const StoredText& panel : part.panels) {
     if (!panel.sound()) {
       part.damaged = panel.id;
@@ -122,12 +122,8 @@ void AsSwum::put_in(Part& part) {
     }
     text.append("\n").append(panel.text);
   }
-}
-
-void AsSwum::understand(Part& part) {
   Swum& swum = part.swum;
-  swum.kept.routine = part.of->routine;
-  cli::understand(swum.kept, *part.set);
+  swum.kept = kept_sheet(part.of->routine, std::move(text), *part.set);
   const std::optional<Routine>& routine = swum.kept.sheet.routine();
   if (!routine) return;
   swum.runs = part.first ? flags(routine->runs, part.of->swum.runs) : std::vector<bool>(routine->runs.size());
@@ -139,7 +135,7 @@ Result<Diagnostics> AsSwum::wrong_with(const KeptBlock& routine) {
   if (!text) return tl::unexpected(text.error());
   auto kept = sheets_.understood(routine, std::move(*text));
   if (!kept) return tl::unexpected(kept.error());
-  return (*kept)->sheet.diagnostics;
+  return (*kept)->sheet.messages();
 }
 
 }  // namespace landdrill::cli

@@ -47,8 +47,9 @@ class AsSwum {
     SwumWith swum;
   };
   struct Part {
-    Swum swum;
+    std::string head;
     std::vector<StoredText> panels;
+    Swum swum;
     const ReadSet* set = nullptr;
     const Version* of = nullptr;
     bool first = false, last = false;     // of its version
@@ -61,8 +62,7 @@ class AsSwum {
   Result<void> start_version();
   std::optional<std::size_t> next(Part& part);
   Result<void> cut(Part& part);
-  static void put_in(Part& part);
-  static void understand(Part& part);
+  static void read(Part& part);
   Result<Diagnostics> wrong_with(const KeptBlock& routine);
 
   const Book& book_;
@@ -90,11 +90,9 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
     auto& [part, made] = slots[slot];
     made.reset();
     if (part.trouble) return;
-    put_in(part);
-    if (part.damaged) return;
-    understand(part);
+    read(part);
     if (part.swum.kept.sheet.routine()) made = make(std::as_const(part.swum));
-    part.swum.kept.sheet = {};
+    part.swum = {};
   };
   InOrder order([&](std::size_t slot) { return next(slots[slot].part); }, work);
   order.ahead();

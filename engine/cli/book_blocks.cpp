@@ -94,7 +94,7 @@ void add_blocks(const Source& piece, const Block& named, std::vector<TypedBlock>
 
 }  // namespace
 
-std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition) {
+std::vector<Block> blocks_of(const Sheet& sheet, std::size_t edition) {
   std::vector<Block> blocks;
   for (TypedBlock& typed : typed_blocks(sheet)) {
     blocks.push_back(std::move(typed.block));
@@ -104,15 +104,13 @@ std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition) {
   return blocks;
 }
 
-std::vector<TypedBlock> typed_blocks(const ReadSheet& sheet) {
+std::vector<TypedBlock> typed_blocks(const Sheet& sheet) {
   Block named;
   named.routine = sheet.title();
-  if (!sheet.assembled.sheets.empty()) {
-    const auto& event = sheet.assembled.sheets.front().routine.event;
-    if (event) named.event = event->event.text;
-  }
+  if (sheet.tree() != nullptr && sheet.tree()->routine.event)
+    named.event = sheet.tree()->routine.event->event.text;
   std::vector<TypedBlock> blocks;
-  for (const Source& piece : sheet.pieces) add_blocks(piece, named, blocks);
+  for (const Source& piece : sheet.sources()) add_blocks(piece, named, blocks);
   return blocks;
 }
 

@@ -3,7 +3,7 @@
 //   blocks_of(sheet, 0)     // {routine "Harbour Lights"}, {run 2026-04-14}, {panel 2026-05-09 "Tarn Open"}
 #pragma once
 
-#include "engine/cli/read_sheet.h"
+#include "engine/routine/sheet.h"
 #include "grammar/span.h"
 #include "tables/store/book.h"
 
@@ -11,7 +11,7 @@ namespace landdrill::cli {
 
 // Given a sheet with a routine (sheet.ok()). Comments just above a run or a panel go with it. `edition`: as
 // in Block.
-std::vector<Block> blocks_of(const ReadSheet& sheet, std::size_t edition);
+std::vector<Block> blocks_of(const Sheet& sheet, std::size_t edition);
 
 // A block, and the piece of the sheet's text that it is made of: whole lines without the last one's ending.
 struct TypedBlock {
@@ -20,6 +20,6 @@ struct TypedBlock {
   std::string_view typed;
 };
 // The same of a sheet that may have errors: title and event of the routine are as typed.
-std::vector<TypedBlock> typed_blocks(const ReadSheet& sheet);
+std::vector<TypedBlock> typed_blocks(const Sheet& sheet);
 
 }  // namespace landdrill::cli

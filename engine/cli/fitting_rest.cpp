@@ -5,7 +5,8 @@
 
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/routine/sheet.h"
+#include "engine/score/objections.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
@@ -34,64 +35,58 @@ std::string without(std::string_view text, std::string_view piece) {
 
 class Leaving {
  public:
-  Leaving(const ReadSheet& sheet, Placing& placing)
-      : set_(sheet.set), placing_(placing), rest_(std::make_unique<FittingRest>()) {
-    for (const Source& piece : sheet.pieces)
-      rest_->sheet.pieces.push_back({piece.name, rest_->texts.emplace_back(piece.text), piece.first_line});
-    understand();
+  Leaving(const StreamSheet& sheet, Placing& placing) : set_(sheet.set), placing_(placing) {
+    for (const Source& source : sheet.sources())
+      texts_.push_back({source.name, std::string(source.text), source.first_line});
   }
 
-  Result<std::unique_ptr<FittingRest>> leave() {
-    while (!rest_->sheet.ok()) {
-      const auto left = leave_one();
-      if (!left) return tl::unexpected(left.error());
-      if (!*left) break;
-      understand();
+  Result<std::optional<FittingRest>> leave() {
+    for (bool left = true; left;) {
+      read();
+      if (rest_.sheet.ok()) break;
+      const auto one = leave_one();
+      if (!one) return tl::unexpected(one.error());
+      left = *one;
     }
-    return rest_->left.empty() ? nullptr : std::move(rest_);
+    if (rest_.left.empty()) return std::nullopt;
+    return std::move(rest_);
   }
 
  private:
-  void understand() {
-    ReadSheet sheet;
-    sheet.pieces = std::move(rest_->sheet.pieces);
-    rest_->sheet = std::move(sheet);
-    understand(rest_->sheet);
-  }
-  void understand(ReadSheet& sheet) const {
-    put_together(sheet);
-    if (set_ != nullptr && set_->loaded.set && !sheet.assembled.sheets.empty()) resolve_from(*set_, sheet);
+  void read() {
+    rest_.sheet = {read_sheet(texts_), set_};
+    if (set_ != nullptr && set_->loaded.set) understand(rest_.sheet, *set_->loaded.set);
   }
 
   Result<bool> leave_one() {
-    for (TypedBlock& typed : typed_blocks(rest_->sheet)) {
-      if (typed.block.what == Block::What::routine || !is_wrong(typed, rest_->sheet.diagnostics)) continue;
+    for (TypedBlock& typed : typed_blocks(rest_.sheet)) {
+      if (typed.block.what == Block::What::routine || !is_wrong(typed, rest_.sheet.messages())) continue;
       const auto kept = placing_.kept_as(typed.block);
       if (!kept) return tl::unexpected(kept.error());
       if (*kept == nullptr) continue;
       take_out(typed);
       typed.block.event = (*kept)->event;
       typed.block.of = (*kept)->of_routine;
-      rest_->left.push_back(std::move(typed.block));
+      rest_.left.push_back(std::move(typed.block));
       return true;
     }
     return false;
   }
 
   void take_out(const TypedBlock& typed) {
-    const auto at = static_cast<std::size_t>(typed.source - rest_->sheet.pieces.data());
-    Source& piece = rest_->sheet.pieces[at];
-    piece.text = rest_->texts.emplace_back(without(piece.text, typed.typed));
+    const auto at = static_cast<std::size_t>(typed.source - rest_.sheet.sources().data());
+    texts_[at].text = without(typed.source->text, typed.typed);
   }
 
   const ReadSet* set_;
   Placing& placing_;
-  std::unique_ptr<FittingRest> rest_;
+  std::vector<NamedText> texts_;
+  FittingRest rest_;
 };
 
 }  // namespace
 
-Result<std::unique_ptr<FittingRest>> fitting_rest(const ReadSheet& sheet, Placing& placing) {
+Result<std::optional<FittingRest>> fitting_rest(const StreamSheet& sheet, Placing& placing) {
   return Leaving(sheet, placing).leave();
 }
 

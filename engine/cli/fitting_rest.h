@@ -6,22 +6,19 @@
 //   (*rest)->left[0].of       // the version that the first one that was left out belongs to
 #pragma once
 
-#include <deque>
-
 #include "engine/cli/placing.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {
 
 struct FittingRest {
-  ReadSheet sheet;  // its lines stand where they stood
+  StreamSheet sheet;  // its lines stand where they stood
   std::vector<Block> left;
-  std::deque<std::string> texts;  // of the sheet
 };
 
-// Given a sheet with errors; nullptr when nothing of it can be left out.
-Result<std::unique_ptr<FittingRest>> fitting_rest(const ReadSheet& sheet, Placing& placing);
+// Given a sheet with errors; empty when nothing of it can be left out.
+Result<std::optional<FittingRest>> fitting_rest(const StreamSheet& sheet, Placing& placing);
 
 }  // namespace landdrill::cli

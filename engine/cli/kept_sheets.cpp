@@ -1,6 +1,7 @@
 #include "engine/cli/kept_sheets.h"
 
 #include "engine/cli/find_values.h"
+#include "engine/score/objections.h"
 #include "tables/folder.h"
 
 namespace landdrill::cli {
@@ -23,24 +24,20 @@ Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
   return known.get();
 }
 
-void understand(KeptSheet& kept, const ReadSet& set) {
-  kept.sheet.pieces = {{kept.routine.routine, kept.text}};
-  put_together(kept.sheet);
-  if (set.loaded.set && !kept.sheet.assembled.sheets.empty()) {
-    resolve_from(set, kept.sheet);
+KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& set) {
+  KeptSheet kept{routine, read_sheet({{routine.routine, std::move(text)}}), &set};
+  if (set.loaded.set && kept.sheet.tree() != nullptr) {
+    understand(kept.sheet, *set.loaded.set);
   } else {
-    kept.sheet.diagnostics.append(set.loaded.diagnostics);
+    kept.sheet.add(set.loaded.diagnostics);
   }
+  return kept;
 }
 
 Result<const KeptSheet*> KeptSheets::understood(const KeptBlock& routine, std::string text) {
   auto set = set_of(routine.edition);
   if (!set) return tl::unexpected(set.error());
-  KeptSheet& kept = *sheets_.emplace_back(std::make_unique<KeptSheet>());
-  kept.routine = routine;
-  kept.text = std::move(text);
-  understand(kept, **set);
-  return &kept;
+  return &sheets_.emplace_back(kept_sheet(routine, std::move(text), **set));
 }
 
 Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const KeptBlock& routine) {

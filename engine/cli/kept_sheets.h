@@ -4,12 +4,13 @@
 //   auto sheets = kept.read(*versions_of(book, {"harbour"}));     // (*sheets)[0]->sheet.routine()->panels
 #pragma once
 
+#include <deque>
 #include <map>
 #include <memory>
 #include <set>
 
 #include "engine/cli/find_values.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/routine/sheet.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
@@ -18,8 +19,8 @@ namespace landdrill::cli {
 // A version of a routine with its runs and panels.
 struct KeptSheet {
   KeptBlock routine;
-  std::string text;
-  ReadSheet sheet;  // of the text; without a routine when the edition no longer loads: see sheet.diagnostics
+  Sheet sheet;  // without a routine when the edition no longer loads: its messages say so
+  const ReadSet* set = nullptr;
 };
 
 // The text of a version of a routine with its runs and panels.
@@ -34,8 +35,8 @@ Result<Versions> versions_of(const Book& book, const BookWish& wish);
 // In the order of the book.
 Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions);
 
-// Its `routine` and `text` are there: the sheet is made of them.
-void understand(KeptSheet& kept, const ReadSet& set);
+// A text as a sheet of this version.
+KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& set);
 
 class KeptSheets {
  public:
@@ -52,7 +53,7 @@ class KeptSheets {
  private:
   const Book& book_;
   std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
-  std::vector<std::unique_ptr<KeptSheet>> sheets_;
+  std::deque<KeptSheet> sheets_;
 };
 
 }  // namespace landdrill::cli

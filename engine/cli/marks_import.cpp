@@ -9,8 +9,9 @@
 
 #include "engine/cli/in_order.h"
 #include "engine/cli/kept_sheets.h"
-#include "engine/cli/read_sheet.h"
 #include "engine/cli/titles.h"
+#include "engine/routine/sheet.h"
+#include "engine/score/objections.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
@@ -57,7 +58,7 @@ class ImportOfSome {
  private:
   // The routine alone with the panels; what is found in them is said where it stands in the list.
   void check(std::span<const OnePanel> panels) {
-    const std::string_view head = routine_alone(routine_.text);
+    const std::string_view head = routine_alone(routine_.sheet.sources().front().text);
     std::string text;
     text.reserve(
         std::accumulate(texts_.begin(), texts_.end(), head.size(),
@@ -70,11 +71,9 @@ class ImportOfSome {
       text += one.text;
       line += one.lines.size();
     }
-    ReadSheet sheet;
-    sheet.pieces = {{"", text}};
-    put_together(sheet);
-    if (!sheet.assembled.sheets.empty()) resolve_from(*routine_.sheet.set, sheet);
-    for (const Diagnostic& one : sheet.diagnostics.list()) {
+    Sheet sheet = read_sheet({{"", std::move(text)}});
+    understand(sheet, *routine_.set->loaded.set);
+    for (const Diagnostic& one : sheet.messages().list()) {
       const auto after = std::upper_bound(starts.begin(), starts.end(), one.at.line);
       if (severity_of(one.problem) != Severity::error || after == starts.begin()) continue;
       const auto at = static_cast<std::size_t>(after - starts.begin()) - 1;
@@ -119,7 +118,7 @@ class Importing {
     if (auto found = find_homes(panels); !found) return found;
     std::vector<Piece> pieces;
     for (const OfVersion& version : versions_) {
-      out_.editions.push_back(version.routine->sheet.set->files);
+      out_.editions.push_back(version.routine->set->files);
       for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread)
         pieces.push_back({&version,
                           std::span(version.panels)

@@ -22,7 +22,7 @@ class OneRoutine {
 
   explicit operator bool() const { return exit_ == Exit::ok; }
   Exit exit() const { return exit_; }
-  const Diagnostics& messages() const { return reader_.sheet().diagnostics; }
+  const Diagnostics& messages() const { return reader_.sheet().messages(); }
   const Routine& routine() const { return *reader_.sheet().routine(); }
   const ReadSet& values() const { return *reader_.sheet().set; }
 

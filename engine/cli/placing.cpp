@@ -179,10 +179,7 @@ Result<bool> Placing::fits_beside(const Block& routine, const std::string& text)
     known->second.files = editions_.at(routine.edition);
     known->second.loaded = load(known->second.files);
   }
-  KeptSheet sheet;
-  sheet.text = routine.text + "\n" + text;
-  understand(sheet, known->second);
-  return sheet.sheet.ok();
+  return kept_sheet({}, routine.text + "\n" + text, known->second).sheet.ok();
 }
 
 Result<const KeptBlock*> Placing::kept_as(const Block& block) {

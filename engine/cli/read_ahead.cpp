@@ -1,28 +1,17 @@
 #include "engine/cli/read_ahead.h"
 
-#include "grammar/span.h"
-
 namespace landdrill::cli {
 namespace {
 
 constexpr std::size_t sheets_worth_a_thread = 32 * 1024;  // bytes of text
 
-std::size_t length_of(const std::vector<Source>& pieces) {
+std::size_t length_of(const std::vector<NamedText>& texts) {
   std::size_t length = 0;
-  for (const Source& piece : pieces) length += piece.text.size();
+  for (const NamedText& piece : texts) length += piece.text.size();
   return length;
 }
 
 }  // namespace
-
-// The stream takes its text back when it goes on.
-void ReadAhead::Place::keep_texts() {
-  if (kept.size() < pieces.size()) kept.resize(pieces.size());
-  for (std::size_t i = 0; i < pieces.size(); ++i) {
-    kept[i].assign(pieces[i].text.begin(), pieces[i].text.end());
-    pieces[i].text = {kept[i].data(), kept[i].size()};
-  }
-}
 
 ReadAhead::ReadAhead(std::vector<std::string> files, Work work)
     : stream_(std::move(files)),
@@ -57,27 +46,23 @@ std::optional<std::size_t> ReadAhead::cut(Batch& batch) {
     if (batch.size == batch.places.size()) batch.places.emplace_back();
     Place& place = batch.places[batch.size++];
     cut(place);
-    text += length_of(place.pieces);
+    text += length_of(place.texts);
   }
   return batch.size > 0 ? std::optional(text) : std::nullopt;
 }
 
 void ReadAhead::cut(Place& place) {
-  auto pieces = stream_.next();
-  ended_ = place.ended = !pieces;
+  auto texts = stream_.next();
+  ended_ = place.ended = !texts;
   place.more = stream_.more();
   place.troubles = stream_.take_troubles();
-  place.pieces.clear();
-  if (!pieces) return;
-  place.pieces = std::move(*pieces);
-  if (ahead_) place.keep_texts();
+  place.texts = texts ? std::move(*texts) : std::vector<NamedText>();
 }
 
 // The tree of the sheet before goes here too, so that taking it apart is shared as well.
 void ReadAhead::work_on(Place& place) const {
   if (place.ended) return;
-  place.sheet = {};
-  place.sheet.pieces = std::move(place.pieces);
+  place.sheet = {read_sheet(std::move(place.texts))};
   work_(place.sheet);
 }
 

@@ -1,6 +1,6 @@
 // The next sheets of a stream, worked on by all processors at once and handed out one by one, in their order.
 //
-//   ReadAhead ahead(files, [](ReadSheet& sheet) { ... });
+//   ReadAhead ahead(files, [](StreamSheet& sheet) { ... });
 //   ReadAhead::Place& place = ahead.next();   // place.sheet, place.troubles, place.more
 //   ahead.ahead();                            // from now on the function is called for several sheets at
 //   once
@@ -10,22 +10,36 @@
 
 #include <deque>
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "engine/cli/find_values.h"
 #include "engine/cli/in_order.h"
-#include "engine/cli/read_sheet.h"
 #include "engine/cli/read_sheets.h"
-#include "grammar/span.h"
+#include "engine/routine/sheet.h"
 #include "tables/folder.h"
 
 namespace landdrill::cli {
 
+// A sheet of a stream, and the set that it is tied to.
+struct StreamSheet : Sheet {
+  const ReadSet* set = nullptr;
+  bool without_set = false;  // its value set cannot be used; said already
+  // Its line of a batch, where that was worked out ahead of its turn; then its tree and its routine are gone.
+  struct Ahead {
+    std::string line, not_here;
+  };
+  std::optional<Ahead> ahead = {};
+
+  bool ok() const { return Sheet::ok() && !without_set; }
+};
+
 class ReadAhead {
  public:
-  // Given a sheet of which only the texts are known. Ahead it changes nothing but this sheet, and this thread
+  // Given a sheet that is put together. Ahead it changes nothing but this sheet, and this thread
   // goes on meanwhile.
-  using Work = std::function<void(ReadSheet&)>;
+  using Work = std::function<void(StreamSheet&)>;
 
   ReadAhead(std::vector<std::string> files, Work work);
 
@@ -33,10 +47,8 @@ class ReadAhead {
     bool ended = false;             // no sheet here: the stream is at its end
     bool more = false;              // whether another routine follows
     std::vector<Trouble> troubles;  // met on the way to this sheet
-    ReadSheet sheet;
-    std::vector<Source> pieces;           // as they were cut
-    std::vector<std::vector<char>> kept;  // their texts, once the stream has gone on
-    void keep_texts();
+    StreamSheet sheet;
+    std::vector<NamedText> texts;  // as they were cut; then the sheet has them
   };
   // Lives until the next call.
   Place& next();

@@ -131,8 +131,8 @@ struct SheetStream::File {
     }
   }
 
-  Source hand_out(std::size_t length, std::size_t lines) {
-    Source piece{name, {window.data() + begin, length}, line};
+  NamedText hand_out(std::size_t length, std::size_t lines) {
+    NamedText piece{name, {window.data() + begin, length}, line};
     begin += length;
     line += lines;
     return piece;
@@ -142,7 +142,7 @@ struct SheetStream::File {
   // line, with an empty line after them, belong to that. A first `routine` line is not the next one unless
   // `routine_seen`.
   struct Cut {
-    Source piece;
+    NamedText piece;
     bool at_routine = false;
     bool too_long = false;
   };
@@ -193,14 +193,12 @@ bool SheetStream::open_next() {
 
 void SheetStream::close() {
   if (file_->error != 0) troubles_.push_back(trouble_with(file_->name, file_->error));
-  kept_.push_back(std::move(file_->window));
   file_.reset();
 }
 
-std::optional<std::vector<Source>> SheetStream::next() {
-  std::vector<Source> pieces;
+std::optional<std::vector<NamedText>> SheetStream::next() {
+  std::vector<NamedText> pieces;
   bool routine_seen = false;
-  kept_.clear();
   more_ = false;
   while (file_ || open_next()) {
     auto [piece, at_routine, too_long] = file_->cut(routine_seen);

@@ -7,13 +7,12 @@
 // before its first `routine` line belongs to the sheet before, from the file before.
 #pragma once
 
-#include <deque>
 #include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
-#include "grammar/span.h"
+#include "engine/routine/sheet.h"
 #include "tables/folder.h"
 
 namespace landdrill::cli {
@@ -35,9 +34,9 @@ class SheetStream {
   explicit SheetStream(std::vector<std::string> files);
   ~SheetStream();
 
-  // The pieces of the next sheet, in order; empty at the end. They live until the next call. What stands
-  // before the first `routine` line of all belongs to the first sheet.
-  std::optional<std::vector<Source>> next();
+  // The pieces of the next sheet, in order; empty at the end. What stands before the first `routine` line of all
+  // belongs to the first sheet.
+  std::optional<std::vector<NamedText>> next();
   // Whether another `routine` line follows.
   bool more() const { return more_; }
   // The files that refused while they were read, or whose sheet was too long: that sheet and the rest of the
@@ -52,7 +51,6 @@ class SheetStream {
   std::vector<std::string> files_;
   std::size_t next_file_ = 0;
   std::unique_ptr<File> file_;
-  std::deque<std::vector<char>> kept_;  // of files before, which pieces point into
   std::vector<Trouble> troubles_;
   bool more_ = false;
 };

@@ -8,15 +8,12 @@
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/hint.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
-#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {
@@ -39,7 +36,7 @@ SheetReader::SheetReader(Call& call, std::vector<std::string> files)
     : call_(call),
       values_(call),
       first_file_(shown(files.front())),
-      ahead_(files, [this](ReadSheet& sheet) { work_ahead(sheet); }) {
+      ahead_(files, [this](StreamSheet& sheet) { work_ahead(sheet); }) {
   if (has_option(call.command, "--set")) forced_set_ = call.given.value("--set");
 }
 
@@ -50,13 +47,12 @@ void SheetReader::read_ahead(ReadAhead::Work also) {
 
 // Only what the set that was asked for last suffices for: whatever has to be looked for, or said, waits for
 // the sheet's turn.
-void SheetReader::work_ahead(ReadSheet& sheet) const {
-  put_together(sheet);
-  if (!also_ || sheet.assembled.sheets.empty()) return;
-  const ast::Sheet& first = sheet.assembled.sheets.front();
-  const ReadSet* set = values_.last_of_sheet(set_name(first), file_of(first));
+void SheetReader::work_ahead(StreamSheet& sheet) const {
+  if (!also_ || sheet.tree() == nullptr) return;
+  const ReadSet* set = values_.last_of_sheet(set_name(*sheet.tree()), file_of(*sheet.tree()));
   if (set == nullptr || !set->loaded.set) return;
-  resolve_from(*set, sheet);
+  sheet.set = set;
+  understand(sheet, *set->loaded.set);
   also_(sheet);
 }
 
@@ -69,28 +65,27 @@ bool SheetReader::read_next() {
   more_ = place.more;
   sheet_ = place.ended ? &nothing_ : &place.sheet;
   if (!place.ended) return true;
-  nothing_.pieces = {{first_file_, "", 1}};
-  put_together(nothing_);
+  nothing_ = {read_sheet({{first_file_, ""}})};
   return true;
 }
 
 bool SheetReader::next_unpriced() {
   if (!read_next()) return false;
-  sheet_->diagnostics.sort();
+  sheet_->sort_messages();
   return true;
 }
 
 bool SheetReader::next() {
   if (!read_next()) return false;
-  if (sheet_->set == nullptr) understand();
-  sheet_->diagnostics.sort();
+  if (sheet_->set == nullptr) tie_to_set();
+  sheet_->sort_messages();
   return true;
 }
 
-void SheetReader::understand() {
-  if (sheet_->assembled.sheets.empty()) return;
-  choose_set(sheet_->assembled.sheets.front());
-  if (sheet_->set != nullptr && sheet_->set->loaded.set) resolve_from(*sheet_->set, *sheet_);
+void SheetReader::tie_to_set() {
+  if (sheet_->tree() == nullptr) return;
+  choose_set(*sheet_->tree());
+  if (sheet_->set != nullptr && sheet_->set->loaded.set) understand(*sheet_, *sheet_->set->loaded.set);
 }
 
 std::string_view SheetReader::set_name(const ast::Sheet& sheet) const {
@@ -100,14 +95,13 @@ std::string_view SheetReader::set_name(const ast::Sheet& sheet) const {
 
 void SheetReader::choose_set(const ast::Sheet& sheet) {
   const std::string_view name = set_name(sheet);
-  if (name.empty() && !sheet_->diagnostics.ok()) return;  // the line may be there and not understood
+  if (name.empty() && !sheet_->Sheet::ok()) return;  // the line may be there and not understood
   if (name.empty()) {
     const std::string_view title = sheet.routine.head.title.text;
-    return sheet_->diagnostics.add(
-        diagnostic_at(sheet.sources, title,
-                      {Problem::missing_line, "a routine without a value set",
-                       "a line such as `values kingfisher-2026`, or --set on the command line",
-                       sets_found(values_.names(file_of(sheet)))}));
+    return sheet_->add(diagnostic_at(sheet.sources, title,
+                                     {Problem::missing_line, "a routine without a value set",
+                                      "a line such as `values kingfisher-2026`, or --set on the command line",
+                                      sets_found(values_.names(file_of(sheet)))}));
   }
   const auto found = values_.of_sheet(name, file_of(sheet));
   if (!found) return no_such_set(sheet, found.error());
@@ -128,9 +122,9 @@ void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
   const std::vector<std::string_view> known(names.begin(), names.end());
   Hint hint = words::nearest_hint(typed, known);
   if (hint.empty()) hint = sets_found(names);
-  sheet_->diagnostics.add(diagnostic_at(sheet.sources, typed,
-                                        {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
-                                         "the name of a set that can be found", std::move(hint)}));
+  sheet_->add(diagnostic_at(sheet.sources, typed,
+                            {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
+                             "the name of a set that can be found", std::move(hint)}));
 }
 
 void SheetReader::report_set(const ReadSet& set) {
@@ -138,10 +132,6 @@ void SheetReader::report_set(const ReadSet& set) {
   if (std::find(reported_.begin(), reported_.end(), &set) != reported_.end()) return;
   reported_.push_back(&set);
   worst_ = worse(worst_, refuse_set(call_, set));
-}
-
-Resolved SheetReader::resolved_with(const ReadSheet& sheet, const ValueSet& set) {
-  return understood(sheet.assembled.sheets.front(), set);
 }
 
 bool all_readable(Call& call, const std::vector<std::string>& files) {

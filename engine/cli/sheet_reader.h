@@ -11,11 +11,9 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/read_ahead.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/routine/resolve.h"
+#include "engine/routine/sheet.h"
 #include "grammar/blocks.h"
 #include "tables/folder.h"
-#include "tables/value_set.h"
 
 namespace landdrill::cli {
 
@@ -33,20 +31,17 @@ class SheetReader {
   // them, at once as well. A sheet that needs another set than the one asked for last waits for its turn,
   // without `also`.
   void read_ahead(ReadAhead::Work also);
-  const ReadSheet& sheet() const { return *sheet_; }
+  const StreamSheet& sheet() const { return *sheet_; }
   // Whether another routine follows.
   bool more() const { return more_; }
   // The worst that was met so far in the files and the sets.
   Exit worst() const { return worst_; }
   Values& values() { return values_; }
 
-  // The same sheet tied to another set.
-  static Resolved resolved_with(const ReadSheet& sheet, const ValueSet& set);
-
  private:
-  void work_ahead(ReadSheet& sheet) const;
+  void work_ahead(StreamSheet& sheet) const;
   bool read_next();
-  void understand();
+  void tie_to_set();
   std::string_view set_name(const ast::Sheet& sheet) const;
   void choose_set(const ast::Sheet& sheet);
   void no_such_set(const ast::Sheet& sheet, const Trouble& trouble);
@@ -55,8 +50,8 @@ class SheetReader {
   Call& call_;
   Values values_;
   ReadAhead::Work also_;
-  ReadSheet nothing_;
-  ReadSheet* sheet_ = nullptr;
+  StreamSheet nothing_;
+  StreamSheet* sheet_ = nullptr;
   bool more_ = false;
   std::string forced_set_;
   std::vector<const ReadSet*> reported_;

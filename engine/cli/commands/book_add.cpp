@@ -16,7 +16,7 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/placing.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "engine/cli/read_sheets.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/cli/tell_added.h"
@@ -53,9 +53,9 @@ void find_called_the_same(const Sources& sources, const auto& runs_or_panels, st
                        "give it a title of its own, such as \"second\""}));
   }
 }
-Diagnostics called_the_same(const ReadSheet& sheet) {
+Diagnostics called_the_same(const StreamSheet& sheet) {
   Diagnostics diagnostics;
-  const ast::Sheet& typed = sheet.assembled.sheets.front();
+  const ast::Sheet& typed = *sheet.tree();
   find_called_the_same(typed.sources, typed.runs, "run", diagnostics);
   find_called_the_same(typed.sources, typed.panels, "panel", diagnostics);
   return diagnostics;
@@ -116,18 +116,18 @@ class Adding {
   void read_sheets() {
     SheetReader reader(call_, sheets_);
     while (reader.next()) {
-      const ReadSheet& sheet = reader.sheet();
+      const StreamSheet& sheet = reader.sheet();
       if (sheet.ok()) {
         take(sheet);
       } else if (!take_rest(sheet)) {
-        messages_.add(sheet.diagnostics);
+        messages_.add(sheet.messages());
         worst_ = worse(worst_, Exit::errors);
       }
     }
     worst_ = worse(worst_, reader.worst());
   }
 
-  void take(const ReadSheet& sheet) {
+  void take(const StreamSheet& sheet) {
     const Diagnostics twice = called_the_same(sheet);
     if (!twice.ok()) {
       messages_.add(twice);
@@ -146,7 +146,7 @@ class Adding {
 
   // What is wrong with a sheet may be that its routine was changed and a run or a panel that is kept already
   // was not. Such a one is left where it is.
-  bool take_rest(const ReadSheet& sheet) {
+  bool take_rest(const StreamSheet& sheet) {
     if (sheet.without_set || !std::filesystem::exists(call_.given.operands.front())) return false;
     auto season = open_book(call_, Season::Mode::read);
     if (!season) return false;  // it is said when the book is opened to write
@@ -154,9 +154,9 @@ class Adding {
     Placing placing(book, editions_);
     if (!placing.read()) return false;
     const auto rest = fitting_rest(sheet, placing);
-    if (!rest || *rest == nullptr) return false;
+    if (!rest || !*rest) return false;
     if (!(*rest)->sheet.ok()) {
-      messages_.add((*rest)->sheet.diagnostics);
+      messages_.add((*rest)->sheet.messages());
       worst_ = worse(worst_, Exit::errors);
       return true;
     }

@@ -10,7 +10,7 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/pages/lessons.h"
@@ -38,12 +38,12 @@ class Calibrating {
     reader_.emplace(call_, std::vector{file});
     if (!reader_->next()) return worse(Exit::errors, reader_->worst());
     if (reader_->more()) return misused(call_, shown(file) + " holds several routines; expected one");
-    const ReadSheet& sheet = reader_->sheet();
+    const StreamSheet& sheet = reader_->sheet();
     if (sheet.ok()) {
       routine = &*sheet.routine();
       return Exit::ok;
     }
-    Messages(call_.streams).add(sheet.diagnostics);
+    Messages(call_.streams).add(sheet.messages());
     return worse(Exit::errors, reader_->worst());
   }
 

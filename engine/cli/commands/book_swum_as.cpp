@@ -68,7 +68,7 @@ class Moving {
     } else {
       call_.streams.say(fmt::format("landdrill: the panel of {} \"{}\" does not fit version {} of {}:\n{}",
                                     panel.date, panel.title, version_, panel.routine,
-                                    to_string((*sheet)->sheet.diagnostics)));
+                                    to_string((*sheet)->sheet.messages())));
     }
     return block;
   }

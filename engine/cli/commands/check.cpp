@@ -4,7 +4,7 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/report/render.h"
 #include "engine/report/render_json.h"
@@ -19,10 +19,10 @@ Exit check(Call& call) {
   Exit worst = Exit::ok;
   bool many = false;
   while (call.streams.out.failure() == 0 && reader.next()) {
-    const ReadSheet& sheet = reader.sheet();
-    const report::Checked checked{sheet.file(), sheet.title(), sheet.diagnostics, sheet.without_set};
+    const StreamSheet& sheet = reader.sheet();
+    const report::Checked checked{sheet.file(), sheet.title(), sheet.messages(), sheet.without_set};
     many = many || reader.more();
-    if (format == report::Format::text) messages.add(sheet.diagnostics);
+    if (format == report::Format::text) messages.add(sheet.messages());
     print_page(call, check_page(checked), many ? report::JsonLayout::one_line : report::JsonLayout::indented);
     if (!checked.ok()) worst = Exit::errors;
   }

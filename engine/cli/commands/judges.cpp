@@ -16,7 +16,7 @@
 #include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
@@ -50,7 +50,7 @@ class SeenPanels {
   explicit SeenPanels(Call& call) : call_(call) {}
 
   // Of a sheet without errors.
-  std::vector<SatPanel> not_seen(const ReadSheet& sheet) {
+  std::vector<SatPanel> not_seen(const StreamSheet& sheet) {
     const Routine& routine = *sheet.routine();
     std::vector<std::string> words;
     for (TypedBlock& one : typed_blocks(sheet))
@@ -99,9 +99,9 @@ Exit judges(Call& call) {
   std::vector<SatPanel> panels;
   Exit worst = Exit::ok;
   while (reader.next()) {
-    const ReadSheet& sheet = reader.sheet();
+    const StreamSheet& sheet = reader.sheet();
     if (!sheet.ok()) {
-      messages.add(sheet.diagnostics);
+      messages.add(sheet.messages());
       worst = worse(worst, Exit::errors);
       continue;
     }

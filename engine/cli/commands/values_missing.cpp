@@ -10,7 +10,7 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
+#include "engine/cli/read_ahead.h"
 #include "engine/cli/sheet_reader.h"
 #include "engine/report/page.h"
 #include "engine/routine/resolve.h"
@@ -57,11 +57,11 @@ Exit values_missing(Call& call) {
   Messages messages(call.streams);
   Exit worst = Exit::ok;
   while (reader.next()) {
-    const ReadSheet& sheet = reader.sheet();
-    messages.add(without_gaps(sheet.diagnostics));
+    const StreamSheet& sheet = reader.sheet();
+    messages.add(without_gaps(sheet.messages()));
     if (!sheet.ok()) worst = Exit::errors;
     if (sheet.set == nullptr || sheet.without_set) continue;
-    const std::vector<Gap>& gaps = sheet.resolved.gaps;
+    const std::vector<Gap>& gaps = sheet.gaps();
     report::Page page =
         report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
     page.apart();

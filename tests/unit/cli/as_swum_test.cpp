@@ -110,7 +110,8 @@ TEST_F(AsSwumTest, OlderRunsOfTheSheetAreThereButCountOnce) {
 TEST_F(AsSwumTest, AnOlderVersionKeepsItsOwnWordingOfARun) {
   add({routine(hard), run("2026-03-31", "travel large"), panel("2026-04-11", sevens)});
   add({routine(easy), run("2026-03-31", "bent-knee large"), panel("2026-06-13", eights)});
-  const std::vector<std::string> texts = told({}, [](const Swum& one) { return one.kept.text; });
+  const std::vector<std::string> texts =
+      told({}, [](const Swum& one) { return std::string(one.kept.sheet.sources().front().text); });
   ASSERT_EQ(texts.size(), 2u);
   EXPECT_NE(texts[0].find("travel large"), std::string::npos);
   EXPECT_NE(texts[1].find("bent-knee large"), std::string::npos);

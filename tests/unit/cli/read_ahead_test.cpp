@@ -26,14 +26,14 @@ std::string stream_of(int count) {
   return text;
 }
 
-std::string text_of(const ReadSheet& sheet) {
+std::string text_of(const StreamSheet& sheet) {
   std::string text;
-  for (const Source& piece : sheet.pieces) text += piece.text;
+  for (const Source& piece : sheet.sources()) text += piece.text;
   return text;
 }
 
 // The work copies the text, so that a text taken back too early shows.
-void note_text(ReadSheet& sheet) {
+void note_text(StreamSheet& sheet) {
   sheet.ahead = {text_of(sheet), {}};
 }
 
@@ -56,7 +56,7 @@ TEST(ReadAhead, HandsOutEverySheetInItsOrder) {
 TEST(ReadAhead, WorksOnOneSheetAtATimeUntilItIsToldOtherwise) {
   const Scratch scratch;
   std::atomic<int> begun = 0;
-  ReadAhead ahead({scratch.file("many", stream_of(40))}, [&](ReadSheet&) { ++begun; });
+  ReadAhead ahead({scratch.file("many", stream_of(40))}, [&](StreamSheet&) { ++begun; });
   for (int i = 1; i <= 10; ++i) {
     ahead.next();
     EXPECT_EQ(begun, i);
@@ -71,7 +71,7 @@ TEST(ReadAhead, ReadsLessAheadWhenTheTextsAreLong) {
   std::string text;
   for (int i = 0; i < 64; ++i) text += "routine \"" + std::string(300'000, '-') + "\"\n";
   std::atomic<int> begun = 0;
-  ReadAhead ahead({scratch.file("long", text)}, [&](ReadSheet&) { ++begun; });
+  ReadAhead ahead({scratch.file("long", text)}, [&](StreamSheet&) { ++begun; });
   ahead.ahead();
   for (int i = 1; i <= 64; ++i) {
     ahead.next();
@@ -98,7 +98,7 @@ TEST(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
   if (std::thread::hardware_concurrency() < 2) GTEST_SKIP() << "one processor";
   const Scratch scratch;
   const std::thread::id here = std::this_thread::get_id();
-  ReadAhead ahead({scratch.file("many", stream_of(500))}, [&](ReadSheet&) {
+  ReadAhead ahead({scratch.file("many", stream_of(500))}, [&](StreamSheet&) {
     // Long enough for another thread to get its share.
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     if (std::this_thread::get_id() != here) throw std::runtime_error("not here");

@@ -18,7 +18,7 @@ std::string sheets(std::vector<std::string> files) {
   std::string all;
   while (const auto pieces = stream.next()) {
     if (!all.empty()) all += "|";
-    for (const Source& piece : *pieces)
+    for (const NamedText& piece : *pieces)
       all += piece.name.substr(piece.name.rfind('/') + 1) + ":" + std::to_string(piece.first_line) + "[" +
              std::string(piece.text) + "]";
   }
