@@ -5,6 +5,7 @@
 
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/find_values.h"
+#include "engine/files/read_set.h"
 #include "engine/routine/sheet.h"
 #include "engine/score/objections.h"
 #include "grammar/diagnostics.h"

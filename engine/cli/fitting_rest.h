@@ -7,7 +7,7 @@
 #pragma once
 
 #include "engine/cli/placing.h"
-#include "engine/cli/read_ahead.h"
+#include "engine/files/read_ahead.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 

@@ -1,6 +1,7 @@
 #include "engine/cli/kept_sheets.h"
 
 #include "engine/cli/find_values.h"
+#include "engine/files/read_set.h"
 #include "engine/score/objections.h"
 #include "tables/folder.h"
 

@@ -10,6 +10,7 @@
 #include <set>
 
 #include "engine/cli/find_values.h"
+#include "engine/files/read_set.h"
 #include "engine/routine/sheet.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"

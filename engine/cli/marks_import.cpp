@@ -7,9 +7,9 @@
 #include <set>
 #include <span>
 
-#include "engine/cli/in_order.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/titles.h"
+#include "engine/files/in_order.h"
 #include "engine/routine/sheet.h"
 #include "engine/score/objections.h"
 #include "grammar/diagnostics.h"

@@ -15,6 +15,7 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/kept_sheets.h"
 #include "engine/cli/listed_text.h"
+#include "engine/files/read_set.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/book.h"

@@ -8,6 +8,7 @@
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/fitting_rest.h"
 #include "engine/cli/list_homes.h"
@@ -16,11 +17,11 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/placing.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/read_sheets.h"
-#include "engine/cli/sheet_reader.h"
 #include "engine/cli/tell_added.h"
 #include "engine/cli/titles.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_sheets.h"
+#include "engine/files/sheet_reader.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
@@ -114,7 +115,8 @@ class Adding {
   }
 
   void read_sheets() {
-    SheetReader reader(call_, sheets_);
+    CallSheets sheets(call_, sheets_);
+    SheetReader& reader = sheets.reader();
     while (reader.next()) {
       const StreamSheet& sheet = reader.sheet();
       if (sheet.ok()) {
@@ -124,7 +126,7 @@ class Adding {
         worst_ = worse(worst_, Exit::errors);
       }
     }
-    worst_ = worse(worst_, reader.worst());
+    worst_ = worse(worst_, sheets.worst());
   }
 
   void take(const StreamSheet& sheet) {

@@ -7,11 +7,8 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/messages.h"
-#include "engine/cli/misused.h"
+#include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/sheet_reader.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/routine/routine.h"
@@ -28,39 +25,13 @@ std::vector<Lesson> lessons_of(const Swum& swum) {
   return all;
 }
 
-// The routine of --sheet.
-class Calibrating {
- public:
-  explicit Calibrating(Call& call) : call_(call) {}
-
-  Exit read(const std::string& file) {
-    if (!all_readable(call_, {file})) return Exit::environment;
-    reader_.emplace(call_, std::vector{file});
-    if (!reader_->next()) return worse(Exit::errors, reader_->worst());
-    if (reader_->more()) return misused(call_, shown(file) + " holds several routines; expected one");
-    const StreamSheet& sheet = reader_->sheet();
-    if (sheet.ok()) {
-      routine = &*sheet.routine();
-      return Exit::ok;
-    }
-    Messages(call_.streams).add(sheet.messages());
-    return worse(Exit::errors, reader_->worst());
-  }
-
-  const Routine* routine = nullptr;  // lives as long as this
-
- private:
-  Call& call_;
-  std::optional<SheetReader> reader_;
-};
-
 Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
-  Calibrating sheet(call);
+  std::optional<OneRoutine> sheet;
   if (call.given.has("--sheet")) {
-    const Exit read = sheet.read(std::string(call.given.value("--sheet")));
-    if (read != Exit::ok) return read;
+    sheet.emplace(call, std::string(call.given.value("--sheet")));
+    if (!*sheet) return sheet->exit();
   }
-  print_page(call, report::lessons_page(all, sheet.routine));
+  print_page(call, report::lessons_page(all, sheet ? &sheet->routine() : nullptr));
   return worst;
 }
 

@@ -1,11 +1,12 @@
 #include "engine/report/pages/check.h"
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/render.h"
 #include "engine/report/render_json.h"
 
@@ -13,7 +14,8 @@ namespace landdrill::cli {
 
 Exit check(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
-  SheetReader reader(call);
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
   Messages messages(call.streams);
   const report::Format format = format_of(call);
   Exit worst = Exit::ok;
@@ -27,7 +29,7 @@ Exit check(Call& call) {
     if (!checked.ok()) worst = Exit::errors;
   }
   messages.finish();
-  return worse(worst, reader.worst());
+  return worse(worst, sheets.worst());
 }
 
 }  // namespace landdrill::cli

@@ -12,12 +12,13 @@
 #include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/in_order.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
 #include "tables/store/book.h"
@@ -95,7 +96,8 @@ Exit judges(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
   Messages messages(call.streams);
   SeenPanels seen(call);
-  SheetReader reader(call);
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
   std::vector<SatPanel> panels;
   Exit worst = Exit::ok;
   while (reader.next()) {
@@ -109,7 +111,7 @@ Exit judges(Call& call) {
   }
   messages.finish();
   seen.tell();
-  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, reader.worst()));
+  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, sheets.worst()));
 }
 
 Exit book_judges(Call& call) {

@@ -13,7 +13,7 @@
 #include "engine/cli/page.h"
 #include "engine/cli/practice_import.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/report/render_csv.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"

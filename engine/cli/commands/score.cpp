@@ -3,13 +3,14 @@
 #include <utility>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/price_wish.h"
@@ -33,29 +34,30 @@ class Scoring {
         messages_(call.streams),
         wish_(page_wish(call)),
         format_(format_of(call)),
-        reader_(call) {}
+        sheets_of_call_(call) {}
 
   Exit all() {
-    while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader_.next()) {
+    while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader().next()) {
       if (sheets_++ == 0) choose_layout();
-      worst_ = worse(worst_, one(reader_.sheet()));
+      worst_ = worse(worst_, one(reader().sheet()));
     }
     messages_.finish();
     if (priced_ > 0 && unmet_ == priced_) worst_ = worse(worst_, misused(call_, last_unmet_));
-    return worse(worst_, reader_.worst());
+    return worse(worst_, sheets_of_call_.worst());
   }
 
  private:
+  SheetReader& reader() { return sheets_of_call_.reader(); }
   // One routine is told in full, many in a line each.
   void choose_layout() {
-    many_ = reader_.more();
+    many_ = reader().more();
     layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
     if (many_ && layout_ == Layout::brief && format_ == Format::text && !call_.given.has("--brief"))
       call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
     if (format_ == Format::csv)
       heading_ = layout_ == Layout::brief ? report::batch_csv_header() : csv_header(report::score_page({}));
     if (format_ == Format::text && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
-    if (many_ && one_line_each()) reader_.read_ahead([this](StreamSheet& sheet) { price_ahead(sheet); });
+    if (many_ && one_line_each()) reader().read_ahead([this](StreamSheet& sheet) { price_ahead(sheet); });
   }
 
   // Called for several at once; what needs a word to the user waits for its turn.
@@ -159,7 +161,7 @@ class Scoring {
   std::string heading_, last_unmet_;
   std::size_t sheets_ = 0, priced_ = 0, unmet_ = 0;
   Exit worst_ = Exit::ok;
-  SheetReader reader_;  // last, so that it ends first: what it does ahead needs the others
+  CallSheets sheets_of_call_;  // last, so that it ends first: what it does ahead needs the others
 };
 
 }  // namespace

@@ -3,14 +3,16 @@
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_ahead.h"
-#include "engine/cli/sheet_reader.h"
 #include "engine/cli/totals.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_set.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/pages/price_wish.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
@@ -105,7 +107,8 @@ class Comparing {
 };
 
 Exit compare_sheets(Call& call, Comparing& comparing) {
-  SheetReader reader(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  CallSheets sheets(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  SheetReader& reader = sheets.reader();
   Messages messages(call.streams);
   Exit worst = Exit::ok;
   while (reader.next_unpriced()) {
@@ -113,7 +116,7 @@ Exit compare_sheets(Call& call, Comparing& comparing) {
     messages.add(sheet.messages());
     worst = worse(worst, sheet.ok() ? comparing.sheet(sheet) : Exit::errors);
   }
-  return worse(worst, reader.worst());
+  return worse(worst, sheets.worst());
 }
 
 }  // namespace

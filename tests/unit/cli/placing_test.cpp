@@ -6,8 +6,8 @@
 
 #include <filesystem>
 
-#include "scratch.h"
 #include "tables/folder.h"
+#include "tests/unit/kit/scratch.h"
 
 namespace landdrill::cli {
 namespace {

@@ -5,12 +5,12 @@
 
 #include <filesystem>
 
-#include "engine/score/account.h"
 #include "engine/report/amount_text.h"
+#include "engine/score/account.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
-#include "scratch.h"
 #include "tables/folder.h"
+#include "tests/unit/kit/scratch.h"
 
 namespace landdrill::cli {
 namespace {

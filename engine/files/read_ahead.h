@@ -14,13 +14,13 @@
 #include <string>
 #include <vector>
 
-#include "engine/cli/find_values.h"
-#include "engine/cli/in_order.h"
-#include "engine/cli/read_sheets.h"
+#include "engine/files/in_order.h"
+#include "engine/files/read_set.h"
+#include "engine/files/read_sheets.h"
 #include "engine/routine/sheet.h"
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 
 // A sheet of a stream, and the set that it is tied to.
 struct StreamSheet : Sheet {
@@ -74,4 +74,4 @@ class ReadAhead {
   InOrder in_order_;  // last, so that its threads end first
 };
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,5 +1,5 @@
 // Sheets worked on several at once and handed out one by one: nothing lost, nothing out of order.
-#include "engine/cli/read_ahead.h"
+#include "engine/files/read_ahead.h"
 
 #include <gtest/gtest.h>
 
@@ -8,9 +8,9 @@
 #include <stdexcept>
 #include <thread>
 
-#include "scratch.h"
+#include "tests/unit/kit/scratch.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 using test::Scratch;
@@ -111,4 +111,4 @@ TEST(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
 }
 
 }  // namespace
-}  // namespace landdrill::cli
+}  // namespace landdrill

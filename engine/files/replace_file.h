@@ -6,9 +6,9 @@
 
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 
 // Keeps the permissions of `file`; follows a symbolic link to the file it names.
 Result<void> replace_file(const std::string& file, std::string_view text);
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

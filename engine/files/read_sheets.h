@@ -15,7 +15,7 @@
 #include "engine/routine/sheet.h"
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 
 // No sheet is longer than this; reading stops there.
 inline constexpr std::size_t longest_sheet = std::size_t{64} << 20;
@@ -55,4 +55,4 @@ class SheetStream {
   bool more_ = false;
 };
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,5 +1,5 @@
 // Work shared by all processors: everything once, in order, and nothing left running.
-#include "engine/cli/in_order.h"
+#include "engine/files/in_order.h"
 
 #include <gtest/gtest.h>
 
@@ -7,7 +7,7 @@
 #include <chrono>
 #include <stdexcept>
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 TEST(InOrder, HandsOutEverythingOnceAndInOrder) {
@@ -58,7 +58,12 @@ TEST(InOrder, ThrowsInItsTurn) {
 TEST(InOrder, FillsNoMoreSlotsThanThereAreAndEndsWithWorkLeft) {
   std::atomic<std::size_t> filled = 0;
   {
-    InOrder order([&](std::size_t) { ++filled; return std::optional<std::size_t>(0); }, [](std::size_t) {});
+    InOrder order(
+        [&](std::size_t) {
+          ++filled;
+          return std::optional<std::size_t>(0);
+        },
+        [](std::size_t) {});
     order.ahead();
     for (std::size_t i = 0; i < 5; ++i) {
       const auto slot = order.next();
@@ -71,4 +76,4 @@ TEST(InOrder, FillsNoMoreSlotsThanThereAreAndEndsWithWorkLeft) {
 }
 
 }  // namespace
-}  // namespace landdrill::cli
+}  // namespace landdrill

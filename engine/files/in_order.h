@@ -19,7 +19,7 @@
 #include <type_traits>
 #include <vector>
 
-namespace landdrill::cli {
+namespace landdrill {
 
 class InOrder {
  public:
@@ -86,4 +86,4 @@ void make_in_order(std::size_t count, Make make, Take take) {
   while (const auto slot = order.next()) take(std::move(*slots[*slot].made));
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

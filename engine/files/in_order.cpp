@@ -1,10 +1,10 @@
-#include "engine/cli/in_order.h"
+#include "engine/files/in_order.h"
 
 #include <algorithm>
 #include <system_error>
 #include <utility>
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 constexpr std::size_t most_bytes = 512 * 1024;
@@ -106,4 +106,4 @@ void InOrder::work_on_next(std::unique_lock<std::mutex>& lock) {
   done_one_.notify_one();
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

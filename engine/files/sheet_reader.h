@@ -1,29 +1,33 @@
 // One sheet after another, understood as far as it can be: read, put together, tied to its value set.
 //
-//   SheetReader reader(call);
+//   SheetReader reader({"duet.sheet", "-"}, sets, {tell_trouble, tell_set});
 //   while (reader.next()) if (reader.sheet().routine()) ...
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
-#include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
-#include "engine/cli/read_ahead.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_set.h"
+#include "engine/files/value_sets.h"
 #include "engine/routine/sheet.h"
 #include "grammar/blocks.h"
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 
 class SheetReader {
  public:
-  // Heeds the operands FILE..., --set, --values and --season.
-  explicit SheetReader(Call& call);
-  SheetReader(Call& call, std::vector<std::string> files);
+  // What a reader tells as it meets it.
+  struct Heard {
+    std::function<void(const Trouble&)> trouble;
+    std::function<void(const ReadSet&)> unusable;  // each set once
+  };
+  // `set`: the name of the one that all sheets are tied to, whatever they say; empty: the one that each says.
+  SheetReader(std::vector<std::string> files, ValueSets& sets, Heard heard, std::string set = {});
 
-  // False at the end. Troubles and the mistakes of value sets are printed as they are met.
+  // False at the end.
   bool next();
   // The same without a value set: read and put together only.
   bool next_unpriced();
@@ -34,9 +38,6 @@ class SheetReader {
   const StreamSheet& sheet() const { return *sheet_; }
   // Whether another routine follows.
   bool more() const { return more_; }
-  // The worst that was met so far in the files and the sets.
-  Exit worst() const { return worst_; }
-  Values& values() { return values_; }
 
  private:
   void work_ahead(StreamSheet& sheet) const;
@@ -47,21 +48,17 @@ class SheetReader {
   void no_such_set(const ast::Sheet& sheet, const Trouble& trouble);
   void report_set(const ReadSet& set);
 
-  Call& call_;
-  Values values_;
+  ValueSets& sets_;
+  const Heard heard_;
   ReadAhead::Work also_;
   StreamSheet nothing_;
   StreamSheet* sheet_ = nullptr;
   bool more_ = false;
-  std::string forced_set_;
+  const std::string forced_set_;
   std::vector<const ReadSet*> reported_;
   std::string first_file_;
-  bool any_ = false;
-  Exit worst_ = Exit::ok;
-  ReadAhead ahead_;  // last, so that it ends first: its work needs the others
+  bool any_ = false;  // sheet, or trouble
+  ReadAhead ahead_;   // last, so that it ends first: its work needs the others
 };
 
-// Names every file that cannot be read; false when there is one: then nothing should be done.
-bool all_readable(Call& call, const std::vector<std::string>& files);
-
-}  // namespace landdrill::cli
+}  // namespace landdrill

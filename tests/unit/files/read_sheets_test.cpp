@@ -1,12 +1,12 @@
 // Many files as one stream of sheets: where one ends and the next begins, whatever the sizes and line
 // endings.
-#include "engine/cli/read_sheets.h"
+#include "engine/files/read_sheets.h"
 
 #include <gtest/gtest.h>
 
-#include "scratch.h"
+#include "tests/unit/kit/scratch.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 using test::Scratch;
@@ -134,4 +134,4 @@ TEST(Unreadable, NamesEveryFileThatCannotBeRead) {
 }
 
 }  // namespace
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,6 +1,6 @@
-#include "engine/cli/read_ahead.h"
+#include "engine/files/read_ahead.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 constexpr std::size_t sheets_worth_a_thread = 32 * 1024;  // bytes of text
@@ -66,4 +66,4 @@ void ReadAhead::work_on(Place& place) const {
   work_(place.sheet);
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

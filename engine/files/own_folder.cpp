@@ -1,10 +1,10 @@
-#include "engine/cli/own_folder.h"
+#include "engine/files/own_folder.h"
 
 #include <fmt/format.h>
 
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace fs = std::filesystem;
 namespace {
 
@@ -31,4 +31,4 @@ std::optional<Trouble> not_new(const fs::path& folder) {
   return Trouble{folder.string(), "there is something of that name already", "give the name of a new folder"};
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,14 +1,14 @@
 // A file is rewritten whole or not at all.
-#include "engine/cli/replace_file.h"
+#include "engine/files/replace_file.h"
 
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
 #include <filesystem>
 
-#include "scratch.h"
+#include "tests/unit/kit/scratch.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 using test::Scratch;
@@ -46,4 +46,4 @@ TEST(ReplaceFile, SaysSoWhenTheFolderIsNotThere) {
 }
 
 }  // namespace
-}  // namespace landdrill::cli
+}  // namespace landdrill

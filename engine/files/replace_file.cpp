@@ -1,4 +1,4 @@
-#include "engine/cli/replace_file.h"
+#include "engine/files/replace_file.h"
 
 #include <fcntl.h>
 #include <sys/stat.h>
@@ -8,7 +8,7 @@
 #include <cstdlib>
 #include <cstring>
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 int write_all(int descriptor, std::string_view text) {
@@ -48,4 +48,4 @@ Result<void> replace_file(const std::string& file, std::string_view text) {
   return tl::unexpected(Trouble{file, std::string("it was not changed: ") + std::strerror(error), {}});
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,4 +1,4 @@
-#include "engine/cli/read_sheets.h"
+#include "engine/files/read_sheets.h"
 
 #include <fcntl.h>
 #include <fmt/format.h>
@@ -13,7 +13,7 @@
 #include "grammar/characters.h"
 #include "grammar/words.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 constexpr std::size_t chunk = 1 << 18;
@@ -253,4 +253,4 @@ Result<std::string> read_whole(const std::string& file) {
   return text;
 }
 
-}  // namespace landdrill::cli
+}  // namespace landdrill

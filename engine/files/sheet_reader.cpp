@@ -1,13 +1,12 @@
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/sheet_reader.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
 #include <utility>
 
-#include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
+#include "engine/files/read_set.h"
+#include "engine/files/value_sets.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
@@ -15,7 +14,7 @@
 #include "grammar/words.h"
 #include "tables/folder.h"
 
-namespace landdrill::cli {
+namespace landdrill {
 namespace {
 
 std::string sets_found(const std::vector<std::string>& names) {
@@ -30,15 +29,12 @@ const std::string& file_of(const ast::Sheet& sheet) {
 
 }  // namespace
 
-SheetReader::SheetReader(Call& call) : SheetReader(call, call.given.operands) {}
-
-SheetReader::SheetReader(Call& call, std::vector<std::string> files)
-    : call_(call),
-      values_(call),
+SheetReader::SheetReader(std::vector<std::string> files, ValueSets& sets, Heard heard, std::string set)
+    : sets_(sets),
+      heard_(std::move(heard)),
+      forced_set_(std::move(set)),
       first_file_(shown(files.front())),
-      ahead_(files, [this](StreamSheet& sheet) { work_ahead(sheet); }) {
-  if (has_option(call.command, "--set")) forced_set_ = call.given.value("--set");
-}
+      ahead_(std::move(files), [this](StreamSheet& sheet) { work_ahead(sheet); }) {}
 
 void SheetReader::read_ahead(ReadAhead::Work also) {
   also_ = std::move(also);
@@ -49,7 +45,7 @@ void SheetReader::read_ahead(ReadAhead::Work also) {
 // the sheet's turn.
 void SheetReader::work_ahead(StreamSheet& sheet) const {
   if (!also_ || sheet.tree() == nullptr) return;
-  const ReadSet* set = values_.last_of_sheet(set_name(*sheet.tree()), file_of(*sheet.tree()));
+  const ReadSet* set = sets_.last_of_sheet(set_name(*sheet.tree()), file_of(*sheet.tree()));
   if (set == nullptr || !set->loaded.set) return;
   sheet.set = set;
   understand(sheet, *set->loaded.set);
@@ -59,8 +55,9 @@ void SheetReader::work_ahead(StreamSheet& sheet) const {
 // With nothing at all in the files there is one sheet with nothing in it.
 bool SheetReader::read_next() {
   ReadAhead::Place& place = ahead_.next();
-  for (const Trouble& trouble : place.troubles) worst_ = worse(worst_, refuse(call_, trouble));
-  if (place.ended && (any_ || worst_ != Exit::ok)) return false;
+  for (const Trouble& trouble : place.troubles) heard_.trouble(trouble);
+  any_ = any_ || !place.troubles.empty();
+  if (place.ended && any_) return false;
   any_ = true;
   more_ = place.more;
   sheet_ = place.ended ? &nothing_ : &place.sheet;
@@ -101,9 +98,9 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
     return sheet_->add(diagnostic_at(sheet.sources, title,
                                      {Problem::missing_line, "a routine without a value set",
                                       "a line such as `values kingfisher-2026`, or --set on the command line",
-                                      sets_found(values_.names(file_of(sheet)))}));
+                                      sets_found(sets_.names(file_of(sheet)))}));
   }
-  const auto found = values_.of_sheet(name, file_of(sheet));
+  const auto found = sets_.of_sheet(name, file_of(sheet));
   if (!found) return no_such_set(sheet, found.error());
   sheet_->set = *found;
   if (!sheet_->set->loaded.set) report_set(*sheet_->set);
@@ -112,9 +109,9 @@ void SheetReader::choose_set(const ast::Sheet& sheet) {
 // A name in the sheet is a mistake of the sheet; a name on the command line, or a season file that refuses,
 // is not.
 void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
-  const std::vector<std::string>& names = values_.names(file_of(sheet));
+  const std::vector<std::string>& names = sets_.names(file_of(sheet));
   if (!forced_set_.empty() || names.empty()) {
-    worst_ = worse(worst_, refuse(call_, trouble));
+    heard_.trouble(trouble);
     sheet_->without_set = true;
     return;
   }
@@ -131,13 +128,7 @@ void SheetReader::report_set(const ReadSet& set) {
   sheet_->without_set = true;
   if (std::find(reported_.begin(), reported_.end(), &set) != reported_.end()) return;
   reported_.push_back(&set);
-  worst_ = worse(worst_, refuse_set(call_, set));
+  heard_.unusable(set);
 }
 
-bool all_readable(Call& call, const std::vector<std::string>& files) {
-  const auto troubles = unreadable(files);
-  for (const Trouble& trouble : troubles) refuse(call, trouble);
-  return troubles.empty();
-}
-
-}  // namespace landdrill::cli
+}  // namespace landdrill

@@ -1,4 +1,4 @@
-#include "scratch.h"
+#include "tests/unit/kit/scratch.h"
 
 #include <stdlib.h>
 
@@ -9,7 +9,7 @@
 namespace landdrill::test {
 
 Scratch::Scratch() {
-  std::string name = (std::filesystem::temp_directory_path() / "landdrill-cli-XXXXXX").string();
+  std::string name = (std::filesystem::temp_directory_path() / "landdrill-test-XXXXXX").string();
   if (mkdtemp(name.data()) == nullptr) throw std::runtime_error("no folder for the test");
   folder_ = name;
 }
