@@ -2,26 +2,26 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <set>
 
-#include "engine/cli/added_notes.h"
-#include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/fitting_rest.h"
-#include "engine/cli/list_homes.h"
-#include "engine/cli/listed_text.h"
-#include "engine/cli/marks_import.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
-#include "engine/cli/placing.h"
+#include "engine/cli/shell_quoted.h"
 #include "engine/cli/tell_added.h"
-#include "engine/cli/titles.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
+#include "engine/season/added_notes.h"
+#include "engine/season/book_blocks.h"
+#include "engine/season/fitting_rest.h"
+#include "engine/season/list_homes.h"
+#include "engine/season/listed_text.h"
+#include "engine/season/marks_import.h"
+#include "engine/season/placing.h"
+#include "engine/season/titles.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
@@ -35,31 +35,6 @@ namespace {
 
 bool is_list(const std::string& file) {
   return file.ends_with(".csv") || file.ends_with(".CSV") || file.ends_with(".tsv");
-}
-
-// Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
-// other words of the first.
-void find_called_the_same(const Sources& sources, const auto& runs_or_panels, std::string_view what,
-                          Diagnostics& diagnostics) {
-  std::set<std::pair<std::string_view, std::string_view>> names;
-  for (const auto& one : runs_or_panels) {
-    const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
-    if (names.emplace(one.head.date.text, title).second) continue;
-    diagnostics.add(
-        diagnostic_at(sources, one.head.date.text,
-                      {Problem::repeated,
-                       fmt::format("a second {} of {}{}", what, one.head.date.text,
-                                   title.empty() ? std::string() : fmt::format(" called \"{}\"", title)),
-                       "one, for the book tells them apart by day and title",
-                       "give it a title of its own, such as \"second\""}));
-  }
-}
-Diagnostics called_the_same(const StreamSheet& sheet) {
-  Diagnostics diagnostics;
-  const ast::Sheet& typed = *sheet.tree();
-  find_called_the_same(typed.sources, typed.runs, "run", diagnostics);
-  find_called_the_same(typed.sources, typed.panels, "panel", diagnostics);
-  return diagnostics;
 }
 
 class Adding {
@@ -246,7 +221,7 @@ class Adding {
     if (!all) return refuse(call_, all.error());
     auto until = swum_until(book);
     if (!until) return refuse(call_, until.error());
-    const AddedNotes notes(call_.given.operands.front(), std::move(*until));
+    const AddedNotes notes(call_.given.operands.front(), std::move(*until), shell_quoted);
     std::vector<Block> blocks;
     blocks.reserve(all->size());
     for (Placed& one : *all) blocks.push_back(std::move(one.block));

@@ -3,15 +3,16 @@
 #include <iterator>
 #include <optional>
 
-#include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
+#include "engine/cli/with_swum.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/routine/routine.h"
+#include "engine/season/as_swum.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {

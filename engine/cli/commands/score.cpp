@@ -8,7 +8,6 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/totals.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
@@ -18,6 +17,7 @@
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
+#include "engine/score/totals.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
@@ -121,9 +121,8 @@ class Scoring {
 
   std::string line_of(const StreamSheet& sheet, const report::PriceWish& wish) const {
     const Routine& routine = *sheet.routine();
-    const Totals all = totals(routine, wish.wish, wish.panel);
-    const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,
-                               all.estimate, all.recorded,  all.difference,       all.announced};
+    const report::SheetRow row{sheet.file(), routine.title, routine.event->title,
+                               totals(routine, wish.wish, wish.panel)};
     return format_ == Format::csv ? report::batch_csv_line(row) : report::batch_line(row, wish_);
   }
 

@@ -3,12 +3,12 @@
 #include <algorithm>
 
 #include "engine/cli/call.h"
-#include "engine/cli/edit_cell.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values_show.h"
+#include "engine/season/edit_cell.h"
 #include "tables/columns.h"
 #include "tables/folder.h"
 #include "tables/load.h"

@@ -1,0 +1,305 @@
+#include "engine/season/marks_import.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <numeric>
+#include <set>
+#include <span>
+
+#include "engine/files/in_order.h"
+#include "engine/routine/sheet.h"
+#include "engine/score/objections.h"
+#include "engine/season/kept_sheets.h"
+#include "engine/season/titles.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
+#include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
+#include "tables/value_set.h"
+
+namespace landdrill {
+namespace {
+
+struct OnePanel {
+  const ListedPanel* listed = nullptr;
+  std::string kept;  // its text when it is in the book
+};
+
+// What is wrong, and where in the list.
+struct Wrong {
+  std::string_view piece;
+  Complaint complaint;
+};
+
+// Some panels of one version of a routine as blocks, or what is wrong with them.
+class ImportOfSome {
+ public:
+  struct Made {
+    std::vector<Block> blocks;
+    std::vector<MarksApart> marks;  // for each block
+    std::vector<Wrong> wrong;
+  };
+  explicit ImportOfSome(const KeptSheet& routine) : routine_(routine) {
+    if (!routine.sheet.routine()) return;
+    for (const PanelRule* rule : routine.sheet.routine()->aspects) aspects_.push_back(rule->aspect);
+  }
+
+  Made of(std::span<const OnePanel> panels) {
+    for (const OnePanel& one : panels)
+      texts_.push_back(one.kept.empty() ? written(*one.listed, aspects_)
+                                        : written_into(one.kept, *one.listed, aspects_));
+    check(panels);
+    if (made_.wrong.empty()) make_blocks(panels);
+    return std::move(made_);
+  }
+
+ private:
+  // The routine alone with the panels; what is found in them is said where it stands in the list.
+  void check(std::span<const OnePanel> panels) {
+    const std::string_view head = routine_alone(routine_.sheet.sources().front().text);
+    std::string text;
+    text.reserve(
+        std::accumulate(texts_.begin(), texts_.end(), head.size(),
+                        [](std::size_t size, const ListedText& one) { return size + one.text.size(); }));
+    text += head;
+    std::size_t line = 1 + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+    std::vector<std::size_t> starts;
+    for (const ListedText& one : texts_) {
+      starts.push_back(line);
+      text += one.text;
+      line += one.lines.size();
+    }
+    Sheet sheet = read_sheet({{"", std::move(text)}});
+    understand(sheet, *routine_.set->loaded.set);
+    for (const Diagnostic& one : sheet.messages().list()) {
+      const auto after = std::upper_bound(starts.begin(), starts.end(), one.at.line);
+      if (severity_of(one.problem) != Severity::error || after == starts.begin()) continue;
+      const auto at = static_cast<std::size_t>(after - starts.begin()) - 1;
+      const std::string_view piece = texts_[at].piece_at(one.at.line - starts[at], one.at.column);
+      made_.wrong.push_back({piece.data() == nullptr ? panels[at].listed->date_piece : piece,
+                             {one.problem, one.found, one.expected, one.hint}});
+    }
+  }
+
+  // Without the runs and panels that are kept already: they were checked when they came.
+  static std::string_view routine_alone(std::string_view text) {
+    std::size_t end = text.size();
+    for (std::string_view start : {"\nrun ", "\npanel "}) {
+      if (const std::size_t found = text.find(start); found != text.npos) end = std::min(end, found + 1);
+    }
+    return text.substr(0, end);
+  }
+
+  void make_blocks(std::span<const OnePanel> panels) {
+    const KeptBlock& routine = routine_.routine;
+    for (std::size_t i = 0; i < panels.size(); ++i) {
+      const ListedPanel& listed = *panels[i].listed;
+      ListedText& text = texts_[i];
+      made_.marks.push_back(text.marks);
+      made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, listed.date, listed.meet,
+                              std::move(text.text), 0});
+    }
+  }
+
+  const KeptSheet& routine_;
+  std::vector<std::string> aspects_;
+  std::vector<ListedText> texts_;
+  Made made_;
+};
+
+class Importing {
+ public:
+  Importing(const Source& list, ListHomes& homes, Imported& out)
+      : list_(list), homes_(homes), routines_(homes.latest()), out_(out) {}
+
+  Result<void> import(const std::vector<ListedPanel>& panels) {
+    if (auto found = find_homes(panels); !found) return found;
+    std::vector<Piece> pieces;
+    for (const OfVersion& version : versions_) {
+      out_.editions.push_back(version.routine->set->files);
+      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread)
+        pieces.push_back({&version,
+                          std::span(version.panels)
+                              .subspan(at)
+                              .first(std::min(worth_a_thread, version.panels.size() - at)),
+                          out_.editions.size() - 1});
+    }
+    const auto make = [&](std::size_t i) {
+      return ImportOfSome(*pieces[i].version->routine).of(pieces[i].panels);
+    };
+    std::size_t next = 0;
+    Result<void> all_told;
+    make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
+      const Piece& piece = pieces[next++];
+      if (auto told = tell(made.wrong, piece); !told) all_told = std::move(told);
+      take(std::move(made), piece);
+    });
+    return all_told;
+  }
+
+ private:
+  static constexpr std::size_t worth_a_thread = 200;  // panels
+  struct OfVersion {
+    const KeptSheet* routine = nullptr;
+    const KeptSheet* latest = nullptr;
+    std::vector<OnePanel> panels;
+  };
+  struct Piece {
+    const OfVersion* version = nullptr;
+    std::span<const OnePanel> panels;
+    std::size_t edition = 0;
+  };
+
+  Result<void> find_homes(const std::vector<ListedPanel>& panels) {
+    std::map<const KeptSheet*, std::size_t> places;
+    for (const ListedPanel& panel : panels) {
+      const auto routine = routine_of(panel);
+      if (!routine || !is_first_of_its_name(panel, routines_[*routine]->routine)) continue;
+      auto home = homes_.of(panel, *routines_[*routine]);
+      if (!home) return tl::unexpected(home.error());
+      if (home->version == nullptr) {
+        no_such_version(panel, routines_[*routine]->routine);
+        continue;
+      }
+      const auto [place, is_new] = places.try_emplace(home->version, versions_.size());
+      if (is_new) versions_.push_back({home->version, routines_[*routine], {}});
+      versions_[place->second].panels.push_back({&panel, std::move(home->kept)});
+    }
+    for (OfVersion& version : versions_)
+      std::erase_if(version.panels, [&](const OnePanel& one) { return split_.count(one.listed) != 0; });
+    return {};
+  }
+
+  // One panel of a list may look like two, when its meet is spelled in two ways or its event is said in some
+  // of its rows. Neither is looked at any further then.
+  bool is_first_of_its_name(const ListedPanel& panel, const KeptBlock& routine) {
+    const std::string bare = bare_title(panel.meet);
+    const auto [known, is_new] =
+        named_.try_emplace({routine.id, panel.date, bare.empty() ? panel.meet : bare}, &panel);
+    const ListedPanel& first = *known->second;
+    if (!is_new) split_.insert(&first);
+    const std::string in_book = homes_.spelled_otherwise(panel, routine);
+    if (!in_book.empty()) {
+      wrong_meet(panel, in_book, "the book");
+    } else if (first.meet != panel.meet) {
+      wrong_meet(panel, first.meet, "another row");
+    } else if (!is_new) {
+      complain(panel.event_piece, {Problem::repeated, "rows of one panel with and without the event",
+                                   "the event in each of its rows, or in none"});
+    }
+    return is_new && in_book.empty();
+  }
+
+  void wrong_meet(const ListedPanel& panel, const std::string& expected, std::string_view where) {
+    complain(panel.meet_piece,
+             {Problem::two_spellings, fmt::format("the meet \"{}\"", panel.meet),
+              fmt::format("\"{}\", as {} has it on this day", expected, where), "write the meet in one way"});
+  }
+
+  void take(ImportOfSome::Made made, const Piece& piece) {
+    out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
+    for (Block& block : made.blocks) {
+      block.edition = piece.edition;
+      if (homes_.said() != 0) block.of = piece.version->routine->routine.id;
+      homes_.take(block, piece.version->routine->routine.version);
+      out_.blocks.push_back(std::move(block));
+    }
+  }
+
+  // An element that is not there may be one of an older version.
+  Result<void> tell(const std::vector<Wrong>& wrong, const Piece& piece) {
+    const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Wrong& one) {
+      return one.complaint.problem == Problem::unknown_element;
+    });
+    std::string hint;
+    if (elements && homes_.said() == 0 && piece.version->routine == piece.version->latest) {
+      const auto fitting = older_version_for(piece);
+      if (!fitting) return tl::unexpected(fitting.error());
+      if (*fitting != 0)
+        hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", *fitting);
+    }
+    for (const Wrong& one : wrong) {
+      Complaint complaint = one.complaint;
+      if (complaint.problem == Problem::unknown_element && !hint.empty()) complaint.hint = hint;
+      complain(one.piece, std::move(complaint));
+    }
+    return {};
+  }
+
+  // The latest one into which all panels fit; 0 when there is none.
+  Result<int> older_version_for(const Piece& piece) {
+    const KeptSheet& latest = *piece.version->latest;
+    for (int number = latest.routine.version - 1; number > 0; --number) {
+      const auto older = homes_.version(latest, number);
+      if (!older) return tl::unexpected(older.error());
+      if (*older != nullptr && ImportOfSome(**older).of(piece.panels).wrong.empty()) return number;
+    }
+    return 0;
+  }
+
+  void complain(std::string_view piece, Complaint complaint) {
+    if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
+    out_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
+  }
+
+  std::optional<std::size_t> routine_of(const ListedPanel& panel) {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < routines_.size(); ++i) {
+      const KeptBlock& kept = routines_[i]->routine;
+      if (kept.routine == panel.routine && (panel.event.empty() || kept.event == panel.event))
+        found.push_back(i);
+    }
+    if (found.size() == 1) return found.front();
+    if (found.empty()) no_such_routine(panel);
+    if (found.size() > 1) several_events(panel, found);
+    return std::nullopt;
+  }
+
+  void no_such_routine(const ListedPanel& panel) {
+    std::vector<std::string_view> titles;
+    for (const KeptSheet* kept : routines_) titles.push_back(kept->routine.routine);
+    const bool event = std::find(titles.begin(), titles.end(), panel.routine) != titles.end();
+    complain(event ? panel.event_piece : panel.routine_piece,
+             {Problem::unknown_name,
+              event ? fmt::format("the event \"{}\" for {}", panel.event, panel.routine)
+                    : fmt::format("the routine \"{}\"", panel.routine),
+              "a routine of the book", event ? "" : words::nearest_hint(panel.routine, titles)});
+  }
+
+  void no_such_version(const ListedPanel& panel, const KeptBlock& latest) {
+    complain(panel.routine_piece,
+             {Problem::unknown_name, fmt::format("{} with --swum-as {}", panel.routine, homes_.said()),
+              latest.version == 1 ? "--swum-as 1, for there is one version of it"
+                                  : fmt::format("one of its versions, 1 to {}", latest.version)});
+  }
+
+  void several_events(const ListedPanel& panel, const std::vector<std::size_t>& found) {
+    std::string events;
+    for (std::size_t i : found) events += (events.empty() ? "" : ", ") + routines_[i]->routine.event;
+    complain(panel.routine_piece, {Problem::unknown_name, fmt::format("the routine \"{}\"", panel.routine),
+                                   "one routine", "add a column event: the book has it in " + events});
+  }
+
+  const Source& list_;
+  ListHomes& homes_;
+  const std::vector<const KeptSheet*>& routines_;
+  Imported& out_;
+  std::vector<OfVersion> versions_;
+  // By routine, day and meet; and those that others are rows of.
+  std::map<std::tuple<std::int64_t, std::string, std::string>, const ListedPanel*> named_;
+  std::set<const ListedPanel*> split_;
+};
+
+}  // namespace
+
+Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes) {
+  Imported made;
+  if (const auto done = Importing(list, homes, made).import(panels); !done)
+    return tl::unexpected(done.error());
+  made.diagnostics.sort();
+  return made;
+}
+
+}  // namespace landdrill
