@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "engine/season/listed_text.h"
+#include "engine/season/listed_panel.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <numeric>
 #include <set>
 #include <span>
 
@@ -12,7 +11,12 @@
 #include "engine/score/objections.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/titles.h"
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
+#include "grammar/characters.h"
 #include "grammar/diagnostics.h"
+#include "grammar/parse.h"
+#include "grammar/print.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
@@ -27,87 +31,91 @@ struct OnePanel {
   std::string kept;  // its text when it is in the book
 };
 
-// What is wrong, and where in the list.
-struct Wrong {
-  std::string_view piece;
-  Complaint complaint;
-};
-
 // Some panels of one version of a routine as blocks, or what is wrong with them.
 class ImportOfSome {
  public:
   struct Made {
     std::vector<Block> blocks;
     std::vector<MarksApart> marks;  // for each block
-    std::vector<Wrong> wrong;
+    std::vector<Diagnostic> wrong;
   };
-  explicit ImportOfSome(const KeptSheet& routine) : routine_(routine) {
+  // `list`: from the first of the panels on.
+  ImportOfSome(const KeptSheet& routine, const Source& list) : routine_(routine), list_(list) {
+    sheet_.sources.add(list);
+    sheet_.sources.add(spellings_);
     if (!routine.sheet.routine()) return;
     for (const PanelRule* rule : routine.sheet.routine()->aspects) aspects_.push_back(rule->aspect);
   }
 
   Made of(std::span<const OnePanel> panels) {
-    for (const OnePanel& one : panels)
-      texts_.push_back(one.kept.empty() ? written(*one.listed, aspects_)
-                                        : written_into(one.kept, *one.listed, aspects_));
-    check(panels);
-    if (made_.wrong.empty()) make_blocks(panels);
+    for (const OnePanel& one : panels) add(one);
+    check();
+    if (!made_.wrong.empty()) made_.blocks.clear();
+    if (!made_.wrong.empty()) made_.marks.clear();
     return std::move(made_);
   }
 
  private:
-  // The routine alone with the panels; what is found in them is said where it stands in the list.
-  void check(std::span<const OnePanel> panels) {
-    const std::string_view head = routine_alone(routine_.sheet.sources().front().text);
-    std::string text;
-    text.reserve(
-        std::accumulate(texts_.begin(), texts_.end(), head.size(),
-                        [](std::size_t size, const ListedText& one) { return size + one.text.size(); }));
-    text += head;
-    std::size_t line = 1 + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
-    std::vector<std::size_t> starts;
-    for (const ListedText& one : texts_) {
-      starts.push_back(line);
-      text += one.text;
-      line += one.lines.size();
-    }
-    Sheet sheet = read_sheet({{"", std::move(text)}});
-    understand(sheet, *routine_.set->loaded.set);
-    for (const Diagnostic& one : sheet.messages().list()) {
-      const auto after = std::upper_bound(starts.begin(), starts.end(), one.at.line);
-      if (severity_of(one.problem) != Severity::error || after == starts.begin()) continue;
-      const auto at = static_cast<std::size_t>(after - starts.begin()) - 1;
-      const std::string_view piece = texts_[at].piece_at(one.at.line - starts[at], one.at.column);
-      made_.wrong.push_back({piece.data() == nullptr ? panels[at].listed->date_piece : piece,
-                             {one.problem, one.found, one.expected, one.hint}});
-    }
+  void add(const OnePanel& one) {
+    const ListedLines lines = one.kept.empty() ? written(*one.listed, aspects_, spellings_)
+                                               : written_into(one.kept, *one.listed, aspects_, spellings_);
+    for (const ListedLines::Twice& twice : lines.twice) tell_twice(twice);
+    if (one.kept.empty()) check_head(*one.listed, lines.lines.front().statement);
+    const KeptBlock& of = routine_.routine;
+    made_.blocks.push_back({Block::What::panel, of.routine, of.event, one.listed->date, one.listed->meet,
+                            print(lines.lines), 0});
+    made_.marks.push_back(lines.marks);
+    sheet_.panels.push_back(panel_of(lines.lines));
   }
 
-  // Without the runs and panels that are kept already: they were checked when they came.
-  static std::string_view routine_alone(std::string_view text) {
-    std::size_t end = text.size();
-    for (std::string_view start : {"\nrun ", "\npanel "}) {
-      if (const std::size_t found = text.find(start); found != text.npos) end = std::min(end, found + 1);
-    }
-    return text.substr(0, end);
+  // A meet can be called what no sheet can say, as with a quotation mark in it.
+  void check_head(const ListedPanel& panel, const ast::Statement& head) {
+    for (const Diagnostic& one : parse({"", print(head)}).diagnostics.list())
+      complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
   }
 
-  void make_blocks(std::span<const OnePanel> panels) {
-    const KeptBlock& routine = routine_.routine;
-    for (std::size_t i = 0; i < panels.size(); ++i) {
-      const ListedPanel& listed = *panels[i].listed;
-      ListedText& text = texts_[i];
-      made_.marks.push_back(text.marks);
-      made_.blocks.push_back({Block::What::panel, routine.routine, routine.event, listed.date, listed.meet,
-                              std::move(text.text), 0});
+  void tell_twice(const ListedLines::Twice& twice) {
+    const std::string& name = twice.line->name;
+    const bool element = characters::all_digits(name);
+    complain(twice.line->piece,
+             {Problem::repeated,
+              element ? fmt::format("element {} a second time", name)
+                      : fmt::format("the aspect \"{}\" a second time", name),
+              element ? "every element once in a run or a panel" : "every aspect once",
+              fmt::format("the first is on line {}", position_of(list_, twice.first->piece).line)});
+  }
+
+  // The routine alone with the panels: its other runs and panels were checked when they came.
+  void check() {
+    const ast::Sheet* tree = routine_.sheet.tree();
+    if (tree == nullptr || !routine_.set->loaded.set) {
+      for (const Diagnostic& one : routine_.sheet.messages().list()) made_.wrong.push_back(one);
+      return;
     }
+    for (const Source& source : routine_.sheet.sources()) sheet_.sources.add(source);
+    sheet_.routine = tree->routine;
+    for (const Diagnostic& one : understood(sheet_, *routine_.set->loaded.set).diagnostics.list())
+      if (severity_of(one.problem) == Severity::error && one.file == list_.name) made_.wrong.push_back(one);
+  }
+
+  void complain(std::string_view piece, Complaint complaint) {
+    made_.wrong.push_back(diagnostic_at(list_, piece, std::move(complaint)));
   }
 
   const KeptSheet& routine_;
+  const Source& list_;
+  Spellings spellings_;
+  ast::Sheet sheet_;
   std::vector<std::string> aspects_;
-  std::vector<ListedText> texts_;
   Made made_;
 };
+
+// What follows in a text from the line of a piece of it on.
+Source from_line_of(const Source& source, std::string_view piece) {
+  const std::string_view line = line_around(source, piece);
+  return {source.name, source.text.substr(static_cast<std::size_t>(line.data() - source.text.data())),
+          position_of(source, piece).line};
+}
 
 class Importing {
  public:
@@ -119,21 +127,22 @@ class Importing {
     std::vector<Piece> pieces;
     for (const OfVersion& version : versions_) {
       out_.editions.push_back(version.routine->set->files);
-      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread)
-        pieces.push_back({&version,
-                          std::span(version.panels)
-                              .subspan(at)
-                              .first(std::min(worth_a_thread, version.panels.size() - at)),
-                          out_.editions.size() - 1});
+      Source rest = list_;
+      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread) {
+        const auto some = std::span(version.panels).subspan(at);
+        rest = from_line_of(rest, some.front().listed->date_piece);
+        pieces.push_back(
+            {&version, some.first(std::min(worth_a_thread, some.size())), out_.editions.size() - 1, rest});
+      }
     }
     const auto make = [&](std::size_t i) {
-      return ImportOfSome(*pieces[i].version->routine).of(pieces[i].panels);
+      return ImportOfSome(*pieces[i].version->routine, pieces[i].list).of(pieces[i].panels);
     };
     std::size_t next = 0;
     Result<void> all_told;
     make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
       const Piece& piece = pieces[next++];
-      if (auto told = tell(made.wrong, piece); !told) all_told = std::move(told);
+      if (auto told = tell(std::move(made.wrong), piece); !told) all_told = std::move(told);
       take(std::move(made), piece);
     });
     return all_told;
@@ -150,6 +159,7 @@ class Importing {
     const OfVersion* version = nullptr;
     std::span<const OnePanel> panels;
     std::size_t edition = 0;
+    Source list;  // from the first of them on
   };
 
   Result<void> find_homes(const std::vector<ListedPanel>& panels) {
@@ -209,9 +219,9 @@ class Importing {
   }
 
   // An element that is not there may be one of an older version.
-  Result<void> tell(const std::vector<Wrong>& wrong, const Piece& piece) {
-    const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Wrong& one) {
-      return one.complaint.problem == Problem::unknown_element;
+  Result<void> tell(std::vector<Diagnostic> wrong, const Piece& piece) {
+    const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Diagnostic& one) {
+      return one.problem == Problem::unknown_element;
     });
     std::string hint;
     if (elements && homes_.said() == 0 && piece.version->routine == piece.version->latest) {
@@ -220,10 +230,9 @@ class Importing {
       if (*fitting != 0)
         hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", *fitting);
     }
-    for (const Wrong& one : wrong) {
-      Complaint complaint = one.complaint;
-      if (complaint.problem == Problem::unknown_element && !hint.empty()) complaint.hint = hint;
-      complain(one.piece, std::move(complaint));
+    for (Diagnostic& one : wrong) {
+      if (one.problem == Problem::unknown_element && !hint.empty()) one.hint = hint;
+      out_.diagnostics.add(std::move(one));
     }
     return {};
   }
@@ -234,7 +243,8 @@ class Importing {
     for (int number = latest.routine.version - 1; number > 0; --number) {
       const auto older = homes_.version(latest, number);
       if (!older) return tl::unexpected(older.error());
-      if (*older != nullptr && ImportOfSome(**older).of(piece.panels).wrong.empty()) return number;
+      if (*older != nullptr && ImportOfSome(**older, piece.list).of(piece.panels).wrong.empty())
+        return number;
     }
     return 0;
   }
