@@ -114,7 +114,8 @@ Diagnostic diagnostic_at(const Source& source, std::string_view piece, Complaint
 }
 
 Diagnostic diagnostic_at(const Sources& sources, std::string_view piece, Complaint complaint) {
-  return diagnostic_at(sources.of(piece), piece, std::move(complaint));
+  const std::string_view typed = sources.typed(piece);
+  return diagnostic_at(sources.of(typed), typed, std::move(complaint));
 }
 
 Diagnostic diagnostic_about(std::string_view file, Complaint complaint) {

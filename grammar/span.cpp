@@ -62,6 +62,18 @@ std::string_view line_around(const Source& source, std::string_view piece) {
   return {start, static_cast<std::size_t>(end - start)};
 }
 
+std::string_view Spellings::add(std::string_view spelling, std::string_view typed) {
+  if (spelling == typed) return typed;
+  return all_.emplace_back(Spelled{std::string(spelling), typed}).spelling;
+}
+
+std::string_view Spellings::typed(std::string_view piece) const {
+  const auto at = std::find_if(all_.begin(), all_.end(), [&](const Spelled& one) {
+    return is_inside({{}, one.spelling}, piece);
+  });
+  return at == all_.end() ? piece : at->typed;
+}
+
 const Source& Sources::of(std::string_view piece) const {
   const auto at =
       std::find_if(all_.begin(), all_.end(), [&](const Source* source) { return is_inside(*source, piece); });

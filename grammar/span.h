@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstddef>
+#include <deque>
 #include <string>
 #include <string_view>
 
@@ -32,16 +33,40 @@ Position position_of(const Source& source, std::string_view piece);
 // The whole line in which `piece` starts, without its line ending.
 std::string_view line_around(const Source& source, std::string_view piece);
 
+// Words that are read otherwise than they stand in a text, as "7.25" for a cell `7,25`. What is said of such a word is said
+// of what was typed.
+class Spellings {
+ public:
+  // A view to read in place of `typed`, which lives as long as this: `typed` itself where it is spelled so.
+  std::string_view add(std::string_view spelling, std::string_view typed);
+  // What was typed in place of what `piece` is in; `piece` itself when it is in no spelling.
+  std::string_view typed(std::string_view piece) const;
+
+ private:
+  struct Spelled {
+    std::string spelling;
+    std::string_view typed;
+  };
+  std::deque<Spelled> all_;
+};
+
 // The texts that one tree points into. A view is asked where it is from, so that nobody has to remember it.
 class Sources {
  public:
   // `source` and its text outlive the tree.
   void add(const Source& source) { all_.push_back(&source); }
+  // What is read otherwise than it stands in one of them; outlives the tree.
+  void add(const Spellings& spellings) { spellings_ = &spellings; }
   // The one that `piece` is a view into (checked by assert).
   const Source& of(std::string_view piece) const;
+  // `piece`, or what was typed in its place.
+  std::string_view typed(std::string_view piece) const {
+    return spellings_ == nullptr ? piece : spellings_->typed(piece);
+  }
 
  private:
   ShortList<const Source*, 2> all_;
+  const Spellings* spellings_ = nullptr;
 };
 
 }  // namespace landdrill

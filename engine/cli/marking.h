@@ -7,8 +7,8 @@
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/keyboard.h"
-#include "engine/cli/practice_tasks.h"
 #include "engine/judging/practice.h"
+#include "engine/season/practice_tasks.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {

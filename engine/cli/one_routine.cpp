@@ -8,15 +8,15 @@
 namespace landdrill::cli {
 
 OneRoutine::OneRoutine(Call& call, const std::string& file)
-    : reader_(call, {file}), exit_(read(call, file)) {}
+    : sheets_(call, {file}), exit_(read(call, file)) {}
 
 Exit OneRoutine::read(Call& call, const std::string& file) {
   if (!all_readable(call, {file})) return Exit::environment;
-  if (!reader_.next()) return worse(Exit::errors, reader_.worst());
-  if (reader_.more()) return misused(call, shown(file) + " holds several routines; expected one");
-  if (reader_.sheet().ok()) return Exit::ok;
+  if (!sheets_.reader().next()) return worse(Exit::errors, sheets_.worst());
+  if (sheets_.reader().more()) return misused(call, shown(file) + " holds several routines; expected one");
+  if (sheets_.reader().sheet().ok()) return Exit::ok;
   Messages(call.streams).add(messages());
-  return worse(Exit::errors, reader_.worst());
+  return worse(Exit::errors, sheets_.worst());
 }
 
 }  // namespace landdrill::cli

@@ -8,28 +8,29 @@
 #include <string>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/read_set.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
 
 class OneRoutine {
  public:
-  // Heeds what SheetReader heeds.
+  // Heeds what CallSheets heeds.
   OneRoutine(Call& call, const std::string& file);
 
   explicit operator bool() const { return exit_ == Exit::ok; }
   Exit exit() const { return exit_; }
-  const Diagnostics& messages() const { return reader_.sheet().diagnostics; }
-  const Routine& routine() const { return *reader_.sheet().routine(); }
-  const ReadSet& values() const { return *reader_.sheet().set; }
+  const Diagnostics& messages() const { return sheets_.reader().sheet().messages(); }
+  const Routine& routine() const { return *sheets_.reader().sheet().routine(); }
+  const ReadSet& values() const { return *sheets_.reader().sheet().set; }
 
  private:
   Exit read(Call& call, const std::string& file);
 
-  SheetReader reader_;
+  CallSheets sheets_;
   Exit exit_;
 };
 

@@ -7,7 +7,7 @@
 #include <optional>
 
 #include "engine/cli/call.h"
-#include "engine/cli/practice_tasks.h"
+#include "engine/season/practice_tasks.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 #include "tables/store/practice_book.h"

@@ -17,17 +17,6 @@ TraineeNamed name_of_trainee(const Call& call) {
   return {std::move(*name), {}};
 }
 
-ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const PracticeSession& session) {
-  ComparedMarks all;
-  const std::vector<Practised> done = practised(session);
-  for (std::size_t i = 0; i < tasks.size(); ++i) {
-    if (tasks[i].rule == nullptr) continue;
-    all.tasks.push_back(tasks[i]);
-    all.done.push_back(done[i]);
-  }
-  return all;
-}
-
 void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
   const ComparedMarks all = compared_marks(tasks, session);
   const PracticeReport report = practice_report(all.tasks, all.done);

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cstdlib>
 #include <ctime>
 
@@ -26,17 +25,6 @@ std::string today() {
   localtime_r(&now, &here);
   gmtime_r(&now, &universal);
   return std::max(as_day(here), as_day(universal));
-}
-
-std::string day_after(const std::string& day) {
-  using namespace std::chrono;
-  const sys_days next =
-      sys_days(year(std::stoi(day.substr(0, 4))) / month(static_cast<unsigned>(std::stoi(day.substr(5, 2)))) /
-               std::chrono::day(static_cast<unsigned>(std::stoi(day.substr(8, 2))))) +
-      days(1);
-  const year_month_day date(next);
-  return fmt::format("{:04}-{:02}-{:02}", static_cast<int>(date.year()), static_cast<unsigned>(date.month()),
-                     static_cast<unsigned>(date.day()));
 }
 
 }  // namespace landdrill::cli

@@ -8,7 +8,5 @@ namespace landdrill::cli {
 // "2026-05-09": of the clock here or of UTC, the later of the two. LANDDRILL_TODAY takes its place, for
 // tests.
 std::string today();
-// The day after a written day.
-std::string day_after(const std::string& day);
 
 }  // namespace landdrill::cli

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "engine/report/amount_text.h"
 #include "engine/report/render_csv.h"
 #include "engine/report/width.h"
 
@@ -50,6 +51,15 @@ void add_amount(std::string& line, std::string_view text) {
   add_right(line, text, has_room ? width_behind - behind : 0);
 }
 
+struct TotalTexts {
+  std::string difficulty, estimate, recorded, difference, announced;
+};
+TotalTexts texts_of(const Totals& totals) {
+  return {totals.difficulty.text(2), text_of(totals.estimate, totals.places),
+          text_of(totals.recorded, totals.places), signed_text(totals.difference, totals.places),
+          text_of(totals.announced, totals.places)};
+}
+
 std::string sheet_names(const std::string& file, const std::string& routine, const Widths& widths) {
   std::string line = pad(file, widths.file);
   if (widths.routine > 0)
@@ -73,8 +83,9 @@ std::string batch_header(const TextWish& wish) {
 std::string batch_line(const SheetRow& row, const TextWish& wish) {
   const Widths widths = widths_for(wish);
   std::string line = sheet_names(cut_front(plain(row.file), widths.file), plain(row.routine), widths);
-  for (const std::string_view amount : {row.difficulty, row.estimate, row.recorded, row.difference})
-    add_amount(line, amount);
+  const TotalTexts texts = texts_of(row.totals);
+  for (const std::string* amount : {&texts.difficulty, &texts.estimate, &texts.recorded, &texts.difference})
+    add_amount(line, *amount);
   return ended(std::move(line));
 }
 
@@ -90,8 +101,9 @@ std::string batch_csv_header() {
 }
 
 std::string batch_csv_line(const SheetRow& row) {
-  return csv_row({row.file, row.routine, row.event, row.difficulty, row.estimate, row.recorded,
-                  row.difference, row.announced});
+  const TotalTexts texts = texts_of(row.totals);
+  return csv_row({row.file, row.routine, row.event, texts.difficulty, texts.estimate, texts.recorded,
+                  texts.difference, texts.announced});
 }
 
 }  // namespace landdrill::report

@@ -9,12 +9,13 @@
 #include <string_view>
 
 #include "engine/report/render_text.h"
+#include "engine/score/totals.h"
 
 namespace landdrill::report {
 
-// Exact texts, empty for what is not there.
 struct SheetRow {
-  std::string_view file, routine, event, difficulty, estimate, recorded, difference, announced;
+  std::string_view file, routine, event;
+  Totals totals;
 };
 
 std::string batch_header(const TextWish& wish = {});

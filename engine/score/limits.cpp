@@ -62,4 +62,8 @@ Resolved understood(const ast::Sheet& sheet, const ValueSet& set) {
   return resolved;
 }
 
+void understand(Sheet& sheet, const ValueSet& set) {
+  if (sheet.tree() != nullptr) sheet.take(understood(*sheet.tree(), set));
+}
+
 }  // namespace landdrill

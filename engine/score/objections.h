@@ -9,6 +9,7 @@
 
 #include "engine/routine/resolve.h"
 #include "engine/routine/routine.h"
+#include "engine/routine/sheet.h"
 #include "engine/routine/wish.h"
 #include "engine/score/option_limits.h"
 #include "engine/score/score.h"
@@ -53,5 +54,7 @@ Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diag
 // Sheet + value set -> a routine that can be priced, with what the rules object to in it as warnings at their places in
 // the sheet. A total that would leave the exact numbers is an error like those of resolve.
 Resolved understood(const ast::Sheet& sheet, const ValueSet& set);
+// The same in place of resolve(sheet, set).
+void understand(Sheet& sheet, const ValueSet& set);
 
 }  // namespace landdrill

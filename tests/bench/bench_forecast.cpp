@@ -56,12 +56,10 @@ double draws_for(double chance, double error) {
 }
 
 int measure() {
-  const Source source{"typical.sheet", typical};
-  Assembled assembled;
-  assemble(source, assembled);
-  const Resolved resolved = understood(assembled.sheets.at(0), bench::demo_set());
-  if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
-  const Routine& routine = *resolved.routine;
+  Sheet sheet = read_sheet({{"typical.sheet", std::string(typical)}});
+  understand(sheet, bench::demo_set());
+  if (!sheet.routine()) throw std::runtime_error(to_string(sheet.messages()));
+  const Routine& routine = *sheet.routine();
 
   Forecast told, finest;
   const double ours = best_seconds(9, [&] { told = forecast(routine, {}, {}); });

@@ -19,16 +19,16 @@ constexpr std::size_t count = 200;
 struct Stages {
   std::vector<std::string> texts = made_texts(count);
   std::deque<Source> sources;
-  std::vector<Assembled> assembled;
+  std::vector<Sheet> sheets;
   std::vector<Routine> routines;
 
   Stages() {
     for (const std::string& text : texts) {
-      const Source& source = sources.emplace_back(Source{"made.sheet", text});
-      assemble(source, assembled.emplace_back());
-      Resolved resolved = understood(assembled.back().sheets.front(), demo_set());
-      if (!resolved.routine) throw std::runtime_error(to_string(resolved.diagnostics));
-      routines.push_back(std::move(*resolved.routine));
+      sources.push_back({"made.sheet", text});
+      Sheet& sheet = sheets.emplace_back(read_sheet({{"made.sheet", text}}));
+      understand(sheet, demo_set());
+      if (!sheet.routine()) throw std::runtime_error(to_string(sheet.messages()));
+      routines.push_back(*sheet.routine());
     }
   }
 };
@@ -56,8 +56,7 @@ BENCHMARK(assemble_sheets);
 
 void resolve_sheets(benchmark::State& state) {
   for (auto _ : state)
-    for (const Assembled& one : stages().assembled)
-      benchmark::DoNotOptimize(understood(one.sheets.front(), demo_set()));
+    for (const Sheet& one : stages().sheets) benchmark::DoNotOptimize(understood(*one.tree(), demo_set()));
 }
 BENCHMARK(resolve_sheets);
 

@@ -41,22 +41,20 @@ struct Times {
 
 // The best programme alone, and the whole plan: the next five, and each limit moved by one, solved again.
 void time_ours(const std::string& text, Times& times) {
-  const Source source("made up", text);
-  Assembled assembled;
-  assemble(source, assembled);
-  const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
+  Sheet sheet = read_sheet({{"made up", text}});
+  understand(sheet, bench::demo_set());
   PlanWish how;
   how.event_limits = false;
   // Told to stop after two seconds; then the answer has a gap.
   auto start = Clock::now();
   how.go_on = [&start](std::uint64_t) { return passed(start) < 2'000; };
-  const Plan whole = plan(*resolved.routine, {}, how);
+  const Plan whole = plan(*sheet.routine(), {}, how);
   times.whole.push_back(passed(start));
   times.proved += whole.proved ? 1 : 0;
   how.how_many = 1;
   how.limits_worth = false;
   start = Clock::now();
-  (void)plan(*resolved.routine, {}, how);
+  (void)plan(*sheet.routine(), {}, how);
   times.best.push_back(passed(start));
 }
 
@@ -141,23 +139,21 @@ void odds_of(const PlanShape& shape, std::uint64_t models, bool whole) {
   OddsTimes quantile, target;
   for (std::uint64_t seed = 0; seed < models; ++seed) {
     const PlanModel model(seed, shape);
-    const Source source("made up", model.sheet);
-    Assembled assembled;
-    assemble(source, assembled);
-    const Resolved resolved = understood(assembled.sheets.front(), bench::demo_set());
+    Sheet sheet = read_sheet({{"made up", model.sheet}});
+    understand(sheet, bench::demo_set());
     PlanWish how;
     how.event_limits = false;
     how.how_many = whole ? 6 : 1;
     how.limits_worth = whole;
     how.aim = PlanWish::For::quantile;
-    time_odds(*resolved.routine, how, quantile);
+    time_odds(*sheet.routine(), how, quantile);
     // The highest expected total: reached about every other time.
     PlanWish expected = how;
     expected.aim = PlanWish::For::expected;
     expected.limits_worth = false;
-    how.target = plan(*resolved.routine, {}, expected).choices.front().total.value();
+    how.target = plan(*sheet.routine(), {}, expected).choices.front().total.value();
     how.aim = PlanWish::For::target;
-    time_odds(*resolved.routine, how, target);
+    time_odds(*sheet.routine(), how, target);
   }
   for (const bool of_quantile : {true, false}) {
     const OddsTimes& times = of_quantile ? quantile : target;

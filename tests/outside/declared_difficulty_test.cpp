@@ -32,7 +32,7 @@ std::string warnings(const std::string& event, const Elements& elements, int sec
   const ReadSheet sheet(text, with_factors());
   sheet.routine();  // throws when there is an error
   std::string said;
-  for (const Diagnostic& one : sheet.resolved().diagnostics.list())
+  for (const Diagnostic& one : sheet.sheet().messages().list())
     said += std::string(code_of(one.problem)) + " ";
   return said;
 }
@@ -124,9 +124,9 @@ TEST(DeclaredDifficulty, ScoresNothingUntilTheCoachFillsInTheFactors) {
   const ReadSheet sheet(
       published::head("solo-technical", "declared-2024") + "element 1 required\nparts solo-1\n",
       shipped("declared-2024"));
-  EXPECT_FALSE(sheet.resolved().routine.has_value());
+  EXPECT_FALSE(sheet.sheet().routine().has_value());
   std::string gaps;
-  for (const Gap& gap : sheet.resolved().gaps)
+  for (const Gap& gap : sheet.sheet().gaps())
     gaps += std::string(gap.key) + " " + std::string(gap.column) + ", ";
   EXPECT_EQ(gaps,
             "solo-technical execution weight, solo-technical choreography weight, solo-technical performance "

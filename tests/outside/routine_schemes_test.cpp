@@ -82,7 +82,7 @@ std::string time_of(const std::string& event, const std::string& set, int second
                             std::to_string(seconds) + " surface\n",
                         shipped(set));
   std::string said;
-  for (const Diagnostic& one : sheet.resolved().diagnostics.list()) {
+  for (const Diagnostic& one : sheet.sheet().messages().list()) {
     if (one.problem == Problem::over_time) said += "over";
     if (one.problem == Problem::under_time) said += "under";
   }

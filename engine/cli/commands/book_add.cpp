@@ -2,25 +2,26 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <set>
 
-#include "engine/cli/added_notes.h"
-#include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/fitting_rest.h"
-#include "engine/cli/list_homes.h"
-#include "engine/cli/listed_text.h"
-#include "engine/cli/marks_import.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
-#include "engine/cli/placing.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/read_sheets.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/cli/shell_quoted.h"
 #include "engine/cli/tell_added.h"
-#include "engine/cli/titles.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_sheets.h"
+#include "engine/files/sheet_reader.h"
+#include "engine/season/added_notes.h"
+#include "engine/season/book_blocks.h"
+#include "engine/season/fitting_rest.h"
+#include "engine/season/list_homes.h"
+#include "engine/season/listed_panel.h"
+#include "engine/season/marks_import.h"
+#include "engine/season/placing.h"
+#include "engine/season/titles.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problems.h"
@@ -35,31 +36,6 @@ namespace {
 
 bool is_list(const std::string& file) {
   return file.ends_with(".csv") || file.ends_with(".CSV") || file.ends_with(".tsv");
-}
-
-// Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
-// other words of the first.
-void find_called_the_same(const Sources& sources, const auto& runs_or_panels, std::string_view what,
-                          Diagnostics& diagnostics) {
-  std::set<std::pair<std::string_view, std::string_view>> names;
-  for (const auto& one : runs_or_panels) {
-    const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
-    if (names.emplace(one.head.date.text, title).second) continue;
-    diagnostics.add(
-        diagnostic_at(sources, one.head.date.text,
-                      {Problem::repeated,
-                       fmt::format("a second {} of {}{}", what, one.head.date.text,
-                                   title.empty() ? std::string() : fmt::format(" called \"{}\"", title)),
-                       "one, for the book tells them apart by day and title",
-                       "give it a title of its own, such as \"second\""}));
-  }
-}
-Diagnostics called_the_same(const ReadSheet& sheet) {
-  Diagnostics diagnostics;
-  const ast::Sheet& typed = sheet.assembled.sheets.front();
-  find_called_the_same(typed.sources, typed.runs, "run", diagnostics);
-  find_called_the_same(typed.sources, typed.panels, "panel", diagnostics);
-  return diagnostics;
 }
 
 class Adding {
@@ -115,20 +91,21 @@ class Adding {
   }
 
   void read_sheets() {
-    SheetReader reader(call_, sheets_);
+    CallSheets sheets(call_, sheets_);
+    SheetReader& reader = sheets.reader();
     while (reader.next()) {
-      const ReadSheet& sheet = reader.sheet();
+      const StreamSheet& sheet = reader.sheet();
       if (sheet.ok()) {
         take(sheet);
       } else if (!take_rest(sheet)) {
-        messages_.add(sheet.diagnostics);
+        messages_.add(sheet.messages());
         worst_ = worse(worst_, Exit::errors);
       }
     }
-    worst_ = worse(worst_, reader.worst());
+    worst_ = worse(worst_, sheets.worst());
   }
 
-  void take(const ReadSheet& sheet) {
+  void take(const StreamSheet& sheet) {
     const Diagnostics twice = called_the_same(sheet);
     if (!twice.ok()) {
       messages_.add(twice);
@@ -147,7 +124,7 @@ class Adding {
 
   // What is wrong with a sheet may be that its routine was changed and a run or a panel that is kept already
   // was not. Such a one is left where it is.
-  bool take_rest(const ReadSheet& sheet) {
+  bool take_rest(const StreamSheet& sheet) {
     if (sheet.without_set || !std::filesystem::exists(call_.given.operands.front())) return false;
     auto season = open_book(call_, Season::Mode::read);
     if (!season) return false;  // it is said when the book is opened to write
@@ -155,9 +132,9 @@ class Adding {
     Placing placing(book, editions_);
     if (!placing.read()) return false;
     const auto rest = fitting_rest(sheet, placing);
-    if (!rest || *rest == nullptr) return false;
+    if (!rest || !*rest) return false;
     if (!(*rest)->sheet.ok()) {
-      messages_.add((*rest)->sheet.diagnostics);
+      messages_.add((*rest)->sheet.messages());
       worst_ = worse(worst_, Exit::errors);
       return true;
     }
@@ -245,7 +222,7 @@ class Adding {
     if (!all) return refuse(call_, all.error());
     auto until = swum_until(book);
     if (!until) return refuse(call_, until.error());
-    const AddedNotes notes(call_.given.operands.front(), std::move(*until));
+    const AddedNotes notes(call_.given.operands.front(), std::move(*until), shell_quoted);
     std::vector<Block> blocks;
     blocks.reserve(all->size());
     for (Placed& one : *all) blocks.push_back(std::move(one.block));

@@ -1,49 +1,18 @@
 // Editions of value sets in the season book, and what was swum under each.
 #include <fmt/format.h>
 
-#include <map>
-#include <set>
-
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/page.h"
 #include "engine/report/pages/book.h"
+#include "engine/season/swum_under.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {
-
-// What was swum under one edition.
-struct SwumUnder {
-  std::set<std::pair<std::string, std::string>> routines;  // title and event
-  std::set<std::int64_t> versions;
-  std::size_t runs = 0, panels = 0;
-
-  void count(const KeptBlock& block) {
-    routines.emplace(block.routine, block.event);
-    versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
-  }
-};
-
-Result<std::map<std::int64_t, SwumUnder>> swum_by_edition(const Book& book, BookWish wish) {
-  std::map<std::int64_t, SwumUnder> all;
-  wish.all_versions = true;
-  const auto found = book.find(wish);
-  if (!found) return tl::unexpected(found.error());
-  for (const KeptBlock& block : *found) all[block.edition].count(block);
-  // What counts is the latest words of a panel, and a run with the first version that had it.
-  wish.all_versions = false;
-  const auto counting = book.find(wish);
-  if (!counting) return tl::unexpected(counting.error());
-  for (const KeptBlock& block : *counting) {
-    if (block.what == Block::What::run) ++all[block.edition].runs;
-    if (block.what == Block::What::panel) ++all[block.edition].panels;
-  }
-  return all;
-}
 
 // Whether the words are those of the edition itself.
 bool is_called(const KeptEdition& edition, const std::string& wanted) {

@@ -3,18 +3,16 @@
 #include <iterator>
 #include <optional>
 
-#include "engine/cli/as_swum.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/messages.h"
-#include "engine/cli/misused.h"
+#include "engine/cli/one_routine.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/cli/with_swum.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/routine/routine.h"
+#include "engine/season/as_swum.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {
@@ -28,39 +26,13 @@ std::vector<Lesson> lessons_of(const Swum& swum) {
   return all;
 }
 
-// The routine of --sheet.
-class Calibrating {
- public:
-  explicit Calibrating(Call& call) : call_(call) {}
-
-  Exit read(const std::string& file) {
-    if (!all_readable(call_, {file})) return Exit::environment;
-    reader_.emplace(call_, std::vector{file});
-    if (!reader_->next()) return worse(Exit::errors, reader_->worst());
-    if (reader_->more()) return misused(call_, shown(file) + " holds several routines; expected one");
-    const ReadSheet& sheet = reader_->sheet();
-    if (sheet.ok()) {
-      routine = &*sheet.routine();
-      return Exit::ok;
-    }
-    Messages(call_.streams).add(sheet.diagnostics);
-    return worse(Exit::errors, reader_->worst());
-  }
-
-  const Routine* routine = nullptr;  // lives as long as this
-
- private:
-  Call& call_;
-  std::optional<SheetReader> reader_;
-};
-
 Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
-  Calibrating sheet(call);
+  std::optional<OneRoutine> sheet;
   if (call.given.has("--sheet")) {
-    const Exit read = sheet.read(std::string(call.given.value("--sheet")));
-    if (read != Exit::ok) return read;
+    sheet.emplace(call, std::string(call.given.value("--sheet")));
+    if (!*sheet) return sheet->exit();
   }
-  print_page(call, report::lessons_page(all, sheet.routine));
+  print_page(call, report::lessons_page(all, sheet ? &sheet->routine() : nullptr));
   return worst;
 }
 

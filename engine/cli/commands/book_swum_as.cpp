@@ -4,9 +4,9 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/kept_sheets.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/tell_added.h"
+#include "engine/season/kept_sheets.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
@@ -68,7 +68,7 @@ class Moving {
     } else {
       call_.streams.say(fmt::format("landdrill: the panel of {} \"{}\" does not fit version {} of {}:\n{}",
                                     panel.date, panel.title, version_, panel.routine,
-                                    to_string((*sheet)->sheet.diagnostics)));
+                                    to_string((*sheet)->sheet.messages())));
     }
     return block;
   }

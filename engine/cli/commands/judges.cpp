@@ -8,18 +8,20 @@
 #include <set>
 #include <tuple>
 
-#include "engine/cli/as_swum.h"
-#include "engine/cli/book_blocks.h"
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/in_order.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/cli/with_swum.h"
+#include "engine/files/in_order.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
+#include "engine/season/as_swum.h"
+#include "engine/season/book_blocks.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {
@@ -50,7 +52,7 @@ class SeenPanels {
   explicit SeenPanels(Call& call) : call_(call) {}
 
   // Of a sheet without errors.
-  std::vector<SatPanel> not_seen(const ReadSheet& sheet) {
+  std::vector<SatPanel> not_seen(const StreamSheet& sheet) {
     const Routine& routine = *sheet.routine();
     std::vector<std::string> words;
     for (TypedBlock& one : typed_blocks(sheet))
@@ -95,13 +97,14 @@ Exit judges(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
   Messages messages(call.streams);
   SeenPanels seen(call);
-  SheetReader reader(call);
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
   std::vector<SatPanel> panels;
   Exit worst = Exit::ok;
   while (reader.next()) {
-    const ReadSheet& sheet = reader.sheet();
+    const StreamSheet& sheet = reader.sheet();
     if (!sheet.ok()) {
-      messages.add(sheet.diagnostics);
+      messages.add(sheet.messages());
       worst = worse(worst, Exit::errors);
       continue;
     }
@@ -109,7 +112,7 @@ Exit judges(Call& call) {
   }
   messages.finish();
   seen.tell();
-  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, reader.worst()));
+  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, sheets.worst()));
 }
 
 Exit book_judges(Call& call) {

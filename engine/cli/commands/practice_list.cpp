@@ -7,14 +7,15 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/practice_import.h"
 #include "engine/cli/practice_told.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/cli/today.h"
 #include "engine/report/render_csv.h"
+#include "engine/season/practice_import.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
@@ -71,7 +72,7 @@ class AddingPractice {
     std::vector<ListedPractice> rows = read_practice_list(list, name_, diagnostics);
     if (const auto known = name_as_known(season, rows); !known) return refuse(call_, known.error());
     const Book book(season);
-    PracticeImport import(book, list);
+    PracticeImport import(book, list, today());
     if (diagnostics.ok())
       if (const auto read = import.read(rows); !read) return refuse(call_, read.error());
     if (diagnostics.ok() && import.diagnostics.ok()) {

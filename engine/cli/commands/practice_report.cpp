@@ -6,10 +6,10 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/practice_tasks.h"
 #include "engine/cli/practice_told.h"
 #include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
+#include "engine/season/practice_tasks.h"
 #include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 

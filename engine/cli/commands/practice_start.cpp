@@ -11,10 +11,10 @@
 #include "engine/cli/marking.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/paused_practice.h"
-#include "engine/cli/practice_tasks.h"
 #include "engine/cli/practice_told.h"
 #include "engine/judging/practice.h"
 #include "engine/report/pages/practice_list.h"
+#include "engine/season/practice_tasks.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
@@ -31,22 +31,6 @@ std::optional<int> whole(const Call& call, std::string_view option, int otherwis
     return std::stoi(text);
   mistake = fmt::format("found {} {}; expected a whole number, 1 or more", option, text);
   return std::nullopt;
-}
-
-// How far off she was so far.
-Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
-                                          const std::string& trainee) {
-  const auto sessions = practice.finished(trainee);
-  if (!sessions) return tl::unexpected(sessions.error());
-  ComparedMarks all;
-  for (const PracticeSession& session : *sessions) {
-    const auto of_this = tasks.of(session);
-    if (!of_this) return tl::unexpected(of_this.error());
-    const ComparedMarks one = compared_marks(*of_this, session);
-    all.tasks.insert(all.tasks.end(), one.tasks.begin(), one.tasks.end());
-    all.done.insert(all.done.end(), one.done.begin(), one.done.end());
-  }
-  return weaknesses(landdrill::practice_report(all.tasks, all.done));
 }
 
 struct Wished {

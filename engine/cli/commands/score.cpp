@@ -3,13 +3,13 @@
 #include <utility>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/sheet_reader.h"
-#include "engine/cli/totals.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/price_wish.h"
@@ -18,6 +18,7 @@
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
 #include "engine/routine/problems.h"
+#include "engine/score/totals.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
@@ -34,42 +35,42 @@ class Scoring {
         messages_(call.streams),
         wish_(page_wish(call)),
         format_(format_of(call)),
-        reader_(call) {}
+        sheets_of_call_(call) {}
 
   Exit all() {
-    while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader_.next()) {
+    while (call_.streams.out.failure() == 0 && worst_ != Exit::usage && reader().next()) {
       if (sheets_++ == 0) choose_layout();
-      worst_ = worse(worst_, one(reader_.sheet()));
+      worst_ = worse(worst_, one(reader().sheet()));
     }
     messages_.finish();
     if (priced_ > 0 && unmet_ == priced_) worst_ = worse(worst_, misused(call_, last_unmet_));
-    return worse(worst_, reader_.worst());
+    return worse(worst_, sheets_of_call_.worst());
   }
 
  private:
+  SheetReader& reader() { return sheets_of_call_.reader(); }
   // One routine is told in full, many in a line each.
   void choose_layout() {
-    many_ = reader_.more();
+    many_ = reader().more();
     layout_ = call_.given.has("--brief") || (many_ && !wish_.full) ? Layout::brief : Layout::full;
     if (many_ && layout_ == Layout::brief && format_ == Format::text && !call_.given.has("--brief"))
       call_.streams.say("landdrill: several routines, so one line each; --full gives every report\n");
     if (format_ == Format::csv)
       heading_ = layout_ == Layout::brief ? report::batch_csv_header() : csv_header(report::score_page({}));
     if (format_ == Format::text && layout_ == Layout::brief) heading_ = report::batch_header(wish_);
-    if (many_ && one_line_each()) reader_.read_ahead([this](ReadSheet& sheet) { price_ahead(sheet); });
+    if (many_ && one_line_each()) reader().read_ahead([this](StreamSheet& sheet) { price_ahead(sheet); });
   }
 
   // Called for several at once; what needs a word to the user waits for its turn.
-  void price_ahead(ReadSheet& sheet) const {
+  void price_ahead(StreamSheet& sheet) const {
     if (!sheet.ok()) return;
     report::PriceWish wish = report::price_wish(call_.given, *sheet.routine());
     if (!wish.mistake.empty()) return;
     sheet.ahead = {line_of(sheet, wish), std::move(wish.not_here)};
-    sheet.resolved = {};
-    sheet.assembled = {};
+    sheet.forget_routine();
   }
 
-  Exit one(const ReadSheet& sheet) {
+  Exit one(const StreamSheet& sheet) {
     if (sheet.ahead) {
       note_unmet(sheet.ahead->not_here);
       print(sheet.ahead->line);
@@ -85,9 +86,9 @@ class Scoring {
     return Exit::ok;
   }
 
-  Exit only(const ReadSheet& sheet) {
+  Exit only(const StreamSheet& sheet) {
     const report::Answer answer =
-        report::score(call_.given, *sheet.routine(), sheet.diagnostics, sheet.file());
+        report::score(call_.given, *sheet.routine(), sheet.messages(), sheet.file());
     if (!answer) return misused(call_, answer.error());
     tell(with_place(*answer, *sheet.set));
     return Exit::ok;
@@ -101,11 +102,11 @@ class Scoring {
     last_unmet_ = not_here;
   }
 
-  void tell(const ReadSheet& sheet, const report::PriceWish& wish) {
+  void tell(const StreamSheet& sheet, const report::PriceWish& wish) {
     const Routine& routine = *sheet.routine();
     if (one_line_each()) return print(line_of(sheet, wish));
     tell(with_place(
-        report::score_page(account(routine, wish.wish, wish.panel), sheet.diagnostics, sheet.file()),
+        report::score_page(account(routine, wish.wish, wish.panel), sheet.messages(), sheet.file()),
         *sheet.set));
   }
 
@@ -119,17 +120,16 @@ class Scoring {
 
   bool one_line_each() const { return layout_ == Layout::brief && format_ != Format::json; }
 
-  std::string line_of(const ReadSheet& sheet, const report::PriceWish& wish) const {
+  std::string line_of(const StreamSheet& sheet, const report::PriceWish& wish) const {
     const Routine& routine = *sheet.routine();
-    const Totals all = totals(routine, wish.wish, wish.panel);
-    const report::SheetRow row{sheet.file(), routine.title, routine.event->title, all.difficulty,
-                               all.estimate, all.recorded,  all.difference,       all.announced};
+    const report::SheetRow row{sheet.file(), routine.title, routine.event->title,
+                               totals(routine, wish.wish, wish.panel)};
     return format_ == Format::csv ? report::batch_csv_line(row) : report::batch_line(row, wish_);
   }
 
-  Exit refuse_sheet(const ReadSheet& sheet) {
-    messages_.add(sheet.diagnostics);
-    const std::size_t errors = sheet.diagnostics.errors() + (sheet.without_set ? 1 : 0);
+  Exit refuse_sheet(const StreamSheet& sheet) {
+    messages_.add(sheet.messages());
+    const std::size_t errors = sheet.messages().errors() + (sheet.without_set ? 1 : 0);
     if (format_ == Format::json) tell(report::refused_page(sheet.file(), refusal_of(sheet)));
     if (format_ == Format::text && layout_ == Layout::brief)
       print(report::batch_refusal(sheet.file(), errors, wish_));
@@ -138,8 +138,8 @@ class Scoring {
   }
 
   // What is wrong with its set was said already.
-  static Diagnostics refusal_of(const ReadSheet& sheet) {
-    Diagnostics messages = sheet.diagnostics;
+  static Diagnostics refusal_of(const StreamSheet& sheet) {
+    Diagnostics messages = sheet.messages();
     if (sheet.without_set)
       messages.add(diagnostic_about(sheet.file(), {Problem::unknown_set, "no value set to score it by",
                                                    "a set that can be found and has no mistakes"}));
@@ -161,7 +161,7 @@ class Scoring {
   std::string heading_, last_unmet_;
   std::size_t sheets_ = 0, priced_ = 0, unmet_ = 0;
   Exit worst_ = Exit::ok;
-  SheetReader reader_;  // last, so that it ends first: what it does ahead needs the others
+  CallSheets sheets_of_call_;  // last, so that it ends first: what it does ahead needs the others
 };
 
 }  // namespace

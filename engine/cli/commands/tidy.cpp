@@ -1,9 +1,10 @@
 #include <cassert>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/replace_file.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/replace_file.h"
+#include "engine/files/read_sheets.h"
 #include "grammar/ast.h"
 #include "grammar/diagnostics.h"
 #include "grammar/parse.h"

@@ -3,6 +3,7 @@
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
+#include "engine/files/read_set.h"
 #include "tables/value_set.h"
 
 namespace landdrill::cli {

@@ -3,17 +3,20 @@
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/sheet_reader.h"
-#include "engine/cli/totals.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_set.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/pages/price_wish.h"
 #include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
 #include "engine/score/score.h"
+#include "engine/score/totals.h"
 #include "tables/compare_sets.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -71,9 +74,9 @@ class Comparing {
                                                    std::move(sheet), std::move(moved)}));
   }
 
-  Exit sheet(const ReadSheet& sheet) {
-    const Resolved one = SheetReader::resolved_with(sheet, *before_.loaded.set);
-    const Resolved other = SheetReader::resolved_with(sheet, *after_.loaded.set);
+  Exit sheet(const StreamSheet& sheet) {
+    const Resolved one = understood(*sheet.tree(), *before_.loaded.set);
+    const Resolved other = understood(*sheet.tree(), *after_.loaded.set);
     if (!one.routine || !other.routine) return not_priced(sheet, one, other);
     const Pricing a = priced(*one.routine), b = priced(*other.routine);
     if (!a.wish.mistake.empty()) return misused(call_, a.wish.mistake);
@@ -87,7 +90,7 @@ class Comparing {
     return {routine, wish, expected(routine, wish.wish)};
   }
 
-  Exit not_priced(const ReadSheet& sheet, const Resolved& one, const Resolved& other) {
+  Exit not_priced(const StreamSheet& sheet, const Resolved& one, const Resolved& other) {
     for (const auto& [set, resolved] : {std::pair{&before_, &one}, {&after_, &other}}) {
       if (resolved->routine) continue;
       call_.streams.say(to_string(resolved->diagnostics));
@@ -104,15 +107,16 @@ class Comparing {
 };
 
 Exit compare_sheets(Call& call, Comparing& comparing) {
-  SheetReader reader(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  CallSheets sheets(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  SheetReader& reader = sheets.reader();
   Messages messages(call.streams);
   Exit worst = Exit::ok;
   while (reader.next_unpriced()) {
-    const ReadSheet& sheet = reader.sheet();
-    messages.add(sheet.diagnostics);
+    const StreamSheet& sheet = reader.sheet();
+    messages.add(sheet.messages());
     worst = worse(worst, sheet.ok() ? comparing.sheet(sheet) : Exit::errors);
   }
-  return worse(worst, reader.worst());
+  return worse(worst, sheets.worst());
 }
 
 }  // namespace

@@ -3,7 +3,7 @@
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/own_folder.h"
+#include "engine/files/own_folder.h"
 
 namespace landdrill::cli {
 

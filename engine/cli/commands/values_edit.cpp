@@ -1,10 +1,11 @@
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
-#include "engine/cli/edit_cell.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/own_folder.h"
+#include "engine/files/own_folder.h"
+#include "engine/files/read_set.h"
+#include "engine/season/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"

@@ -3,12 +3,12 @@
 #include <algorithm>
 
 #include "engine/cli/call.h"
-#include "engine/cli/edit_cell.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values_show.h"
+#include "engine/season/edit_cell.h"
 #include "tables/columns.h"
 #include "tables/folder.h"
 #include "tables/load.h"
@@ -61,7 +61,7 @@ std::vector<report::SetOrigin> origins(const Search& search) {
 }
 
 Result<report::ListedSet> listed_set(Values& values, const SetPlace& place) {
-  const auto set = values.at(place);
+  const auto set = values.folders().at(place);
   if (!set) return tl::unexpected(set.error());
   report::ListedSet listed{place.name, "has errors: see values check", {}, row_count((*set)->files)};
   if (const auto& usable = (*set)->loaded.set) {
@@ -80,7 +80,7 @@ Result<report::ListedSet> listed_set(Values& values, const SetPlace& place) {
 Exit values_list(Call& call) {
   Values values(call);
   if (values.in_season()) return list_season(call, values);
-  const Search search = values.search_beside("-");
+  const Search search = values.folders().search_beside("-");
   report::ListedSets listed{{}, origins(search)};
   Exit worst = Exit::ok;
   for (const SetPlace& place : all_sets(search)) {

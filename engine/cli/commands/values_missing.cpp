@@ -5,13 +5,15 @@
 #include <algorithm>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/own_folder.h"
 #include "engine/cli/page.h"
-#include "engine/cli/read_sheet.h"
-#include "engine/cli/sheet_reader.h"
+#include "engine/files/own_folder.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_set.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/page.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
@@ -55,15 +57,16 @@ Diagnostics without_gaps(const Diagnostics& all) {
 
 Exit values_missing(Call& call) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
-  SheetReader reader(call);
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
   Messages messages(call.streams);
   Exit worst = Exit::ok;
   while (reader.next()) {
-    const ReadSheet& sheet = reader.sheet();
-    messages.add(without_gaps(sheet.diagnostics));
+    const StreamSheet& sheet = reader.sheet();
+    messages.add(without_gaps(sheet.messages()));
     if (!sheet.ok()) worst = Exit::errors;
     if (sheet.set == nullptr || sheet.without_set) continue;
-    const std::vector<Gap>& gaps = sheet.resolved.gaps;
+    const std::vector<Gap>& gaps = sheet.gaps();
     report::Page page =
         report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
     page.apart();
@@ -71,7 +74,7 @@ Exit values_missing(Call& call) {
     print_page(call, page);
   }
   messages.finish();
-  return worse(worst, reader.worst());
+  return worse(worst, sheets.worst());
 }
 
 }  // namespace landdrill::cli

@@ -1,12 +1,12 @@
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
-#include "engine/cli/edit_cell.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/misused.h"
 #include "engine/cli/page.h"
 #include "engine/report/pages/values_history.h"
+#include "engine/season/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"

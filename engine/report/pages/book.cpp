@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <span>
 
+#include "engine/report/amount_text.h"
+
 namespace landdrill::report {
 namespace {
 
@@ -107,9 +109,12 @@ Page book_scores_page(const std::vector<BookScore>& scores) {
                              for_programs("note")});
   table.in_csv = true;
   table.hides_empty_columns = true;
-  for (const BookScore& one : scores)
-    table.add({one.routine, one.event, one.what, one.date, one.title, one.set, one.estimate, one.recorded,
-               one.difference, one.announced, one.note});
+  for (const BookScore& one : scores) {
+    const Totals& of = one.totals;
+    table.add({one.routine, one.event, one.what, one.date, one.title, one.set,
+               text_of(of.estimate, of.places), text_of(of.recorded, of.places),
+               signed_text(of.difference, of.places), text_of(of.announced, of.places), one.note});
+  }
   page.add(std::move(table));
   page.apart();
   page.list("", notes_of(scores));

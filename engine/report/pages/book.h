@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "engine/report/page.h"
+#include "engine/score/totals.h"
 
 namespace landdrill::report {
 
@@ -25,9 +26,11 @@ struct BookLine {
 // `question`: the command that asks.
 Page book_list_page(std::string question, const std::vector<BookLine>& lines);
 
-// A run or a panel scored again: exact texts, empty for what is not there.
+// A panel scored again.
 struct BookScore {
-  std::string routine, event, what, date, title, set, estimate, recorded, difference, announced, note;
+  std::string routine, event, what, date, title, set;
+  Totals totals;
+  std::string note;
 };
 Page book_scores_page(const std::vector<BookScore>& scores);
 

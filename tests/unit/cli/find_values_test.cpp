@@ -3,7 +3,7 @@
 
 #include <gtest/gtest.h>
 
-#include "scratch.h"
+#include "tests/unit/kit/scratch.h"
 
 namespace landdrill::cli {
 namespace {
@@ -30,7 +30,7 @@ TEST(ValuesPlaceOf, TellsOfASecondSetOfThatNameHoweverOftenItIsAskedFor) {
   const Call call{any_command(), report::Asked("values list"), streams};
   Values values(call);
   for (int i = 0; i < 2; ++i) {
-    const auto set = values.of_sheet("kingfisher-2026", scratch.path("duet.sheet"));
+    const auto set = values.of_sheets().of_sheet("kingfisher-2026", scratch.path("duet.sheet"));
     ASSERT_TRUE(set);
     const report::ValuesPlace place = values_place(**set);
     EXPECT_EQ(place.name, "kingfisher-2026");
@@ -50,17 +50,10 @@ TEST(ValuesPlaceOf, NamesTheSeasonFile) {
   Call call{any_command(), report::Asked("values list"), streams};
   call.given.add("--season", {file});
   Values values(call);
-  const auto set = values.of_sheet("kingfisher-2026", "duet.sheet");
+  const auto set = values.of_sheets().of_sheet("kingfisher-2026", "duet.sheet");
   ASSERT_TRUE(set);
   EXPECT_EQ(values_place(**set).season, file);
   EXPECT_EQ(values_place(**set).folder, "");
-}
-
-TEST(WholePath, IsTheSameForEveryWayToWriteAFolder) {
-  const std::string here = fs::current_path().string();
-  for (const char* written : {"sets", "sets/", "./sets", "x/../sets/"})
-    EXPECT_EQ(whole_path(written), here + "/sets") << written;
-  EXPECT_EQ(whole_path("."), here);
 }
 
 }  // namespace

@@ -2,6 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "grammar/diagnostics.h"
+
 namespace landdrill {
 namespace {
 
@@ -55,6 +57,24 @@ TEST(Sources, TellWhereAPieceIsFromByItsPlaceNotByItsWords) {
   Sources sources;
   for (const Source* each : {&a, &b, &c}) sources.add(*each);
   for (const Source* each : {&c, &a, &b}) EXPECT_EQ(&sources.of(each->text.substr(6, 3)), each);
+}
+
+TEST(Spellings, AreReadInPlaceOfWhatWasTyped) {
+  const std::string text = "7,25;7.50";
+  const Source source{"marks.csv", text};
+  const std::string_view typed = source.text.substr(0, 4), same = source.text.substr(5);
+  Spellings spellings;
+  const std::string_view read = spellings.add("7.25", typed);
+  EXPECT_EQ(read, "7.25");
+  EXPECT_EQ(spellings.add("7.50", same).data(), same.data());
+  for (int i = 0; i < 1000; ++i) spellings.add("8", same);
+  EXPECT_EQ(spellings.typed(read).data(), typed.data());
+  EXPECT_EQ(spellings.typed(read.substr(2)), "7,25");
+  EXPECT_EQ(spellings.typed(same).data(), same.data());
+  Sources sources;
+  sources.add(source);
+  sources.add(spellings);
+  EXPECT_EQ(diagnostic_at(sources, read, {Problem::off_step, "it", "another"}).line, text);
 }
 
 }  // namespace

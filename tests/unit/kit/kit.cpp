@@ -29,13 +29,6 @@ ValueSet read_shipped(const std::string& name) {
   return loaded(files);
 }
 
-Assembled assembled(const Source& source) {
-  Assembled result;
-  assemble(source, result);
-  if (!result.diagnostics.ok()) throw std::runtime_error(to_string(result.diagnostics));
-  return result;
-}
-
 }  // namespace
 
 Decimal number(std::string_view text) {
@@ -96,19 +89,19 @@ const ValueSet& pond() {
 }
 
 ReadSheet::ReadSheet(std::string text, const ValueSet& set)
-    : text_(std::move(text)), source_{"reeds.sheet", text_}, assembled_(assembled(source_)) {
-  if (assembled_.sheets.size() != 1) throw std::runtime_error("not one sheet");
-  resolved_ = understood(assembled_.sheets.front(), set);
+    : sheet_(read_sheet({{"reeds.sheet", std::move(text)}})) {
+  if (!sheet_.ok()) throw std::runtime_error(to_string(sheet_.messages()));
+  understand(sheet_, set);
 }
 
 const Routine& ReadSheet::routine() const {
-  if (!resolved_.routine) throw std::runtime_error(to_string(resolved_.diagnostics));
-  return *resolved_.routine;
+  if (!sheet_.routine()) throw std::runtime_error(to_string(sheet_.messages()));
+  return *sheet_.routine();
 }
 
 std::string ReadSheet::complaints() const {
   std::string text;
-  for (const Diagnostic& one : resolved_.diagnostics.list()) {
+  for (const Diagnostic& one : sheet_.messages().list()) {
     text += std::to_string(one.at.line) + ":" + std::to_string(one.at.column) + " found " + one.found +
             "; expected " + one.expected + " [" + std::string(code_of(one.problem)) + "]";
     if (!one.hint.empty()) text += " hint: " + one.hint;

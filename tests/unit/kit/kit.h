@@ -9,7 +9,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/routine/resolve.h"
+#include "engine/routine/sheet.h"
 #include "engine/score/score.h"
 #include "tables/load.h"
 
@@ -55,23 +55,18 @@ const ValueSet& pond();
 // A free solo in the event `open` of the pond: 86.4 points.
 extern const std::string reeds;
 
-// A sheet read and resolved; holds its text, so it stays where it is.
+// A sheet of a test, which has no mistake but those that it complains of.
 class ReadSheet {
  public:
-  ReadSheet(std::string text, const ValueSet& set);
-  ReadSheet(const ReadSheet&) = delete;
-  ReadSheet& operator=(const ReadSheet&) = delete;
+  ReadSheet(std::string text, const ValueSet& set);  // throws with the messages of a text that is no sheet
 
   const Routine& routine() const;  // throws with the messages when there is none
   // One line for each complaint: place, found, expected, code in brackets and the hint.
   std::string complaints() const;
-  const Resolved& resolved() const { return resolved_; }
+  const Sheet& sheet() const { return sheet_; }
 
  private:
-  const std::string text_;
-  const Source source_;
-  Assembled assembled_;
-  Resolved resolved_;
+  Sheet sheet_;
 };
 
 // What resolving `text` against the pond complains of.

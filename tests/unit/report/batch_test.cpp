@@ -10,8 +10,11 @@ namespace {
 
 using namespace report_test;
 
-const SheetRow harbour{"harbour.sheet", "Harbour Lights", "Duet, free routine", "9.40",
-                       "107.5250",      "73.6834",        "-33.8416",           "73.6834"};
+const SheetRow harbour{
+    "harbour.sheet",
+    "Harbour Lights",
+    "Duet, free routine",
+    {Difficulty(d("9.4")), points("107.525"), points("73.6834"), points("-33.8416"), points("73.6834"), 4}};
 
 SheetRow harbour_as(std::string_view file, std::string_view routine) {
   SheetRow row = harbour;
@@ -21,7 +24,8 @@ SheetRow harbour_as(std::string_view file, std::string_view routine) {
 }
 
 TEST(Batch, PutsOneSheetInOneAlignedLine) {
-  const SheetRow second{"b.sheet", "Harbour Lights", "Duet, free routine", "9.40", "107.5250", "", "", ""};
+  SheetRow second = harbour_as("b.sheet", "Harbour Lights");
+  second.totals.recorded = second.totals.difference = second.totals.announced = std::nullopt;
   EXPECT_EQ(batch_header() + batch_line(harbour) + batch_line(second),
             "file              routine         difficulty    estimate       panel      change\n"
             "harbour.sheet     Harbour Lights      9.40      107.5250     73.6834    -33.8416\n"
@@ -44,8 +48,7 @@ TEST(Batch, KeepsEveryLineOnThePage) {
       harbour_as("Königssee/水の精水の精水の精.sheet", "水の精水の精水の精水の精水の精\x1b[2J");
   for (int width = 60; width < 140; ++width) {
     const TextWish wish{false, width, false};
-    const std::string text = batch_header(wish) +
-                             batch_line(row, wish) +
+    const std::string text = batch_header(wish) + batch_line(row, wish) +
                              batch_refusal("a/very/long/name/for/a/sheet/that/is/in/error.sheet", 12, wish);
     EXPECT_EQ(layout_fault(text, width), "");
   }

@@ -91,7 +91,7 @@ TEST(ResolveWishes, RefusesWhatCannotBeMeant) {
 
 TEST(ResolveWishes, ListsTheGapsOfWhatIsExpected) {
   const ReadSheet sheet(reeds + "errors untold 1\nrisk untold 5%\n", kit::pond());
-  const std::vector<Gap>& gaps = sheet.resolved().gaps;
+  const std::vector<Gap>& gaps = sheet.sheet().gaps();
   ASSERT_EQ(gaps.size(), 2u);
   EXPECT_EQ(gaps[0].table, "sync");
   EXPECT_EQ(gaps[1].table, "penalties");

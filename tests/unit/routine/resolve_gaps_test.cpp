@@ -21,7 +21,7 @@ const std::string fill_in =
 std::string gaps(const std::string& text) {
   std::string list;
   const ReadSheet sheet(text, kit::pond());
-  for (const Gap& gap : sheet.resolved().gaps) {
+  for (const Gap& gap : sheet.sheet().gaps()) {
     if (!list.empty()) list += ", ";
     list += std::string(gap.table) + " " + std::string(gap.key) + " " + std::string(gap.column);
   }
@@ -39,7 +39,7 @@ TEST(ResolveGaps, ListsEachGapOnceInTheOrderOfTheSheet) {
   const std::string sheet =
       replaced(replaced(reeds, "spin-a, hold", "untold-too, untold"), "spin-b, hold x2", "spin-b, untold x2");
   EXPECT_EQ(gaps(sheet), "parts untold-too value, parts untold value");
-  EXPECT_EQ(ReadSheet(sheet, kit::pond()).resolved().diagnostics.errors(),
+  EXPECT_EQ(ReadSheet(sheet, kit::pond()).sheet().messages().errors(),
             3u);  // a message for each place all the same
 }
 
@@ -84,8 +84,9 @@ TEST(ResolveGaps, NamesSyncErrorsAndPenaltiesWithoutPoints) {
 
 TEST(ResolveGaps, ScoresNothingWhileAGapIsOpen) {
   EXPECT_FALSE(ReadSheet(replaced(reeds, "spin-a, hold", "spin-a, untold"), kit::pond())
-                   .resolved()
-                   .routine.has_value());
+                   .sheet()
+                   .routine()
+                   .has_value());
 }
 
 }  // namespace

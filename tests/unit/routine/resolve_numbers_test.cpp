@@ -155,7 +155,7 @@ TEST(ResolveNumbers, RefusesASheetWhoseTotalWouldNotStayExact) {
   const std::string stated = replaced(reeds, "parts spin-a, hold\n", "difficulty 8000000000000\n");
   EXPECT_EQ(complaints(stated), score_too_large);
   EXPECT_EQ(ReadSheet(replaced(stated, "expect 7.5\n", ""), kit::pond()).complaints(), score_too_large);
-  EXPECT_FALSE(ReadSheet(stated, kit::pond()).resolved().routine.has_value());
+  EXPECT_FALSE(ReadSheet(stated, kit::pond()).sheet().routine().has_value());
 }
 
 TEST(ResolveNumbers, RefusesAnOptionWhoseTotalWouldNotStayExact) {
@@ -182,8 +182,8 @@ TEST(ResolveNumbers, ScoresNothingFromALineInError) {
        {reeds + panel + "element 1: 7 7 7 7\n", reeds + panel + "element 1: 7 7.3 7 7 7\n",
         replaced(reeds, "expect 7.5", "expect 11"), replaced(reeds, "spin-a", "spin-x")}) {
     const ReadSheet sheet(wrong, kit::pond());
-    EXPECT_EQ(sheet.resolved().diagnostics.errors(), 1u) << wrong;
-    EXPECT_FALSE(sheet.resolved().routine.has_value()) << wrong;
+    EXPECT_EQ(sheet.sheet().messages().errors(), 1u) << wrong;
+    EXPECT_FALSE(sheet.sheet().routine().has_value()) << wrong;
   }
 }
 

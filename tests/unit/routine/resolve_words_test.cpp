@@ -63,7 +63,7 @@ TEST(Resolve, NamesTheNearestParts) {
 
 TEST(Resolve, PutsTheCaretUnderTheWordInError) {
   const ReadSheet sheet(replaced(reeds, "hold x2", "hodl x2"), kit::pond());
-  EXPECT_EQ(to_string(sheet.resolved().diagnostics),
+  EXPECT_EQ(to_string(sheet.sheet().messages()),
             "reeds.sheet:11:15: error: found the part \"hodl\"; expected a part of pond [unknown-part]\n"
             "  parts spin-b, hodl x2\n"
             "                ^~~~\n"
@@ -170,16 +170,16 @@ TEST(Resolve, ComplainsOfEveryMistakeInOneRun) {
   const ReadSheet sheet(replaced(replaced(reeds, "spin-a", "spin-x"), "hold x2", "hodl") + run +
                             "element 9: clean\n" + "sync: smal\n" + panel + "element 1: 7 7 7 7\n",
                         kit::pond());
-  EXPECT_EQ(sheet.resolved().diagnostics.errors(), 5u);
-  EXPECT_FALSE(sheet.resolved().routine.has_value());
+  EXPECT_EQ(sheet.sheet().messages().errors(), 5u);
+  EXPECT_FALSE(sheet.sheet().routine().has_value());
 }
 
 TEST(Resolve, CountsMistakesBeyondTheHundredThatAreShown) {
   std::string many = reeds + run;
   for (int i = 0; i < 150; ++i) many += "element " + std::to_string(100 + i) + ": clean\n";
   const ReadSheet sheet(many, kit::pond());
-  EXPECT_EQ(sheet.resolved().diagnostics.list().size(), Diagnostics::most);
-  EXPECT_EQ(sheet.resolved().diagnostics.errors(), 150u);
+  EXPECT_EQ(sheet.sheet().messages().list().size(), Diagnostics::most);
+  EXPECT_EQ(sheet.sheet().messages().errors(), 150u);
 }
 
 }  // namespace

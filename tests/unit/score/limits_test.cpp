@@ -13,8 +13,8 @@ using kit::replaced;
 
 TEST(Limits, AreWarningsAndTheRoutineIsScored) {
   const ReadSheet sheet(replaced(reeds, "swimmers 1", "swimmers 3"), kit::pond());
-  EXPECT_EQ(sheet.resolved().diagnostics.warnings(), 1u);
-  EXPECT_EQ(sheet.resolved().diagnostics.errors(), 0u);
+  EXPECT_EQ(sheet.sheet().messages().warnings(), 1u);
+  EXPECT_EQ(sheet.sheet().messages().errors(), 0u);
   EXPECT_EQ(kit::expected_total(sheet.routine()), "86.4");
 }
 

@@ -29,14 +29,14 @@ std::string told(const Diagnostics& objections) {
 
 TEST(Objections, AreThoseOfTheSheetWhileItStandsAsWritten) {
   const ReadSheet sheet(mill, pond());
-  EXPECT_EQ(told(objections_with(sheet.routine(), {}, sheet.resolved().diagnostics)),
-            told(sheet.resolved().diagnostics));
-  EXPECT_EQ(sheet.resolved().diagnostics.warnings(), 3u);
+  EXPECT_EQ(told(objections_with(sheet.routine(), {}, sheet.sheet().messages())),
+            told(sheet.sheet().messages()));
+  EXPECT_EQ(sheet.sheet().messages().warnings(), 3u);
 }
 
 TEST(Objections, GoWithTheOptionThatRepairsThem) {
   const ReadSheet sheet(mill, pond());
-  EXPECT_EQ(told(objections_with(sheet.routine(), {{1}, {}}, sheet.resolved().diagnostics)),
+  EXPECT_EQ(told(objections_with(sheet.routine(), {{1}, {}}, sheet.sheet().messages())),
             "2: 4 hybrid elements; from 1 to 3 in open\n4: 3 swimmers; from 1 to 2 in open\n");
 }
 
@@ -47,8 +47,8 @@ TEST(Objections, HaveNoPlaceWhenAnOptionBringsThem) {
       "option \"still\"\nparts hold x2\nexpect 7.5\n"
       "impression choreography 7.50, performance 8.00\n";
   const ReadSheet sheet(swapped, pond());
-  EXPECT_EQ(told(objections_with(sheet.routine(), {}, sheet.resolved().diagnostics)), "");
-  EXPECT_EQ(told(objections_with(sheet.routine(), {{1}, {}}, sheet.resolved().diagnostics)),
+  EXPECT_EQ(told(objections_with(sheet.routine(), {}, sheet.sheet().messages())), "");
+  EXPECT_EQ(told(objections_with(sheet.routine(), {{1}, {}}, sheet.sheet().messages())),
             "0: 0 elements with a part of spins; at least 1 in open\n");
 }
 
@@ -56,7 +56,7 @@ TEST(Objections, ToTheBestProgrammeAreThoseThatNoChoiceRepairs) {
   const ReadSheet sheet(mill, pond());
   const Plan best = plan(sheet.routine(), {}, {});
   ASSERT_FALSE(best.choices.empty());
-  EXPECT_EQ(told(objections_with(sheet.routine(), {}, best.choices[0], sheet.resolved().diagnostics)),
+  EXPECT_EQ(told(objections_with(sheet.routine(), {}, best.choices[0], sheet.sheet().messages())),
             "4: 3 swimmers; from 1 to 2 in open\n");
 }
 

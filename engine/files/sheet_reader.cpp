@@ -1,0 +1,135 @@
+#include "engine/files/sheet_reader.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <utility>
+
+#include "engine/files/read_set.h"
+#include "engine/files/value_sets.h"
+#include "engine/routine/problems.h"
+#include "engine/score/objections.h"
+#include "grammar/blocks.h"
+#include "grammar/diagnostics.h"
+#include "grammar/hint.h"
+#include "grammar/words.h"
+#include "tables/folder.h"
+
+namespace landdrill {
+namespace {
+
+std::string sets_found(const std::vector<std::string>& names) {
+  if (names.empty()) return "no set was found; --values FOLDER says where to look";
+  return fmt::format("the sets that were found: {}", fmt::join(names, ", "));
+}
+
+// The one with the `routine` line.
+const std::string& file_of(const ast::Sheet& sheet) {
+  return sheet.sources.of(sheet.routine.head.title.text).name;
+}
+
+}  // namespace
+
+SheetReader::SheetReader(std::vector<std::string> files, ValueSets& sets, Heard heard, std::string set)
+    : sets_(sets),
+      heard_(std::move(heard)),
+      forced_set_(std::move(set)),
+      first_file_(shown(files.front())),
+      ahead_(std::move(files), [this](StreamSheet& sheet) { work_ahead(sheet); }) {}
+
+void SheetReader::read_ahead(ReadAhead::Work also) {
+  also_ = std::move(also);
+  ahead_.ahead();
+}
+
+// Only what the set that was asked for last suffices for: whatever has to be looked for, or said, waits for
+// the sheet's turn.
+void SheetReader::work_ahead(StreamSheet& sheet) const {
+  if (!also_ || sheet.tree() == nullptr) return;
+  const ReadSet* set = sets_.last_of_sheet(set_name(*sheet.tree()), file_of(*sheet.tree()));
+  if (set == nullptr || !set->loaded.set) return;
+  sheet.set = set;
+  understand(sheet, *set->loaded.set);
+  also_(sheet);
+}
+
+// With nothing at all in the files there is one sheet with nothing in it.
+bool SheetReader::read_next() {
+  ReadAhead::Place& place = ahead_.next();
+  for (const Trouble& trouble : place.troubles) heard_.trouble(trouble);
+  any_ = any_ || !place.troubles.empty();
+  if (place.ended && any_) return false;
+  any_ = true;
+  more_ = place.more;
+  sheet_ = place.ended ? &nothing_ : &place.sheet;
+  if (!place.ended) return true;
+  nothing_ = {read_sheet({{first_file_, ""}})};
+  return true;
+}
+
+bool SheetReader::next_unpriced() {
+  if (!read_next()) return false;
+  sheet_->sort_messages();
+  return true;
+}
+
+bool SheetReader::next() {
+  if (!read_next()) return false;
+  if (sheet_->set == nullptr) tie_to_set();
+  sheet_->sort_messages();
+  return true;
+}
+
+void SheetReader::tie_to_set() {
+  if (sheet_->tree() == nullptr) return;
+  choose_set(*sheet_->tree());
+  if (sheet_->set != nullptr && sheet_->set->loaded.set) understand(*sheet_, *sheet_->set->loaded.set);
+}
+
+std::string_view SheetReader::set_name(const ast::Sheet& sheet) const {
+  if (!forced_set_.empty()) return forced_set_;
+  return sheet.routine.values ? sheet.routine.values->text : std::string_view();
+}
+
+void SheetReader::choose_set(const ast::Sheet& sheet) {
+  const std::string_view name = set_name(sheet);
+  if (name.empty() && !sheet_->Sheet::ok()) return;  // the line may be there and not understood
+  if (name.empty()) {
+    const std::string_view title = sheet.routine.head.title.text;
+    return sheet_->add(diagnostic_at(sheet.sources, title,
+                                     {Problem::missing_line, "a routine without a value set",
+                                      "a line such as `values kingfisher-2026`, or --set on the command line",
+                                      sets_found(sets_.names(file_of(sheet)))}));
+  }
+  const auto found = sets_.of_sheet(name, file_of(sheet));
+  if (!found) return no_such_set(sheet, found.error());
+  sheet_->set = *found;
+  if (!sheet_->set->loaded.set) report_set(*sheet_->set);
+}
+
+// A name in the sheet is a mistake of the sheet; a name on the command line, or a season file that refuses,
+// is not.
+void SheetReader::no_such_set(const ast::Sheet& sheet, const Trouble& trouble) {
+  const std::vector<std::string>& names = sets_.names(file_of(sheet));
+  if (!forced_set_.empty() || names.empty()) {
+    heard_.trouble(trouble);
+    sheet_->without_set = true;
+    return;
+  }
+  const std::string_view typed = sheet.routine.values->text;
+  const std::vector<std::string_view> known(names.begin(), names.end());
+  Hint hint = words::nearest_hint(typed, known);
+  if (hint.empty()) hint = sets_found(names);
+  sheet_->add(diagnostic_at(sheet.sources, typed,
+                            {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
+                             "the name of a set that can be found", std::move(hint)}));
+}
+
+void SheetReader::report_set(const ReadSet& set) {
+  sheet_->without_set = true;
+  if (std::find(reported_.begin(), reported_.end(), &set) != reported_.end()) return;
+  reported_.push_back(&set);
+  heard_.unusable(set);
+}
+
+}  // namespace landdrill

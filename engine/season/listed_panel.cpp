@@ -1,0 +1,257 @@
+#include "engine/season/listed_panel.h"
+
+#include <algorithm>
+#include <map>
+#include <utility>
+
+#include "grammar/ast.h"
+#include "grammar/parse.h"
+#include "grammar/words.h"
+#include "tables/decimal.h"
+
+namespace landdrill {
+namespace {
+
+using Listed = ListedPanel::Line;
+
+bool is_element(std::string_view name) {
+  return !name.empty() && name.find_first_not_of("0123456789") == name.npos;
+}
+
+std::string_view aspect_called(std::string_view name, std::span<const std::string> aspects) {
+  const auto known = std::find_if(aspects.begin(), aspects.end(),
+                                  [&](const std::string& one) { return words::same(one, name); });
+  return known == aspects.end() ? name : std::string_view(*known);
+}
+
+std::string text_of(const Decimal& mark) {
+  return mark.text(2);
+}
+
+// The marks of a panel by their line and seat, and which elements have the base mark.
+struct PanelMarks {
+  std::map<std::pair<std::string, std::size_t>, std::optional<Decimal>> marks;
+  std::map<std::string, bool> bases;
+};
+PanelMarks marks_in(const ast::Lines& lines) {
+  PanelMarks all;
+  for (const ast::Line& line : lines) {
+    const auto* element = std::get_if<ast::ElementMarksLine>(&line.statement);
+    const auto* aspect = std::get_if<ast::AspectMarksLine>(&line.statement);
+    if (element == nullptr && aspect == nullptr) continue;
+    const std::string name(element != nullptr ? element->element.text : aspect->aspect.text);
+    if (element != nullptr) all.bases[name] = element->base;
+    std::size_t seat = 0;
+    for (const ast::JudgeMark& mark : element != nullptr ? element->marks : aspect->marks) {
+      if (mark) all.marks[{name, seat}] = Decimal::parse(mark->text);
+      ++seat;
+    }
+  }
+  return all;
+}
+
+MarksApart apart(const PanelMarks& old_panel, const PanelMarks& new_panel) {
+  MarksApart marks{old_panel.marks.size()};
+  for (const auto& [seat, mark] : old_panel.marks) {
+    const auto other = new_panel.marks.find(seat);
+    if (other == new_panel.marks.end())
+      ++marks.gone;
+    else if (other->second != mark)
+      ++marks.changed;
+  }
+  for (const auto& [seat, mark] : new_panel.marks) marks.added += old_panel.marks.count(seat) == 0;
+  for (const auto& [element, base] : new_panel.bases) {
+    const auto other = old_panel.bases.find(element);
+    if (other != old_panel.bases.end() && other->second != base) ++(base ? marks.based : marks.unbased);
+  }
+  return marks;
+}
+
+const ast::JudgeMarks* marks_of(const ast::Statement& statement) {
+  if (const auto* element = std::get_if<ast::ElementMarksLine>(&statement)) return &element->marks;
+  if (const auto* aspect = std::get_if<ast::AspectMarksLine>(&statement)) return &aspect->marks;
+  return nullptr;
+}
+ast::JudgeMarks* marks_of(ast::Statement& statement) {
+  return const_cast<ast::JudgeMarks*>(marks_of(std::as_const(statement)));
+}
+
+// The words of a panel's lines: those of the list are views into it.
+class Writing {
+ public:
+  Writing(const ListedPanel& panel, std::span<const std::string> aspects, Spellings& spellings)
+      : panel_(panel), aspects_(aspects), spellings_(spellings) {}
+
+  ListedLines anew() {
+    add_head();
+    for (const Listed& line : panel_.lines) {
+      tell_twice(line, line_of(line));
+      insert(out_.lines.size(), new_line(line));
+      from_.back() = &line;
+      put(line, out_.lines.back().statement);
+    }
+    return std::move(out_);
+  }
+
+  ListedLines into(std::string_view kept) {
+    out_.lines = parse({"", spellings_.add(kept, panel_.date_piece)}).lines;
+    from_.resize(out_.lines.size());
+    const PanelMarks before = marks_in(out_.lines);
+    for (const Listed& line : panel_.lines) merge(line);
+    out_.marks = apart(before, marks_in(out_.lines));
+    return std::move(out_);
+  }
+
+ private:
+  static constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
+
+  void add_head() {
+    ast::DatedLine head{
+        words::Word::panel, {spellings_.add(panel_.date, panel_.date_piece)}, std::nullopt};
+    if (!panel_.meet.empty()) head.title = ast::Name{spellings_.add(panel_.meet, panel_.meet_piece), true};
+    insert(0, head);
+  }
+
+  void merge(const Listed& line) {
+    std::size_t at = line_of(line);
+    tell_twice(line, at);
+    if (at == nowhere) {
+      at = place_for(line);
+      insert(at, new_line(line));
+    }
+    from_[at] = &line;
+    ast::Statement& statement = out_.lines[at].statement;
+    auto* element = std::get_if<ast::ElementMarksLine>(&statement);
+    if (element != nullptr) {
+      element->element.text = spellings_.add(element->element.text, line.piece);
+      if (panel_.says_base) element->base = line.base;
+    } else {
+      std::get<ast::AspectMarksLine>(statement).aspect.text = aspect_of(line);
+    }
+    put(line, statement);
+  }
+
+  void tell_twice(const Listed& line, std::size_t at) {
+    if (at != nowhere && from_[at] != nullptr) out_.twice.push_back({&line, from_[at]});
+  }
+
+  std::string_view aspect_of(const Listed& line) {
+    return spellings_.add(aspect_called(line.name, aspects_), line.piece);
+  }
+
+  ast::Statement new_line(const Listed& line) {
+    if (is_element(line.name))
+      return ast::ElementMarksLine{{spellings_.add(line.name, line.piece)}, line.base, {}};
+    return ast::AspectMarksLine{{aspect_of(line), false}, {}};
+  }
+
+  void put(const Listed& line, ast::Statement& statement) {
+    ast::JudgeMarks& marks = *marks_of(statement);
+    const std::size_t seats = std::max(marks.size(), line.judges.size());
+    ast::JudgeMarks all;
+    for (std::size_t seat = 0; seat < seats; ++seat) {
+      const ast::JudgeMark before = seat < marks.size() ? marks[seat] : std::nullopt;
+      const bool given = seat < line.judges.size() && line.judges[seat];
+      all.push_back(given ? mark_of(*line.judges[seat], before) : of_line(before, line));
+    }
+    marks = std::move(all);
+  }
+
+  // A kept mark of the same value stays as it is written.
+  ast::JudgeMark mark_of(const ListedPanel::Given& given, const ast::JudgeMark& before) {
+    if (!given.mark) return std::nullopt;
+    const bool same = before && Decimal::parse(before->text) == given.mark;
+    return ast::Number{spellings_.add(same ? std::string(before->text) : text_of(*given.mark), given.piece)};
+  }
+  ast::JudgeMark of_line(const ast::JudgeMark& kept, const Listed& line) {
+    if (!kept) return kept;
+    return ast::Number{spellings_.add(kept->text, line.piece)};
+  }
+
+  // Where these marks stand already.
+  std::size_t line_of(const Listed& line) const {
+    const bool wants_element = is_element(line.name);
+    const auto number = Decimal::parse(line.name);  // none of one that is too large
+    const std::string_view name = aspect_called(line.name, aspects_);
+    for (std::size_t i = 0; i < out_.lines.size(); ++i) {
+      const auto* element = std::get_if<ast::ElementMarksLine>(&out_.lines[i].statement);
+      const auto* aspect = std::get_if<ast::AspectMarksLine>(&out_.lines[i].statement);
+      if (wants_element && element != nullptr && number && Decimal::parse(element->element.text) == number)
+        return i;
+      if (!wants_element && aspect != nullptr && aspect->aspect.text == name) return i;
+    }
+    return nowhere;
+  }
+  // Where they are to stand: elements by their number, aspects behind them.
+  std::size_t place_for(const Listed& line) const {
+    const auto number = Decimal::parse(line.name);
+    std::size_t place = 1;
+    for (std::size_t i = 0; i < out_.lines.size(); ++i) {
+      const ast::Statement& statement = out_.lines[i].statement;
+      const auto* element = std::get_if<ast::ElementMarksLine>(&statement);
+      const auto its = element != nullptr ? Decimal::parse(element->element.text) : std::nullopt;
+      const bool before =
+          is_element(line.name) ? its && (!number || *its < *number) : marks_of(statement) != nullptr;
+      if (before) place = i + 1;
+    }
+    while (place < out_.lines.size() && !starts(place)) ++place;
+    return place;
+  }
+  // Below the panel's first line, which comments may stand above.
+  bool starts(std::size_t place) const {
+    return std::any_of(
+        out_.lines.begin(), out_.lines.begin() + static_cast<std::ptrdiff_t>(place),
+        [](const ast::Line& line) { return ast::word_of(line.statement) == words::Word::panel; });
+  }
+
+  void insert(std::size_t place, ast::Statement statement) {
+    const auto at = static_cast<std::ptrdiff_t>(place);
+    out_.lines.insert(out_.lines.begin() + at, ast::Line{std::move(statement), {}, {}});
+    from_.insert(from_.begin() + at, nullptr);
+  }
+
+  const ListedPanel& panel_;
+  const std::span<const std::string> aspects_;
+  Spellings& spellings_;
+  ListedLines out_;
+  std::vector<const Listed*> from_;  // of each line
+};
+
+struct ToPanel {
+  ast::Panel& panel;
+
+  void operator()(const ast::DatedLine& line) { panel.head = line; }
+  void operator()(const ast::ElementMarksLine& line) { panel.elements.push_back(line); }
+  void operator()(const ast::AspectMarksLine& line) { panel.aspects.push_back(line); }
+  void operator()(const ast::CountedLine& line) {
+    if (line.word == words::Word::sync) panel.sync = line.items;
+    if (line.word == words::Word::penalty) panel.penalty = line.items;
+  }
+  void operator()(const ast::NumberLine& line) {
+    if (line.word == words::Word::result) panel.result = line.number;
+  }
+  void operator()(const auto&) {}
+};
+
+}  // namespace
+
+MarksApart marks_apart(std::string_view before, std::string_view now) {
+  return apart(marks_in(parse({"", before}).lines), marks_in(parse({"", now}).lines));
+}
+
+ListedLines written(const ListedPanel& panel, std::span<const std::string> aspects, Spellings& spellings) {
+  return Writing(panel, aspects, spellings).anew();
+}
+
+ListedLines written_into(std::string_view kept, const ListedPanel& panel,
+                         std::span<const std::string> aspects, Spellings& spellings) {
+  return Writing(panel, aspects, spellings).into(kept);
+}
+
+ast::Panel panel_of(const ast::Lines& lines) {
+  ast::Panel panel;
+  for (const ast::Line& line : lines) std::visit(ToPanel{panel}, line.statement);
+  return panel;
+}
+
+}  // namespace landdrill

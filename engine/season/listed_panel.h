@@ -1,0 +1,57 @@
+// A panel of a list as lines of the sheet language: views into the list, so that what is wrong with one is said of its
+// cell.
+//
+//   Spellings spellings;
+//   print(written(panel, {"choreography"}, spellings).lines)
+//   // panel 2026-05-09 "Tarn Open"
+//   //   element 2: 7.25 7.50
+//   written_into("panel 2026-05-09 \"Tarn Open\"\n  element 2: 7.25 7.25\n  penalty: overtime\n", panel, {}, spellings)
+//   // the same, but with judge 2's 7.50; the penalty stays
+#pragma once
+
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
+#include "grammar/span.h"
+#include "tables/marks_list.h"
+
+namespace landdrill {
+
+// How a panel differs from what it was: how many marks there were, how many of these are another now or are
+// gone, how many are new; and of how many elements that it had the base mark is given now, or no longer.
+struct MarksApart {
+  std::size_t there = 0, changed = 0, gone = 0, added = 0, based = 0, unbased = 0;
+
+  bool any() const { return changed + gone + added + based + unbased > 0; }
+};
+MarksApart marks_apart(std::string_view before, std::string_view now);
+
+// They point into the list and into the spellings: marks are written with two places.
+struct ListedLines {
+  ast::Lines lines;
+  MarksApart marks = {};  // of a panel that was there
+  // Of the list: lines that say what another one said already, and that one.
+  struct Twice {
+    const ListedPanel::Line *line, *first;
+  };
+  std::vector<Twice> twice = {};
+};
+
+// `aspects`: as the event calls them. A name that differs in case alone is that of the event.
+ListedLines written(const ListedPanel& panel, std::span<const std::string> aspects, Spellings& spellings);
+
+// Given a panel's text as it is kept. A mark of the list takes the place of the kept one; what the list does
+// not speak of stays, and so does the wording of a mark with the same value. Where the list has a column for
+// the base mark, it says it of each element that it has marks for. What is wrong with kept words is said of the
+// line of the list that speaks of them, else of the panel's date.
+ListedLines written_into(std::string_view kept, const ListedPanel& panel,
+                         std::span<const std::string> aspects, Spellings& spellings);
+
+// Lines of one panel as a block.
+ast::Panel panel_of(const ast::Lines& lines);
+
+}  // namespace landdrill

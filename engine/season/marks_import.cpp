@@ -1,0 +1,319 @@
+#include "engine/season/marks_import.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <set>
+#include <span>
+
+#include "engine/files/in_order.h"
+#include "engine/routine/problems.h"
+#include "engine/routine/sheet.h"
+#include "engine/score/objections.h"
+#include "engine/season/kept_sheets.h"
+#include "engine/season/titles.h"
+#include "grammar/ast.h"
+#include "grammar/blocks.h"
+#include "grammar/characters.h"
+#include "grammar/diagnostics.h"
+#include "grammar/parse.h"
+#include "grammar/print.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
+#include "grammar/span.h"
+#include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/problems.h"
+#include "tables/store/book.h"
+#include "tables/value_set.h"
+
+namespace landdrill {
+namespace {
+
+struct OnePanel {
+  const ListedPanel* listed = nullptr;
+  std::string kept;  // its text when it is in the book
+};
+
+// Some panels of one version of a routine as blocks, or what is wrong with them.
+class ImportOfSome {
+ public:
+  struct Made {
+    std::vector<Block> blocks;
+    std::vector<MarksApart> marks;  // for each block
+    std::vector<Diagnostic> wrong;
+  };
+  // `list`: from the first of the panels on.
+  ImportOfSome(const KeptSheet& routine, const Source& list) : routine_(routine), list_(list) {
+    sheet_.sources.add(list);
+    sheet_.sources.add(spellings_);
+    if (!routine.sheet.routine()) return;
+    for (const PanelRule* rule : routine.sheet.routine()->aspects) aspects_.push_back(rule->aspect);
+  }
+
+  Made of(std::span<const OnePanel> panels) {
+    for (const OnePanel& one : panels) add(one);
+    check();
+    if (!made_.wrong.empty()) made_.blocks.clear();
+    if (!made_.wrong.empty()) made_.marks.clear();
+    return std::move(made_);
+  }
+
+ private:
+  void add(const OnePanel& one) {
+    const ListedLines lines = one.kept.empty() ? written(*one.listed, aspects_, spellings_)
+                                               : written_into(one.kept, *one.listed, aspects_, spellings_);
+    for (const ListedLines::Twice& twice : lines.twice) tell_twice(twice);
+    if (one.kept.empty()) check_head(*one.listed, lines.lines.front().statement);
+    const KeptBlock& of = routine_.routine;
+    made_.blocks.push_back({Block::What::panel, of.routine, of.event, one.listed->date, one.listed->meet,
+                            print(lines.lines), 0});
+    made_.marks.push_back(lines.marks);
+    sheet_.panels.push_back(panel_of(lines.lines));
+  }
+
+  // A meet can be called what no sheet can say, as with a quotation mark in it.
+  void check_head(const ListedPanel& panel, const ast::Statement& head) {
+    for (const Diagnostic& one : parse({"", print(head)}).diagnostics.list())
+      complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
+  }
+
+  void tell_twice(const ListedLines::Twice& twice) {
+    const std::string& name = twice.line->name;
+    const bool element = characters::all_digits(name);
+    complain(twice.line->piece,
+             {Problem::repeated,
+              element ? fmt::format("element {} a second time", name)
+                      : fmt::format("the aspect \"{}\" a second time", name),
+              element ? "every element once in a run or a panel" : "every aspect once",
+              fmt::format("the first is on line {}", position_of(list_, twice.first->piece).line)});
+  }
+
+  // The routine alone with the panels: its other runs and panels were checked when they came.
+  void check() {
+    const ast::Sheet* tree = routine_.sheet.tree();
+    if (tree == nullptr || !routine_.set->loaded.set) {
+      for (const Diagnostic& one : routine_.sheet.messages().list()) made_.wrong.push_back(one);
+      return;
+    }
+    for (const Source& source : routine_.sheet.sources()) sheet_.sources.add(source);
+    sheet_.routine = tree->routine;
+    for (const Diagnostic& one : understood(sheet_, *routine_.set->loaded.set).diagnostics.list())
+      if (severity_of(one.problem) == Severity::error && one.file == list_.name) made_.wrong.push_back(one);
+  }
+
+  void complain(std::string_view piece, Complaint complaint) {
+    made_.wrong.push_back(diagnostic_at(list_, piece, std::move(complaint)));
+  }
+
+  const KeptSheet& routine_;
+  const Source& list_;
+  Spellings spellings_;
+  ast::Sheet sheet_;
+  std::vector<std::string> aspects_;
+  Made made_;
+};
+
+// What follows in a text from the line of a piece of it on.
+Source from_line_of(const Source& source, std::string_view piece) {
+  const std::string_view line = line_around(source, piece);
+  return {source.name, source.text.substr(static_cast<std::size_t>(line.data() - source.text.data())),
+          position_of(source, piece).line};
+}
+
+class Importing {
+ public:
+  Importing(const Source& list, ListHomes& homes, Imported& out)
+      : list_(list), homes_(homes), routines_(homes.latest()), out_(out) {}
+
+  Result<void> import(const std::vector<ListedPanel>& panels) {
+    if (auto found = find_homes(panels); !found) return found;
+    std::vector<Piece> pieces;
+    for (const OfVersion& version : versions_) {
+      out_.editions.push_back(version.routine->set->files);
+      Source rest = list_;
+      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread) {
+        const auto some = std::span(version.panels).subspan(at);
+        rest = from_line_of(rest, some.front().listed->date_piece);
+        pieces.push_back(
+            {&version, some.first(std::min(worth_a_thread, some.size())), out_.editions.size() - 1, rest});
+      }
+    }
+    const auto make = [&](std::size_t i) {
+      return ImportOfSome(*pieces[i].version->routine, pieces[i].list).of(pieces[i].panels);
+    };
+    std::size_t next = 0;
+    Result<void> all_told;
+    make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
+      const Piece& piece = pieces[next++];
+      if (auto told = tell(std::move(made.wrong), piece); !told) all_told = std::move(told);
+      take(std::move(made), piece);
+    });
+    return all_told;
+  }
+
+ private:
+  static constexpr std::size_t worth_a_thread = 200;  // panels
+  struct OfVersion {
+    const KeptSheet* routine = nullptr;
+    const KeptSheet* latest = nullptr;
+    std::vector<OnePanel> panels;
+  };
+  struct Piece {
+    const OfVersion* version = nullptr;
+    std::span<const OnePanel> panels;
+    std::size_t edition = 0;
+    Source list;  // from the first of them on
+  };
+
+  Result<void> find_homes(const std::vector<ListedPanel>& panels) {
+    std::map<const KeptSheet*, std::size_t> places;
+    for (const ListedPanel& panel : panels) {
+      const auto routine = routine_of(panel);
+      if (!routine || !is_first_of_its_name(panel, routines_[*routine]->routine)) continue;
+      auto home = homes_.of(panel, *routines_[*routine]);
+      if (!home) return tl::unexpected(home.error());
+      if (home->version == nullptr) {
+        no_such_version(panel, routines_[*routine]->routine);
+        continue;
+      }
+      const auto [place, is_new] = places.try_emplace(home->version, versions_.size());
+      if (is_new) versions_.push_back({home->version, routines_[*routine], {}});
+      versions_[place->second].panels.push_back({&panel, std::move(home->kept)});
+    }
+    for (OfVersion& version : versions_)
+      std::erase_if(version.panels, [&](const OnePanel& one) { return split_.count(one.listed) != 0; });
+    return {};
+  }
+
+  // One panel of a list may look like two, when its meet is spelled in two ways or its event is said in some
+  // of its rows. Neither is looked at any further then.
+  bool is_first_of_its_name(const ListedPanel& panel, const KeptBlock& routine) {
+    const std::string bare = bare_title(panel.meet);
+    const auto [known, is_new] =
+        named_.try_emplace({routine.id, panel.date, bare.empty() ? panel.meet : bare}, &panel);
+    const ListedPanel& first = *known->second;
+    if (!is_new) split_.insert(&first);
+    const std::string in_book = homes_.spelled_otherwise(panel, routine);
+    if (!in_book.empty()) {
+      wrong_meet(panel, in_book, "the book");
+    } else if (first.meet != panel.meet) {
+      wrong_meet(panel, first.meet, "another row");
+    } else if (!is_new) {
+      complain(panel.event_piece, {Problem::repeated, "rows of one panel with and without the event",
+                                   "the event in each of its rows, or in none"});
+    }
+    return is_new && in_book.empty();
+  }
+
+  void wrong_meet(const ListedPanel& panel, const std::string& expected, std::string_view where) {
+    complain(panel.meet_piece,
+             {Problem::two_spellings, fmt::format("the meet \"{}\"", panel.meet),
+              fmt::format("\"{}\", as {} has it on this day", expected, where), "write the meet in one way"});
+  }
+
+  void take(ImportOfSome::Made made, const Piece& piece) {
+    out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
+    for (Block& block : made.blocks) {
+      block.edition = piece.edition;
+      if (homes_.said() != 0) block.of = piece.version->routine->routine.id;
+      homes_.take(block, piece.version->routine->routine.version);
+      out_.blocks.push_back(std::move(block));
+    }
+  }
+
+  // An element that is not there may be one of an older version.
+  Result<void> tell(std::vector<Diagnostic> wrong, const Piece& piece) {
+    const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Diagnostic& one) {
+      return one.problem == Problem::unknown_element;
+    });
+    std::string hint;
+    if (elements && homes_.said() == 0 && piece.version->routine == piece.version->latest) {
+      const auto fitting = older_version_for(piece);
+      if (!fitting) return tl::unexpected(fitting.error());
+      if (*fitting != 0)
+        hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", *fitting);
+    }
+    for (Diagnostic& one : wrong) {
+      if (one.problem == Problem::unknown_element && !hint.empty()) one.hint = hint;
+      out_.diagnostics.add(std::move(one));
+    }
+    return {};
+  }
+
+  // The latest one into which all panels fit; 0 when there is none.
+  Result<int> older_version_for(const Piece& piece) {
+    const KeptSheet& latest = *piece.version->latest;
+    for (int number = latest.routine.version - 1; number > 0; --number) {
+      const auto older = homes_.version(latest, number);
+      if (!older) return tl::unexpected(older.error());
+      if (*older != nullptr && ImportOfSome(**older, piece.list).of(piece.panels).wrong.empty())
+        return number;
+    }
+    return 0;
+  }
+
+  void complain(std::string_view piece, Complaint complaint) {
+    if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
+    out_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
+  }
+
+  std::optional<std::size_t> routine_of(const ListedPanel& panel) {
+    std::vector<std::size_t> found;
+    for (std::size_t i = 0; i < routines_.size(); ++i) {
+      const KeptBlock& kept = routines_[i]->routine;
+      if (kept.routine == panel.routine && (panel.event.empty() || kept.event == panel.event))
+        found.push_back(i);
+    }
+    if (found.size() == 1) return found.front();
+    if (found.empty()) no_such_routine(panel);
+    if (found.size() > 1) several_events(panel, found);
+    return std::nullopt;
+  }
+
+  void no_such_routine(const ListedPanel& panel) {
+    std::vector<std::string_view> titles;
+    for (const KeptSheet* kept : routines_) titles.push_back(kept->routine.routine);
+    const bool event = std::find(titles.begin(), titles.end(), panel.routine) != titles.end();
+    complain(event ? panel.event_piece : panel.routine_piece,
+             {Problem::unknown_name,
+              event ? fmt::format("the event \"{}\" for {}", panel.event, panel.routine)
+                    : fmt::format("the routine \"{}\"", panel.routine),
+              "a routine of the book", event ? "" : words::nearest_hint(panel.routine, titles)});
+  }
+
+  void no_such_version(const ListedPanel& panel, const KeptBlock& latest) {
+    complain(panel.routine_piece,
+             {Problem::unknown_name, fmt::format("{} with --swum-as {}", panel.routine, homes_.said()),
+              latest.version == 1 ? "--swum-as 1, for there is one version of it"
+                                  : fmt::format("one of its versions, 1 to {}", latest.version)});
+  }
+
+  void several_events(const ListedPanel& panel, const std::vector<std::size_t>& found) {
+    std::string events;
+    for (std::size_t i : found) events += (events.empty() ? "" : ", ") + routines_[i]->routine.event;
+    complain(panel.routine_piece, {Problem::unknown_name, fmt::format("the routine \"{}\"", panel.routine),
+                                   "one routine", "add a column event: the book has it in " + events});
+  }
+
+  const Source& list_;
+  ListHomes& homes_;
+  const std::vector<const KeptSheet*>& routines_;
+  Imported& out_;
+  std::vector<OfVersion> versions_;
+  // By routine, day and meet; and those that others are rows of.
+  std::map<std::tuple<std::int64_t, std::string, std::string>, const ListedPanel*> named_;
+  std::set<const ListedPanel*> split_;
+};
+
+}  // namespace
+
+Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes) {
+  Imported made;
+  if (const auto done = Importing(list, homes, made).import(panels); !done)
+    return tl::unexpected(done.error());
+  made.diagnostics.sort();
+  return made;
+}
+
+}  // namespace landdrill

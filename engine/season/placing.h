@@ -1,0 +1,74 @@
+// What becomes of the runs and panels of sheets that are added again beside a changed routine.
+//
+//   Placing placing(book, editions);   placing.read();
+//   placing.place(blocks)->at(2).block.of     // the version that the corrected panel stays with
+//
+// What was swum stays swum: new words of a panel are a correction, and it stays with the version that it was
+// swum as, unless they do not fit it. New words of a run go with the version beside them, and, when the old
+// ones would have done there, with the version that the run counts with too. Where several versions of a
+// routine are added at once, everything belongs to the one that it stands below.
+#pragma once
+
+#include <map>
+#include <tuple>
+
+#include "engine/files/read_set.h"
+#include "engine/season/kept_sheets.h"
+#include "engine/season/listed_panel.h"
+#include "tables/folder.h"
+#include "tables/load.h"
+#include "tables/store/book.h"
+
+namespace landdrill {
+
+struct Placed {
+  enum class Why {
+    as_given,
+    same_words,  // a routine in the words of its latest version: if it is a new one, the value set changed
+    stays,       // with `version`, in new words
+    moves,       // away from `version`, which its new words do not fit
+    corrected,   // a run: also with `version`, which it counts with
+    left         // with `version`: it is there, and does not fit the routine above it
+  } why = Why::as_given;
+  Block block;
+  int version = 0;
+  int again = 0;                 // of a panel: which of its older words these are, if they are
+  bool corrected_since = false;  // of one that is left
+  MarksApart marks = {};         // of a panel that is kept in other words: how its marks differ
+};
+
+class Placing {
+ public:
+  // Both outlive this. `editions`: those of the blocks.
+  Placing(const Book& book, const std::vector<TableFiles>& editions);
+  Result<void> read();
+  // In the order of the blocks, and now and then one more. What has its version said already is left there.
+  Result<std::vector<Placed>> place(std::vector<Block> blocks);
+  // The run or panel of this name and text that is kept, whatever the event; nullptr when there is none.
+  Result<const KeptBlock*> kept_as(const Block& block);
+
+ private:
+  using RoutineName = std::pair<std::string, std::string>;  // with the event
+  using Name = std::tuple<Block::What, std::string, std::string, std::string, std::string>;
+  static Name name_of(const Block& block);
+
+  Result<bool> fits(const KeptBlock& version, const std::string& text);
+  Result<bool> fits_beside(const Block& routine, const std::string& text);
+  Result<bool> is_kept_as(const Block& routine, const KeptBlock& version);
+  Result<Placed> place_routine(Block block);
+  Result<void> place_panel(Block block, std::vector<Placed>& placed);
+  Result<void> leave(Block block, std::vector<Placed>& placed);
+  Result<int> older_words(const Block& panel) const;
+  Result<void> place_run(Block block, const Block& beside, std::vector<Placed>& placed);
+  const KeptBlock& latest(const Block& routine) const;
+
+  const Book& book_;
+  const std::vector<TableFiles>& editions_;
+  KeptSheets kept_;
+  std::map<RoutineName, std::vector<KeptBlock>> routines_;  // every version, oldest first
+  std::map<std::int64_t, const KeptBlock*> versions_;       // the same, by entry
+  std::map<Name, std::vector<KeptBlock>> swum_;             // in all words, oldest first
+  std::map<std::size_t, ReadSet> sets_;                     // by edition
+};
+
+}  // namespace landdrill

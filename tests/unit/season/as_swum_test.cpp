@@ -1,0 +1,173 @@
+// Which version of a routine a panel saw, when the sheet was changed and added again.
+#include "engine/season/as_swum.h"
+
+#include <gtest/gtest.h>
+
+#include <filesystem>
+
+#include "tables/folder.h"
+#include "tests/unit/kit/scratch.h"
+
+namespace landdrill {
+namespace {
+
+using What = Block::What;
+
+Block block(What what, const std::string& date, const std::string& text) {
+  return {what, "Reed Song", "duet-free", date, "", text, 0};
+}
+Block routine(const std::string& parts, const std::string& more = {}) {
+  return block(What::routine, "",
+               "routine \"Reed Song\"\nevent    duet-free\nvalues   kingfisher-2026\n\nelement 1 hybrid\n"
+               "  parts  " +
+                   parts + "\n" + more);
+}
+Block panel(const std::string& date, const std::string& marks, const std::string& more = {}) {
+  return block(What::panel, date, "panel " + date + "\n  element 1: " + marks + "\n" + more);
+}
+Block run(const std::string& date, const std::string& faults) {
+  return block(What::run, date, "run " + date + "\n  element 1: " + faults + "\n");
+}
+const std::string hard = "thrust-high, spin-720, split-hold", easy = "thrust-high, spin-360, split-hold";
+const std::string sevens = "7 7 7 7 7", eights = "8 8 8 8 8";
+
+class AsSwumTest : public testing::Test {
+ protected:
+  AsSwumTest()
+      : season_(std::move(*Season::open(scratch_.path("club.season"), Season::Mode::create))),
+        book_(season_) {}
+
+  void add(const std::vector<Block>& blocks) {
+    static const TableFiles set = *read_folder(std::filesystem::path(SHIPPED_SETS) / "kingfisher-2026");
+    ASSERT_TRUE(book_.add(blocks, {set}));
+  }
+  // "1: (run 2026-03-01) panel 2026-04-11 of 7; 2: ..."; in brackets a run that the wish does not find or
+  // that an earlier version had first.
+  std::string swum(const BookWish& wish = {}) {
+    std::string text;
+    for (const std::string& one : told(wish, words)) text += (text.empty() ? "" : "; ") + one;
+    return text;
+  }
+  // What `tell` says of each version.
+  std::vector<std::string> told(const BookWish& wish, std::string (*tell)(const Swum&)) {
+    AsSwum kept(book_, wish);
+    std::vector<std::string> all;
+    const auto take = [&](const KeptBlock&, std::vector<std::string> parts) {
+      EXPECT_EQ(parts.size(), 1u);
+      all.push_back(parts.front());
+    };
+    const auto complain = [&](const Diagnostics&) { all.push_back("in error"); };
+    if (!kept.for_each(tell, take, complain)) return {"refused"};
+    EXPECT_EQ(kept.found(), !all.empty());
+    return all;
+  }
+
+  const Book& book() const { return book_; }
+
+ private:
+  static std::string words(const Swum& one) {
+    const std::optional<Routine>& routine = one.kept.sheet.routine();
+    std::string text = std::to_string(one.kept.routine.version) + ":";
+    for (std::size_t i = 0; i < routine->runs.size(); ++i) {
+      const std::string run = "run " + std::string(routine->runs[i].date);
+      text += one.runs[i] ? " " + run : " (" + run + ")";
+    }
+    for (const RecordedPanel& seen : routine->panels)
+      text += " panel " + std::string(seen.date) + " of " + seen.elements.front().marks.front()->text();
+    return text;
+  }
+
+  test::Scratch scratch_;
+  Season season_;
+  Book book_;
+};
+
+TEST_F(AsSwumTest, APanelStaysWithTheVersionItCameWith) {
+  add({routine(hard), panel("2026-04-11", sevens)});
+  add({routine(easy), panel("2026-04-11", sevens), panel("2026-06-13", eights)});
+  EXPECT_EQ(swum(), "1: panel 2026-04-11 of 7; 2: panel 2026-06-13 of 8");
+}
+
+TEST_F(AsSwumTest, APanelInNewWordsBelongsToTheVersionBesideThem) {
+  add({routine(hard), panel("2026-04-11", sevens)});
+  add({routine(easy, "element 2 lift\n  parts  stand-feet, rise-high\n"),
+       panel("2026-04-11", eights, "  element 2: 8 8 8 8 8\n")});
+  EXPECT_EQ(swum(), "2: panel 2026-04-11 of 8");
+}
+
+TEST_F(AsSwumTest, ACorrectedMarkBesideTheOldVersionCountsWithThat) {
+  add({routine(hard), panel("2026-04-11", sevens)});
+  add({routine(hard), panel("2026-04-11", eights), routine(easy)});
+  EXPECT_EQ(swum(), "1: panel 2026-04-11 of 8");
+}
+
+TEST_F(AsSwumTest, OlderRunsOfTheSheetAreThereButCountOnce) {
+  add({routine(hard), run("2026-03-31", "travel large"), panel("2026-04-11", sevens)});
+  add({routine(easy), run("2026-03-31", "travel large"), panel("2026-06-13", eights)});
+  EXPECT_EQ(swum(), "1: run 2026-03-31 panel 2026-04-11 of 7; 2: (run 2026-03-31) panel 2026-06-13 of 8");
+}
+
+TEST_F(AsSwumTest, AnOlderVersionKeepsItsOwnWordingOfARun) {
+  add({routine(hard), run("2026-03-31", "travel large"), panel("2026-04-11", sevens)});
+  add({routine(easy), run("2026-03-31", "bent-knee large"), panel("2026-06-13", eights)});
+  const std::vector<std::string> texts =
+      told({}, [](const Swum& one) { return std::string(one.kept.sheet.sources().front().text); });
+  ASSERT_EQ(texts.size(), 2u);
+  EXPECT_NE(texts[0].find("travel large"), std::string::npos);
+  EXPECT_NE(texts[1].find("bent-knee large"), std::string::npos);
+}
+
+TEST_F(AsSwumTest, OfWhatTheWishDoesNotFindRunsAreThereAndDoNotCount) {
+  add({routine(hard), run("2026-03-31", "travel large"), panel("2026-04-11", sevens),
+       panel("2026-05-09", eights)});
+  BookWish wish;
+  wish.from = "2026-05-01";
+  EXPECT_EQ(swum(wish), "1: (run 2026-03-31) panel 2026-05-09 of 8");
+  wish.from = "2026-06-01";
+  EXPECT_EQ(swum(wish), "");
+}
+
+TEST_F(AsSwumTest, AVersionThatNothingWasSwumOfIsLeftOut) {
+  add({routine(hard)});
+  add({routine(easy), panel("2026-06-13", eights)});
+  EXPECT_EQ(swum(), "2: panel 2026-06-13 of 8");
+}
+
+TEST_F(AsSwumTest, ManyPanelsComeInPartsAndNoneIsLost) {
+  std::vector<Block> blocks = {routine(hard), run("2026-03-31", "travel large")};
+  for (int day = 0; day < 28 * 12 * 15; ++day) {
+    blocks.push_back(panel("20" + std::to_string(20 + day / 336) + "-" +
+                               std::to_string(101 + day / 28 % 12).substr(1) + "-" +
+                               std::to_string(101 + day % 28).substr(1),
+                           sevens));
+  }
+  add(blocks);
+  AsSwum kept(book(), {});
+  std::string last;
+  std::size_t panels = 0, runs = 0, parts = 0;
+  const auto make = [](const Swum& swum) {
+    std::vector<std::string> dates;
+    for (const bool one : swum.runs) dates.push_back(one ? "run" : "no run");
+    for (const RecordedPanel& panel : swum.kept.sheet.routine()->panels)
+      dates.push_back(std::string(panel.date));
+    return dates;
+  };
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<std::string>> made) {
+    for (const std::vector<std::string>& part : made) {
+      ++parts;
+      runs += part[0] == "run";
+      for (std::size_t i = 1; i < part.size(); ++i) {
+        EXPECT_LT(last, part[i]);
+        last = part[i];
+        ++panels;
+      }
+    }
+  };
+  ASSERT_TRUE(kept.for_each(make, take, [](const Diagnostics&) { ADD_FAILURE(); }));
+  EXPECT_EQ(panels, blocks.size() - 2);
+  EXPECT_EQ(runs, 1u) << "a run counts with the first part alone";
+  EXPECT_GT(parts, 2u);
+}
+
+}  // namespace
+}  // namespace landdrill
