@@ -1,7 +1,6 @@
 #include "engine/season/listed_panel.h"
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 #include "grammar/ast.h"
@@ -26,45 +25,6 @@ std::string_view aspect_called(std::string_view name, std::span<const std::strin
 
 std::string text_of(const Decimal& mark) {
   return mark.text(2);
-}
-
-// The marks of a panel by their line and seat, and which elements have the base mark.
-struct PanelMarks {
-  std::map<std::pair<std::string, std::size_t>, std::optional<Decimal>> marks;
-  std::map<std::string, bool> bases;
-};
-PanelMarks marks_in(const ast::Lines& lines) {
-  PanelMarks all;
-  for (const ast::Line& line : lines) {
-    const auto* element = std::get_if<ast::ElementMarksLine>(&line.statement);
-    const auto* aspect = std::get_if<ast::AspectMarksLine>(&line.statement);
-    if (element == nullptr && aspect == nullptr) continue;
-    const std::string name(element != nullptr ? element->element.text : aspect->aspect.text);
-    if (element != nullptr) all.bases[name] = element->base;
-    std::size_t seat = 0;
-    for (const ast::JudgeMark& mark : element != nullptr ? element->marks : aspect->marks) {
-      if (mark) all.marks[{name, seat}] = Decimal::parse(mark->text);
-      ++seat;
-    }
-  }
-  return all;
-}
-
-MarksApart apart(const PanelMarks& old_panel, const PanelMarks& new_panel) {
-  MarksApart marks{old_panel.marks.size()};
-  for (const auto& [seat, mark] : old_panel.marks) {
-    const auto other = new_panel.marks.find(seat);
-    if (other == new_panel.marks.end())
-      ++marks.gone;
-    else if (other->second != mark)
-      ++marks.changed;
-  }
-  for (const auto& [seat, mark] : new_panel.marks) marks.added += old_panel.marks.count(seat) == 0;
-  for (const auto& [element, base] : new_panel.bases) {
-    const auto other = old_panel.bases.find(element);
-    if (other != old_panel.bases.end() && other->second != base) ++(base ? marks.based : marks.unbased);
-  }
-  return marks;
 }
 
 const ast::JudgeMarks* marks_of(const ast::Statement& statement) {
@@ -96,9 +56,9 @@ class Writing {
   ListedLines into(std::string_view kept) {
     out_.lines = parse({"", spellings_.add(kept, panel_.date_piece)}).lines;
     from_.resize(out_.lines.size());
-    const PanelMarks before = marks_in(out_.lines);
+    const ast::Lines before = out_.lines;
     for (const Listed& line : panel_.lines) merge(line);
-    out_.marks = apart(before, marks_in(out_.lines));
+    out_.marks = marks_apart(before, out_.lines);
     return std::move(out_);
   }
 
@@ -106,8 +66,7 @@ class Writing {
   static constexpr std::size_t nowhere = static_cast<std::size_t>(-1);
 
   void add_head() {
-    ast::DatedLine head{
-        words::Word::panel, {spellings_.add(panel_.date, panel_.date_piece)}, std::nullopt};
+    ast::DatedLine head{words::Word::panel, {spellings_.add(panel_.date, panel_.date_piece)}, std::nullopt};
     if (!panel_.meet.empty()) head.title = ast::Name{spellings_.add(panel_.meet, panel_.meet_piece), true};
     insert(0, head);
   }
@@ -234,10 +193,6 @@ struct ToPanel {
 };
 
 }  // namespace
-
-MarksApart marks_apart(std::string_view before, std::string_view now) {
-  return apart(marks_in(parse({"", before}).lines), marks_in(parse({"", now}).lines));
-}
 
 ListedLines written(const ListedPanel& panel, std::span<const std::string> aspects, Spellings& spellings) {
   return Writing(panel, aspects, spellings).anew();

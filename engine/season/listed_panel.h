@@ -14,21 +14,13 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/season/marks_apart.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/span.h"
 #include "tables/marks_list.h"
 
 namespace landdrill {
-
-// How a panel differs from what it was: how many marks there were, how many of these are another now or are
-// gone, how many are new; and of how many elements that it had the base mark is given now, or no longer.
-struct MarksApart {
-  std::size_t there = 0, changed = 0, gone = 0, added = 0, based = 0, unbased = 0;
-
-  bool any() const { return changed + gone + added + based + unbased > 0; }
-};
-MarksApart marks_apart(std::string_view before, std::string_view now);
 
 // They point into the list and into the spellings: marks are written with two places.
 struct ListedLines {

@@ -8,16 +8,10 @@
 
 #include "engine/files/in_order.h"
 #include "engine/routine/problems.h"
-#include "engine/routine/sheet.h"
-#include "engine/score/objections.h"
 #include "engine/season/kept_sheets.h"
+#include "engine/season/listed_blocks.h"
 #include "engine/season/titles.h"
-#include "grammar/ast.h"
-#include "grammar/blocks.h"
-#include "grammar/characters.h"
 #include "grammar/diagnostics.h"
-#include "grammar/parse.h"
-#include "grammar/print.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
 #include "grammar/span.h"
@@ -25,94 +19,9 @@
 #include "tables/folder.h"
 #include "tables/problems.h"
 #include "tables/store/book.h"
-#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
-
-struct OnePanel {
-  const ListedPanel* listed = nullptr;
-  std::string kept;  // its text when it is in the book
-};
-
-// Some panels of one version of a routine as blocks, or what is wrong with them.
-class ImportOfSome {
- public:
-  struct Made {
-    std::vector<Block> blocks;
-    std::vector<MarksApart> marks;  // for each block
-    std::vector<Diagnostic> wrong;
-  };
-  // `list`: from the first of the panels on.
-  ImportOfSome(const KeptSheet& routine, const Source& list) : routine_(routine), list_(list) {
-    sheet_.sources.add(list);
-    sheet_.sources.add(spellings_);
-    if (!routine.sheet.routine()) return;
-    for (const PanelRule* rule : routine.sheet.routine()->aspects) aspects_.push_back(rule->aspect);
-  }
-
-  Made of(std::span<const OnePanel> panels) {
-    for (const OnePanel& one : panels) add(one);
-    check();
-    if (!made_.wrong.empty()) made_.blocks.clear();
-    if (!made_.wrong.empty()) made_.marks.clear();
-    return std::move(made_);
-  }
-
- private:
-  void add(const OnePanel& one) {
-    const ListedLines lines = one.kept.empty() ? written(*one.listed, aspects_, spellings_)
-                                               : written_into(one.kept, *one.listed, aspects_, spellings_);
-    for (const ListedLines::Twice& twice : lines.twice) tell_twice(twice);
-    if (one.kept.empty()) check_head(*one.listed, lines.lines.front().statement);
-    const KeptBlock& of = routine_.routine;
-    made_.blocks.push_back({Block::What::panel, of.routine, of.event, one.listed->date, one.listed->meet,
-                            print(lines.lines), 0});
-    made_.marks.push_back(lines.marks);
-    sheet_.panels.push_back(panel_of(lines.lines));
-  }
-
-  // A meet can be called what no sheet can say, as with a quotation mark in it.
-  void check_head(const ListedPanel& panel, const ast::Statement& head) {
-    for (const Diagnostic& one : parse({"", print(head)}).diagnostics.list())
-      complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
-  }
-
-  void tell_twice(const ListedLines::Twice& twice) {
-    const std::string& name = twice.line->name;
-    const bool element = characters::all_digits(name);
-    complain(twice.line->piece,
-             {Problem::repeated,
-              element ? fmt::format("element {} a second time", name)
-                      : fmt::format("the aspect \"{}\" a second time", name),
-              element ? "every element once in a run or a panel" : "every aspect once",
-              fmt::format("the first is on line {}", position_of(list_, twice.first->piece).line)});
-  }
-
-  // The routine alone with the panels: its other runs and panels were checked when they came.
-  void check() {
-    const ast::Sheet* tree = routine_.sheet.tree();
-    if (tree == nullptr || !routine_.set->loaded.set) {
-      for (const Diagnostic& one : routine_.sheet.messages().list()) made_.wrong.push_back(one);
-      return;
-    }
-    for (const Source& source : routine_.sheet.sources()) sheet_.sources.add(source);
-    sheet_.routine = tree->routine;
-    for (const Diagnostic& one : understood(sheet_, *routine_.set->loaded.set).diagnostics.list())
-      if (severity_of(one.problem) == Severity::error && one.file == list_.name) made_.wrong.push_back(one);
-  }
-
-  void complain(std::string_view piece, Complaint complaint) {
-    made_.wrong.push_back(diagnostic_at(list_, piece, std::move(complaint)));
-  }
-
-  const KeptSheet& routine_;
-  const Source& list_;
-  Spellings spellings_;
-  ast::Sheet sheet_;
-  std::vector<std::string> aspects_;
-  Made made_;
-};
 
 // What follows in a text from the line of a piece of it on.
 Source from_line_of(const Source& source, std::string_view piece) {
@@ -140,11 +49,11 @@ class Importing {
       }
     }
     const auto make = [&](std::size_t i) {
-      return ImportOfSome(*pieces[i].version->routine, pieces[i].list).of(pieces[i].panels);
+      return listed_blocks(*pieces[i].version->routine, pieces[i].list, pieces[i].panels);
     };
     std::size_t next = 0;
     Result<void> all_told;
-    make_in_order(pieces.size(), make, [&](ImportOfSome::Made made) {
+    make_in_order(pieces.size(), make, [&](ListedBlocks made) {
       const Piece& piece = pieces[next++];
       if (auto told = tell(std::move(made.wrong), piece); !told) all_told = std::move(told);
       take(std::move(made), piece);
@@ -212,7 +121,7 @@ class Importing {
               fmt::format("\"{}\", as {} has it on this day", expected, where), "write the meet in one way"});
   }
 
-  void take(ImportOfSome::Made made, const Piece& piece) {
+  void take(ListedBlocks made, const Piece& piece) {
     out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
     for (Block& block : made.blocks) {
       block.edition = piece.edition;
@@ -247,8 +156,7 @@ class Importing {
     for (int number = latest.routine.version - 1; number > 0; --number) {
       const auto older = homes_.version(latest, number);
       if (!older) return tl::unexpected(older.error());
-      if (*older != nullptr && ImportOfSome(**older, piece.list).of(piece.panels).wrong.empty())
-        return number;
+      if (*older != nullptr && listed_blocks(**older, piece.list, piece.panels).wrong.empty()) return number;
     }
     return 0;
   }

@@ -11,7 +11,7 @@
 #pragma once
 
 #include "engine/season/list_homes.h"
-#include "engine/season/listed_panel.h"
+#include "engine/season/marks_apart.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"

@@ -14,7 +14,7 @@
 
 #include "engine/files/read_set.h"
 #include "engine/season/kept_sheets.h"
-#include "engine/season/listed_panel.h"
+#include "engine/season/marks_apart.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/book.h"

@@ -18,7 +18,7 @@
 #include "engine/season/book_blocks.h"
 #include "engine/season/fitting_rest.h"
 #include "engine/season/list_homes.h"
-#include "engine/season/listed_panel.h"
+#include "engine/season/marks_apart.h"
 #include "engine/season/marks_import.h"
 #include "engine/season/placing.h"
 #include "engine/season/titles.h"

@@ -1,5 +1,7 @@
 #include "engine/report/pages/values_compare.h"
 
+#include "engine/report/amount_text.h"
+
 namespace landdrill::report {
 namespace {
 
@@ -43,7 +45,9 @@ PageTable moves_table(const std::vector<SheetMove>& moves) {
   table.given = {{"table", "sheet"}, {"change", "moved"}, {"column", "difficulty"}};
   table.in_csv = true;
   table.keys = 1;
-  for (const SheetMove& move : moves) table.add({move.line, move.before, move.after, move.change});
+  for (const SheetMove& move : moves)
+    table.add({move.line, text_of(move.before, move.places), text_of(move.after, move.places),
+               signed_text(move.change(), move.places)});
   return table;
 }
 

@@ -7,14 +7,11 @@
 #include <vector>
 
 #include "engine/report/page.h"
+#include "engine/score/moves.h"
 #include "tables/compare_sets.h"
 
 namespace landdrill::report {
 
-// One line of a sheet: "2 Undertow", 5.25, 5.35, +0.1.
-struct SheetMove {
-  std::string line, before, after, change;
-};
 struct ComparedSets {
   std::string before, after;  // names
   SetComparison changes;

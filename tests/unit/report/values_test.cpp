@@ -13,6 +13,7 @@
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
 #include "sample.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {
@@ -184,7 +185,7 @@ ComparedSets compared(std::vector<SheetMove> moves) {
 }
 
 TEST(Comparison, TellsEachCellThatChangedAndWhatItDoesToASheet) {
-  EXPECT_EQ(text_of(values_compare_page(compared({{"2 Undertow", "4.00", "4.10", "+0.10"}}))),
+  EXPECT_EQ(text_of(values_compare_page(compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}))),
             "From club-2026 to club-2027\n"
             "\n"
             "table   row       change   column  before  after\n"
@@ -205,7 +206,7 @@ TEST(Comparison, SaysWhenNothingDiffers) {
 }
 
 TEST(Comparison, ReadsBackFromCsvAndJson) {
-  const Page page = values_compare_page(compared({{"2 Undertow", "4.00", "4.10", "+0.10"}}));
+  const Page page = values_compare_page(compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}));
   EXPECT_TRUE(holds(render_csv(page), "parts,spin-360,changed,value,0.9,1.0\n"));
   EXPECT_TRUE(holds(render_csv(page), "\nsheet,2 Undertow,moved,difficulty,4.00,4.10\n"));
   const boost::json::value json = json_of(page);

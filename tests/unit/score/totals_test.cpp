@@ -38,7 +38,7 @@ TEST(Totals, AreThoseOfTheAccountForEveryExample) {
     Assembled assembled;
     assemble(source, assembled);
     for (const ast::Sheet& sheet : assembled.sheets) {
-      const Resolved resolved = understood(sheet, kit::shipped(sheet.routine.values->set.text));
+      const Resolved resolved = understood(sheet, kit::shipped(sheet.routine.values->text));
       if (!resolved.routine) continue;  // a sheet whose set has gaps
       SCOPED_TRACE(source.name);
       ++compared;
