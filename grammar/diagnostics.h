@@ -62,7 +62,8 @@ class Diagnostics {
   void count_only(Severity severity);
   void append(Diagnostics other);
 
-  const std::vector<Diagnostic>& list() const { return list_; }
+  const std::vector<Diagnostic>& list() const& { return list_; }
+  void list() const&& = delete;  // they would be gone before a loop over them begins
   std::size_t errors() const { return errors_; }
   std::size_t warnings() const { return warnings_; }
   bool ok() const { return errors_ == 0; }

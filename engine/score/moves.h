@@ -23,10 +23,10 @@ struct SheetMove {
   std::optional<Decimal> change() const;  // empty when one of them is
 };
 
-struct Priced {
+struct PricedSheet {
   const Routine& routine;
   Wish wish;
 };
-std::vector<SheetMove> moves(const Priced& before, const Priced& after);
+std::vector<SheetMove> moves(const PricedSheet& before, const PricedSheet& after);
 
 }  // namespace landdrill

@@ -47,7 +47,8 @@ class Checking {
 
   // A meet can be called what no sheet can say, as with a quotation mark in it.
   void check_head(const ListedPanel& panel, const ast::Statement& head) {
-    for (const Diagnostic& one : parse({"", print(head)}).diagnostics.list())
+    const Diagnostics wrong = parse({"", print(head)}).diagnostics;
+    for (const Diagnostic& one : wrong.list())
       complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
   }
 
@@ -71,7 +72,8 @@ class Checking {
     }
     for (const Source& source : routine_.sheet.sources()) sheet_.sources.add(source);
     sheet_.routine = tree->routine;
-    for (const Diagnostic& one : understood(sheet_, *routine_.set->loaded.set).diagnostics.list())
+    const Diagnostics wrong = understood(sheet_, *routine_.set->loaded.set).diagnostics;
+    for (const Diagnostic& one : wrong.list())
       if (severity_of(one.problem) == Severity::error && one.file == list_.name) made_.wrong.push_back(one);
   }
 

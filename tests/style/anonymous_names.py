@@ -2,7 +2,8 @@
 """Fails when a name stands in the anonymous namespaces of two files of one folder, or of one and in a header there.
 
 A unity build compiles several files of a target together: a name that stands in two of them is an error there, or
-worse, a neighbour's overload is chosen silently; and it hides the one of the header from the files behind it. What is the same is to be written once, what is not is to be called
+worse, a neighbour's overload is chosen silently; and it hides the one of the header from the files behind it. Nor may
+two classes of a namespace have one name, wherever they stand: the linker takes the functions of either for both. What is the same is to be written once, what is not is to be called
 otherwise.
 
   anonymous_names.py            check the tree
@@ -114,8 +115,25 @@ def header_names(text):
                 yield from names_in(flat, whole)
 
 
+def class_names(text):
+    """(namespace, name) of the classes that are made in namespaces with a name."""
+    code = code_of(text)
+    for opened in re.finditer(r"\bnamespace\s+([\w:]+)\s*\{", code):
+        start = opened.end()
+        for _, flat, _ in declarations(code, start, end_of(code, start - 1) - 1):
+            if found := re.match(r"(?:enum class|enum|class|struct|union) (\w+)\b(?!::)[^(;:]*(?::[^;]*)?\{", flat):
+                yield opened[1], found[1]
+
+
 def complaints(files):
     """`files`: [(path, text)]."""
+    classes = collections.defaultdict(set)
+    for path, text in files:
+        for name in class_names(text):
+            classes[name].add(path)
+    for (space, name), places in sorted(classes.items()):
+        if len(places) > 1:
+            yield f"{space}::{name} is a class in each of " + ", ".join(sorted(places))
     headers = collections.defaultdict(dict)  # (folder, name) -> path
     for path, text in files:
         folder = pathlib.PurePosixPath(path).parent.as_posix()
@@ -176,6 +194,8 @@ int open() { return 0; }
     ok = ok and all(list(complaints([("engine/a.cpp", first), ("engine/b.h", header.replace("{}", name))])) ==
                     [] for name in ("open", "print", "deep"))
     ok = ok and list(complaints([("engine/a.cpp", first), ("engine/b.h", header.replace("{}", "rows_of"))]))
+    one = "namespace landdrill {\nclass Mark final : Base {\n  int a;\n};\nnamespace {\nstruct Hidden {};\n}\n}\n"
+    ok = ok and len(list(complaints([("engine/a.h", one), ("tables/b.h", one)]))) == 1
     for name in ("open", "small", "comment", "longest", "local", "state_", "other_", "seed"):
         ok = ok and not list(complaints([("engine/a.cpp", first),
                                          ("engine/b.cpp", other.replace("{}", name))]))

@@ -66,7 +66,7 @@ TEST(Check, ComplainsOfARowOnlyOnce) {
   EXPECT_EQ(
       load(edited(base_set(), "faults.csv", "travel,Travel,0.1", "travel,Travel,x")).diagnostics.errors(),
       1u);
-  EXPECT_EQ(load(edited(base_set(), "events.csv", "1,1,120,5", "1,1,120,x")).diagnostics.list().size(), 1u);
+  EXPECT_EQ(load(edited(base_set(), "events.csv", "1,1,120,5", "1,1,120,x")).diagnostics.errors(), 1u);
   EXPECT_EQ(
       load(edited(base_set(), "panels.csv", "half-up,mean,0.25", "half-up,mean,x")).diagnostics.errors(), 1u);
   EXPECT_EQ(load(edited(base_set(), "quotas.csv", "duet,lift,,1,2", "duet,lift,,x,")).diagnostics.errors(),
