@@ -2,11 +2,11 @@
 #include <fmt/format.h>
 
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/problems.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {

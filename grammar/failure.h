@@ -10,6 +10,10 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
+#include <string_view>
+
+#include "grammar/words.h"
 
 namespace landdrill {
 
@@ -25,6 +29,13 @@ enum class Mistake {
   no_blank_after_comma,
   wrong_date,
   long_list
+};
+
+// A line in error: all of it, its first word, and the keyword that word is (none for `choreography: ...`).
+struct FailedLine {
+  std::string_view text;
+  std::string_view first_word;
+  std::optional<words::Word> keyword;
 };
 
 struct Failure {

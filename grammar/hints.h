@@ -9,7 +9,6 @@
 #include <string>
 #include <string_view>
 
-#include "grammar/explain.h"
 #include "grammar/failure.h"
 #include "grammar/hint.h"
 

@@ -7,9 +7,9 @@
 
 #include <string>
 
-#include "engine/score/build_up.h"
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
+#include "engine/score/step.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

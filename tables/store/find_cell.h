@@ -12,8 +12,8 @@
 #include <vector>
 
 #include "tables/load.h"
+#include "tables/store/edits.h"
 #include "tables/store/kept_tables.h"
-#include "tables/store/season.h"
 
 namespace landdrill::store {
 

@@ -17,6 +17,7 @@
 #include "tables/fill.h"
 #include "tables/folder.h"
 #include "tables/problems.h"
+#include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {
