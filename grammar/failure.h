@@ -1,8 +1,8 @@
 // How far a line was understood, and what was expected there: parse.cpp fills it, explain.cpp puts it into
 // words.
 //
-//   parts split-hold spin-720     // where: at "spin-720"; expected: "a comma", "x2 ...", "the end of the
-//   line"
+//   parts split-hold spin-720     // where: at "spin-720"
+//                                 // expected: "a comma", "x2 ...", "the end of the line"
 //
 // X3's own `a > b` throws at the first surprise and knows only `b`; keeping the farthest place costs two
 // comparisons and names everything that could have stood there.

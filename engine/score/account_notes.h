@@ -1,8 +1,8 @@
 // What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
 // trusted.
 //
-//   cautions(routine, timing)      // {"Lifts: check the depth ...", "Breath-hold: ...", "This prices a
-//   routine ..."}
+//   cautions(routine, timing)
+//   // {"Lifts: check the depth ...", "Breath-hold: ...", "This prices a routine ..."}
 #pragma once
 
 #include <string>

@@ -2,9 +2,9 @@
 // as sheet text in the season file, each with the edition of the value set it was swum under.
 //
 //   Book book(*season);
-//   book.add({{Block::What::routine, "Harbour Lights", "duet-free", "", "", "routine \"Harbour
-//   Lights\"\n...", 0}},
-//            {kingfisher});                    // {added, version 1}
+//   const std::string text = "routine \"Harbour Lights\"\n...";
+//   book.add({{Block::What::routine, "Harbour Lights", "duet-free", "", "", text}}, {kingfisher});
+//   // {added, version 1}
 //   book.sheet(book.find({"harbour"})->front().id)    // the text again: routine, its runs, its panels
 //
 // Nothing is overwritten: another text for the same routine, run or panel is a new version, the same text is
