@@ -12,8 +12,6 @@
 
 namespace landdrill::ast {
 
-using words::Word;
-
 void Builder::put(TitleLine& line) {
   if (line.word == Word::routine) return put_routine(line);
   line.word == Word::option ? put_option(line) : put_passage(line);

@@ -12,8 +12,6 @@
 namespace landdrill::ast {
 namespace {
 
-using words::Word;
-
 std::string_view name_of(Place place) {
   switch (place) {
     case Place::outside:

@@ -11,8 +11,6 @@
 
 namespace landdrill::ast {
 
-using words::Word;
-
 void Builder::put(FaultsLine& line) {
   if (place_ != Place::run) return misplaced("them in a run", faults_hint(), "faults");
   if (once(in_block_, {Word::element, without_zeros(line.element.text)}, line.element.text))

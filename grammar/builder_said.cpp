@@ -10,8 +10,6 @@
 namespace landdrill::ast {
 namespace {
 
-using words::Word;
-
 // The member of `block` that the statement sets.
 template <class Member, class Block>
 Member* member_of(Block& block, const auto& said, Word word) {

@@ -80,40 +80,37 @@ struct Sheet {
 // grammar beside the word list.
 template <class Block>
 struct Says {
-  words::Word word;
+  Word word;
   std::variant<std::optional<Name> Block::*, std::optional<Number> Block::*,
                std::optional<CountedList> Block::*, std::optional<Counts> Block::*,
                std::vector<NamedNumber> Block::*, std::string_view Block::*>
       member;
 };
 inline constexpr Says<Routine> said_in_header[] = {
-    {words::Word::event, &Routine::event},   {words::Word::values, &Routine::values},
-    {words::Word::tempo, &Routine::tempo},   {words::Word::swimmers, &Routine::swimmers},
-    {words::Word::spread, &Routine::spread}, {words::Word::day, &Routine::day}};
-inline constexpr Says<Routine> said_of_the_whole[] = {{words::Word::impression, &Routine::impressions},
-                                                      {words::Word::errors, &Routine::errors},
-                                                      {words::Word::risk, &Routine::risks}};
-inline constexpr Says<Element> said_of_an_element[] = {{words::Word::optional, &Element::optional},
-                                                       {words::Word::stays, &Element::stays}};
-inline constexpr Says<Variant> said_in_variant[] = {{words::Word::parts, &Variant::parts},
-                                                    {words::Word::counts, &Variant::counts},
-                                                    {words::Word::difficulty, &Variant::difficulty},
-                                                    {words::Word::expect, &Variant::expect},
-                                                    {words::Word::slip, &Variant::slip},
-                                                    {words::Word::spread, &Variant::spread}};
-inline constexpr Says<Passage> said_in_passage[] = {{words::Word::counts, &Passage::counts}};
-inline constexpr Says<Run> said_in_run[] = {{words::Word::sync, &Run::sync},
-                                            {words::Word::penalty, &Run::penalty}};
-inline constexpr Says<Panel> said_in_panel[] = {{words::Word::sync, &Panel::sync},
-                                                {words::Word::penalty, &Panel::penalty},
-                                                {words::Word::result, &Panel::result}};
+    {Word::event, &Routine::event},       {Word::values, &Routine::values}, {Word::tempo, &Routine::tempo},
+    {Word::swimmers, &Routine::swimmers}, {Word::spread, &Routine::spread}, {Word::day, &Routine::day}};
+inline constexpr Says<Routine> said_of_the_whole[] = {{Word::impression, &Routine::impressions},
+                                                      {Word::errors, &Routine::errors},
+                                                      {Word::risk, &Routine::risks}};
+inline constexpr Says<Element> said_of_an_element[] = {{Word::optional, &Element::optional},
+                                                       {Word::stays, &Element::stays}};
+inline constexpr Says<Variant> said_in_variant[] = {{Word::parts, &Variant::parts},
+                                                    {Word::counts, &Variant::counts},
+                                                    {Word::difficulty, &Variant::difficulty},
+                                                    {Word::expect, &Variant::expect},
+                                                    {Word::slip, &Variant::slip},
+                                                    {Word::spread, &Variant::spread}};
+inline constexpr Says<Passage> said_in_passage[] = {{Word::counts, &Passage::counts}};
+inline constexpr Says<Run> said_in_run[] = {{Word::sync, &Run::sync}, {Word::penalty, &Run::penalty}};
+inline constexpr Says<Panel> said_in_panel[] = {
+    {Word::sync, &Panel::sync}, {Word::penalty, &Panel::penalty}, {Word::result, &Panel::result}};
 
-bool is_among(const auto& said, words::Word word) {
+bool is_among(const auto& said, Word word) {
   return std::any_of(std::begin(said), std::end(said), [&](const auto& each) { return each.word == word; });
 }
 
-inline bool is_in_header(words::Word word) {
-  return word == words::Word::limit || is_among(said_in_header, word);
+inline bool is_in_header(Word word) {
+  return word == Word::limit || is_among(said_in_header, word);
 }
 
 }  // namespace landdrill::ast
