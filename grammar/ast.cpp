@@ -7,8 +7,6 @@
 namespace landdrill::ast {
 namespace {
 
-using words::Word;
-
 struct WordOf {
   std::optional<Word> operator()(const auto& line) const { return line.word; }
   std::optional<Word> operator()(const ElementLine&) const { return Word::element; }

@@ -17,6 +17,8 @@
 
 namespace landdrill::ast {
 
+using words::Word;
+
 // Digits as typed: "7.25", "7,25", "128". Two numbers are equal when they read the same with a point.
 struct Number {
   std::string_view text;
@@ -77,45 +79,45 @@ using JudgeMarks = ShortList<JudgeMark, 7>;
 
 // ---- the statements, one a line, by the shape of what stands behind the keyword (words.h) ----
 struct TitleLine {
-  words::Word word = {};
+  Word word = {};
   Name title;
   bool operator==(const TitleLine&) const = default;
 };
 struct CodeLine {
-  words::Word word = {};
+  Word word = {};
   Name code;
   bool operator==(const CodeLine&) const = default;
 };
 // With a percent sign or without.
 struct NumberLine {
-  words::Word word = {};
+  Word word = {};
   Number number;
   bool operator==(const NumberLine&) const = default;
 };
 struct WordLine {
-  words::Word word = {};
+  Word word = {};
   bool operator==(const WordLine&) const = default;
 };
 struct DatedLine {
-  words::Word word = {};
+  Word word = {};
   Date date;
   std::optional<Name> title;
   bool operator==(const DatedLine&) const = default;
 };
 // An empty list means `none`.
 struct CountedLine {
-  words::Word word = {};
+  Word word = {};
   CountedList items;
   bool operator==(const CountedLine&) const = default;
 };
 struct CountsLine {
-  words::Word word = {};
+  Word word = {};
   Counts counts;
   bool operator==(const CountsLine&) const = default;
 };
 // With percent signs or without.
 struct NamedNumbersLine {
-  words::Word word = {};
+  Word word = {};
   NamedNumbers numbers;
   bool operator==(const NamedNumbersLine&) const = default;
 };
@@ -173,7 +175,7 @@ using Statement = std::variant<EmptyLine, TitleLine, CodeLine, NumberLine, WordL
                                AspectMarksLine, LimitLine, BadLine>;
 
 // The keyword that starts it; none for an empty line, one in error, and the marks of an aspect.
-std::optional<words::Word> word_of(const Statement& statement);
+std::optional<Word> word_of(const Statement& statement);
 
 // A statement, its comment (from `#` on, without the line ending; empty when there is none), and the line as
 // typed.

@@ -8,10 +8,10 @@
 #include <string_view>
 
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/span.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
@@ -45,18 +45,18 @@ class Builder {
   void start_lost_routine();
   bool may_start(const Date& date);
 
-  // ---- what is said in a block once: the tables of blocks.h ----
+  // ---- what is said in a block once: the tables of tree.h ----
   void put(CodeLine& line) { put_said(line.word, line.code); }
   void put(NumberLine& line) { put_said(line.word, line.number); }
   void put(CountedLine& line) { put_said(line.word, line.items); }
   void put(CountsLine& line) { put_said(line.word, line.counts); }
   template <class Argument>
-  void put_said(words::Word word, Argument& argument);
+  void put_said(Word word, Argument& argument);
   // Where it goes; nullptr where it has no place here.
   template <class Argument>
-  std::optional<Argument>* place_for(words::Word word);
+  std::optional<Argument>* place_for(Word word);
   Once& seen_here();
-  void misplaced(words::Word word);
+  void misplaced(Word word);
   std::string variant_hint() const;
   void put(WordLine& line);
   void complain_of_option();
@@ -111,7 +111,7 @@ class Builder {
   bool once(Once& seen, Once::Key key, std::string_view piece = {});
   void complain_of_repeat(Once::Key key, std::string_view piece, std::string_view first);
   Complaint repeated(Once::Key key, std::string_view piece, std::string_view first) const;
-  std::string_view once_in(words::Word word) const;
+  std::string_view once_in(Word word) const;
   bool wants_more();
   void complain(std::string_view piece, Complaint complaint);
 

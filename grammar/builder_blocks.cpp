@@ -2,17 +2,15 @@
 #include <fmt/format.h>
 
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/calendar.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/problems.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
-
-using words::Word;
 
 void Builder::put(TitleLine& line) {
   if (line.word == Word::routine) return put_routine(line);

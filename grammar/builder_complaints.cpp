@@ -1,18 +1,16 @@
 #include <fmt/format.h>
 
-#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
 namespace {
-
-using words::Word;
 
 std::string_view name_of(Place place) {
   switch (place) {

@@ -2,16 +2,14 @@
 #include <fmt/format.h>
 
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/problems.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
-
-using words::Word;
 
 void Builder::put(FaultsLine& line) {
   if (place_ != Place::run) return misplaced("them in a run", faults_hint(), "faults");

@@ -1,16 +1,14 @@
-// What is said in a block, by the tables of blocks.h.
+// What is said in a block, by the tables of tree.h.
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/diagnostics.h"
 #include "grammar/once.h"
 #include "grammar/problems.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
 namespace {
-
-using words::Word;
 
 // The member of `block` that the statement sets.
 template <class Member, class Block>

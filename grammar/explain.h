@@ -5,21 +5,12 @@
 //                       hint: put a comma between two parts
 #pragma once
 
-#include <optional>
 #include <string_view>
 
 #include "grammar/diagnostics.h"
 #include "grammar/failure.h"
-#include "grammar/words.h"
 
 namespace landdrill {
-
-// A line in error: all of it, its first word, and the keyword that word is (none for `choreography: ...`).
-struct FailedLine {
-  std::string_view text;
-  std::string_view first_word;
-  std::optional<words::Word> keyword;
-};
 
 struct Explained {
   std::string_view piece;  // what to underline

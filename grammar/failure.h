@@ -1,8 +1,8 @@
 // How far a line was understood, and what was expected there: parse.cpp fills it, explain.cpp puts it into
 // words.
 //
-//   parts split-hold spin-720     // where: at "spin-720"; expected: "a comma", "x2 ...", "the end of the
-//   line"
+//   parts split-hold spin-720     // where: at "spin-720"
+//                                 // expected: "a comma", "x2 ...", "the end of the line"
 //
 // X3's own `a > b` throws at the first surprise and knows only `b`; keeping the farthest place costs two
 // comparisons and names everything that could have stood there.
@@ -10,6 +10,10 @@
 
 #include <array>
 #include <cstddef>
+#include <optional>
+#include <string_view>
+
+#include "grammar/words.h"
 
 namespace landdrill {
 
@@ -25,6 +29,13 @@ enum class Mistake {
   no_blank_after_comma,
   wrong_date,
   long_list
+};
+
+// A line in error: all of it, its first word, and the keyword that word is (none for `choreography: ...`).
+struct FailedLine {
+  std::string_view text;
+  std::string_view first_word;
+  std::optional<words::Word> keyword;
 };
 
 struct Failure {

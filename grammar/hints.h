@@ -2,14 +2,12 @@
 //
 //   slip 0.12              ->  "write the chance in percent: slip 12%"
 //   panel 14/04/2026       ->  "write 2026-04-14"
-//   element 2 7.25 7.50    ->  "a colon follows the number where marks or faults are meant: element
-//   2: 7.25 7.50"
+//   element 2 7.25 7.50    ->  "where marks are meant, a colon follows the number: element 2: 7.25 7.50"
 #pragma once
 
 #include <string>
 #include <string_view>
 
-#include "grammar/explain.h"
 #include "grammar/failure.h"
 #include "grammar/hint.h"
 

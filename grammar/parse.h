@@ -2,8 +2,8 @@
 //
 //   Parsed parsed = parse({"a.sheet", "tempo 128\ntempi 3\n"});
 //   parsed.lines.size()                 // 1
-//   to_string(parsed.diagnostics)       // a.sheet:2:1: error: found "tempi"; expected a keyword ...
-//   [unknown-keyword]
+//   to_string(parsed.diagnostics)
+//   // a.sheet:2:1: error: found "tempi"; expected a keyword ... [unknown-keyword]
 //
 // Never throws for any input, never recurses on input, takes time and memory linear in the text.
 #pragma once

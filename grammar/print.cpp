@@ -4,9 +4,9 @@
 #include <cstddef>
 
 #include "grammar/ast.h"
-#include "grammar/blocks.h"
 #include "grammar/characters.h"
 #include "grammar/leaves.h"
+#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill {

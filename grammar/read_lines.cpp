@@ -6,6 +6,7 @@
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/explain.h"
+#include "grammar/failure.h"
 #include "grammar/leaves.h"
 #include "grammar/line_words.h"
 #include "grammar/parse.h"

@@ -1,7 +1,7 @@
 // The one description of the CSV files of a value set: which tables, which columns, what goes into each.
 //
-//   find_table("parts")->columns[0]      // {"code", Cell::code, required, "what the sheet writes for the
-//   part"}
+//   find_table("parts")->columns[0]
+//   // {"code", Cell::code, required, "what the sheet writes for the part"}
 //
 // The loader, the checks, the store and the reference for coaches are all made from it.
 #pragma once

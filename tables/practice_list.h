@@ -6,11 +6,10 @@
 //
 //   read_practice_list(list, "", diagnostics)[0].mark      // 7.25
 //
-// Columns are found by their names, as in marks_list.h: trainee (see trainee_name.h; may be missing when the
-// caller says who),
-// session (the day or the moment when she marked; may be missing: the day of the panel), date, meet, routine
-// and event of the panel, element (its number, or an aspect), mark (`-` or empty: none), late (may be
-// missing: yes where her time was up). Knows nothing of routines and scales.
+// Columns are found by their names, as in marks_list.h: trainee (see trainee_name.h; may be missing when the caller
+// says who), session (the day or the moment when she marked; may be missing: the day of the panel), date, meet, routine
+// and event of the panel, element (its number, or an aspect), mark (`-` or empty: none), late (may be missing: yes
+// where her time was up). Knows nothing of routines and scales.
 #pragma once
 
 #include <optional>

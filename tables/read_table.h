@@ -1,7 +1,8 @@
 // A CSV file seen as one of the tables of a set: which cell of a row holds which column.
 //
-//   ReadTable parts = read_table(*find_table("parts"), {"parts.csv", "Code;Value\nspin-360; 0,9\n"},
-//   diagnostics); parts.text(parts.csv.rows[0], "value")    // "0,9", without the blanks around it
+//   const Source source{"parts.csv", "Code;Value\nspin-360; 0,9\n"};
+//   ReadTable parts = read_table(*find_table("parts"), source, diagnostics);
+//   parts.text(parts.csv.rows[0], "value")    // "0,9", without the blanks around it
 //
 // Header names may differ from columns.h in case and in blanks or hyphens for `_`.
 #pragma once

@@ -1,8 +1,8 @@
 // A value set: one edition of all tables of numbers that the rules of a competition consist of.
 //
 //   const Part* part = set.parts.find("spin-360");   // nullptr when there is none
-//   part->value                                       // Difficulty 0.9, or empty: a gap the coach has to
-//   fill part->from.status                                 // Status::invented
+//   part->value            // Difficulty 0.9, or empty: a gap the coach has to fill
+//   part->from.status      // Status::invented
 //
 // A value set is read by load.h and never changed afterwards. Pointers to rows live as long as the set.
 #pragma once

@@ -1,7 +1,7 @@
 // How far marks scatter, and what says so: the sheet, the recorded panels at hand, or the value set.
 //
-//   spreads(routine, wish, {}).elements[1]    // 0.4 marks, "the sheet", or 0.27, "3 recorded panels, 15
-//   marks"
+//   spreads(routine, wish, {}).elements[1]
+//   // 0.4 marks, "the sheet", or 0.27, "3 recorded panels, 15 marks"
 //
 // Told by hand (SpreadWish) first; then the sheet (`spread` of the option, then of the routine); then
 // recorded panels of this sheet, if they have enough marks; then the set's table `spreads`. Nothing is made

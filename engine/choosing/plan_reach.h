@@ -1,7 +1,8 @@
 // An upper bound on the chance that any programme of some choices reaches a total, by a table over the sum.
 //
-//   Reach reach(pieces, about, 160, 187'000'000); // 160 points about the sums of the programme `about`; 187
-//   to reach reach.look(open, order, added).most           // no programme of these reaches it more likely
+//   Reach reach(pieces, about, 160, 187'000'000);     // 160 points about the sums of the programme `about`;
+//                                                     // 187 to reach
+//   reach.look(open, order, added).most               // no programme of these reaches it more likely
 //
 // Where each list may choose by the day and by the sum of the lists before it, backward from the last one,
 //

@@ -1,8 +1,8 @@
 // What makes the bound of plan_reach.h low: ties between days, and prices on limits.
 //
 //   Tightening tightening(reach, choosing, days, patience);
-//   tightening.run({open, order, prices, 0.75, 20}).most    // no open programme reaches the total more
-//   likely
+//   tightening.run({open, order, prices, 0.75, 20}).most
+//   // no open programme reaches the total more likely
 //
 // A tie is added to a choice on one day and taken from it on the others (over the days they come to nothing),
 // so that no choice is better for being made on some days only. A price is paid for what a choice uses of a

@@ -1,8 +1,8 @@
 // The words of a command line -> what was given for which option, or one sentence about what is wrong with
 // them.
 //
-//   read_arguments(*find_command(line).command, {"duet.sheet", "--format", "json"})   // operands
-//   {"duet.sheet"}
+//   read_arguments(*find_command(line).command, {"duet.sheet", "--format", "json"})
+//   // operands {"duet.sheet"}
 #pragma once
 
 #include <span>

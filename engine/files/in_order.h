@@ -1,9 +1,8 @@
 // Work on one thing after another by all processors at once, handed out in the order of the things.
 //
-//   InOrder order([&](std::size_t slot) { return cut(places[slot]); },     // here: its bytes, none at the
-//   end
-//                 [&](std::size_t slot) { work_on(places[slot]); });       // several slots at once
-//   while (const auto slot = order.next()) print(places[*slot]);           // here again
+//   InOrder order([&](std::size_t slot) { return cut(places[slot]); },  // here: its bytes, none at the end
+//                 [&](std::size_t slot) { work_on(places[slot]); });    // several slots at once
+//   while (const auto slot = order.next()) print(places[*slot]);        // here again
 //
 // A thing lives in one of `slots()` slots until the next one is asked for, and few bytes are taken ahead, so
 // a stream of any length needs little memory. This thread works too while it would wait, and as long as there

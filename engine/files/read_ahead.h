@@ -2,8 +2,7 @@
 //
 //   ReadAhead ahead(files, [](StreamSheet& sheet) { ... });
 //   ReadAhead::Place& place = ahead.next();   // place.sheet, place.troubles, place.more
-//   ahead.ahead();                            // from now on the function is called for several sheets at
-//   once
+//   ahead.ahead();      // from now on the function is called for several sheets at once
 //
 // Before, there is one sheet at a time. It pays when the function leaves little of the sheet.
 #pragma once

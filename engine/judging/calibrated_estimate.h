@@ -1,8 +1,9 @@
 // An estimate with its expected marks moved by what panels gave so far: raw and calibrated side by side.
 //
 //   CalibratedEstimate both = calibrated_estimate(routine, {}, learn(kept));
-//   both.elements[1].calibrated           // 7.0613, where 7.25 is expected and panels give hybrids 0.1887
-//   less both.raw_total, both.calibrated_total
+//   both.elements[1].calibrated
+//   // 7.0613, where 7.25 is expected and panels give hybrids 0.1887 less
+//   both.raw_total, both.calibrated_total
 //
 // What is calibrated is rounded to four places, ties away from zero, and scored in exact decimals from there.
 // Marks of the whole routine stay as expected: no lessons are of them. So does a base mark.

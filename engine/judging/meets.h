@@ -2,8 +2,8 @@
 //
 //   Meets meets(false);
 //   for (const RecordedPanel& panel : routine.panels) meets.add(sat_panel(routine, panel));
-//   view_of(*meets.by_date()[0]).views[0].sentences     // of the first meet's first sheet of marks:
-//   panel_view.h
+//   view_of(*meets.by_date()[0]).views[0].sentences
+//   // of the first meet's first sheet of marks: panel_view.h
 //
 // The value sets of the routines outlive this; the routines need not.
 #pragma once

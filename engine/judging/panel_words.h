@@ -7,7 +7,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/judging/panel_view.h"
+#include "engine/judging/panel_figures.h"
 #include "tables/decimal.h"
 
 namespace landdrill {

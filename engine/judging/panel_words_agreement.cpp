@@ -2,7 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/judging/panel_view.h"
+#include "engine/judging/panel_figures.h"
 #include "engine/judging/panel_words.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/figures.h"

@@ -1,9 +1,9 @@
 // How a routine went over a season, version by version, and what that comes to in plain sentences.
 //
-//   SeasonProgress harbour = season_progress({"Harbour Lights", "duet-free", "Duet, free routine"},
-//   versions); harbour.sentences[0]   // "From the panel of 2026-05-09 \"Tarn Open\" to that of 2026-06-20
-//   \"Mere Cup\"
-//                          //  the mean mark of an element went from 7.27 to 7.60 (+0.33)."
+//   const SeasonOf of{"Harbour Lights", "duet-free", "Duet, free routine"};
+//   season_progress(of, versions).sentences[0]
+//   // "From the panel of 2026-05-09 \"Tarn Open\" to that of 2026-06-20 \"Mere Cup\"
+//   //  the mean mark of an element went from 7.27 to 7.60 (+0.33)."
 //
 // First and last are so by their day, of whatever version they are: differences between versions are told all
 // the same, and what was changed is said.

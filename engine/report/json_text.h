@@ -6,7 +6,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/report/render_json.h"
+#include "engine/report/json_layout.h"
 
 namespace landdrill::report {
 

@@ -9,12 +9,10 @@
 
 #include <string>
 
+#include "engine/report/json_layout.h"  // IWYU pragma: export
 #include "engine/report/page.h"
 
 namespace landdrill::report {
-
-// indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a newline.
-enum class JsonLayout { indented, one_line };
 
 std::string render_json(const Page& page, JsonLayout layout = JsonLayout::indented);
 // A chance or statistic as programs get it: the shortest text of at most 12 significant digits, as the last ones differ

@@ -6,14 +6,9 @@
 #include <string_view>
 
 #include "engine/report/page.h"
+#include "engine/report/text_wish.h"  // IWYU pragma: export
 
 namespace landdrill::report {
-
-struct TextWish {
-  bool colour = false;
-  int width = 80;     // columns of the page; below 60 is taken as 60
-  bool full = false;  // everything: the whole build-up, and every invented or remembered value by name
-};
 
 inline constexpr std::string_view bullet = "  - ";  // before one of several sentences
 

@@ -4,7 +4,7 @@
 #include <string>
 
 #include "engine/report/page.h"
-#include "engine/report/render_text.h"
+#include "engine/report/text_wish.h"
 
 namespace landdrill::report {
 

@@ -2,8 +2,7 @@
 //
 //   width_of("Élan 水")          // 7: an accent takes no room of its own, a wide character takes two columns
 //   cut("Long way down", 8)      // "Long wa…"
-//   plain("a\tb\x1b[1m")         // "a b\x1b[1m" with the control byte spelled out, so that no title can
-//   steer a terminal
+//   plain("a\tb\x1b[1m")         // "a b\x1b[1m" with the control byte spelled out: no title can steer a terminal
 #pragma once
 
 #include <string>

@@ -8,7 +8,7 @@
 #include <optional>
 #include <string>
 
-#include "engine/routine/resolve.h"
+#include "engine/routine/resolved.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"

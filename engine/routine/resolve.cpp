@@ -5,6 +5,7 @@
 #include "engine/routine/difficulty.h"
 #include "engine/routine/lookup.h"
 #include "engine/routine/problems.h"
+#include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "tables/decimal.h"
 #include "tables/formula.h"

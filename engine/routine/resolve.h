@@ -8,25 +8,12 @@
 // routine is a second step (score/objections.h).
 #pragma once
 
-#include <optional>
-
-#include "engine/routine/routine.h"
+#include "engine/routine/resolved.h"  // IWYU pragma: export
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
-
-// A value the sheet needs and the set does not have yet.
-struct Gap {
-  std::string_view table, key, column;  // "parts", "2rb", "value"
-};
-
-struct Resolved {
-  std::optional<Routine> routine;
-  Diagnostics diagnostics;
-  std::vector<Gap> gaps;  // each once, in the order of the sheet
-};
 
 Resolved resolve(const ast::Sheet& sheet, const ValueSet& set);
 

@@ -14,6 +14,7 @@
 
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
+#include "engine/score/account_notes.h"  // IWYU pragma: export
 #include "engine/score/bridge.h"
 #include "engine/score/build_up.h"
 #include "engine/score/execution.h"
@@ -69,18 +70,6 @@ struct Amounts {
   std::optional<Points> estimate, recorded, difference;  // difference: recorded - estimate
 };
 
-// How many of the rows the account rests on have a status, and which they are.
-struct StatusCount {
-  Status status;
-  std::vector<std::string> rows;  // "parts spin-720"
-};
-
-// What a showing has no marks for.
-struct Unmarked {
-  std::vector<int> elements;         // their numbers
-  std::vector<std::string> aspects;  // their codes
-  bool nothing_is_marked = false;    // though something should be
-};
 struct MissingMarks : Unmarked {
   enum class Of { estimate, panel } of = Of::estimate;
 };

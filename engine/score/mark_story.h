@@ -1,15 +1,15 @@
 // The story of one mark: judge by judge, or from the deductions of a run-through. Only build_up.cpp includes
 // this.
 //
-//   mark_step(rule, kept, &judges, "element 2")    // "mark" 6.8333, "mean of 3 kept marks: 20.5 / 3", five
-//   judges
+//   mark_step(rule, kept, &judges, "element 2")
+//   // "mark" 6.8333, "mean of 3 kept marks: 20.5 / 3", five judges
 #pragma once
 
 #include <string>
 
-#include "engine/score/build_up.h"
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
+#include "engine/score/step.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

@@ -2,8 +2,8 @@
 // code.
 //
 //   OptionLimits limits(set);
-//   limits.broken_by(option, kind)[0]    // "5 parts of thrusts in one element", "at most 4", families.csv
-//   line 2
+//   limits.broken_by(option, kind)[0]
+//   // "5 parts of thrusts in one element", "at most 4", families.csv line 2
 #pragma once
 
 #include <string>

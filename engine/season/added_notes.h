@@ -1,8 +1,8 @@
 // What there is to say of blocks that were added to the book: which version they belong to, and why.
 //
 //   AddedNotes notes(file, swum_until(book), shell_quoted);      // before they are added
-//   notes.of(placed, added)      // {"the panel of 2026-05-09 \"Tarn Open\" has new words; it stays with
-//   ..."}
+//   notes.of(placed, added)
+//   // {"the panel of 2026-05-09 \"Tarn Open\" has new words; it stays with ..."}
 #pragma once
 
 #include <map>

@@ -1,8 +1,8 @@
 // One cell of a set, changed with the honesty that belongs to it: a number that was typed over is no longer
 // published.
 //
-//   change_of({"my-2026", "parts", "spin-720", "value", "1,5", ""}, files, {})    // value 1.5, source "typed
-//   in ...", status memory
+//   change_of({"my-2026", "parts", "spin-720", "value", "1,5", ""}, files, {})
+//   // value 1.5, source "typed in ...", status memory
 #pragma once
 
 #include <string>

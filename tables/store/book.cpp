@@ -7,14 +7,13 @@
 
 #include "tables/folder.h"
 #include "tables/load.h"
-#include "tables/store/checksum.h"
+#include "tables/store/attempt.h"
 #include "tables/store/database.h"
 #include "tables/store/editions.h"
 #include "tables/store/find_blocks.h"
 #include "tables/store/keep_blocks.h"
 #include "tables/store/rescue.h"
 #include "tables/store/season_file.h"
-#include "tables/store/season_inside.h"
 #include "tables/store/swum_blocks.h"
 #include "tables/store/wordings.h"
 
@@ -23,8 +22,6 @@ namespace landdrill {
 using namespace store;
 
 namespace {
-
-constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
 
 // Of all that a run was called, the latest words beside this version of the routine, in the order of a sheet.
 constexpr std::string_view latest_runs =
@@ -124,10 +121,6 @@ class TellingAllWords {
 
 }  // namespace
 
-std::string_view word_of(Block::What what) {
-  return words_of_what[static_cast<std::size_t>(what)];
-}
-
 struct Book::Hold::Inside {
   Transaction transaction;
 };
@@ -143,7 +136,7 @@ Result<void> Book::Hold::commit() {
 
 Result<Book::Hold> Book::hold() {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     db.be_patient(true);
     auto inside = std::unique_ptr<Hold::Inside>(new Hold::Inside{{db, Transaction::Kind::write}});
     db.be_patient(false);
@@ -154,7 +147,7 @@ Result<Book::Hold> Book::hold() {
 Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
                                           const std::vector<TableFiles>& editions) {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     std::vector<AddedBlock> added = KeepingBlocks(db, editions).keep(blocks);
     transaction.commit();
@@ -164,38 +157,34 @@ Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
 
 Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
   return attempt([&] {
-    Transaction transaction(season_.inside_->db, Transaction::Kind::read);
-    return find_blocks(season_.inside_->db, wish);
+    Transaction transaction(*season_.db_, Transaction::Kind::read);
+    return find_blocks(*season_.db_, wish);
   });
 }
 
 Result<std::string> Book::text(std::int64_t block) const {
-  return attempt([&] { return block_text(season_.inside_->db, block); });
-}
-
-bool StoredText::sound() const {
-  return !checksum || *checksum == checksum_of(text);
+  return attempt([&] { return block_text(*season_.db_, block); });
 }
 
 Result<std::string> Book::sheet(std::int64_t routine) const {
-  return attempt([&] { return sheet_of(season_.inside_->db, routine, true); });
+  return attempt([&] { return sheet_of(*season_.db_, routine, true); });
 }
 
 Result<std::string> Book::sheet_without_panels(std::int64_t routine) const {
-  return attempt([&] { return sheet_of(season_.inside_->db, routine, false); });
+  return attempt([&] { return sheet_of(*season_.db_, routine, false); });
 }
 
 Result<std::vector<SwumWith>> Book::swum(std::span<const std::int64_t> versions, const BookWish& wish) const {
   return attempt([&] {
-    Transaction transaction(season_.inside_->db, Transaction::Kind::read);
-    return swum_blocks(season_.inside_->db, versions, wish);
+    Transaction transaction(*season_.db_, Transaction::Kind::read);
+    return swum_blocks(*season_.db_, versions, wish);
   });
 }
 
 Result<std::vector<StoredText>> Book::stored(std::span<const std::int64_t> entries,
                                              std::size_t enough) const {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::read);
     Statement row(db, text_of_block);
     std::vector<StoredText> texts;
@@ -210,13 +199,13 @@ Result<std::vector<StoredText>> Book::stored(std::span<const std::int64_t> entri
 }
 
 Trouble Book::damaged(std::int64_t entry) const {
-  const auto told = attempt([&] { return damage_of(season_.inside_->db, entry); });
+  const auto told = attempt([&] { return damage_of(*season_.db_, entry); });
   return told ? *told : told.error();
 }
 
 Result<std::vector<std::string>> Book::sheets_of_all_words(std::int64_t routine) const {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::read);
     TellingAllWords telling(routine, block_text(db, routine));
     Statement rows(db, all_words_of_version, routine);
@@ -227,14 +216,14 @@ Result<std::vector<std::string>> Book::sheets_of_all_words(std::int64_t routine)
 
 Result<std::vector<KeptEdition>> Book::editions() const {
   return attempt([&] {
-    Transaction transaction(season_.inside_->db, Transaction::Kind::read);
-    return kept_editions(season_.inside_->db);
+    Transaction transaction(*season_.db_, Transaction::Kind::read);
+    return kept_editions(*season_.db_);
   });
 }
 
 Result<TableFiles> Book::edition(std::int64_t edition) const {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::read);
     Statement row(db, "SELECT name FROM edition WHERE id = ?", edition);
     if (!row.next())
@@ -244,7 +233,7 @@ Result<TableFiles> Book::edition(std::int64_t edition) const {
 }
 
 Result<Rescued> Book::rescue() const {
-  return attempt([&] { return store::rescue(season_.inside_->db); });
+  return attempt([&] { return store::rescue(*season_.db_); });
 }
 
 Result<void> Book::back_up(const std::filesystem::path& to) const {
@@ -254,12 +243,12 @@ Result<void> Book::back_up(const std::filesystem::path& to) const {
     refuse_unless_makeable(to);
     try {
       Database copy(to, Database::Access::create);
-      copy.copy_from(season_.inside_->db);
+      copy.copy_from(*season_.db_);
       refuse_damaged(copy);
     } catch (const Refused&) {
       std::error_code ignored;
       std::filesystem::remove(to, ignored);  // what is no backup is not taken for one
-      refuse_damaged(season_.inside_->db);   // and it is the book that has to be looked at
+      refuse_damaged(*season_.db_);          // and it is the book that has to be looked at
       throw;
     }
   });
@@ -268,11 +257,11 @@ Result<void> Book::back_up(const std::filesystem::path& to) const {
 Result<void> Book::restore(const std::filesystem::path& backup) {
   return attempt([&] {
     std::error_code not_there;
-    if (std::filesystem::equivalent(season_.inside_->db.file(), backup, not_there))
+    if (std::filesystem::equivalent(season_.db_->file(), backup, not_there))
       throw Refused({backup.string(), "it is the season file itself", "name the backup"});
-    Database kept = open_season_file(backup, Season::Mode::read);
+    Database kept = open_season_file(backup, Database::Access::read);
     refuse_damaged(kept);
-    season_.inside_->db.copy_from(kept);
+    season_.db_->copy_from(kept);
   });
 }
 

@@ -9,7 +9,7 @@
 #include <string_view>
 
 #include "tables/store/database.h"
-#include "tables/store/season.h"
+#include "tables/store/edits.h"
 
 namespace landdrill::store {
 

@@ -7,8 +7,8 @@
 #pragma once
 
 #include "tables/load.h"
-#include "tables/store/book.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 

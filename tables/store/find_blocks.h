@@ -6,8 +6,8 @@
 // Inside the caller's transaction.
 #pragma once
 
-#include "tables/store/book.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 

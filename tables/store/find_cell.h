@@ -3,8 +3,7 @@
 //   find_cell(files, {"kingfisher-2026", "parts", "spin-360", "value", "1.0", "new catalogue"}).place
 //   // parts.csv, row 12, column 3
 //
-// A key is what ReadTable::key makes of a row: "duet-free execution", empty cells left out. Where that names
-// two rows,
+// A key is what ReadTable::key makes of a row: "duet-free execution", empty cells left out. Where that names two rows,
 // `-` stands for an empty cell: "duet-free - spins". The one row of set.csv has the empty key.
 #pragma once
 
@@ -12,8 +11,8 @@
 #include <vector>
 
 #include "tables/load.h"
+#include "tables/store/edits.h"
 #include "tables/store/kept_tables.h"
-#include "tables/store/season.h"
 
 namespace landdrill::store {
 

@@ -14,9 +14,9 @@
 
 #include "tables/load.h"
 #include "tables/store/database.h"
+#include "tables/store/edits.h"
 #include "tables/store/find_cell.h"
 #include "tables/store/kept_tables.h"
-#include "tables/store/season.h"
 
 namespace landdrill::store {
 

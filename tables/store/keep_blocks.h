@@ -11,8 +11,8 @@
 #include <vector>
 
 #include "tables/load.h"
-#include "tables/store/book.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 

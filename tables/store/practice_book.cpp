@@ -6,8 +6,8 @@
 #include <iterator>
 
 #include "tables/folder.h"
+#include "tables/store/attempt.h"
 #include "tables/store/database.h"
-#include "tables/store/season_inside.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill {
@@ -131,7 +131,7 @@ bool any_differs(const std::vector<std::vector<AddedMark>>& all) {
 
 Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::vector<PracticeLine>& lines) {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     Statement insert(
         db,
@@ -151,7 +151,7 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
 Result<KeptMark> PracticeBook::mark(std::int64_t session, std::size_t line, const KeptMark& mark,
                                     const KeptMark& before) {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     KeptMark now;
     {
@@ -176,7 +176,7 @@ Result<KeptMark> PracticeBook::mark(std::int64_t session, std::size_t line, cons
 
 Result<void> PracticeBook::finish(std::int64_t session) {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     Statement update(
         db, "UPDATE practice SET finished_at = strftime('%Y-%m-%dT%H:%M:%SZ', 'now') WHERE id = ?", session);
@@ -187,7 +187,7 @@ Result<void> PracticeBook::finish(std::int64_t session) {
 
 Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<PracticeSession>& sessions) {
   return attempt([&] {
-    Database& db = season_.inside_->db;
+    Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     std::vector<std::vector<AddedMark>> added;
     {
@@ -201,25 +201,24 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
 
 Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
   return attempt([&] {
-    return sessions_of(season_.inside_->db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number");
+    return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view trainee) const {
   return attempt([&] {
-    return sessions_of(season_.inside_->db, trainee,
-                       "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
+    return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::all() const {
-  return attempt([&] { return sessions_of(season_.inside_->db, "", "? = '' ORDER BY trainee, number"); });
+  return attempt([&] { return sessions_of(*season_.db_, "", "? = '' ORDER BY trainee, number"); });
 }
 
 Result<std::vector<std::string>> PracticeBook::trainees() const {
   return attempt([&] {
     std::vector<std::string> names;
-    Statement rows(season_.inside_->db, "SELECT DISTINCT trainee FROM practice ORDER BY trainee");
+    Statement rows(*season_.db_, "SELECT DISTINCT trainee FROM practice ORDER BY trainee");
     while (rows.next()) names.push_back(rows.text(0));
     return names;
   });

@@ -7,8 +7,8 @@
 // Reads entry by entry, so that one damaged page costs what stands on it and no more.
 #pragma once
 
-#include "tables/store/book.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 

@@ -21,32 +21,17 @@
 
 #include "tables/folder.h"
 #include "tables/load.h"
+#include "tables/store/edits.h"  // IWYU pragma: export
 
 namespace landdrill {
+
+namespace store {
+class Database;
+}
 
 struct SeasonSet {
   std::string name, title, edition, imported_at;
   std::size_t rows = 0, edits = 0;  // edits that stand, not undone
-};
-
-// `key` is what ReadTable::key makes of a row: "spin-360", "duet-free execution"; empty for the one row of
-// `set`.
-struct Edit {
-  std::string set, table, key, column, value;
-  std::string why;  // free text for the history
-};
-
-// One line of a set's history. An undo or redo is a line of its own: it names its `target`, and the same
-// cell.
-struct EditRecord {
-  enum class Did { import, replace, edit, undo, redo };
-  std::int64_t number = 0;  // 0: nothing was written, the cell held the value already
-  std::string set, at;      // at: UTC, "2026-04-14T18:03:11Z"
-  Did did = Did::edit;
-  std::int64_t target = 0;                        // for undo and redo: the number of the edit or replacement
-  std::string table, key, column, before, after;  // empty when whole files came in
-  std::string why;
-  bool undone = false;  // an edit or replacement that does not stand at present
 };
 
 class Season {
@@ -88,9 +73,8 @@ class Season {
  private:
   friend class Book;          // book.h and
   friend class PracticeBook;  // practice_book.h keep what is theirs in the same file
-  struct Inside;
-  explicit Season(std::unique_ptr<Inside> inside);
-  std::unique_ptr<Inside> inside_;
+  explicit Season(std::unique_ptr<store::Database> db);
+  std::unique_ptr<store::Database> db_;
 };
 
 }  // namespace landdrill

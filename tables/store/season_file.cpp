@@ -15,12 +15,12 @@ namespace landdrill::store {
 namespace {
 
 namespace fs = std::filesystem;
-using Mode = Season::Mode;
+using Access = Database::Access;
 
 constexpr std::size_t most_names = 10;  // in a message
 constexpr const char* make_one_hint = "import a value set or add a sheet to make one";
 
-void refuse_what_is_no_file(const fs::path& file, Mode mode) {
+void refuse_what_is_no_file(const fs::path& file, Access access) {
   std::error_code unreadable;
   const fs::file_status status = fs::status(file, unreadable);
   if (fs::is_directory(status)) {
@@ -30,19 +30,8 @@ void refuse_what_is_no_file(const fs::path& file, Mode mode) {
     throw Refused({file.string(), "it is a device, not a season file", "name an ordinary file"});
   }
   if (status.type() != fs::file_type::not_found) return;
-  if (mode != Mode::create) throw Refused({file.string(), "there is no such file", make_one_hint});
+  if (access != Access::create) throw Refused({file.string(), "there is no such file", make_one_hint});
   refuse_unless_makeable(file);
-}
-
-Database::Access access_for(Mode mode) {
-  switch (mode) {
-    case Mode::read:
-      return Database::Access::read;
-    case Mode::write:
-      return Database::Access::write;
-    default:
-      return Database::Access::create;
-  }
 }
 
 void set_habits(Database& db) {
@@ -163,12 +152,12 @@ void refuse_unless_makeable(const fs::path& file) {
   }
 }
 
-Database open_season_file(const fs::path& file, Mode mode) {
-  refuse_what_is_no_file(file, mode);
-  if (mode == Mode::read) return open_to_read(file);
-  Database db(file, access_for(mode));
+Database open_season_file(const fs::path& file, Access access) {
+  refuse_what_is_no_file(file, access);
+  if (access == Access::read) return open_to_read(file);
+  Database db(file, access);
   set_habits(db);
-  if (mode == Mode::create && is_fresh(db)) make_tables(db);
+  if (access == Access::create && is_fresh(db)) make_tables(db);
   refuse_what_is_no_season(db);
   if (db.is_read_only()) throw Refused(trouble_of(SQLITE_READONLY, db.file(), ""), SQLITE_READONLY);
   keep_in_one_file(db);

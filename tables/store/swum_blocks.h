@@ -8,8 +8,8 @@
 #include <span>
 #include <vector>
 
-#include "tables/store/book.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 

@@ -1,8 +1,7 @@
 // The forecast of a routine against drawing it at random until the answer is as good. Prints one line of
 // numbers, for tests/bench/run:
 //
-//   bench_forecast        # forecast s, draw s, bound, chance of the target, actual error, width of the
-//   bounds,
+//   bench_forecast        # forecast s, draw s, bound, chance of the target, actual error, width of the bounds,
 //                         # seconds on the finest grid, draws for the actual error, for the width
 //
 // As good means: the standard error of the drawn chance of the target, sqrt(p (1 - p) / draws), is the error

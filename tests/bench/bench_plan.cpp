@@ -1,8 +1,8 @@
 // How long a plan takes, beside glpsol on the same model, and how it grows.
 //
-//   bench_plan beside FOLDER     // models of 12 x 8 and 20 x 12; for each: medians and the slowest, in
-//   milliseconds bench_plan grows             // elements, options, limits, milliseconds bench_plan odds //
-//   the same for a quantile and a target, in seconds of the processor, with gaps
+//   bench_plan beside FOLDER     // models of 12 x 8 and 20 x 12; for each: medians and the slowest, in milliseconds
+//   bench_plan grows             // elements, options, limits, milliseconds
+//   bench_plan odds              // the same for a quantile and a target, in seconds of the processor, with gaps
 //
 // Over many models: one says little, the next may be ten times as hard.
 #include <algorithm>

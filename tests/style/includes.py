@@ -2,7 +2,8 @@
 """Fails when a file uses a type of the project that no header it includes itself defines.
 
 A source file may rely on its own header (engine/score/panel.cpp on engine/score/panel.h) for what stands there. A type
-that is only named, as `struct Call;`, needs no header.
+that is only named, as `struct Call;`, needs no header. A header may pass another on, so that one include is enough for who
+uses it: `#include "tables/store/kept_blocks.h"  // IWYU pragma: export`.
 
   includes.py          check the tree
   includes.py --mend   add the missing includes, to be sorted by the formatter
@@ -16,6 +17,7 @@ import sys
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 COMMENT_OR_TEXT = re.compile(r'//[^\n]*|/\*.*?\*/|R"(\w*)\(.*?\)\1"|"(?:\\.|[^"\\\n])*"|\'(?:\\.|[^\'\\\n])\'', re.S)
 INCLUDE = re.compile(r'^#include "([^"]+)"', re.M)
+EXPORT = re.compile(r'^#include "([^"]+)" +// IWYU pragma: export$', re.M)
 DEFINES = re.compile(r"^(?:template <[^\n]*>\s*\n?)?(?:(?:struct|class|union|enum|enum class) (?:\[\[\w+\]\] )?(\w+)"
                      r"(?: final)?(?= ?(?:[:{]|\n))|using (\w+) =)", re.M)
 
@@ -44,6 +46,9 @@ def missing(path, text, types, texts):
     own = str(pathlib.PurePosixPath(path).with_suffix(".h"))
     if own in included:
         included = included + code_of(texts.get(own, ""))[1]
+    included = list(included)
+    for header in included:  # those that are passed on come behind, and pass on theirs
+        included += [name for name in EXPORT.findall(texts.get(header, "")) if name not in included]
     names = set(re.findall(r"(?<![.\w])(?<!->)\b([A-Z]\w+)\b", code))
     named_only = set(re.findall(r"^(?:struct|class) (\w+);", code, re.M))
     own_names = {next(filter(None, found)) for found in DEFINES.findall(code)}
@@ -82,9 +87,13 @@ def mend(path, headers):
 def self_check():
     texts = {"a/mark.h": "struct Mark {\n};\n", "a/use.cpp": '#include "a/use.h"\nMark m;\n', "a/use.h": "",
              "a/good.cpp": '#include "a/good.h"\nMark m;\n', "a/good.h": '#include "a/mark.h"\n',
-             "a/name.h": "struct Mark;\nvoid f(const Mark&);  // Mark\n"}
+             "a/name.h": "struct Mark;\nvoid f(const Mark&);  // Mark\n",
+             "a/door.h": '#include "a/mark.h"  // IWYU pragma: export\n', "a/guest.cpp": '#include "a/door.h"\nMark m;\n',
+             "a/hall.h": '#include "a/mark.h"\n', "a/stray.cpp": '#include "a/hall.h"\nMark m;\n'}
     types = definitions({path: text for path, text in texts.items() if path.endswith(".h")})
     ok = (missing("a/use.cpp", texts["a/use.cpp"], types, texts) == {"a/mark.h": ["Mark"]} and
+          missing("a/stray.cpp", texts["a/stray.cpp"], types, texts) == {"a/mark.h": ["Mark"]} and
+          not missing("a/guest.cpp", texts["a/guest.cpp"], types, texts) and
           not missing("a/good.cpp", texts["a/good.cpp"], types, texts) and
           not missing("a/name.h", texts["a/name.h"], types, texts))
     print("includes: the check can fail" if ok else "includes: the check is broken")

@@ -18,6 +18,7 @@
 #include "tables/fill.h"
 #include "tables/folder.h"
 #include "tables/problems.h"
+#include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {

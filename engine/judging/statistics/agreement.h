@@ -17,26 +17,12 @@
 #include <utility>
 #include <vector>
 
-namespace landdrill {
+#include "engine/judging/statistics/mark_table.h"  // IWYU pragma: export
 
-struct MarkTable {
-  std::size_t judges = 0;
-  std::vector<std::optional<double>> marks;  // row after row, `judges` of each
-  std::size_t rows() const { return judges == 0 ? 0 : marks.size() / judges; }
-  std::optional<double> at(std::size_t row, std::size_t judge) const { return marks[row * judges + judge]; }
-};
+namespace landdrill {
 
 // The rows that every judge marked.
 MarkTable complete_rows(const MarkTable& table);
-
-// A number with its interval of confidence; `why_not` when there is no number. `low` and `high` are both
-// there or both missing: there is no interval where the method has none, or where the marks do not scatter
-// enough to make one from.
-struct Statistic {
-  std::optional<double> value, low, high;
-  std::string why_not;   // "all marks are equal"
-  std::size_t rows = 0;  // that it rests on
-};
 
 // The mean of several numbers; interval by Student's t, from two numbers on.
 Statistic mean_with_interval(std::span<const double> numbers, double confidence = 0.95);
@@ -62,24 +48,8 @@ struct Concordance {
 };
 Concordance kendall_w(const MarkTable& table);
 
-// Two judges, row by row; pairs with a missing mark are left out.
-using Pairs = std::vector<std::pair<double, double>>;
+// Pairs with a missing mark are left out.
 Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
-
-// How often each mark of the one judge met each of the other, where both gave few different ones: marks come
-// in steps, so many pairs are few cells.
-struct CrossTable {
-  std::vector<double> first, second;  // the marks that occur, the lowest first
-  std::vector<std::int64_t> counts;   // `second.size()` for each of `first`
-  std::int64_t at(std::size_t i, std::size_t j) const { return counts[i * second.size() + j]; }
-};
-
-// Pairs counted once for all that is asked of them.
-struct CountedPairs {
-  explicit CountedPairs(Pairs of);
-  Pairs pairs;
-  std::optional<CrossTable> table;  // none where there are too many different marks, or one is no number
-};
 
 // Cohen's weighted kappa (1968) on the marks that occur, in their order. A disagreement weighs 1, the
 // distance of the two marks, or its square; from counts: `counts` and `weights` are square, row by row,

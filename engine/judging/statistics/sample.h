@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "engine/judging/statistics/agreement.h"
+#include "engine/judging/statistics/mark_table.h"
 
 namespace landdrill {
 

@@ -14,15 +14,10 @@
 #include "engine/judging/lessons.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/lessons_tables.h"  // IWYU pragma: export
 
 namespace landdrill::report {
 
-struct LessonsTold {
-  const Learned* learned = nullptr;
-  const BackTest* tested = nullptr;
-  std::string routine;                           // of `estimate`
-  const CalibratedEstimate* estimate = nullptr;  // nullptr: none was asked for
-};
 Page lessons_page(const LessonsTold& told);
 // Of all lessons there are; `routine`: whose estimate is to be calibrated, or nullptr.
 Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine);

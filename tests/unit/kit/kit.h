@@ -2,8 +2,8 @@
 //
 //   ReadSheet reeds(kit::reeds, kit::pond());
 //   reeds.routine().elements.size()      // 2
-//   reeds.complaints()                   // "7:9 found the part \"spin-c\"; expected a part of pond
-//   [unknown-part]"
+//   reeds.complaints()
+//   // "7:9 found the part \"spin-c\"; expected a part of pond [unknown-part]"
 #pragma once
 
 #include <string>

@@ -1,24 +1,16 @@
-// What a season is inside, and how its refusals become values. Only season.cpp and book*.cpp include this.
+// Inside this folder refusals are exceptions, so that a transaction ends at once; outside they are values.
 //
-//   return attempt([&] { refuse_damaged(inside.db); });   // a Result<void>
+//   return attempt([&] { refuse_damaged(db); });   // a Result<void>
 #pragma once
 
+#include <filesystem>
 #include <type_traits>
 
 #include "tables/folder.h"
-#include "tables/store/database.h"
 #include "tables/store/refusal.h"
-#include "tables/store/season.h"
 
-namespace landdrill {
+namespace landdrill::store {
 
-struct Season::Inside {
-  store::Database db;
-};
-
-namespace store {
-
-// Inside this folder refusals are exceptions, so that a transaction ends at once; outside they are values.
 template <class Work>
 auto attempt(Work work) -> Result<decltype(work())> {
   try {
@@ -35,5 +27,4 @@ auto attempt(Work work) -> Result<decltype(work())> {
   }
 }
 
-}  // namespace store
-}  // namespace landdrill
+}  // namespace landdrill::store
