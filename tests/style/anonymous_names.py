@@ -106,7 +106,7 @@ def anonymous_names(text):
 
 
 def header_names(text):
-    """The functions that a header declares in a namespace of its own."""
+    """The functions that a header declares in a namespace with a name."""
     code = code_of(text)
     for opened in re.finditer(r"\bnamespace\s+[\w:]+\s*\{", code):
         start = opened.end()
@@ -138,7 +138,7 @@ def complaints(files):
     for path, text in files:
         folder = pathlib.PurePosixPath(path).parent.as_posix()
         if path.endswith(".h"):
-            headers.update({(BELONGS_TO.get(folder, folder), name): path for name in header_names(text)})
+            headers.update({(BELONGS_TO.get(folder, folder), name): path for name in [*header_names(text), *(name for _, name in class_names(text))]})
     known = collections.defaultdict(dict)  # (folder, name) -> {path: line}
     for path, text in files:
         folder = pathlib.PurePosixPath(path).parent.as_posix()
@@ -150,7 +150,7 @@ def complaints(files):
             yield f"{folder}: {name} stands in " + ", ".join(f"{path}:{line}" for path, line in places.items())
         elif (folder, name) in headers:
             (path, line), = places.items()
-            yield f"{path}:{line}: {name} is called as a function of {headers[folder, name]}"
+            yield f"{path}:{line}: {name} is called as something in {headers[folder, name]}"
 
 
 def sources():

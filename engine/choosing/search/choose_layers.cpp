@@ -12,7 +12,7 @@ constexpr std::size_t hurried_width = 64;
 constexpr std::uint64_t asked_every = 1 << 14;
 
 // One way to choose so far; `before` is its way up to the list before.
-struct Way {
+struct Track {
   std::int64_t worth = 0;
   std::uint32_t before = 0, choice = 0, place = no_index, next_best = no_index;
 };
@@ -46,7 +46,7 @@ class Layer {
     return slots_[slot];
   }
   // Behind those that are worth as much: they came first, and so do their choices.
-  void add(Way way) {
+  void add(Track way) {
     Place& place = places[way.place];
     std::uint32_t* at = &place.best;
     std::size_t before = 0;
@@ -75,12 +75,12 @@ class Layer {
         places[order[i]].ways = 0;
       }
     }
-    std::erase_if(ways, [&](const Way& way) { return way.place == no_index || places[way.place].ways == 0; });
+    std::erase_if(ways, [&](const Track& way) { return way.place == no_index || places[way.place].ways == 0; });
     return dropped;
   }
 
   std::vector<Place> places;
-  std::vector<Way> ways;  // in the order of their choices
+  std::vector<Track> ways;  // in the order of their choices
 
  private:
   void drop_last(Place& place) {
@@ -150,7 +150,7 @@ class Pass {
   void remember(const Layer& layer) {
     std::vector<Link>& links = behind_.emplace_back();
     links.reserve(layer.ways.size());
-    for (const Way& way : layer.ways) links.push_back({way.before, way.choice});
+    for (const Track& way : layer.ways) links.push_back({way.before, way.choice});
   }
 
   void begin(Layer& layer) {
@@ -165,7 +165,7 @@ class Pass {
     const std::vector<std::int64_t> worths = worths_in(list);
     std::uint64_t unasked = 0;
     for (std::uint32_t w = 0; w < layer.ways.size(); ++w) {
-      const Way& way = layer.ways[w];
+      const Track& way = layer.ways[w];
       const Place& place = layer.places[way.place];
       const std::int64_t so_far = bound_without_rest(list, place.state, way.worth, layer.used(way.place));
       for (std::size_t c = 0; c < worths.size(); ++c) {
@@ -247,7 +247,7 @@ class Pass {
     return lowest;
   }
 
-  void gather(const std::vector<Way>& ends) {
+  void gather(const std::vector<Track>& ends) {
     std::vector<std::uint32_t> order(ends.size());
     for (std::uint32_t w = 0; w < order.size(); ++w) order[w] = w;
     std::stable_sort(order.begin(), order.end(),
