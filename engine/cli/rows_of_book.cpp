@@ -100,119 +100,144 @@ Command book_editions_row() {
           book_editions};
 }
 
+Command book_add_row() {
+  return {
+      "book add",
+      "keep sheets and lists of marks in the season book",
+      "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
+      "was priced from. The same again changes nothing; another text for the same routine, run or panel "
+      "becomes a new version, and the old one stays. Everything is added, or, when anything is wrong, "
+      "nothing.\n\n"
+      "A panel belongs to the version of the routine that stood above it when it was first added, also when "
+      "the routine changes or a mark is corrected later. What is kept already in the same words may stay in "
+      "the sheet although it no longer fits the changed routine; it is left where it is. Where several "
+      "versions of a routine are added at once, as `book export --all` writes them, everything belongs to "
+      "the version that it stands below.\n\n"
+      "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
+      "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
+      "event, and base (yes where the base mark was given; a list with this column says it of every element "
+      "in "
+      "it). Its routines must be in the book already. Marks for a panel that is kept take the places of the "
+      "kept "
+      "ones; everything else of that panel stays. A new panel belongs to the latest version of its routine, "
+      "unless --swum-as says another. Sync errors, "
+      "penalties and announced results are written in a sheet.\n\n"
+      "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
+      "one that "
+      "differs in nothing but case, blanks or signs is refused as misspelled.",
+      {book_operand, added_operand},
+      {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
+      {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
+       {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
+       {"landdrill book add club.season spring-cup.csv --swum-as 1",
+        "marks of the spring, when the routine was as it was first"}},
+      book_add};
+}
+
+Command book_swum_as_row() {
+  return {
+      "book swum-as",
+      "say of panels which version of their routine was swum",
+      "Puts the panels that are found to this version of their routine, in the words that they have; they "
+      "are "
+      "priced and compared as that from then on. `landdrill book list --all` shows the versions. When one "
+      "of "
+      "them does not fit the version, nothing is changed.",
+      {book_operand, version_operand, words_operand},
+      {&event_option, &from_option, &until_option, &format_option},
+      {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
+       {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
+        "everything since June as version 2"}},
+      book_swum_as};
+}
+
+Command book_list_row() {
+  return {
+      "book list",
+      "what is in the season book",
+      "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "
+      "have all of "
+      "them in their title.",
+      {book_operand, words_operand},
+      {&event_option, &from_option, &until_option, &all_option, &format_option},
+      {{"landdrill book list club.season", "everything, the latest version of each"},
+       {"landdrill book list club.season harbour --all", "every version of one routine"},
+       {"landdrill book list club.season --from 2026-05-01 --event duet-free", "what was swum since May"}},
+      book_list};
+}
+
+Command book_export_row() {
+  return {"book export",
+          "routines of the season book as sheets",
+          "Prints the routines that are found, each with its runs and panels, as a sheet that every other "
+          "command reads. What was swum of different versions of a routine comes with its version.\n\n"
+          "With --all: every version, in its order, with all that runs and panels were ever called. Added to "
+          "the same book it changes nothing; added to an empty one it makes the same book, but for the "
+          "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them too.",
+          {book_operand, words_operand},
+          {&event_option, &from_option, &until_option, &all_option},
+          {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
+           {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
+          book_export};
+}
+
+Command book_score_row() {
+  return {"book score",
+          "every panel of the season book, scored again as it was then",
+          "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
+          "estimate from "
+          "the runs up to that day.",
+          {book_operand, words_operand},
+          {&event_option, &from_option, &until_option, &format_option},
+          {{"landdrill book score club.season", "one line a panel"},
+           {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
+          book_score};
+}
+
+Command book_backup_row() {
+  return {"book backup",
+          "a copy of the season file, also while it is in use",
+          "Copies the whole season file as it is at one moment, also while another program writes to it, and "
+          "checks the "
+          "copy.",
+          {book_operand, backup_operand},
+          {},
+          {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
+          book_backup};
+}
+
+Command book_restore_row() {
+  return {
+      "book restore",
+      "the season file as it was in a backup",
+      "Puts the backup in the place of what is in the season file. What was added since the backup is gone, "
+      "so back "
+      "the season file up first.",
+      {book_operand, backup_operand},
+      {},
+      {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
+      book_restore};
+}
+
+Command book_check_row() {
+  return {
+      "book check",
+      "damage in a season file, and what to do about it",
+      "Reads every page and every text of the season file and says whether it is sound: the file's "
+      "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
+      "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
+      {book_operand},
+      {},
+      {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
+      book_check};
+}
+
 }  // namespace
 
 std::vector<Command> book_commands() {
-  return {
-      {"book add",
-       "keep sheets and lists of marks in the season book",
-       "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
-       "was priced from. The same again changes nothing; another text for the same routine, run or panel "
-       "becomes a new version, and the old one stays. Everything is added, or, when anything is wrong, "
-       "nothing.\n\n"
-       "A panel belongs to the version of the routine that stood above it when it was first added, also when "
-       "the routine changes or a mark is corrected later. What is kept already in the same words may stay in "
-       "the sheet although it no longer fits the changed routine; it is left where it is. Where several "
-       "versions of a routine are added at once, as `book export --all` writes them, everything belongs to "
-       "the version that it stands below.\n\n"
-       "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
-       "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
-       "event, and base (yes where the base mark was given; a list with this column says it of every element "
-       "in "
-       "it). Its routines must be in the book already. Marks for a panel that is kept take the places of the "
-       "kept "
-       "ones; everything else of that panel stays. A new panel belongs to the latest version of its routine, "
-       "unless --swum-as says another. Sync errors, "
-       "penalties and announced results are written in a sheet.\n\n"
-       "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
-       "one that "
-       "differs in nothing but case, blanks or signs is refused as misspelled.",
-       {book_operand, added_operand},
-       {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
-       {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
-        {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
-        {"landdrill book add club.season spring-cup.csv --swum-as 1",
-         "marks of the spring, when the routine was as it was first"}},
-       book_add},
-      {"book swum-as",
-       "say of panels which version of their routine was swum",
-       "Puts the panels that are found to this version of their routine, in the words that they have; they "
-       "are "
-       "priced and compared as that from then on. `landdrill book list --all` shows the versions. When one "
-       "of "
-       "them does not fit the version, nothing is changed.",
-       {book_operand, version_operand, words_operand},
-       {&event_option, &from_option, &until_option, &format_option},
-       {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
-        {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
-         "everything since June as version 2"}},
-       book_swum_as},
-      {"book list",
-       "what is in the season book",
-       "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "
-       "have all of "
-       "them in their title.",
-       {book_operand, words_operand},
-       {&event_option, &from_option, &until_option, &all_option, &format_option},
-       {{"landdrill book list club.season", "everything, the latest version of each"},
-        {"landdrill book list club.season harbour --all", "every version of one routine"},
-        {"landdrill book list club.season --from 2026-05-01 --event duet-free", "what was swum since May"}},
-       book_list},
-      book_editions_row(),
-      {"book export",
-       "routines of the season book as sheets",
-       "Prints the routines that are found, each with its runs and panels, as a sheet that every other "
-       "command reads. What was swum of different versions of a routine comes with its version.\n\n"
-       "With --all: every version, in its order, with all that runs and panels were ever called. Added to "
-       "the same book it changes nothing; added to an empty one it makes the same book, but for the "
-       "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them too.",
-       {book_operand, words_operand},
-       {&event_option, &from_option, &until_option, &all_option},
-       {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
-        {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
-       book_export},
-      {"book score",
-       "every panel of the season book, scored again as it was then",
-       "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
-       "estimate from "
-       "the runs up to that day.",
-       {book_operand, words_operand},
-       {&event_option, &from_option, &until_option, &format_option},
-       {{"landdrill book score club.season", "one line a panel"},
-        {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
-       book_score},
-      book_lessons_row(),
-      book_progress_row(),
-      book_judges_row(),
-      judges_row(),
-      {"book backup",
-       "a copy of the season file, also while it is in use",
-       "Copies the whole season file as it is at one moment, also while another program writes to it, and "
-       "checks the "
-       "copy.",
-       {book_operand, backup_operand},
-       {},
-       {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
-       book_backup},
-      {"book restore",
-       "the season file as it was in a backup",
-       "Puts the backup in the place of what is in the season file. What was added since the backup is gone, "
-       "so back "
-       "the season file up first.",
-       {book_operand, backup_operand},
-       {},
-       {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
-       book_restore},
-      {"book check",
-       "damage in a season file, and what to do about it",
-       "Reads every page and every text of the season file and says whether it is sound: the file's "
-       "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
-       "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
-       {book_operand},
-       {},
-       {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
-       book_check},
-  };
+  return {book_add_row(),    book_swum_as_row(), book_list_row(),     book_editions_row(), book_export_row(),
+          book_score_row(),  book_lessons_row(), book_progress_row(), book_judges_row(),   judges_row(),
+          book_backup_row(), book_restore_row(), book_check_row()};
 }
 
 }  // namespace landdrill::cli

@@ -1,3 +1,4 @@
+#include "grammar/problems.h"
 #include "grammar/span.h"
 
 #include <gtest/gtest.h>
@@ -74,7 +75,7 @@ TEST(Spellings, AreReadInPlaceOfWhatWasTyped) {
   Sources sources;
   sources.add(source);
   sources.add(spellings);
-  EXPECT_EQ(diagnostic_at(sources, read, {Problem::off_step, "it", "another"}).line, text);
+  EXPECT_EQ(diagnostic_at(sources, read, {Problem::repeated, "it", "another"}).line, text);
 }
 
 }  // namespace
