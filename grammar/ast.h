@@ -12,7 +12,6 @@
 #include <variant>
 #include <vector>
 
-#include "grammar/short_list.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
@@ -72,10 +71,10 @@ struct Fault {
 using JudgeMark = std::optional<Number>;
 
 // As long as they usually are.
-using CountedList = ShortList<Counted, 4>;
-using Counts = ShortList<Count, 2>;
-using NamedNumbers = ShortList<NamedNumber, 4>;
-using JudgeMarks = ShortList<JudgeMark, 7>;
+using CountedList = std::vector<Counted>;
+using Counts = std::vector<Count>;
+using NamedNumbers = std::vector<NamedNumber>;
+using JudgeMarks = std::vector<JudgeMark>;
 
 // ---- the statements, one a line, by the shape of what stands behind the keyword (words.h) ----
 struct TitleLine {
@@ -131,7 +130,7 @@ struct ElementLine {
 struct FaultsLine {
   Number element;
   bool base = false;
-  ShortList<Fault, 2> faults;
+  std::vector<Fault> faults;
   bool operator==(const FaultsLine&) const = default;
 };
 // `element 2 base: 6.75 7.00 - 7.00 6.75`

@@ -10,8 +10,7 @@
 #include <deque>
 #include <string>
 #include <string_view>
-
-#include "grammar/short_list.h"
+#include <vector>
 
 namespace landdrill {
 
@@ -65,7 +64,7 @@ class Sources {
   }
 
  private:
-  ShortList<const Source*, 2> all_;
+  std::vector<const Source*> all_;
   const Spellings* spellings_ = nullptr;
 };
 

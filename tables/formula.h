@@ -16,7 +16,6 @@
 #include <vector>
 
 #include "grammar/diagnostics.h"
-#include "grammar/short_list.h"
 #include "grammar/span.h"
 #include "tables/decimal.h"
 
@@ -74,7 +73,7 @@ struct FormulaInput {
   Decimal base;
   Decimal sum;  // of all parts, times counted
   int count = 0;
-  ShortList<FamilySum, 6> families;  // of the families that occur
+  std::vector<FamilySum> families;  // of the families that occur
 };
 
 struct FormulaResult {

@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cassert>
 #include <span>
+#include <vector>
 
-#include "grammar/short_list.h"
 #include "tables/decimal.h"
 #include "tables/formula.h"
 
@@ -39,7 +39,7 @@ class Stack {
   }
 
  private:
-  ShortList<Exact, 8> numbers_;
+  std::vector<Exact> numbers_;
 };
 
 Exact combined(Operation does, Exact left, Exact right) {

@@ -72,4 +72,14 @@ const SpreadRule* ValueSet::day_spread() const {
   return nullptr;
 }
 
+std::size_t gaps_in(const ValueSet& set) {
+  std::size_t gaps = 0;
+  for (const Part& part : set.parts) gaps += !part.value;
+  for (const Kind& kind : set.kinds) gaps += !kind.formula + !kind.base;
+  for (const PanelRule& rule : set.panels) gaps += !rule.weight;
+  for (const SyncClass& sync : set.sync) gaps += !sync.points;
+  for (const Penalty& penalty : set.penalties) gaps += !penalty.points;
+  return gaps;
+}
+
 }  // namespace landdrill

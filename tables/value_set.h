@@ -9,7 +9,7 @@
 
 #include <algorithm>
 #include <cstdint>
-#include <cstring>
+#include <numeric>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -134,26 +134,12 @@ struct SpreadRule {
   Provenance from;
 };
 
-// Few steps, for codes are short: both ends of the code, eight bytes each, and its length.
-inline std::uint64_t hash_of_code(std::string_view code) {
-  std::uint64_t front = 0, back = 0;
-  const std::size_t size = code.size();
-  if (size >= 8) {
-    std::memcpy(&front, code.data(), 8);
-    std::memcpy(&back, code.data() + size - 8, 8);
-  } else {
-    for (const char c : code) front = front << 8 | static_cast<unsigned char>(c);
-  }
-  const std::uint64_t mixed = (front ^ (back + size) * 0x9E3779B97F4A7C15) * 0xD6E8FEB86659FD93;
-  return mixed ^ mixed >> 32;
-}
-
 // Rows in file order, found by code.
 template <class Row>
 class Rows {
  public:
   void add(Row row) {
-    slots_.clear();
+    by_code_.clear();
     rows_.push_back(std::move(row));
   }
   void index();  // after the last add
@@ -172,12 +158,8 @@ class Rows {
   std::vector<std::string_view> codes() const;
 
  private:
-  // A code is looked for from the slot of its hash on, up to the first empty one; at least half are empty.
-  std::size_t slot_of(std::string_view code) const { return hash_of_code(code) & (slots_.size() - 1); }
-  std::size_t next(std::size_t slot) const { return (slot + 1) & (slots_.size() - 1); }
-
   std::vector<Row> rows_;
-  std::vector<std::size_t> slots_;  // rows of rows_, or no_row; a power of two of them
+  std::vector<std::size_t> by_code_;  // places in rows_
 };
 
 struct ValueSet {
@@ -206,27 +188,24 @@ struct ValueSet {
   std::vector<const PanelRule*> routine_panels(std::string_view event) const;
 };
 
+// How many of its values are still to fill in.
+std::size_t gaps_in(const ValueSet& set);
+
 // Of two rows with one code, the first is found.
 template <class Row>
 void Rows<Row>::index() {
-  std::size_t slots = 4;
-  while (slots < 2 * rows_.size()) slots *= 2;
-  slots_.assign(slots, no_row);
-  for (std::size_t row = 0; row < rows_.size(); ++row) {
-    std::size_t slot = slot_of(rows_[row].code);
-    while (slots_[slot] != no_row) slot = next(slot);
-    slots_[slot] = row;
-  }
+  by_code_.resize(rows_.size());
+  std::iota(by_code_.begin(), by_code_.end(), std::size_t{0});
+  std::stable_sort(by_code_.begin(), by_code_.end(),
+                   [&](std::size_t a, std::size_t b) { return rows_[a].code < rows_[b].code; });
 }
 
 template <class Row>
 const Row* Rows<Row>::find(std::string_view code) const {
-  if (slots_.empty()) return nullptr;
-  for (std::size_t slot = slot_of(code); slots_[slot] != no_row; slot = next(slot)) {
-    const Row& row = rows_[slots_[slot]];
-    if (row.code == code) return &row;
-  }
-  return nullptr;
+  const auto at =
+      std::lower_bound(by_code_.begin(), by_code_.end(), code,
+                       [&](std::size_t row, std::string_view wanted) { return rows_[row].code < wanted; });
+  return at == by_code_.end() || rows_[*at].code != code ? nullptr : &rows_[*at];
 }
 
 template <class Row>

@@ -10,7 +10,6 @@
 #include <string_view>
 #include <vector>
 
-#include "grammar/short_list.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -22,7 +21,7 @@ struct PartUse {
   const Part* part = nullptr;
   int times = 1;
 };
-using PartUses = ShortList<PartUse, 6>;
+using PartUses = std::vector<PartUse>;
 
 // Counts of choreography in one place: one count is one beat of the music.
 struct CountUse {
@@ -30,7 +29,7 @@ struct CountUse {
   std::string_view where;
   bool under = false;  // time under water
 };
-using CountUses = ShortList<CountUse, 2>;
+using CountUses = std::vector<CountUse>;
 int counts_in(const CountUses& uses, bool only_under = false);
 
 // One way to swim an element: the first of an element is the one as written, with an empty title.
@@ -91,7 +90,7 @@ struct RunElement {
   std::size_t element = 0;  // index
   bool base = false;        // said so, or a part was lost
   std::vector<std::string_view> lost;
-  ShortList<FaultUse, 3> faults;
+  std::vector<FaultUse> faults;
 };
 struct AspectMark {
   const PanelRule* rule = nullptr;
@@ -128,7 +127,7 @@ struct Run {
 };
 
 // The marks of a panel, judge by judge; empty for a judge who is missing.
-using JudgeMarks = ShortList<std::optional<Mark>, 7>;
+using JudgeMarks = std::vector<std::optional<Mark>>;
 
 struct RecordedElement {
   std::size_t element = 0;  // index

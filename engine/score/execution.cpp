@@ -4,7 +4,6 @@
 #include <cassert>
 
 #include "engine/routine/routine.h"
-#include "grammar/short_list.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -25,7 +24,7 @@ std::optional<Mark> of_size(const FaultRule& fault, Size size) {
 }
 
 // The cap is for the fault on this element, in whatever sizes it was seen.
-Deduction deduct(const FaultUse& use, const ShortList<Deduction, 3>& before) {
+Deduction deduct(const FaultUse& use, const std::vector<Deduction>& before) {
   Mark taken = *of_size(*use.fault, use.size) * use.times;
   if (!use.fault->cap) return {use, taken, false};
   Mark left = *use.fault->cap;

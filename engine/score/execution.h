@@ -8,7 +8,6 @@
 
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
-#include "grammar/short_list.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
@@ -25,7 +24,7 @@ struct Deduction {
 struct RunMark {
   const Run* run = nullptr;
   const RunElement* seen = nullptr;
-  ShortList<Deduction, 3> deductions;
+  std::vector<Deduction> deductions;
   Mark mark;  // the scale's top less the deductions, not below its bottom, in the panel's step
 };
 

@@ -3,7 +3,6 @@
 #include <cassert>
 #include <functional>
 
-#include "grammar/short_list.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -28,7 +27,7 @@ Mark mean_of_the_others(const PanelRule& rule, std::span<const std::optional<Mar
 }
 
 // Drops the first that comes before all others that are still kept.
-void drop_first(ShortList<JudgeMark, 7>& judges, JudgeMark::State state, auto comes_before) {
+void drop_first(std::vector<JudgeMark>& judges, JudgeMark::State state, auto comes_before) {
   JudgeMark* first = nullptr;
   for (JudgeMark& one : judges) {
     if (one.state != JudgeMark::State::kept) continue;

@@ -6,7 +6,6 @@
 #include <span>
 
 #include "engine/routine/routine.h"
-#include "grammar/short_list.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -26,7 +25,7 @@ struct KeptMarks {
 };
 
 struct Judged {
-  ShortList<JudgeMark, 7> judges;  // as they sat
+  std::vector<JudgeMark> judges;  // as they sat
   KeptMarks kept;
 };
 

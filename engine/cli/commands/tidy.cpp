@@ -1,55 +1,21 @@
-#include <cassert>
+#include "grammar/tidy.h"
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
-#include "engine/files/replace_file.h"
 #include "engine/files/read_sheets.h"
-#include "grammar/ast.h"
+#include "engine/files/replace_file.h"
 #include "grammar/diagnostics.h"
-#include "grammar/parse.h"
-#include "grammar/print.h"
 
 namespace landdrill::cli {
 namespace {
 
-bool same_statements(const ast::Lines& one, const ast::Lines& other) {
-  std::vector<const ast::Line*> a, b;
-  // The printer may take out empty lines; nothing else.
-  const auto is_blank = [](const ast::Line& line) {
-    return std::holds_alternative<ast::EmptyLine>(line.statement) && line.comment.empty();
-  };
-  for (const ast::Line& line : one)
-    if (!is_blank(line)) a.push_back(&line);
-  for (const ast::Line& line : other)
-    if (!is_blank(line)) b.push_back(&line);
-  if (a.size() != b.size()) return false;
-  for (std::size_t i = 0; i < a.size(); ++i)
-    if (!(a[i]->statement == b[i]->statement)) return false;
-  return true;
-}
-
-struct Tidied {
-  std::string text;
-  Diagnostics diagnostics;
-};
-
-Tidied tidied(const std::string& file, const std::string& text) {
-  Parsed parsed = parse({shown(file), text});
-  Tidied result{{}, std::move(parsed.diagnostics)};
-  if (!result.diagnostics.ok()) return result;
-  result.text = print(parsed.lines);
-  // What is about to replace the coach's file says the same, or nothing is replaced.
-  assert(same_statements(parsed.lines, parse({file, result.text}).lines));
-  return result;
-}
-
 Exit tidy_one(Call& call, const std::string& file) {
   const auto text = read_whole(file);
   if (!text) return refuse(call, text.error());
-  const Tidied tidy = tidied(file, *text);
-  if (!tidy.diagnostics.ok()) {
-    call.streams.say(to_string(tidy.diagnostics));
+  const Tidied tidy = landdrill::tidy({shown(file), *text});
+  if (!tidy.messages.ok()) {
+    call.streams.say(to_string(tidy.messages));
     call.streams.say("landdrill: " + file + " is left as it is: mend it first\n");
     return Exit::errors;
   }

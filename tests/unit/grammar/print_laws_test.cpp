@@ -66,27 +66,10 @@ template <class T>
 Gen<std::vector<T>> some(Gen<T> gen_t) {
   return gen::nonEmpty(gen::container<std::vector<T>>(gen_t));
 }
-// What a generator made, as the tree holds it.
-template <class Part>
-Part for_tree(Part part) {
-  return part;
-}
-template <class Item>
-struct Listed {
-  std::vector<Item> items;
-  template <std::size_t inside>
-  operator ShortList<Item, inside>() const {
-    return {items.begin(), items.end()};
-  }
-};
-template <class Item>
-Listed<Item> for_tree(std::vector<Item> items) {
-  return {std::move(items)};
-}
 template <class T, class... Parts>
 Gen<ast::Statement> statement(Gen<Parts>... parts) {
   return gen::map(gen::tuple(parts...), [](std::tuple<Parts...> t) {
-    return std::apply([](auto&&... p) { return ast::Statement(T{for_tree(std::move(p))...}); }, std::move(t));
+    return std::apply([](auto&&... p) { return ast::Statement(T{std::move(p)...}); }, std::move(t));
   });
 }
 

@@ -44,6 +44,7 @@ class Tables {
   Tables();
   Tables& replace(std::string_view file, std::string_view piece, std::string_view by);
   Tables& add(std::string_view file, std::string_view row);
+  const TableFiles& files() const { return files_; }
   ValueSet load() const;  // throws with the messages when the tables have errors
 
  private:

@@ -3,6 +3,7 @@
 
 #include <boost/json.hpp>
 
+#include "engine/report/pages/values_check.h"
 #include "engine/report/pages/values_compare.h"
 #include "engine/report/pages/values_fill.h"
 #include "engine/report/pages/values_history.h"
@@ -14,6 +15,7 @@
 #include "engine/report/render_text.h"
 #include "sample.h"
 #include "tables/decimal.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill::report {
 namespace {
@@ -173,6 +175,25 @@ TEST(SetList, GivesProgramsTheWholePlaces) {
   EXPECT_TRUE(json.at_pointer("/sets/0/edits").is_null());
   EXPECT_EQ(json.at_pointer("/sets/0/hidden/0"), "/usr/sets/club-2026");
   EXPECT_EQ(json.at_pointer("/sets/1/hidden").as_array().size(), 0u);
+}
+
+TEST(CheckedSet, SaysInOneLineWhetherItCanBeUsedAndWhatIsStillToFillIn) {
+  const Loaded pond = load(kit::Tables().files());
+  ASSERT_TRUE(pond.set);
+  EXPECT_EQ(text_of(values_check_page("pond", pond)), "pond: ok; 5 values still to fill in\n");
+  const boost::json::value json = json_of(values_check_page("pond", pond));
+  EXPECT_EQ(json.at("can_be_used"), true);
+  EXPECT_EQ(json.at("to_fill_in"), gaps_in(*pond.set));
+}
+
+TEST(CheckedSet, OfMistakesSaysTheirNumberAndGivesThemToPrograms) {
+  kit::Tables broken;
+  broken.replace("parts.csv", "spin-a,spins", "spin-a,spinns").replace("parts.csv", ",1.4,", ",1.4x,");
+  const Loaded loaded = load(broken.files());
+  EXPECT_EQ(text_of(values_check_page("pond", loaded)), "pond: 2 errors\n");
+  const boost::json::value json = json_of(values_check_page("pond", loaded));
+  EXPECT_EQ(json.at("can_be_used"), false);
+  EXPECT_EQ(json.at("messages").as_array().size(), 2u);
 }
 
 SetComparison two_changes() {
