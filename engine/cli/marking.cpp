@@ -6,7 +6,6 @@
 
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/find_values.h"
 #include "engine/judging/practice.h"
 #include "tables/store/practice_book.h"
 #include "tables/value_set.h"

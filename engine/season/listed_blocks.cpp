@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "engine/season/listed_panel.h"
 #include "grammar/ast.h"
@@ -9,7 +10,6 @@
 #include "grammar/characters.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
-#include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -47,18 +47,18 @@ class Checking {
 
   // A meet can be called what no sheet can say, as with a quotation mark in it.
   void check_head(const ListedPanel& panel, const ast::Statement& head) {
-    const Diagnostics wrong = parse({"", print(head)}).diagnostics;
-    for (const Diagnostic& one : wrong.list())
+    const std::string text = print(head);
+    const Parsed parsed = parse({"", text});
+    for (const Diagnostic& one : parsed.diagnostics.list())
       complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
   }
 
   void tell_twice(const ListedLines::Twice& twice) {
-    const std::string& name = twice.line->name;
-    const bool element = characters::all_digits(name);
+    const bool element = characters::all_digits(twice.name);
     complain(twice.line->piece,
              {Problem::repeated,
-              element ? fmt::format("element {} a second time", name)
-                      : fmt::format("the aspect \"{}\" a second time", name),
+              element ? fmt::format("element {} a second time", twice.name)
+                      : fmt::format("the aspect \"{}\" a second time", twice.name),
               element ? "every element once in a run or a panel" : "every aspect once",
               fmt::format("the first is on line {}", position_of(list_, twice.first->piece).line)});
   }
@@ -72,8 +72,8 @@ class Checking {
     }
     for (const Source& source : routine_.sheet.sources()) sheet_.sources.add(source);
     sheet_.routine = tree->routine;
-    const Diagnostics wrong = understood(sheet_, *routine_.set->loaded.set).diagnostics;
-    for (const Diagnostic& one : wrong.list())
+    const Resolved resolved = understood(sheet_, *routine_.set->loaded.set);
+    for (const Diagnostic& one : resolved.diagnostics.list())
       if (severity_of(one.problem) == Severity::error && one.file == list_.name) made_.wrong.push_back(one);
   }
 

@@ -45,7 +45,7 @@ class Writing {
   ListedLines anew() {
     add_head();
     for (const Listed& line : panel_.lines) {
-      tell_twice(line, line_of(line));
+      if (is_twice(line, line_of(line))) continue;
       insert(out_.lines.size(), new_line(line));
       from_.back() = &line;
       put(line, out_.lines.back().statement);
@@ -73,7 +73,7 @@ class Writing {
 
   void merge(const Listed& line) {
     std::size_t at = line_of(line);
-    tell_twice(line, at);
+    if (is_twice(line, at)) return;
     if (at == nowhere) {
       at = place_for(line);
       insert(at, new_line(line));
@@ -90,8 +90,11 @@ class Writing {
     put(line, statement);
   }
 
-  void tell_twice(const Listed& line, std::size_t at) {
-    if (at != nowhere && from_[at] != nullptr) out_.twice.push_back({&line, from_[at]});
+  bool is_twice(const Listed& line, std::size_t at) {
+    if (at == nowhere || from_[at] == nullptr) return false;
+    const bool element = is_element(line.name);
+    out_.twice.push_back({&line, from_[at], element ? line.name : aspect_called(line.name, aspects_)});
+    return true;
   }
 
   std::string_view aspect_of(const Listed& line) {

@@ -26,9 +26,10 @@ namespace landdrill {
 struct ListedLines {
   ast::Lines lines;
   MarksApart marks = {};  // of a panel that was there
-  // Of the list: lines that say what another one said already, and that one.
+  // Of the list: lines that say what another one said already, and that one. They are left out.
   struct Twice {
     const ListedPanel::Line *line, *first;
+    std::string_view name;  // of the aspect as the event calls it; of an element as it is typed
   };
   std::vector<Twice> twice = {};
 };

@@ -24,7 +24,7 @@ TEST(SetFolders, ReadASetOnceForSheetsOfOneFolder) {
   EXPECT_EQ(*folders.of_sheet("near-2026", scratch.path("b.sheet")), *first);
   EXPECT_EQ(folders.last_of_sheet("near-2026", scratch.path("c.sheet")), *first);
   EXPECT_EQ(folders.last_of_sheet("near-2026", "elsewhere/c.sheet"), nullptr);
-  EXPECT_EQ(*folders.of_path(scratch.path("near-2026/")), *first);
+  EXPECT_EQ(*folders.of_path(scratch.path("near-2026")), *first);
 }
 
 TEST(SetFolders, NameWhatCanBeFoundBesideASheet) {

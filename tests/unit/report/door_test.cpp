@@ -47,7 +47,7 @@ TEST(Door, OpensWithTheExampleThatIsTriedHere) {
 }
 
 TEST(Door, LetsAnotherProgramScoreASheet) {
-  TableFiles tables{"figures-2009", "", {}};
+  TableFiles tables{"kingfisher-2026", "", {}};
   for (const char* name :
        {"set", "events", "families", "faults", "kinds", "panels", "parts", "penalties", "quotas", "sync"})
     tables.files.push_back(

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "grammar/print.h"
 
 namespace landdrill {
@@ -125,13 +127,19 @@ TEST_F(ListedPanelTest, SaysWhatIsWrongWithKeptWordsOfItsLineOrElseOfItsDate) {
 }
 
 TEST_F(ListedPanelTest, KnowsOfTwoLinesThatSayTheSame) {
-  const std::vector<std::string> list = {"2,1,7", "02,2,7", "Choreography,1,8", "choreography,2,8"};
+  const ListedPanel& both = panel(rows({"2,1,7", "02,2,7", "Choreography,1,8", "choreography,2,8"}));
+  const std::vector<std::string> aspects = {"choreography"};
   for (const ListedLines& lines :
-       {written(panel(rows(list)), std::vector<std::string>{"choreography"}, spellings_),
-        written_into(kept, panel(rows(list)), std::vector<std::string>{"choreography"}, spellings_)}) {
+       {written(both, aspects, spellings_), written_into(kept, both, aspects, spellings_)}) {
     ASSERT_EQ(lines.twice.size(), 2u);
     EXPECT_EQ(lines.twice[0].line->name + " " + lines.twice[0].first->name, "02 2");
     EXPECT_EQ(lines.twice[1].line->name + " " + lines.twice[1].first->name, "choreography Choreography");
+    EXPECT_EQ(lines.twice[1].name, "choreography");
+    const ast::Panel block = panel_of(lines.lines);
+    EXPECT_EQ(std::count_if(block.elements.begin(), block.elements.end(),
+                            [](const auto& line) { return line.element.text.ends_with('2'); }),
+              1);
+    EXPECT_EQ(block.aspects.size(), 1u);
   }
 }
 
