@@ -10,6 +10,8 @@
 #include "grammar/characters.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
+#include "grammar/problem_code.h"
+#include "grammar/problems.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
