@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/routine.h"

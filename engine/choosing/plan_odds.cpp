@@ -5,6 +5,7 @@
 #include <set>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/plan_aims.h"

@@ -9,6 +9,7 @@
 #pragma once
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/routine.h"

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk_together.h"
 #include "engine/choosing/plan.h"

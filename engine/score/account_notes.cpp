@@ -47,25 +47,6 @@ Unmarked unmarked(const Routine& routine, const Showing& showing) {
   return result;
 }
 
-std::string elements_have(const std::vector<int>& numbers) {
-  if (numbers.empty()) return "";
-  if (numbers.size() == 1) return "element " + std::to_string(numbers.front()) + " has";
-  std::string list = "elements " + std::to_string(numbers.front());
-  for (std::size_t i = 1; i < numbers.size(); ++i)
-    list += (i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
-  return list + " have";
-}
-
-std::string in_words(const Unmarked& missing) {
-  std::string aspects;
-  for (std::size_t i = 0; i < missing.aspects.size(); ++i)
-    aspects += (i == 0 ? "" : i + 1 == missing.aspects.size() ? " and " : ", ") + missing.aspects[i];
-  const std::string have = missing.aspects.size() == 1 ? "has" : "have";
-  if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
-  return elements_have(missing.elements) + " no marks" +
-         (aspects.empty() ? "" : ", nor " + have + " " + aspects);
-}
-
 std::vector<std::string> cautions(const Routine& routine, const Timing& timing) {
   std::vector<std::string> sentences;
   const std::string acrobatics(lifts_and_throws(routine));

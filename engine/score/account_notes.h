@@ -15,11 +15,6 @@
 namespace landdrill {
 
 Unmarked unmarked(const Routine& routine, const Showing& showing);
-// "element 2 has", "elements 1, 3 and 5 have", or nothing: what a sentence can start with.
-std::string elements_have(const std::vector<int>& numbers);
-// "element 2 has no marks, nor has choreography"; empty when nothing is missing.
-std::string in_words(const Unmarked& missing);
-
 // Whole sentences for what the routine holds: lifts, throws, time under water. Common practice, no source; no
 // limit is stated because none is published.
 std::vector<std::string> cautions(const Routine& routine, const Timing& timing);

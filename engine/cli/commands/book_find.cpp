@@ -14,6 +14,7 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/totals.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/render.h"
 #include "engine/routine/routine.h"
@@ -69,7 +70,7 @@ class OnTheDay {
 std::string note_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
   std::string note;
   const auto say = [&](std::string_view what, const Showing& showing) {
-    const std::string missing = in_words(unmarked(routine, showing));
+    const std::string missing = report::in_words(unmarked(routine, showing));
     if (!missing.empty()) note += fmt::format("{}{}: {}", note.empty() ? "" : "; ", what, missing);
   };
   if (totals.recorded.empty()) say("no total", recorded(routine, panel, {}));
