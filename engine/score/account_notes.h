@@ -1,8 +1,7 @@
 // What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
 // trusted.
 //
-//   cautions(routine, timing)      // {"Lifts: check the depth ...", "Breath-hold: ...", "This prices a
-//   routine ..."}
+//   cautions(routine, timing).lifts      // true: someone is lifted
 #pragma once
 
 #include <string>
@@ -15,9 +14,7 @@
 namespace landdrill {
 
 Unmarked unmarked(const Routine& routine, const Showing& showing);
-// Whole sentences for what the routine holds: lifts, throws, time under water. Common practice, no source; no
-// limit is stated because none is published.
-std::vector<std::string> cautions(const Routine& routine, const Timing& timing);
+Cautions cautions(const Routine& routine, const Timing& timing);
 
 // The rows that both build-ups rest on, each once, by status: the least trustworthy first. `recorded` may be
 // nullptr.

@@ -93,8 +93,8 @@ Bridge steps() {
                        std::array<std::string_view, 2> moved, std::string_view change,
                        std::string_view reached) {
     const int places = cause == Cause::execution ? 4 : cause == Cause::difficulty ? 2 : 0;
-    bridge.steps.push_back(
-        {cause, element, std::move(label), d(moved[0]), d(moved[1]), places, points(change), points(reached)});
+    bridge.steps.push_back({cause, element, std::move(label), d(moved[0]), d(moved[1]), places,
+                            points(change), points(reached)});
   };
   add(Cause::execution, 0, "1 Lantern", {"7.5", "7.3333"}, "-0.3833", "107.1417");
   add(Cause::difficulty, 1, "2 Undertow", {"4", "0.5"}, "-33.25", "73.8917");
@@ -196,9 +196,7 @@ Account with_panel() {
   account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
   account.bridge = steps();
   account.timing = times();
-  account.cautions = {
-      "Lifts: check the depth and a clear landing, and let the bases swim clear before the flyer comes "
-      "down."};
+  account.cautions.lifts = true;
   account.statuses = {{Status::invented, {"kinds hybrid", "parts spin-720", "kinds lift"}},
                       {Status::memory, {"sync small"}},
                       {Status::published, {"panels duet-free execution"}}};
