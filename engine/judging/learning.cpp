@@ -4,6 +4,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/statistics/quantile.h"
 
 namespace landdrill {
