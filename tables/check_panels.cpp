@@ -79,6 +79,10 @@ class PanelCheck {
       complain("missing_step", {Problem::never_counts, "a step for the mean of the other judges",
                                 "mean in the column \"missing\", or an empty cell"});
     }
+    if (rule_.missing != Missing::mean && rule_.missing_rounding) {
+      complain("missing_rounding", {Problem::never_counts, "a rounding for the mean of the other judges",
+                                    "mean in the column \"missing\", or an empty cell"});
+    }
   }
 
   const PanelRule& rule_;

@@ -120,6 +120,11 @@ constexpr Column panel_columns[] = {
            "when a judge is missing: an error, the mean of the others, or fewer marks; empty: refuse",
            "refuse mean fewer"),
     above_zero(number("missing_step", "the step to which that mean is rounded")),
+    choice("missing_rounding", optional, "how that mean is rounded; empty: as the points",
+           "half-up half-even down up"),
+    choice("run_rounding", optional,
+           "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
+           "half-up half-even down up"),
     source_column,
     status_column};
 

@@ -144,6 +144,8 @@ void add_panel(const RowReader& row, ValueSet& set) {
                         .rounding = row.rounding(),
                         .missing = missing_from(row.choice("missing")),
                         .missing_step = row.number("missing_step"),
+                        .missing_rounding = rounding_from(row.choice("missing_rounding")),
+                        .run_rounding = rounding_from(row.choice("run_rounding")),
                         .from = row.from()});
 }
 

@@ -104,8 +104,13 @@ struct PanelRule {
   Rounding rounding = Rounding::half_up;
   Missing missing = Missing::refuse;
   std::optional<Decimal> missing_step;
+  // Empty: as the points, as in every set from before there were columns for it.
+  std::optional<Rounding> missing_rounding, run_rounding;
   Provenance from;
   std::size_t event_row = no_row, kind_row = no_row;
+
+  Rounding rounding_of_missing() const { return missing_rounding.value_or(rounding); }
+  Rounding rounding_of_runs() const { return run_rounding.value_or(rounding); }
 };
 // A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one
 // element.

@@ -16,6 +16,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
@@ -30,10 +31,6 @@ struct ForecastWish {
   SpreadWish spreads;
   GridWish grid;
 };
-
-// Why there is no forecast, as whole sentences that say what to do: "element 3 has no expected mark: add
-// `expect`, or a run", "nothing says how far judges' marks scatter: ...".
-using Obstacles = std::vector<std::string>;
 
 struct ForecastLine {
   enum class What { element, weighted, aspect, sync, penalties } what = What::element;

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/weighted_scatter.h"
 #include "engine/routine/wish.h"
@@ -134,7 +135,7 @@ std::optional<DailyLine> ForecastLines::weighted_line(const PanelRule& rule, std
     Chance lost = 0;
     std::optional<Odds> odds = together.odds(weighted_on(rule, day.value, lost), lost);
     if (!odds) {
-      obstacles_.push_back(too_many_states(rule));
+      obstacles_.push_back({Obstacle::Of::ways_too_many, {.names = {rule.title}}});
       return std::nullopt;
     }
     result.by_day.push_back(std::move(*odds));

@@ -8,6 +8,7 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"

@@ -19,18 +19,6 @@ namespace {
 
 constexpr std::int64_t most_scales = 100;  // a spread of so many whole scales says nothing any more
 constexpr Chance most_work = 5e8;          // multiplications for the kept marks of one panel
-const char* const ways_to_say_it =
-    ": write `spread 0.4` into the sheet, give --spread, or add a row to the set's table spreads";
-
-std::string listed(const std::vector<std::string>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i) {
-    if (i > 0) text += i + 1 == names.size() ? " and " : ", ";
-    text += names[i];
-  }
-  return text;
-}
-
 class Looking {
  public:
   Looking(const Routine& routine, const Risked& risked, const Spreads& spreads)
@@ -48,36 +36,28 @@ class Looking {
  private:
   void look_for_marks() {
     const Unmarked missing = unmarked(routine_, risked_.showing);
-    if (missing.nothing_is_marked) {
-      found_.push_back(
-          "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run");
-      return;
-    }
-    if (!missing.elements.empty()) {
-      found_.push_back(elements_have(missing.elements) + " no expected mark: add `expect`, or a run");
-    }
-    for (const std::string& aspect : missing.aspects) {
-      found_.push_back(aspect + " has no expected mark: add it to a line `impression`");
-    }
+    if (missing.nothing_is_marked) return found_.push_back({Obstacle::Of::nothing_expected});
+    found_ = unmarked_lines(missing);
   }
 
   void look_for_spreads() {
-    std::vector<std::string> without;
-    std::size_t lines = 0;
-    const auto look = [&](const Spread& spread, std::string name) {
-      ++lines;
-      if (spread.from == SpreadFrom::nothing) without.push_back(std::move(name));
+    ObstacleFacts without;
+    bool any = false;
+    const auto has_one = [&](const Spread& spread) {
+      const bool has = spread.from != SpreadFrom::nothing;
+      any |= has;
+      return has;
     };
     for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-      if (routine_.elements[i].panel == nullptr) continue;
-      look(spreads_.elements[i], "element " + std::to_string(routine_.elements[i].number));
+      const Element& element = routine_.elements[i];
+      if (element.panel != nullptr && !has_one(spreads_.elements[i]))
+        without.elements.push_back(element.number);
     }
     for (std::size_t i = 0; i < spreads_.aspects.size(); ++i) {
-      look(spreads_.aspects[i], risked_.showing.aspects[i].rule->aspect);
+      if (!has_one(spreads_.aspects[i])) without.names.push_back(risked_.showing.aspects[i].rule->aspect);
     }
-    if (without.empty()) return;
-    const std::string of_what = without.size() == lines ? "" : " for " + listed(without);
-    found_.push_back("nothing says how far judges' marks scatter" + of_what + ways_to_say_it);
+    if (without.elements.empty() && without.names.empty()) return;
+    found_.push_back({Obstacle::Of::no_spread, any ? without : ObstacleFacts{}});
   }
 
   void look_at_bases() {
@@ -85,9 +65,8 @@ class Looking {
       const Element& element = routine_.elements[i];
       if (element.panel == nullptr || element.panel->use == Use::plain || element.kind->base) continue;
       if (risked_.chances[i].percent.units() == 0) continue;
-      found_.push_back("element " + std::to_string(element.number) +
-                       " has a chance of the base mark, but the kind " + element.kind->code +
-                       " has none in the set: add it to kinds.csv, or take the chance away");
+      found_.push_back(
+          {Obstacle::Of::no_base, {.elements = {element.number}, .names = {element.kind->code}}});
     }
   }
 
@@ -105,32 +84,26 @@ class Looking {
       for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
         if (routine_.elements[i].panel == rule) all = all && can_be_credited_nothing(i);
       }
-      if (!all) continue;
-      found_.push_back(rule->title +
-                       ": every element can be credited with a difficulty of 0, and then nothing can be "
-                       "divided by it: give at least one of them no chance of that");
+      if (all) found_.push_back({Obstacle::Of::all_credited_zero, {.names = {rule->title}}});
     }
   }
 
   void look_at_spread(const Spread& spread, const PanelRule& rule) {
     const std::int64_t scale = (rule.most.value() - rule.least.value()).units();
-    if (spread.marks.units() / most_scales > scale) too_wide(spread);
+    if (spread.marks.units() / most_scales > scale) {
+      add_once({Obstacle::Of::spread_too_wide,
+                {.names = {spread.says}, .amount = spread.marks, .most = most_scales}});
+    }
     const auto steps = static_cast<Chance>(scale / rule.step.units()),
                judges = static_cast<Chance>(rule.judges);
     if (steps * steps * judges * judges * judges / 2 <= most_work) return;
-    add_once(rule.title + ": marks in steps of " + rule.step.text() + " by " + std::to_string(rule.judges) +
-             " judges are too many to be reckoned with: use a wider step in panels.csv");
+    add_once(
+        {Obstacle::Of::steps_too_many, {.names = {rule.title}, .amount = rule.step, .most = rule.judges}});
   }
 
-  void too_wide(const Spread& spread) {
-    add_once("a spread of " + spread.marks.text() + " marks (" + spread.says + ") is more than " +
-             std::to_string(most_scales) + " whole scales: write it in marks, as 0.4");
-  }
-
-  void add_once(std::string sentence) {
-    if (std::find(found_.begin(), found_.end(), sentence) == found_.end()) {
-      found_.push_back(std::move(sentence));
-    }
+  void add_once(Obstacle obstacle) {
+    if (std::find(found_.begin(), found_.end(), obstacle) == found_.end())
+      found_.push_back(std::move(obstacle));
   }
 
   void look_at_numbers() {
@@ -144,8 +117,8 @@ class Looking {
     }
     for (const ExpectedErrors& one : risked_.errors) {
       if (one.number <= Decimal::whole(most_expected_errors)) continue;
-      found_.push_back("errors " + one.sync->code + " " + one.number.text() + ": at most " +
-                       std::to_string(most_expected_errors) + " on average can be reckoned with");
+      found_.push_back({Obstacle::Of::errors_too_many,
+                        {.names = {one.sync->code}, .amount = one.number, .most = most_expected_errors}});
     }
   }
 
@@ -161,10 +134,13 @@ Obstacles obstacles_before(const Routine& routine, const Risked& risked, const S
   return Looking(routine, risked, spreads).run();
 }
 
-std::string too_many_states(const PanelRule& rule) {
-  return rule.title +
-         ": base marks can fall in too many ways to be reckoned with all together: give fewer elements a "
-         "slip, or write their difficulties with fewer places";
+Obstacles unmarked_lines(const Unmarked& missing) {
+  Obstacles lines;
+  if (!missing.elements.empty())
+    lines.push_back({Obstacle::Of::elements_unmarked, {.elements = missing.elements}});
+  for (const std::string& aspect : missing.aspects)
+    lines.push_back({Obstacle::Of::aspect_unmarked, {.names = {aspect}}});
+  return lines;
 }
 
 std::size_t runs_with_sync(const Routine& routine, const RunWish& wish) {

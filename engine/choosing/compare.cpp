@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/chances/forecast_lines.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/choosing/duel.h"
@@ -68,9 +69,8 @@ Comparison Comparing::all() && {
 
 // And the options that are without obstacles.
 Obstacles Comparing::obstacles() {
-  const std::string here = "element " + std::to_string(element_.number);
-  if (element_.panel == nullptr)
-    return {here + " gets no mark of its own in this event: its options score the same"};
+  const std::vector<int> here{element_.number};
+  if (element_.panel == nullptr) return {{Obstacle::Of::own_mark_missing, {.elements = here}}};
   Obstacles result;
   for (std::size_t i = 0; i < element_.options.size(); ++i) {
     const Option& option = element_.options[i];
@@ -79,10 +79,10 @@ Obstacles Comparing::obstacles() {
       rivals_.push_back(
           {i, &option, {*option.declared, *mark, base_chance(routine_, index_, with(i)).percent}});
     } else if (option.title.empty()) {
-      result.push_back(here + " has no expected mark: add `expect`, or a run");
+      result.push_back({Obstacle::Of::elements_unmarked, {.elements = here}});
     } else {
-      result.push_back("the option \"" + std::string(option.title) + "\" of " + here +
-                       " has no expected mark: add `expect`");
+      result.push_back(
+          {Obstacle::Of::option_unmarked, {.elements = here, .names = {std::string(option.title)}}});
     }
   }
   const Obstacles others = missing_marks(routine_, with(0), index_);

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/routine/wish.h"
 #include "tables/quantity.h"
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_rooms.h"
@@ -59,19 +60,18 @@ class Planning {
 
   void look_at_wish() {
     if (how_.aim == PlanWish::For::quantile && !(how_.share > 0 && how_.share < 1)) {
-      plan_.obstacles.push_back("a plan needs a chance between 0 and 100 %");
+      plan_.obstacles.push_back({Obstacle::Of::share_no_chance});
     }
   }
 
   // What the whole routine is marked for is the same for every programme, but a total needs it.
   void look_at_aspects() {
-    std::string missing;
+    std::vector<std::string> missing;
     for (const ShownAspect& aspect : expected(routine_, wish_for(inputs_, 0)).aspects) {
-      if (!aspect.marks) missing += (missing.empty() ? "" : ", ") + aspect.rule->aspect;
+      if (!aspect.marks) missing.push_back(aspect.rule->aspect);
     }
     if (missing.empty()) return;
-    plan_.obstacles.push_back("no mark is expected for " + missing +
-                              ": add `impression`, or a run that has one");
+    plan_.obstacles.push_back({Obstacle::Of::aspects_unmarked, {.names = missing}});
   }
 
   std::unique_ptr<PlanAim> aim() {

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/routine.h"
@@ -39,12 +40,12 @@ struct PlanWish {
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
-  // For quantile and target: after so many partial programmes it stops by itself, in each search; a thousand
-  // take about a second for 12 elements x 8 options, and some seconds for 20 x 12.
-  std::uint64_t most_steps = 100'000;
+  // For quantile and target: after so many beginnings and programmes it stops by itself, in each search; a
+  // thousand take some two seconds for 12 elements x 8 options, and less the fewer there are.
+  std::uint64_t most_steps = 2'000;
 };
 // Where the event weights elements by difficulty together, quantile and target are worked out programme by
-// programme: all of them, or the most promising up to so many, and then the answer is not proved.
+// programme: all within the limits, or the most promising up to so many, and then the answer is not proved.
 constexpr std::size_t most_weighted_forecasts = 300;
 
 struct PlanChoice {

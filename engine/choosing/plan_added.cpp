@@ -2,6 +2,7 @@
 #include <algorithm>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/search/choose_best.h"

@@ -10,6 +10,7 @@
 #include <memory>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/plan_rooms.h"
 #include "engine/choosing/search/choose_best.h"

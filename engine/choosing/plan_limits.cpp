@@ -37,13 +37,16 @@ bool has_counts(const Routine& routine) {
   return counts > 0;
 }
 
-Room room_of(Room::Of of, std::string event, std::string from, std::string what, std::string what_if_one) {
+struct RoomWords {
+  std::string event, from, what, what_if_one = what;
+};
+Room room_of(Room::Of of, RoomWords words) {
   Room room;
   room.of = of;
-  room.event = std::move(event);
-  room.told.from = std::move(from);
-  room.what = std::move(what);
-  room.what_if_one = what_if_one.empty() ? room.what : std::move(what_if_one);
+  room.event = std::move(words.event);
+  room.told.from = std::move(words.from);
+  room.what = std::move(words.what);
+  room.what_if_one = std::move(words.what_if_one);
   return room;
 }
 
@@ -67,8 +70,8 @@ void Programmes::add_quota(const Quota& quota) {
   std::string kind = quota.kind.empty() ? "" : quota.kind + " ";
   std::string family = quota.family.empty() ? "" : " with a part of " + quota.family;
   const ValueSet& set = *routine_.set;
-  add(room_of(Room::Of::elements, quota.event, row_of(quota.from), kind + "elements" + family,
-              kind + "element" + family),
+  add(room_of(Room::Of::elements,
+              {quota.event, row_of(quota.from), kind + "elements" + family, kind + "element" + family}),
       {decimal_of(quota.least), decimal_of(quota.most)},
       [&set, &quota](const Element& element, const Option& option) -> std::int64_t {
         const bool is_kind = quota.kind.empty() || set.kinds.place(*element.kind) == quota.kind_row;
@@ -80,8 +83,8 @@ void Programmes::add_families() {
   const std::vector<Family>& families = routine_.set->families.all();
   for (std::size_t row = 0; row < families.size(); ++row) {
     const Family& family = families[row];
-    add(room_of(Room::Of::elements, "", row_of(family.from), "parts of " + family.code + " in the routine",
-                "part of " + family.code + " in the routine"),
+    add(room_of(Room::Of::elements, {"", row_of(family.from), "parts of " + family.code + " in the routine",
+                                     "part of " + family.code + " in the routine"}),
         {std::nullopt, decimal_of(family.most_in_routine)}, [row](const Element&, const Option& option) {
           std::int64_t sum = 0;
           for (const PartUse& use : option.parts) sum += use.part->family_row == row ? use.times : 0;
@@ -99,7 +102,7 @@ void Programmes::add_time() {
     return;
   }
   const Decimal tolerance = event.tolerance.value_or(Decimal());
-  Room room = room_of(Room::Of::seconds, event.code, row_of(event.from), "s", "");
+  Room room = room_of(Room::Of::seconds, {event.code, row_of(event.from), "s"});
   for (const Passage& passage : routine_.passages) room.fixed += counts_in(passage.counts);
   add(std::move(room), {*event.seconds - tolerance, *event.seconds + tolerance},
       [](const Element&, const Option& option) { return counts_in(option.counts); });
@@ -111,31 +114,31 @@ void Programmes::add_own(const OwnLimit& own, const std::string& from) {
   const Span span{own.least, own.most};
   const ValueSet& set = *routine_.set;
   if (own.of == Of::elements) {
-    add(room_of(Room::Of::elements, "", from, "elements", "element"), span,
+    add(room_of(Room::Of::elements, {"", from, "elements", "element"}), span,
         [](const Element&, const Option&) -> std::int64_t { return 1; });
   } else if (own.of == Of::kind) {
     const Kind* kind = set.kinds.find(own.name);
-    add(room_of(Room::Of::elements, "", from, name + " elements", name + " element"), span,
+    add(room_of(Room::Of::elements, {"", from, name + " elements", name + " element"}), span,
         [kind](const Element& element, const Option&) -> std::int64_t {
           return element.kind == kind ? 1 : 0;
         });
   } else if (own.of == Of::family) {
     const std::size_t row = set.families.place_of(own.name);
-    add(room_of(Room::Of::elements, "", from, "elements with a part of " + name,
-                "element with a part of " + name),
+    add(room_of(Room::Of::elements,
+                {"", from, "elements with a part of " + name, "element with a part of " + name}),
         span, [row](const Element&, const Option& option) -> std::int64_t {
           return holds_family(option, row) ? 1 : 0;
         });
   } else if (own.of == Of::part) {
     const Part* part = set.parts.find(own.name);
-    add(room_of(Room::Of::elements, "", from, "uses of " + name, "use of " + name), span,
+    add(room_of(Room::Of::elements, {"", from, "uses of " + name, "use of " + name}), span,
         [part](const Element&, const Option& option) {
           std::int64_t sum = 0;
           for (const PartUse& use : option.parts) sum += use.part == part ? use.times : 0;
           return sum;
         });
   } else {
-    add_seconds(own, room_of(Room::Of::seconds, "", from, "s", ""));
+    add_seconds(own, room_of(Room::Of::seconds, {"", from, "s"}));
   }
 }
 

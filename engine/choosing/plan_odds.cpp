@@ -1,55 +1,146 @@
-// The quantile and the target: from the best by expected points to the best by odds, and the proof.
+// The quantile and the target: what could be among the best by odds on a coarse grid, then what still could on
+// finer ones, down to that of a forecast.
 #include <algorithm>
+#include <cmath>
+#include <set>
 
 #include "engine/chances/forecast.h"
-#include "engine/chances/total_odds.h"
+#include "engine/chances/obstacle.h"
+#include "engine/chances/odds.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_open.h"
 #include "engine/choosing/plan_pieces.h"
 #include "engine/choosing/plan_programme_odds.h"
-#include "engine/choosing/plan_search.h"
+#include "engine/choosing/plan_reach.h"
+#include "engine/choosing/plan_weighted_search.h"
 #include "engine/choosing/search/choose_best.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {
 
+// The k-th highest of what is certain; nothing while there are fewer.
+std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many) {
+  if (known.size() < how_many) return std::nullopt;
+  std::vector<double> least;
+  for (const WeighedProgramme& one : known) least.push_back(one.least);
+  std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many - 1), least.end(),
+                   std::greater<>());
+  return least[how_many - 1];
+}
+
 class ByOdds : public PlanAim {
  public:
   ByOdds(const AimInputs& inputs, Pieces pieces)
-      : inputs_(inputs), pieces_(std::move(pieces)), weighing_(inputs_, pieces_) {
+      : inputs_(inputs),
+        pieces_(std::move(pieces)),
+        quantile_(inputs.how.aim == PlanWish::For::quantile),
+        weighing_(inputs_, pieces_),
+        reach_(pieces_, weighing_.coarsest()) {
     Obstacles none;
     added_ = added_aim(inputs_, none);
   }
 
   AimedBest best(const Choosing& choosing, std::size_t how_many,
                  const std::vector<std::size_t>& known) override {
-    // The best by their expected points are good ones, and whether there are any is known from then on.
-    const AimedBest first = added_->best(choosing, how_many, {});
+    if (!known.empty()) return sifted(choosing, how_many, better_than(places_of(known)));
+    // Those with the highest expected totals are good ones, and whether there are any is known from then on.
+    constexpr std::size_t some = 12;
+    const AimedBest first = added_->best(choosing, std::max(how_many, some), {});
     if (first.best.empty()) return first;
-    OddsSearch search(inputs_, pieces_, choosing, weighing_);
-    for (const AimedProgramme& one : first.best) search.weigh(places_of(one.options));
-    constexpr std::size_t some = 4;
-    search.climb(std::max(how_many, some));
-    // The best is proved before the next ones: the worse they are, the more is as good as they are.
-    const AimedBest best = search.run(1, known.empty());
-    if (how_many == 1) return best;
-    AimedBest all = best.proved ? search.run(how_many, false) : search.found(how_many);
-    all.proved = all.proved && best.proved;
-    all.at_most = best.proved ? best.best.front().value : best.at_most;
-    return all;
+    std::vector<std::vector<std::size_t>> good;
+    for (const AimedProgramme& one : first.best) good.push_back(places_of(one.options));
+    return sifted(choosing, how_many, as_good_as(std::move(good), how_many, choosing));
   }
 
   void tell(PlanChoice& choice) const override {
     if (!has_choices(choice.options)) return;
-    const TotalOdds total = pieces_.total(places_of(choice.options), inputs_.how.forecast.grid);
-    if (inputs_.how.aim == PlanWish::For::quantile) {
-      choice.quantile = total.odds.quantile(inputs_.how.share);
-    } else {
-      choice.reaches = reaches(total, inputs_.how.target);
-    }
+    const WeighedProgramme& weighed = weighing_.of(places_of(choice.options), weighing_.finest());
+    choice.quantile = weighed.quantile;
+    choice.reaches = weighed.reaches;
   }
 
  private:
+  // The good ones, and what may be as good as the k-th of them.
+  ReachFound as_good_as(std::vector<std::vector<std::size_t>> good, std::size_t how_many,
+                        const Choosing& choosing) {
+    std::vector<WeighedProgramme> known;
+    for (const auto& choices : good) known.push_back(weighing_.of(choices, 0));
+    ReachWish wish{inputs_.how.target, -1, inputs_.how.most_steps,
+                   [this] { return inputs_.patience.more(1); }};
+    if (const std::optional<double> beaten = level(known, how_many)) {
+      if (quantile_) wish.total = decimal_below(*beaten);
+      wish.often = (quantile_ ? 1 - inputs_.how.share : *beaten) - last_bits;
+    }
+    ReachFound found = reach_.walk(Openings(choosing), wish);
+    found.programmes.insert(found.programmes.begin(), good.begin(), good.end());
+    return found;
+  }
+
+  // Asked for one limit after another that is moved by one: worked out for all of them at once.
+  const ReachFound& better_than(const std::vector<std::size_t>& best) {
+    if (!better_) better_ = as_good_as({best}, 1, inputs_.programmes.loosened());
+    return *better_;
+  }
+
+  AimedBest sifted(const Choosing& choosing, std::size_t how_many, const ReachFound& found) {
+    std::set<std::vector<std::size_t>> seen;
+    std::vector<WeighedProgramme> left;
+    for (const auto& choices : found.programmes) {
+      if (meets(choosing, choices) && seen.insert(choices).second)
+        left.push_back({choices, 0, 0, 0, {}, {}, {}});
+    }
+    bool all = found.all;
+    // Without a proof, as many as are soon weighed.
+    constexpr std::size_t enough = 300;
+    if (!all && left.size() > enough) left.resize(enough);
+    const std::size_t tried = left.size();
+    for (std::size_t grid = 0; grid <= weighing_.finest(); ++grid) {
+      if (grid == weighing_.finest() || left.size() > how_many) all &= sift(left, how_many, grid);
+    }
+    AimedBest result;
+    for (std::size_t i = 0; i < left.size(); ++i) {
+      if (i > 0 && left[i].most >= left.front().least) ++result.not_told_apart;
+      if (i < how_many)
+        result.best.push_back({inputs_.programmes.options_of(left[i].choices), left[i].exact});
+    }
+    result.proved = all;
+    if (!all) {
+      result.tried = inputs_.patience.over() ? 0 : tried;
+      result.at_most = highest(left.front());
+    }
+    return result;
+  }
+
+  // Keeps what may be among the best by this grid, best first; false when it had to stop.
+  bool sift(std::vector<WeighedProgramme>& left, std::size_t how_many, std::size_t grid) {
+    std::size_t weighed = 0;
+    for (; weighed < left.size() && (weighed == 0 || inputs_.patience.more(1)); ++weighed)
+      left[weighed] = weighing_.of(left[weighed].choices, grid);
+    const bool all = weighed == left.size();
+    left.resize(weighed);
+    std::sort(left.begin(), left.end(), [](const WeighedProgramme& a, const WeighedProgramme& b) {
+      return a.value != b.value ? a.value > b.value : a.choices < b.choices;
+    });
+    if (const std::optional<double> beaten = level(left, how_many))
+      std::erase_if(left, [&](const WeighedProgramme& one) { return one.most < *beaten; });
+    return all;
+  }
+
+  // What no programme exceeds, were there no limits: above the best by hundredths, rounded up.
+  Exact highest(const WeighedProgramme& best) const {
+    const double most = quantile_ ? binary(reach_.most_missed(inputs_.how.share))
+                                  : std::min(1.0, reach_.most_often(inputs_.how.target));
+    const double lead = std::max(most, best.most) - best.value;
+    return best.exact + Exact(Decimal::from_units(std::llround(std::ceil((quantile_ ? 100 : 10'000) * lead)) *
+                                                  (Decimal::one / 100)));
+  }
+  static Decimal decimal_below(double points) {
+    return Decimal::from_units(static_cast<std::int64_t>(std::floor(points * Decimal::one)));
+  }
+
   std::size_t place_of(std::size_t element, std::size_t option) const {
     const auto& list = inputs_.programmes.options[element];
     return static_cast<std::size_t>(std::find(list.begin(), list.end(), option) - list.begin());
@@ -68,8 +159,11 @@ class ByOdds : public PlanAim {
 
   const AimInputs inputs_;
   const Pieces pieces_;
+  const bool quantile_;
   std::unique_ptr<PlanAim> added_;
-  ProgrammeOdds weighing_;
+  mutable ProgrammeOdds weighing_;
+  const Reach reach_;
+  std::optional<ReachFound> better_;  // than the best, were every limit wider by one
 };
 
 }  // namespace

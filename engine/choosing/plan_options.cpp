@@ -1,6 +1,7 @@
 // What each element can be in a plan: its options with a mark that keep the limits within one element.
 #include <algorithm>
 
+#include "engine/chances/obstacle.h"
 #include "engine/choosing/plan_rooms.h"
 #include "engine/routine/wish.h"
 #include "engine/score/option_limits.h"
@@ -84,8 +85,10 @@ void Programmes::tell_empty(std::size_t element, const std::vector<std::size_t>&
     reasons += (reasons.empty() ? "" : "; ") + (asked.size() == 1 ? "" : name + " has ") + words;
   }
   if (reasons.empty()) {
-    obstacles.push_back(place_of(of) + " has no expected mark" + (asked.size() > 1 ? " in any option" : "") +
-                        ": add `expect`, or a run");
+    obstacles.push_back({Obstacle::Of::element_unmarked,
+                         {.elements = {of.number},
+                          .names = {std::string(of.title)},
+                          .most = static_cast<std::int64_t>(asked.size())}});
   } else {
     conflict.push_back(place_of(of) + ": " + reasons);
   }

@@ -7,6 +7,7 @@
 #include "engine/chances/grid_choice.h"
 #include "engine/chances/grid_sum.h"
 #include "engine/chances/line_odds.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
@@ -69,7 +70,7 @@ class PiecesOf {
       const Wish wish = wish_for(inputs_, place);
       const Risked all = risked(inputs_.routine, wish);
       const Spreads spread = spreads(inputs_.routine, wish, inputs_.how.forecast.spreads);
-      for (std::string& one : obstacles_before(inputs_.routine, all, spread)) {
+      for (Obstacle& one : obstacles_before(inputs_.routine, all, spread)) {
         if (std::find(obstacles.begin(), obstacles.end(), one) == obstacles.end())
           obstacles.push_back(std::move(one));
       }

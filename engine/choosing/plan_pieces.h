@@ -9,6 +9,7 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/grid_sum.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
 #include "engine/choosing/plan_aims.h"

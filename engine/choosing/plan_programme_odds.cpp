@@ -4,94 +4,75 @@
 #include <cmath>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/grid_sum.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
 #include "engine/choosing/plan.h"
+#include "engine/choosing/plan_pieces.h"
 #include "tables/binary.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
 namespace {
 
-constexpr std::int64_t programme_work = 4'000'000;
-constexpr int fine_points = 640;
-
-// How many steps above `zero`, in parts of a step, the rising chances first come to `chance`; nothing when
-// they do not within the window.
-std::optional<double> first_at(const std::vector<Chance>& rising, std::size_t zero, Chance chance) {
-  for (std::size_t i = 1; i < rising.size(); ++i) {
-    if (rising[i] < chance) continue;
-    if (rising[i - 1] >= chance) return std::nullopt;
-    const double part = (chance - rising[i - 1]) / (rising[i] - rising[i - 1]);
-    return static_cast<double>(i - 1) + part - static_cast<double>(zero);
+// How many beginnings of programmes there are to look into.
+double beginnings_of(const Pieces& pieces) {
+  double all = 0, here = 1;
+  for (const auto& list : pieces.choices) {
+    if (list.size() > 1) all += here;
+    here *= static_cast<double>(list.size());
   }
-  return std::nullopt;
+  return std::max(all, 1.0);
+}
+
+// From one on which all beginnings take half a second, about, to that of a forecast.
+std::vector<GridStep> steps_for(const Pieces& pieces, GridWish wish) {
+  constexpr double work_of_all = 5e8, least_work = 1e7, most_work = 3e7, finer = 5;
+  const std::vector<std::size_t> first(pieces.choices.size());
+  const auto whole = static_cast<double>(wish.work);
+  double work = std::min(whole, std::clamp(work_of_all / beginnings_of(pieces), least_work, most_work));
+  std::vector<GridStep> steps;
+  for (; steps.empty() || work < whole; work *= finer) {
+    wish.work = static_cast<std::int64_t>(work);
+    steps.push_back(pieces.step_for(first, wish));
+  }
+  return steps;
 }
 
 }  // namespace
 
-const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choices) {
-  auto known = known_.find(choices);
-  if (known != known_.end()) return known->second;
-  WeighedProgramme weighed = roughly(choices);
-  if (weighed.most > weighed.least + 2 * last_bits) narrow(weighed);
-  return known_.emplace(choices, std::move(weighed)).first->second;
+ProgrammeOdds::ProgrammeOdds(const AimInputs& inputs, const Pieces& pieces)
+    : inputs_(inputs),
+      pieces_(pieces),
+      steps_(steps_for(pieces, inputs.how.forecast.grid)),
+      known_(steps_.size() + 1) {}
+
+const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choices, std::size_t grid) {
+  const auto known = known_[grid].find(choices);
+  if (known != known_[grid].end()) return known->second;
+  const TotalOdds total = grid < finest() ? pieces_.total(choices, steps_[grid])
+                                          : pieces_.total(choices, inputs_.how.forecast.grid);
+  return known_[grid].emplace(choices, weighed(choices, total)).first->second;
 }
 
-// By the grid of a forecast. The best step for one programme is a good one for all.
-WeighedProgramme ProgrammeOdds::roughly(const std::vector<std::size_t>& choices) {
-  if (!step_) {
-    GridWish grid = inputs_.how.forecast.grid;
-    grid.work = std::min(grid.work, programme_work);
-    step_ = pieces_.step_for(choices, grid);
-  }
-  const TotalOdds total = pieces_.total(choices, *step_);
-  WeighedProgramme weighed{choices, 0, 0, 0, {}};
-  const double off = binary(total.bound);
+WeighedProgramme ProgrammeOdds::weighed(const std::vector<std::size_t>& choices,
+                                        const TotalOdds& total) const {
+  WeighedProgramme result{choices, 0, 0, 0, {}, {}, {}};
   if (inputs_.how.aim == PlanWish::For::quantile) {
-    const Decimal value = total.odds.quantile(inputs_.how.share);
-    weighed.value = binary(value);
-    weighed.least = weighed.value - off;
-    weighed.most = weighed.value + off;
-    weighed.exact = Exact(value);
+    const double off = binary(total.bound);
+    result.quantile = total.odds.quantile(inputs_.how.share);
+    result.exact = Exact(*result.quantile);
+    result.value = binary(*result.quantile);
+    result.least = result.value - off;
+    result.most = result.value + off;
   } else {
-    const ChanceBounds chance = reaches(total, inputs_.how.target);
-    weighed.value = chance.chance;
-    weighed.least = chance.least - last_bits;
-    weighed.most = chance.most + last_bits;
-    weighed.exact = Exact(Decimal::from_units(std::llround(chance.chance * 100 * Decimal::one)));
+    result.reaches = reaches(total, inputs_.how.target);
+    result.exact = Exact(Decimal::from_units(std::llround(result.reaches->chance * 100 * Decimal::one)));
+    result.value = result.reaches->chance;
+    result.least = result.reaches->least - last_bits;
+    result.most = result.reaches->most + last_bits;
   }
-  return weighed;
-}
-
-// The table errs far less than a grid to which every case is moved.
-void ProgrammeOdds::narrow(WeighedProgramme& weighed) {
-  const bool quantile = inputs_.how.aim == PlanWish::For::quantile;
-  const double total = quantile ? weighed.value * Decimal::one : binary_millionths(inputs_.how.target);
-  if (!fine_) fine_.emplace(pieces_, weighed.choices, fine_points, total);
-  fine_->aim_at(total);
-  const Reach::Survival survival = fine_->survival(weighed.choices);
-  if (quantile) {
-    narrow_quantile(weighed, survival, total);
-  } else {
-    weighed.least = std::max(weighed.least, survival.least[survival.zero] - last_bits);
-    weighed.most = std::min(weighed.most, survival.most[survival.zero] + last_bits);
-  }
-  const double inside = std::clamp(weighed.value, weighed.least, std::max(weighed.least, weighed.most));
-  if (inside == weighed.value) return;
-  weighed.value = inside;
-  const double told = quantile ? inside : 100 * inside;
-  weighed.exact = Exact(Decimal::from_units(std::llround(told * Decimal::one)));
-}
-
-void ProgrammeOdds::narrow_quantile(WeighedProgramme& weighed, const Reach::Survival& survival,
-                                    double total) const {
-  const Chance often = 1 - inputs_.how.share;
-  const auto points = [&](double steps) { return (total - steps * survival.step) / Decimal::one; };
-  if (const auto steps = first_at(survival.least, survival.zero, often + last_bits))
-    weighed.least = std::max(weighed.least, points(*steps));
-  if (const auto steps = first_at(survival.most, survival.zero, often - last_bits))
-    weighed.most = std::min(weighed.most, points(*steps));
+  return result;
 }
 
 }  // namespace landdrill

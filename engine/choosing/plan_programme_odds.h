@@ -1,18 +1,20 @@
 // Programmes weighed by odds: what each is worth to the aim, and between which two values for certain.
 //
 //   ProgrammeOdds weighing(inputs, pieces);
-//   weighing.of({0, 1, 0}).least        // of these choices: its quantile in points, or its chance
+//   weighing.of({0, 1, 0}, 0).most                   // of these choices, on the coarsest of the grids
+//   weighing.of({0, 1, 0}, weighing.finest()).value  // its quantile in points, or its chance, as forecast
 //
-// Each is worked out once in a plan. Only plan*.cpp include this.
+// Each is worked out once on every grid. Only plan*.cpp include this.
 #pragma once
 
 #include <map>
 
+#include "engine/chances/forecast.h"
 #include "engine/chances/grid_sum.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_pieces.h"
-#include "engine/choosing/plan_reach.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
@@ -24,24 +26,26 @@ constexpr Chance last_bits = 1e-12;
 struct WeighedProgramme {
   std::vector<std::size_t> choices;
   double value = 0, least = 0, most = 0;
-  Exact exact;
+  Exact exact;                      // in points, or per cent
+  std::optional<Decimal> quantile;  // one of the two, by the aim
+  std::optional<ChanceBounds> reaches;
 };
 
 class ProgrammeOdds {
  public:
-  ProgrammeOdds(const AimInputs& inputs, const Pieces& pieces) : inputs_(inputs), pieces_(pieces) {}
-  const WeighedProgramme& of(const std::vector<std::size_t>& choices);
+  ProgrammeOdds(const AimInputs& inputs, const Pieces& pieces);
+  const WeighedProgramme& of(const std::vector<std::size_t>& choices, std::size_t grid);
+  std::size_t finest() const { return steps_.size(); }
+  // So coarse that a good part of all programmes can soon be looked into.
+  GridStep coarsest() const { return steps_.front(); }
 
  private:
-  WeighedProgramme roughly(const std::vector<std::size_t>& choices);
-  void narrow(WeighedProgramme& weighed);
-  void narrow_quantile(WeighedProgramme& weighed, const Reach::Survival& survival, double total) const;
+  WeighedProgramme weighed(const std::vector<std::size_t>& choices, const TotalOdds& total) const;
 
   const AimInputs& inputs_;
   const Pieces& pieces_;
-  std::optional<GridStep> step_;
-  std::optional<Reach> fine_;
-  std::map<std::vector<std::size_t>, WeighedProgramme> known_;
+  std::vector<GridStep> steps_;  // coarse ones first; the finest is that of a forecast, its own for each
+  std::vector<std::map<std::vector<std::size_t>, WeighedProgramme>> known_;  // by grid
 };
 
 }  // namespace landdrill

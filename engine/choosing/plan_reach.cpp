@@ -1,235 +1,224 @@
 #include "engine/choosing/plan_reach.h"
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
+#include <map>
 
+#include "engine/chances/grid_choice.h"
+#include "engine/chances/grid_sum.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
+#include "engine/choosing/plan_open.h"
+#include "engine/choosing/plan_pieces.h"
+#include "tables/decimal.h"
 
 namespace landdrill {
 namespace {
 
-// to[i] += a weight x from[i + at], four cases at a time: the sums stay in the cache.
-template <class Weight, class Cases>
-void add_shifted(double* to, int count, const double* from, const Cases& cases, Weight weight) {
-  std::size_t c = 0;
-  for (; c + 4 <= cases.size(); c += 4) {
-    const double w0 = weight(cases[c]), w1 = weight(cases[c + 1]), w2 = weight(cases[c + 2]),
-                 w3 = weight(cases[c + 3]);
-    const double *f0 = from + cases[c].at, *f1 = from + cases[c + 1].at, *f2 = from + cases[c + 2].at,
-                 *f3 = from + cases[c + 3].at;
-    for (int i = 0; i < count; ++i) to[i] += (w0 * f0[i] + w1 * f1[i]) + (w2 * f2[i] + w3 * f3[i]);
+constexpr Chance next_to_nothing = 1e-15;
+
+// The chance of as much or more that is the highest of any, total by total.
+Gridded best_of(const std::vector<std::vector<Gridded>>& choices, std::size_t day) {
+  std::map<std::int64_t, Chance> at_least;
+  for (const auto& choice : choices) {
+    for (const Gridded::Case& one : choice[day].cases) at_least.emplace(one.point, 0);
   }
-  for (; c < cases.size(); ++c) {
-    const double w = weight(cases[c]);
-    const double* f = from + cases[c].at;
-    for (int i = 0; i < count; ++i) to[i] += w * f[i];
+  for (const auto& choice : choices) {
+    const std::vector<Gridded::Case>& cases = choice[day].cases;
+    auto at = at_least.rbegin();
+    Chance sum = 0;
+    for (auto one = cases.rbegin(); one != cases.rend(); ++one) {
+      for (; at->first > one->point; ++at) at->second = std::max(at->second, sum);
+      sum += one->chance;
+    }
+    for (; at != at_least.rend(); ++at) at->second = std::max(at->second, sum);
   }
+  Gridded best;
+  Chance above = 0;
+  for (auto at = at_least.rbegin(); at != at_least.rend(); ++at) {
+    if (at->second > above) best.cases.push_back({at->first, at->second - above});
+    above = std::max(above, at->second);
+  }
+  std::reverse(best.cases.begin(), best.cases.end());
+  return best;
 }
 
 }  // namespace
 
-// Below the window nothing is better than at its foot; above it nothing than `above`.
-void Reach::pad(Padded& values, double above) const {
-  const auto count = static_cast<std::ptrdiff_t>(points_);
-  std::fill(values.begin(), values.begin() + count, values[static_cast<std::size_t>(count)]);
-  std::fill(values.begin() + 2 * count - 1, values.end(), std::max(above, values[2 * count - 1]));
+Chance Reach::Tail::from(std::int64_t point) const {
+  if (point <= first) return at_least.front();
+  const auto at = static_cast<std::size_t>(point - first);
+  return at < at_least.size() ? at_least[at] : 0;
 }
 
-// Below the window there may be nothing, and above it at least what is at its top.
-void Reach::pad_below(Padded& values) const {
-  const auto count = static_cast<std::ptrdiff_t>(points_);
-  std::fill(values.begin(), values.begin() + count + 1, 0.0);
-  std::fill(values.begin() + 2 * count, values.end(), values[static_cast<std::size_t>(2 * count) - 1]);
+Reach::Reach(const Pieces& pieces, GridStep step) : pieces_(pieces), step_(step) {
+  for (std::size_t i = 0; i < pieces.choices.size(); ++i) {
+    if (pieces.choices[i].size() > 1) order_.push_back(i);
+  }
+  put_on_grid();
+  look_behind();
 }
 
-std::vector<double> Reach::after(const Cases& cases, const Padded& values) const {
-  std::vector<double> result(static_cast<std::size_t>(points_));
-  add_shifted(result.data(), points_, values.data() + points_, cases,
-              [](const Case& one) { return one.chance; });
-  return result;
-}
-
-// `way` 1: as high as it may be between the points; -1: as low.
-std::vector<double> Reach::lifted(const Cases& cases, const Padded& values, const Padded& bends,
-                                  double way) const {
-  std::vector<double> result = after(cases, values);
-  std::vector<double> bulge(static_cast<std::size_t>(points_) + 1);
-  add_shifted(bulge.data(), points_ + 1, bends.data() + points_, cases,
-              [](const Case& one) { return one.bulge; });
-  for (std::size_t i = 0; i < result.size(); ++i) result[i] += way * std::max(bulge[i], bulge[i + 1]);
-  return result;
-}
-
-// How far V bends down (`way` 1) or up (-1) at each point; one place further on.
-Reach::Padded Reach::bends(const Padded& values, double way) const {
-  Padded result(values.size() + 2);
-  for (std::size_t i = 1; i + 1 < values.size(); ++i)
-    result[i + 1] = std::max(0.0, way * (2 * values[i] - values[i - 1] - values[i + 1]));
-  return result;
-}
-
-Reach::Survival Reach::survival(const std::vector<std::size_t>& programme) const {
-  const auto count = static_cast<std::size_t>(points_);
-  Survival result{step_, static_cast<std::size_t>(zero_), std::vector<Chance>(count),
-                  std::vector<Chance>(count)};
-  // Tails that were moved up.
-  const Chance moved_up = 2 * small_tail * static_cast<Chance>(programme.size());
-  for (std::size_t d = 0; d < days(); ++d) {
-    const Chance chance = pieces_.days.cases()[d].chance;
-    Padded high = days_[d].end, low = days_[d].least_end;
-    for (std::size_t i = 0; i < programme.size(); ++i) {
-      const Cases& cases = days_[d].choices[i][programme[i]];
-      const std::vector<double> up = lifted(cases, high, bends(high, 1), 1),
-                                down = lifted(cases, low, bends(low, -1), -1);
-      put(up, high);
-      put(down, low);
-      pad(high, 1);
-      pad_below(low);
+void Reach::put_on_grid() {
+  for (const auto& list : pieces_.choices) {
+    std::int64_t move = 0;
+    auto& here = choices_.emplace_back();
+    for (const auto& choice : list) {
+      auto& by_day = here.emplace_back();
+      for (const Odds& odds : choice) {
+        by_day.push_back(gridded(odds, step_));
+        move = std::max(move, by_day.back().largest_move);
+      }
     }
-    for (std::size_t g = 0; g < count; ++g) {
-      result.most[g] += chance * high[count + g];
-      result.least[g] += chance * (low[count + g] - moved_up);
+    bound_ += move;
+  }
+  std::int64_t shared = 0;
+  for (std::size_t day = 0; day < pieces_.days.cases().size(); ++day) {
+    World world{1, {&pieces_.nothing}};
+    for (const auto& list : pieces_.choices) {
+      if (list.size() == 1) world.pieces.push_back(&list.front()[day]);
+    }
+    for (std::size_t i = 0; i < pieces_.shared.size(); ++i)
+      world.pieces.push_back(&pieces_.shared_on(i, day));
+    WorldSum sum = world_sum(world, step_);
+    shared = std::max(shared, sum.bound);
+    shared_.push_back(std::move(sum.sum));
+  }
+  bound_ += shared;
+}
+
+void Reach::look_behind() {
+  const std::size_t days = shared_.size();
+  tails_.resize(order_.size());
+  best_.assign(days, {0, {1.0}});
+  for (std::size_t place = order_.size(); place-- > 0;) {
+    const auto& list = choices_[order_[place]];
+    for (std::size_t day = 0; day < days; ++day) {
+      for (std::size_t c = 0; c < list.size(); ++c) {
+        if (day == 0) tails_[place].emplace_back();
+        GridSum sum = plus(best_[day], list[c][day]);
+        for (std::size_t i = sum.chances.size() - 1; i-- > 0;) sum.chances[i] += sum.chances[i + 1];
+        tails_[place][c].push_back({sum.first, std::move(sum.chances)});
+      }
+      best_[day] = plus(best_[day], best_of(list, day));
     }
   }
-  return result;
-}
-
-// V after the lists that are settled: they are put behind all others, which then know nothing of them.
-Reach::Padded Reach::settled(const Day& day, const OpenLists& open) const {
-  Padded values = day.end;
-  for (std::size_t i = 0; i < open.size(); ++i) {
-    if (open[i].size() != 1) continue;
-    put(lifted(day.choices[i][open[i][0]], values, bends(values, 1), 1), values);
-    pad(values, 1);
+  for (std::size_t day = 0; day < days; ++day) {
+    // The sum of both: the longer one is moved along the cases of the shorter one.
+    Gridded rest;
+    for (std::size_t i = 0; i < best_[day].chances.size(); ++i) {
+      if (best_[day].chances[i] > next_to_nothing)
+        rest.cases.push_back({best_[day].first + static_cast<std::int64_t>(i), best_[day].chances[i]});
+    }
+    best_[day] = plus(shared_[day], rest);
   }
-  return values;
 }
 
-void Reach::put(const std::vector<double>& window, Padded& values) const {
-  std::copy(window.begin(), window.end(), values.begin() + points_);
+// The first point from which on a sum may in truth be the total.
+std::int64_t Reach::lowest_point(Decimal total) const {
+  const Int128 parts = Int128{total.units() - bound_ - 1} * step_.parts;
+  const Int128 down = parts / step_.millionths;
+  return static_cast<std::int64_t>(down * step_.millionths < parts ? down + 1 : down);
 }
 
-// V of a list, over V of what follows; `best`: the place of the choice that is taken at each point.
-void Reach::choose(const std::vector<Cases>& choices, const std::vector<std::size_t>& open,
-                   const std::vector<double>& added, Padded& values, std::vector<std::uint16_t>& best) const {
-  const Padded bend = bends(values, 1);
-  const auto count = static_cast<std::size_t>(points_);
-  std::vector<double> highest(count, -HUGE_VAL);
-  best.assign(count, 0);
-  for (std::size_t c = 0; c < open.size(); ++c) {
-    const std::vector<double> one = lifted(choices[open[c]], values, bend, 1);
-    for (std::size_t g = 0; g < count; ++g) {
-      if (one[g] + added[open[c]] <= highest[g]) continue;
-      highest[g] = one[g] + added[open[c]];
-      best[g] = static_cast<std::uint16_t>(c);
+Chance Reach::reached(const Days& begun, std::size_t place, std::size_t choice, std::int64_t point) const {
+  Chance all = 0;
+  for (std::size_t day = 0; day < begun.size(); ++day) {
+    const GridSum& sum = begun[day];
+    const Tail& tail = tails_[place][choice][day];
+    // What is as far down as the tail is long reaches nothing; from its first point on, all.
+    const std::int64_t end = sum.first + static_cast<std::int64_t>(sum.chances.size());
+    const std::int64_t from =
+        std::clamp(point - tail.first - static_cast<std::int64_t>(tail.at_least.size()) + 1, sum.first, end);
+    const std::int64_t sure = std::clamp(point - tail.first, from, end);
+    const Chance* chances = sum.chances.data() - sum.first;
+    const Chance* at_least = tail.at_least.data() - tail.first;
+    Chance here = 0, certain = 0;
+    for (std::int64_t i = from; i < sure; ++i) here += chances[i] * at_least[point - i];
+    for (std::int64_t i = sure; i < end; ++i) certain += chances[i];
+    all += pieces_.days.cases()[day].chance * (here + certain * tail.at_least.front());
+  }
+  return all;
+}
+
+Reach::Days Reach::with(const Days& begun, std::size_t list, std::size_t choice) const {
+  Days sums;
+  for (std::size_t day = 0; day < begun.size(); ++day) {
+    sums.push_back(plus(begun[day], choices_[list][choice][day]));
+    cut_tails(sums.back(), next_to_nothing);
+  }
+  return sums;
+}
+
+struct Reach::Walk {
+  const Openings& openings;
+  const ReachWish& wish;
+  std::int64_t point = 0;
+  std::uint64_t steps = 0;
+  ReachFound found;
+};
+
+// The likeliest choice first.
+void Reach::look_into(Walk& walk, const OpenLists& open, const Days& begun, std::size_t place) const {
+  const std::size_t list = order_[place];
+  std::vector<std::pair<Chance, std::size_t>> ways;
+  for (const std::size_t choice : open[list]) {
+    const Chance chance = reached(begun, place, choice, walk.point);
+    if (chance >= walk.wish.often) ways.emplace_back(chance, choice);
+  }
+  std::stable_sort(ways.begin(), ways.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
+  for (const auto& [chance, choice] : ways) {
+    OpenLists rest = open;
+    rest[list] = {choice};
+    if (!walk.openings.narrow(rest)) continue;
+    walk.found.all = walk.found.all && ++walk.steps <= walk.wish.most_steps && walk.wish.go_on();
+    if (!walk.found.all) return;
+    if (place + 1 < order_.size()) {
+      look_into(walk, rest, with(begun, list, choice), place + 1);
+    } else {
+      auto& found = walk.found.programmes.emplace_back();
+      for (const auto& one : rest) found.push_back(one.front());
     }
   }
-  put(highest, values);
 }
 
-double Reach::look_on(std::size_t d, const OpenLists& open, const std::vector<std::size_t>& order,
-                      const ByDay& added, Looked& looked) const {
-  const Day& day = days_[d];
-  const auto at_zero = static_cast<std::size_t>(points_ + zero_);
-  Padded values = settled(day, open);
-  double fixed = 0, later = 0;
-  for (std::size_t i = 0; i < open.size(); ++i) fixed += open[i].size() == 1 ? added[d][i][open[i][0]] : 0;
-  if (order.empty()) return fixed + values[at_zero];
-  std::vector<std::vector<std::uint16_t>> best(order.size());
-  for (std::size_t k = order.size(); k-- > 1;) {
-    const std::size_t i = order[k];
-    choose(day.choices[i], open[i], added[d][i], values, best[k]);
-    double most = -HUGE_VAL;
-    for (const std::size_t c : open[i]) most = std::max(most, added[d][i][c]);
-    later += most;
-    pad(values, 1 + later);
+ReachFound Reach::walk(const Openings& openings, const ReachWish& wish) const {
+  Walk walk{openings, wish, lowest_point(wish.total), 0, {}};
+  OpenLists open = openings.all();
+  if (!openings.narrow(open)) return {};
+  if (order_.empty()) {
+    walk.found.programmes.emplace_back(open.size());
+  } else {
+    look_into(walk, open, shared_, 0);
   }
-  // Of the first list only one point is asked for, and nothing lies between.
-  const std::size_t first = order.front();
-  double most = -HUGE_VAL;
-  best.front().assign(static_cast<std::size_t>(points_), 0);
-  for (std::size_t c = 0; c < open[first].size(); ++c) {
-    double value = fixed + added[d][first][open[first][c]];
-    for (const Case& one : day.choices[first][open[first][c]])
-      value += one.chance * values[static_cast<std::size_t>(points_ + zero_ + one.at)];
-    looked.first[c] += pieces_.days.cases()[d].chance * value;
-    if (value <= most) continue;
-    most = value;
-    best.front()[static_cast<std::size_t>(zero_)] = static_cast<std::uint16_t>(c);
-  }
-  follow(day, open, order, best, looked.taken[d]);
-  return most;
+  return std::move(walk.found);
 }
 
-// How often each choice is taken, from the first list on.
-void Reach::follow(const Day& day, const OpenLists& open, const std::vector<std::size_t>& order,
-                   const std::vector<std::vector<std::uint16_t>>& best,
-                   std::vector<std::vector<Chance>>& taken) const {
-  constexpr Chance too_little = 1e-9;
-  const auto count = static_cast<std::size_t>(points_);
-  std::vector<Chance> sum(count);
-  sum[static_cast<std::size_t>(zero_)] = 1;
-  for (std::size_t k = 0; k < order.size(); ++k) {
-    const std::size_t i = order[k];
-    std::vector<Chance> next(count);
-    for (std::size_t g = 0; g < count; ++g) {
-      if (sum[g] < too_little) continue;
-      const std::size_t c = open[i][best[k][g]];
-      taken[i][c] += sum[g];
-      spread(day.choices[i][c], g, sum[g], next);
-    }
-    sum = std::move(next);
-  }
+GridSum Reach::best_total() const {
+  GridSum total;
+  for (std::size_t day = 0; day < best_.size(); ++day)
+    mix_in(total, best_[day], pieces_.days.cases()[day].chance);
+  return total;
 }
 
-void Reach::spread(const Cases& cases, std::size_t from, Chance chance, std::vector<Chance>& to) const {
-  for (const Case& one : cases) {
-    const int at = std::clamp(static_cast<int>(from) + one.at, 0, points_ - 1);
-    to[static_cast<std::size_t>(at)] += one.chance * chance;
+Decimal Reach::most_missed(Chance share) const {
+  const GridSum total = best_total();
+  Chance below = 0;
+  std::int64_t point = total.first;
+  for (const Chance one : total.chances) {
+    below += one;
+    if (below >= share) break;
+    ++point;
   }
+  return value_at(point, step_) + Decimal::from_units(bound_ + 1);
 }
 
-Reach::Looked Reach::look(const OpenLists& open, const std::vector<std::size_t>& order,
-                          const ByDay& added) const {
-  Looked looked;
-  if (!order.empty()) looked.first.assign(open[order.front()].size(), 0);
-  for (std::size_t d = 0; d < days(); ++d) {
-    auto& taken = looked.taken.emplace_back();
-    for (const auto& list : days_[d].choices) taken.emplace_back(list.size(), 0.0);
-    looked.most += pieces_.days.cases()[d].chance * look_on(d, open, order, added, looked);
-  }
-  return looked;
-}
-
-ByDay Reach::worths(const std::vector<std::size_t>& programme) const {
-  ByDay result;
-  for (const Day& day : days_) result.push_back(worths_on(day, programme));
-  return result;
-}
-
-// Of every choice between the sum of the lists before it and V of the lists behind it.
-std::vector<std::vector<Chance>> Reach::worths_on(const Day& day,
-                                                  const std::vector<std::size_t>& programme) const {
-  std::vector<Padded> rest(programme.size() + 1, day.end);
-  for (std::size_t i = programme.size(); i-- > 0;) {
-    put(after(day.choices[i][programme[i]], rest[i + 1]), rest[i]);
-    pad(rest[i], 1);
-  }
-  std::vector<std::vector<Chance>> result;
-  std::vector<Chance> sum(static_cast<std::size_t>(points_));
-  sum[static_cast<std::size_t>(zero_)] = 1;
-  for (std::size_t i = 0; i < programme.size(); ++i) {
-    auto& list = result.emplace_back();
-    for (const Cases& cases : day.choices[i]) {
-      const std::vector<double> value = after(cases, rest[i + 1]);
-      list.push_back(std::inner_product(sum.begin(), sum.end(), value.begin(), 0.0));
-    }
-    std::vector<Chance> next(sum.size());
-    for (std::size_t g = 0; g < sum.size(); ++g) spread(day.choices[i][programme[i]], g, sum[g], next);
-    sum = std::move(next);
-  }
-  return result;
+Chance Reach::most_often(Decimal total) const {
+  const GridSum best = best_total();
+  const std::int64_t from = lowest_point(total);
+  Chance sum = 0;
+  for (std::size_t i = 0; i < best.chances.size(); ++i)
+    sum += best.first + static_cast<std::int64_t>(i) >= from ? best.chances[i] : 0;
+  return sum;
 }
 
 }  // namespace landdrill

@@ -77,12 +77,28 @@ ChoiceLimit Programmes::limit_of(const Room& room, Span span) const {
 
 Choosing Programmes::with(std::size_t room, std::optional<Decimal> least, std::optional<Decimal> most) const {
   Choosing moved = choosing;
-  if (rooms[room].of == Room::Of::breath) {
-    moved.chain = chain_of({least, most});
-  } else {
-    moved.limits[room] = limit_of(rooms[room], {least, most});
-  }
+  move(moved, room, {least, most});
   return moved;
+}
+
+Choosing Programmes::loosened() const {
+  const Decimal unit = Decimal::whole(1);
+  Choosing loose = choosing;
+  for (std::size_t room = 0; room < rooms.size(); ++room) {
+    Span span{rooms[room].told.least, rooms[room].told.most};
+    if (span.least) span.least = *span.least - unit;
+    if (span.most) span.most = *span.most + unit;
+    move(loose, room, span);
+  }
+  return loose;
+}
+
+void Programmes::move(Choosing& of, std::size_t room, Span span) const {
+  if (rooms[room].of == Room::Of::breath) {
+    of.chain = chain_of(span);
+  } else {
+    of.limits[room] = limit_of(rooms[room], span);
+  }
 }
 
 bool Programmes::allowed(const std::vector<std::size_t>& chosen) const {

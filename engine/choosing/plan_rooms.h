@@ -9,6 +9,7 @@
 #pragma once
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/routine.h"
@@ -35,6 +36,8 @@ class Programmes {
 
   // The choosing with one limit moved.
   Choosing with(std::size_t room, std::optional<Decimal> least, std::optional<Decimal> most) const;
+  // With every limit wider by one at both ends.
+  Choosing loosened() const;
   // What an option (or leave_out) uses, one for each limit of the choosing.
   std::vector<std::int64_t> uses(std::size_t element, std::size_t option) const;
   // Whether one option for each element keeps every limit; not only those to choose from.
@@ -66,6 +69,7 @@ class Programmes {
   void add_time();
   void add_own(const OwnLimit& own, const std::string& from);
   void add_seconds(const OwnLimit& own, Room room);
+  void move(Choosing& of, std::size_t room, Span span) const;
   ChoiceLimit limit_of(const Room& room, Span span) const;
   std::optional<ChoiceChain> chain_of(Span span) const;
   int longest_under(const std::vector<std::size_t>& chosen) const;

@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk_together.h"
 #include "engine/choosing/plan.h"
@@ -36,28 +37,29 @@ class WeightedExpected : public PlanAim {
   WeightedSearch search_;
 };
 
-// By odds, programme after programme: all of them where they are few, else those with the highest expected
-// totals, and then whatever differs from the best in one element.
+// By odds, programme after programme, those with the highest expected totals first: all within the limits where
+// they are few, else the most promising, and then whatever differs from the best in one element.
 class WeightedForecasts : public PlanAim {
  public:
-  WeightedForecasts(const AimInputs& inputs, bool all)
-      : inputs_(inputs), all_(all), weighing_(inputs), search_(weighing_, inputs) {}
+  explicit WeightedForecasts(const AimInputs& inputs)
+      : inputs_(inputs), weighing_(inputs), search_(weighing_, inputs) {}
 
   AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
+    const AimedBest by_total = search_.best(choosing, most_weighted_forecasts);
+    if (by_total.best.empty()) return by_total;
     choosing_ = &choosing;
     how_many_ = how_many;
     forecasts_ = 0;
     best_ = {};
-    all_ ? try_all() : try_promising();
-    best_.proved = all_ && !stopped_;
+    best_.proved = by_total.proved && by_total.best.size() < most_weighted_forecasts;
+    const std::size_t few = best_.proved ? by_total.best.size() : most_weighted_forecasts / 4;
+    for (std::size_t i = 0; i < std::min(few, by_total.best.size()); ++i)
+      weigh(choices_of(by_total.best[i].options));
+    while (!best_.proved && !best_.best.empty() && try_around(choices_of(best_.best.front().options))) {
+    }
+    best_.proved &= !stopped_;
     if (!best_.proved) best_.at_most = highest();
     best_.tried = stopped_ ? 0 : forecasts_;
-    if (best_.best.empty() && best_.proved) {
-      const BestChoices found =
-          choose_best(choosing, {1, [this](std::uint64_t) { return inputs_.patience.more(0); }});
-      best_.infeasible = found.infeasible;
-      best_.conflict = found.conflict;
-    }
     return std::move(best_);
   }
 
@@ -73,32 +75,6 @@ class WeightedForecasts : public PlanAim {
   }
 
  private:
-  void try_all() {
-    std::vector<std::size_t> choices(inputs_.programmes.options.size());
-    do {
-      if (meets(*choosing_, choices)) weigh(choices);
-    } while (!stopped_ && next(choices));
-  }
-
-  bool next(std::vector<std::size_t>& choices) const {
-    for (std::size_t i = choices.size(); i-- > 0;) {
-      if (++choices[i] < inputs_.programmes.options[i].size()) return true;
-      choices[i] = 0;
-    }
-    return false;
-  }
-
-  void try_promising() {
-    const AimedBest by_total = search_.best(*choosing_, most_weighted_forecasts / 4);
-    if (by_total.infeasible) {
-      best_ = by_total;
-      return;
-    }
-    for (const AimedProgramme& one : by_total.best) weigh(choices_of(one.options));
-    while (!best_.best.empty() && try_around(choices_of(best_.best.front().options))) {
-    }
-  }
-
   // Whether something better is found.
   bool try_around(const std::vector<std::size_t>& middle) {
     bool better = false;
@@ -107,7 +83,7 @@ class WeightedForecasts : public PlanAim {
         std::vector<std::size_t> choices = middle;
         choices[i] = c;
         if (c == middle[i] || known_.contains(choices) || !meets(*choosing_, choices)) continue;
-        if (!all_ && forecasts_ == most_weighted_forecasts) return false;
+        if (forecasts_ == most_weighted_forecasts) return false;
         weigh(choices);
         better |= choices_of(best_.best.front().options) == choices;
       }
@@ -185,7 +161,6 @@ class WeightedForecasts : public PlanAim {
   }
 
   const AimInputs inputs_;
-  const bool all_;
   const Weighing weighing_;
   WeightedSearch search_;
   std::map<std::vector<std::size_t>, std::optional<Exact>> known_;
@@ -195,15 +170,6 @@ class WeightedForecasts : public PlanAim {
   AimedBest best_;
   bool stopped_ = false;
 };
-
-std::size_t programmes_up_to(const AimInputs& inputs, std::size_t most) {
-  std::size_t programmes = 1;
-  for (const auto& list : inputs.programmes.options) {
-    programmes *= list.size();
-    if (programmes > most) return most + 1;
-  }
-  return programmes;
-}
 
 // Whether what is credited under a rule can be above 0 whatever falls to its base mark, with few enough that
 // may fall.
@@ -239,8 +205,7 @@ std::unique_ptr<PlanAim> weighted_aim(const AimInputs& inputs, Obstacles& obstac
   coarse.grid.grid = Decimal::whole(10);
   obstacles = forecast(inputs.routine, first, coarse).obstacles;
   if (!obstacles.empty()) return nullptr;
-  const bool all = programmes_up_to(inputs, most_weighted_forecasts) <= most_weighted_forecasts;
-  return std::make_unique<WeightedForecasts>(inputs, all);
+  return std::make_unique<WeightedForecasts>(inputs);
 }
 
 }  // namespace landdrill

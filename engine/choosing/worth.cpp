@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
@@ -73,17 +75,10 @@ Points rounded(const Routine& routine, Exact points) {
 Obstacles missing_marks(const Routine& routine, const Wish& wish, std::optional<std::size_t> asked_apart) {
   Showing showing = expected(routine, wish);
   if (asked_apart) showing.elements[*asked_apart].marks = KeptMarks{};
-  const Unmarked missing = unmarked(routine, showing);
-  Obstacles obstacles;
-  if (!missing.elements.empty())
-    obstacles.push_back(elements_have(missing.elements) + " no expected mark: add `expect`, or a run");
-  for (const std::string& aspect : missing.aspects) {
-    obstacles.push_back(aspect + " has no expected mark: add it to a line `impression`");
-  }
-  return obstacles;
+  return unmarked_lines(unmarked(routine, showing));
 }
 
-std::string no_total(const Routine& routine, const Risked& risked) {
+Obstacle no_total(const Routine& routine, const Risked& risked) {
   for (const PanelRule* rule : weighting_rules(routine)) {
     int risky = 0;
     for (std::size_t i = 0; i < routine.elements.size(); ++i) {
@@ -91,12 +86,9 @@ std::string no_total(const Routine& routine, const Risked& risked) {
       if (routine.elements[i].panel == rule && percent > Decimal() && percent < hundred_percent) ++risky;
     }
     if (risky > most_risky)
-      return std::to_string(risky) +
-             " elements that are weighted together can get their base mark, more than " +
-             std::to_string(most_risky) + ": leave `slip` out where it hardly matters";
+      return {Obstacle::Of::bases_too_many, {.amount = Decimal::whole(risky), .most = most_risky}};
   }
-  return "every difficulty that is credited can be 0 at once, and then marks cannot be weighted by it: look "
-         "at the difficulties and the base marks";
+  return {Obstacle::Of::all_may_be_zero};
 }
 
 }  // namespace landdrill

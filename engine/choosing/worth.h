@@ -10,6 +10,7 @@
 #include <string>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/risk_together.h"
 #include "engine/routine/wish.h"
@@ -57,10 +58,10 @@ class Worth {
 // An expected number of points as it is written: half up to four places, or to the event's when it has more.
 Points rounded(const Routine& routine, Exact points);
 
-// The marks that are missing, as sentences. `asked_apart`: an element that is left out here.
+// The marks that are missing. `asked_apart`: an element that is left out here.
 Obstacles missing_marks(const Routine& routine, const Wish& wish,
                         std::optional<std::size_t> asked_apart = std::nullopt);
 // Why there is no expected total although no mark is missing.
-std::string no_total(const Routine& routine, const Risked& risked);
+Obstacle no_total(const Routine& routine, const Risked& risked);
 
 }  // namespace landdrill

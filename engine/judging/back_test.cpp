@@ -1,7 +1,9 @@
 // Would calibration have helped? Day by day, with what was known before each.
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/learning.h"
 #include "engine/judging/lessons.h"
 
@@ -57,7 +59,7 @@ void put_gain_interval(const std::vector<Day>& days, const Day& sum, BackTest& r
   }
   const auto count = static_cast<double>(days.size());
   const double error = std::sqrt(count / (count - 1) * squares) / sum.lessons;
-  put_interval(result.better, error, days.size() - 1, result.better_low, result.better_high);
+  std::tie(result.better_low, result.better_high) = interval_about(result.better, error, days.size() - 1);
 }
 
 BackTest::Verdict verdict_of(const BackTest& test) {

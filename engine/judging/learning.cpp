@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/statistics/quantile.h"
 
 namespace landdrill {
@@ -19,7 +21,8 @@ LearnedBias plain(LearnedBias::Of of, const std::string& code, const Gathered& g
   if (group.count() < 2) return bias;
   const auto count = static_cast<double>(group.count());
   bias.spread = std::sqrt(group.squares() / (count - 1));
-  put_interval(group.mean(), *bias.spread / std::sqrt(count), group.count() - 1, bias.low, bias.high);
+  std::tie(bias.low, bias.high) =
+      interval_about(group.mean(), *bias.spread / std::sqrt(count), group.count() - 1);
   return bias;
 }
 
@@ -32,12 +35,10 @@ LearnedBias of_all(const Gathered& all) {
 
 }  // namespace
 
-void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
-                  std::optional<double>& high) {
+Interval interval_about(double middle, double error, std::size_t freedom) {
   const std::optional<double> times = student_quantile(upper, static_cast<double>(freedom));
-  if (!times) return;
-  low = middle - *times * error;
-  high = middle + *times * error;
+  if (!times) return {};
+  return {middle - *times * error, middle + *times * error};
 }
 
 void Learning::Sort::add(double bias, const std::set<std::string>& codes) {
@@ -101,7 +102,7 @@ void Learning::add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned
     bias.towards = drawn.towards;
     bias.shrunk = mean.mean;
     bias.weight = mean.weight;
-    put_interval(mean.mean, mean.error, spread.freedom, bias.shrunk_low, bias.shrunk_high);
+    std::tie(bias.shrunk_low, bias.shrunk_high) = interval_about(mean.mean, mean.error, spread.freedom);
     biases.push_back(std::move(bias));
   }
   std::stable_sort(biases.begin(), biases.end(),

@@ -10,6 +10,7 @@
 #include <map>
 #include <set>
 #include <string>
+#include <utility>
 
 #include "engine/judging/draw_together.h"
 #include "engine/judging/lessons.h"
@@ -63,9 +64,9 @@ class Learning {
   Sort kinds_, families_, faults_, days_;
 };
 
-// The 95 % interval around a mean with this standard error (Student's t); as it was without any freedom.
-void put_interval(double middle, double error, std::size_t freedom, std::optional<double>& low,
-                  std::optional<double>& high);
+// The two ends of the 95 % interval around a mean with this standard error (Student's t); none without any freedom.
+using Interval = std::pair<std::optional<double>, std::optional<double>>;
+Interval interval_about(double middle, double error, std::size_t freedom);
 
 // What the lessons are too few, or of too few days and kinds, to tell: whole sentences.
 std::vector<std::string> warnings_of(const Learned& learned);

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <string_view>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/learning.h"
 #include "engine/judging/lessons.h"
 

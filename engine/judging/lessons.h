@@ -61,8 +61,6 @@ struct Learned {
   std::vector<std::string> warnings;      // "3 lessons in all, fewer than 8: ..."
 };
 Learned learn(std::span<const Lesson> lessons);
-// With fewer lessons in all, expected marks are left as they are.
-constexpr std::size_t least_lessons = 8;
 // The expected mark with the shrunk bias of its kind (without one: of all) added, held within the scale.
 double calibrated(const Learned& learned, const Lesson& lesson);
 

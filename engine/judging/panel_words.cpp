@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/figures.h"
 #include "tables/binary.h"

@@ -17,9 +17,6 @@ std::vector<std::string> sentences_about_judges(const PanelView& view);
 std::vector<std::string> sentences_about_agreement(const PanelView& view);
 std::vector<std::string> warnings_of(const PanelView& view);
 
-// On fewer marks than this nothing is said at all. Common practice, no source.
-inline constexpr std::size_t least_marks = 5;
-
 // To the nearest half step; empty below a quarter of one.
 std::string steps_in_words(double marks, Decimal step);
 // "on lifts" for "Lift"; a title that has no such plural is quoted.

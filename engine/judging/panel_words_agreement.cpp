@@ -2,6 +2,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/panel_figures.h"
 #include "engine/judging/panel_words.h"
 #include "engine/judging/statistics/agreement.h"
@@ -115,9 +116,6 @@ void warn_of_none(const Statistic& statistic, const std::string& name, std::vect
 std::string count(std::size_t number, const std::string& one, const std::string& many) {
   return std::to_string(number) + " " + (number == 1 ? one : many);
 }
-
-// The numbers wanted are common practice, no source; how uncertain it is, the marks say themselves.
-constexpr std::size_t rows_for_chi_square = 8, rows_for_intervals = 30;
 
 void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings) {
   const Statistic& icc = view.intraclass.forms[1];

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/practice.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/figures.h"
@@ -11,9 +12,6 @@
 
 namespace landdrill {
 namespace {
-
-// Below these nothing is said; common practice, no source.
-constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
 
 // One task she has marked.
 struct Marked {

@@ -5,7 +5,7 @@
 //   *told.total.estimate                  // Points 107.525, written with told.places: 107.5250
 //   told.elements[1].recorded->base       // true: the panel gave the base mark
 //
-// Words are made by reports; only the cautions are sentences already.
+// Words are made by reports.
 #pragma once
 
 #include <optional>
@@ -93,7 +93,7 @@ struct Account {
   std::optional<Step> estimate, recorded;       // the build-ups
   std::optional<Bridge> bridge;                 // where both totals are there
   Timing timing;
-  std::vector<std::string> cautions;  // whole sentences
+  Cautions cautions;
   std::vector<StatusCount> statuses;  // those that occur, the least trustworthy first
 };
 

@@ -19,16 +19,6 @@ void collect_rows(const Step& step, std::vector<Provenance>& rows) {
   for (const Step& input : step.inputs) collect_rows(input, rows);
 }
 
-std::string_view lifts_and_throws(const Routine& routine) {
-  bool lift = false, thrown = false;
-  for (const Element& element : routine.elements) {
-    lift = lift || element.kind->caution == Caution::lift;
-    thrown = thrown || element.kind->caution == Caution::thrown;
-  }
-  if (lift && thrown) return "Lifts and throws";
-  return lift ? "Lifts" : thrown ? "Throws" : "";
-}
-
 }  // namespace
 
 Unmarked unmarked(const Routine& routine, const Showing& showing) {
@@ -47,47 +37,14 @@ Unmarked unmarked(const Routine& routine, const Showing& showing) {
   return result;
 }
 
-std::string elements_have(const std::vector<int>& numbers) {
-  if (numbers.empty()) return "";
-  if (numbers.size() == 1) return "element " + std::to_string(numbers.front()) + " has";
-  std::string list = "elements " + std::to_string(numbers.front());
-  for (std::size_t i = 1; i < numbers.size(); ++i)
-    list += (i + 1 == numbers.size() ? " and " : ", ") + std::to_string(numbers[i]);
-  return list + " have";
-}
-
-std::string in_words(const Unmarked& missing) {
-  std::string aspects;
-  for (std::size_t i = 0; i < missing.aspects.size(); ++i)
-    aspects += (i == 0 ? "" : i + 1 == missing.aspects.size() ? " and " : ", ") + missing.aspects[i];
-  const std::string have = missing.aspects.size() == 1 ? "has" : "have";
-  if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
-  return elements_have(missing.elements) + " no marks" +
-         (aspects.empty() ? "" : ", nor " + have + " " + aspects);
-}
-
-std::vector<std::string> cautions(const Routine& routine, const Timing& timing) {
-  std::vector<std::string> sentences;
-  const std::string acrobatics(lifts_and_throws(routine));
-  if (!acrobatics.empty()) {
-    sentences.push_back(
-        acrobatics +
-        ": check the depth and a clear landing, have spotters, and let the bases swim clear before "
-        "the flyer comes down.");
+Cautions cautions(const Routine& routine, const Timing& timing) {
+  Cautions found;
+  for (const Element& element : routine.elements) {
+    found.lifts |= element.kind->caution == Caution::lift;
+    found.throws |= element.kind->caution == Caution::thrown;
   }
-  if (timing.under > 0) {
-    sentences.push_back(
-        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
-        "at the "
-        "first sign of trouble.");
-  }
-  if (!sentences.empty()) {
-    sentences.push_back(
-        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and "
-        "the "
-        "facility's rules, the law and medical advice.");
-  }
-  return sentences;
+  found.under_water = timing.under > 0;
+  return found;
 }
 
 std::vector<StatusCount> statuses(const Step& estimate, const Step* recorded) {

@@ -1,8 +1,7 @@
 // What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
 // trusted.
 //
-//   cautions(routine, timing)
-//   // {"Lifts: check the depth ...", "Breath-hold: ...", "This prices a routine ..."}
+//   cautions(routine, timing).lifts      // true: someone is lifted
 #pragma once
 
 #include <string>
@@ -22,15 +21,13 @@ struct Unmarked {
   bool nothing_is_marked = false;    // though something should be
 };
 
-Unmarked unmarked(const Routine& routine, const Showing& showing);
-// "element 2 has", "elements 1, 3 and 5 have", or nothing: what a sentence can start with.
-std::string elements_have(const std::vector<int>& numbers);
-// "element 2 has no marks, nor has choreography"; empty when nothing is missing.
-std::string in_words(const Unmarked& missing);
+// What the routine holds that swimmers have to take care of.
+struct Cautions {
+  bool lifts = false, throws = false, under_water = false;
+};
 
-// Whole sentences for what the routine holds: lifts, throws, time under water. Common practice, no source; no
-// limit is stated because none is published.
-std::vector<std::string> cautions(const Routine& routine, const Timing& timing);
+Unmarked unmarked(const Routine& routine, const Showing& showing);
+Cautions cautions(const Routine& routine, const Timing& timing);
 
 // How many of the rows the account rests on have a status, and which they are.
 struct StatusCount {

@@ -64,10 +64,14 @@ void exchange_aspects(const Showing& from, const Showing& to, Steps& steps) {
   }
 }
 
-void exchange_deductions(Cause cause, std::string label, Points before, Points after, Steps& steps) {
+struct Deducted {
+  Points before, after;
+};
+void exchange_deductions(Cause cause, std::string label, Deducted points, Steps& steps) {
   const Points nothing;
-  steps.note({cause, {}, std::move(label), (nothing - before).value(), (nothing - after).value()},
-             before - after);
+  steps.note(
+      {cause, {}, std::move(label), (nothing - points.before).value(), (nothing - points.after).value()},
+      points.before - points.after);
 }
 
 }  // namespace
@@ -102,8 +106,8 @@ Bridge bridge(const Routine& routine, const Showing& from, const Showing& to) {
   Steps steps(before.so_far);
   exchange_elements(routine, from, to, steps);
   exchange_aspects(from, to, steps);
-  exchange_deductions(Cause::sync, "Sync errors", before.sync, after.sync, steps);
-  exchange_deductions(Cause::penalty, "Penalties", before.penalties, after.penalties, steps);
+  exchange_deductions(Cause::sync, "Sync errors", {before.sync, after.sync}, steps);
+  exchange_deductions(Cause::penalty, "Penalties", {before.penalties, after.penalties}, steps);
   return std::move(steps).result();
 }
 

@@ -68,7 +68,7 @@ ExpectedMark mean_of_runs(std::vector<RunMark> marks, const PanelRule& rule) {
   const Exact mean = sum / Exact(Decimal::whole(static_cast<std::int64_t>(marks.size())));
   ExpectedMark expected;
   expected.from = ExpectedMark::From::runs;
-  expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding));
+  expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding_of_runs()));
   expected.base = 2 * base > static_cast<int>(marks.size());
   expected.runs = std::move(marks);
   return expected;
@@ -93,7 +93,8 @@ RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule) 
     result.deductions.push_back(deduct(use, result.deductions));
     mark -= result.deductions.back().taken;
   }
-  result.mark = Mark(round_to_step(Exact(std::max(mark, rule.least).value()), rule.step, rule.rounding));
+  result.mark =
+      Mark(round_to_step(Exact(std::max(mark, rule.least).value()), rule.step, rule.rounding_of_runs()));
   return result;
 }
 

@@ -23,7 +23,8 @@ Mark mean_of_the_others(const PanelRule& rule, std::span<const std::optional<Mar
     ++given;
   }
   assert(given > 0 && rule.missing_step);
-  return Mark(round_to_step(divided(Exact(sum.value()), given), *rule.missing_step, rule.rounding));
+  return Mark(
+      round_to_step(divided(Exact(sum.value()), given), *rule.missing_step, rule.rounding_of_missing()));
 }
 
 // Drops the first that comes before all others that are still kept.

@@ -1,7 +1,5 @@
 #include "engine/season/panel_scores.h"
 
-#include <fmt/format.h>
-
 #include <algorithm>
 #include <optional>
 
@@ -38,20 +36,15 @@ class OnTheDay {
   std::ptrdiff_t known_ = 0;  // runs
 };
 
-// Why there is no total of the panel, or no estimate beside it.
-std::string note_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
-  std::string note;
-  const auto say = [&](std::string_view what, const Showing& showing) {
-    const std::string missing = in_words(unmarked(routine, showing));
-    if (!missing.empty()) note += fmt::format("{}{}: {}", note.empty() ? "" : "; ", what, missing);
-  };
-  if (!totals.recorded) say("no total", recorded(routine, panel, {}));
+PanelScore score_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
+  PanelScore score{std::string(panel.date), std::string(panel.title), totals, {}, {}};
+  if (!totals.recorded) score.without_total = unmarked(routine, recorded(routine, panel, {}));
   if (!totals.estimate) {
     Wish wish;
     wish.runs.until = panel.date;
-    say("no estimate", expected(routine, wish));
+    score.without_estimate = unmarked(routine, expected(routine, wish));
   }
-  return note;
+  return score;
 }
 
 }  // namespace
@@ -61,11 +54,8 @@ std::vector<PanelScore> panel_scores(const Swum& swum) {
   OnTheDay on_the_day(routine);
   std::vector<PanelScore> scores;
   scores.reserve(routine.panels.size());
-  for (const RecordedPanel& panel : routine.panels) {
-    const Totals totals = on_the_day.beside(panel);
-    scores.push_back(
-        {std::string(panel.date), std::string(panel.title), totals, note_of(routine, panel, totals)});
-  }
+  for (const RecordedPanel& panel : routine.panels)
+    scores.push_back(score_of(routine, panel, on_the_day.beside(panel)));
   return scores;
 }
 

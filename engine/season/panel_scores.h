@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/score/account_notes.h"
 #include "engine/score/totals.h"
 #include "engine/season/as_swum.h"
 
@@ -14,7 +15,7 @@ namespace landdrill {
 struct PanelScore {
   std::string date, title;
   Totals totals;
-  std::string note;  // why there is no total, or no estimate beside it
+  Unmarked without_total, without_estimate;  // why there is none
 };
 
 // Of a sheet with a routine. An estimate rests on no run that came later than the panel.

@@ -9,6 +9,7 @@
 #include <cstdio>
 
 #include "engine/chances/forecast.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/outside/draws.h"
 #include "tests/outside/made_up_routines.h"
 
@@ -71,7 +72,7 @@ void check(std::size_t which) {
   const kit::ReadSheet sheet(made.text, set);
   const Routine& routine = sheet.routine();
   const Forecast told = forecast(routine, {}, {});
-  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : told.obstacles.front());
+  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : report::words_of(told.obstacles.front()));
   const std::vector<std::int64_t> totals = drawn(routine);
   const Moments seen = moments(totals);
   const double bound = static_cast<double>(told.total->bound.units()) / 1e6;

@@ -37,7 +37,7 @@ class Search {
     if (root() == no_way) return nothing();
     put_in(result_.best, repaired(priced_, prices_.front(), how_many_), how_many_);
     for (const std::size_t width : widths) {
-      const LayersResult found = layers(priced_, prices_, how_many_, known(), width, budget_);
+      const LayersResult found = layers(priced_, prices_, {how_many_, known(), width}, budget_);
       put_in(result_.best, found.best, how_many_);
       if (done(found.dropped)) return std::move(result_);
       if (budget_.over) break;
@@ -49,7 +49,7 @@ class Search {
  private:
   std::int64_t root() const {
     const std::vector<std::int64_t> nothing_used(priced_.rooms.size());
-    return prices_.front().bound(priced_, 0, priced_.start, 0, nothing_used);
+    return prices_.front().bound(priced_, {0, priced_.start, 0}, nothing_used);
   }
   // What is worth less cannot be among the best.
   std::optional<std::int64_t> known() const {

@@ -118,22 +118,17 @@ class Layer {
 
 class Pass {
  public:
-  Pass(const Priced& priced, const std::vector<Prices>& prices, std::size_t how_many,
-       std::optional<std::int64_t> known, std::size_t width, Budget& budget)
-      : priced_(priced),
-        prices_(prices),
-        how_many_(how_many),
-        known_(known),
-        width_(width),
-        budget_(budget) {}
+  Pass(const Priced& priced, const std::vector<Prices>& prices, const LayersWish& wish, Budget& budget)
+      : priced_(priced), prices_(prices), wish_(wish), budget_(budget) {}
 
   LayersResult run() {
-    Layer layer(priced_.rooms.size(), how_many_);
+    Layer layer(priced_.rooms.size(), wish_.how_many);
     begin(layer);
     for (std::size_t i = 0; i < priced_.lists.size(); ++i) {
-      Layer next(priced_.rooms.size(), how_many_);
+      Layer next(priced_.rooms.size(), wish_.how_many);
       swim(layer, next, i);
-      const std::int64_t dropped = next.narrow(budget_.over ? std::min(width_, hurried_width) : width_);
+      const std::int64_t dropped =
+          next.narrow(budget_.over ? std::min(wish_.width, hurried_width) : wish_.width);
       result_.dropped = std::max(result_.dropped, dropped);
       layer = std::move(next);
       remember(layer);
@@ -178,7 +173,7 @@ class Pass {
         if (!fit(used, list + 1)) continue;
         const std::int64_t worth = way.worth + item.worth;
         const std::int64_t bound = bound_of(list + 1, state, worth, used);
-        if (bound == no_way || (known_ && bound < *known_ * priced_.scale)) continue;
+        if (bound == no_way || (wish_.known && bound < *wish_.known * priced_.scale)) continue;
         next.add(
             {worth, w, static_cast<std::uint32_t>(item.choice), next.place_of(state, used, bound), no_index});
       }
@@ -203,13 +198,13 @@ class Pass {
   }
   std::int64_t bound_without_rest(std::size_t list, std::size_t state, std::int64_t worth,
                                   std::span<const std::int64_t> used) const {
-    return prices_.front().bound(priced_, list, state, worth, used) -
+    return prices_.front().bound(priced_, {list, state, worth}, used) -
            prices_.front().rest[list * priced_.states + state];
   }
   bool is_hopeless(std::int64_t so_far, std::size_t list, std::size_t state) const {
-    if (!known_) return false;
+    if (!wish_.known) return false;
     const std::int64_t rest = prices_.front().rest[list * priced_.states + state];
-    return rest == no_way || so_far + rest < *known_ * priced_.scale;
+    return rest == no_way || so_far + rest < *wish_.known * priced_.scale;
   }
 
   // The bounds of the ways of a layer that are not carried on.
@@ -241,8 +236,8 @@ class Pass {
                         std::span<const std::int64_t> used) const {
     std::int64_t lowest = std::numeric_limits<std::int64_t>::max();
     for (const Prices& prices : prices_) {
-      lowest = std::min(lowest, prices.bound(priced_, list, state, worth, used));
-      if (known_ && lowest < *known_ * priced_.scale) break;
+      lowest = std::min(lowest, prices.bound(priced_, {list, state, worth}, used));
+      if (wish_.known && lowest < *wish_.known * priced_.scale) break;
     }
     return lowest;
   }
@@ -252,7 +247,7 @@ class Pass {
     for (std::uint32_t w = 0; w < order.size(); ++w) order[w] = w;
     std::stable_sort(order.begin(), order.end(),
                      [&](std::uint32_t a, std::uint32_t b) { return ends[a].worth > ends[b].worth; });
-    if (order.size() > how_many_) order.resize(how_many_);
+    if (order.size() > wish_.how_many) order.resize(wish_.how_many);
     for (std::uint32_t end : order) {
       Chosen chosen{std::vector<std::size_t>(priced_.lists.size()), ends[end].worth};
       std::uint32_t w = end;
@@ -265,9 +260,7 @@ class Pass {
 
   const Priced& priced_;
   const std::vector<Prices>& prices_;
-  std::size_t how_many_;
-  std::optional<std::int64_t> known_;
-  std::size_t width_;
+  const LayersWish& wish_;
   Budget& budget_;
   std::vector<std::vector<Link>> behind_;
   LayersResult result_;
@@ -280,9 +273,9 @@ void Budget::count(std::uint64_t more) {
   if (!over && (nodes > most || (go_on != nullptr && *go_on && !(*go_on)(nodes)))) over = true;
 }
 
-LayersResult layers(const Priced& priced, const std::vector<Prices>& prices, std::size_t how_many,
-                    std::optional<std::int64_t> known, std::size_t width, Budget& budget) {
-  return Pass(priced, prices, how_many, known, width, budget).run();
+LayersResult layers(const Priced& priced, const std::vector<Prices>& prices, const LayersWish& wish,
+                    Budget& budget) {
+  return Pass(priced, prices, wish, budget).run();
 }
 
 }  // namespace landdrill

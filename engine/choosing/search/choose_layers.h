@@ -1,7 +1,6 @@
 // List after list, all ways to choose so far that leave different room: the few best of each.
 //
-//   Layers layers(priced, prices, 1, 45, 1000);   // at most 1000 of them are carried on
-//   layers.run(budget)                            // budget: nodes, and the question whether to go on
+//   layers(priced, prices, {1, 45, 1000}, budget).best   // at most 1000 of them are carried on
 //
 // What is dropped because it is too many leaves its bound behind. Only choose_*.cpp include this.
 #pragma once
@@ -31,7 +30,12 @@ struct LayersResult {
 
 // The `how_many` best, of those worth `known` or more; at most `width` different rooms are carried on, fewer
 // when the budget is over.
-LayersResult layers(const Priced& priced, const std::vector<Prices>& prices, std::size_t how_many,
-                    std::optional<std::int64_t> known, std::size_t width, Budget& budget);
+struct LayersWish {
+  std::size_t how_many = 1;
+  std::optional<std::int64_t> known;
+  std::size_t width = 0;
+};
+LayersResult layers(const Priced& priced, const std::vector<Prices>& prices, const LayersWish& wish,
+                    Budget& budget);
 
 }  // namespace landdrill

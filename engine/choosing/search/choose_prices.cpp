@@ -63,9 +63,12 @@ std::vector<std::int64_t> off_sides(const Priced& priced, const Prices& prices,
   return off;
 }
 
-// One step against what is off, as long as the bound is above `aim`; shorter by 2^halved.
-void step(const Priced& priced, Prices& prices, const std::vector<std::int64_t>& off, std::int64_t above,
-          int halved) {
+// One step against what is off, as long as the bound is above what is aimed at; shorter by 2^halved.
+struct Stride {
+  std::int64_t above = 1;
+  int halved = 0;
+};
+void step(const Priced& priced, Prices& prices, const std::vector<std::int64_t>& off, Stride stride) {
   constexpr std::int64_t fine = 1024;
   Int128 squares = 0;
   std::vector<Int128> wide(off.size());
@@ -76,7 +79,8 @@ void step(const Priced& priced, Prices& prices, const std::vector<std::int64_t>&
   }
   if (squares == 0) return;
   for (std::size_t j = 0; j < off.size(); ++j) {
-    const Int128 by = ((Int128{above} * wide[j] / squares) * fine / priced.rooms[j].widest) >> halved;
+    const Int128 by =
+        ((Int128{stride.above} * wide[j] / squares) * fine / priced.rooms[j].widest) >> stride.halved;
     const std::int64_t top = priced.rooms[j].top_price;
     const std::int64_t before = prices.of[j];
     auto after = static_cast<std::int64_t>(std::clamp<Int128>(before + by, -top, top));
@@ -152,8 +156,8 @@ std::int64_t Prices::worth_of(const Priced& priced, const Priced::Item& item) co
   return worth;
 }
 
-std::int64_t Prices::bound(const Priced& priced, std::size_t list, std::size_t state, std::int64_t worth,
-                           std::span<const std::int64_t> used) const {
+std::int64_t Prices::bound(const Priced& priced, Begun begun, std::span<const std::int64_t> used) const {
+  const auto [list, state, worth] = begun;
   const std::int64_t best = rest[list * priced.states + state];
   if (best == no_way) return no_way;
   std::int64_t sum = worth * priced.scale + best;
@@ -206,7 +210,7 @@ Prices cheapest(const Priced& priced, std::optional<std::int64_t> known, Prices 
   std::vector<std::size_t> choices = put_on(priced, from);
   if (choices.empty()) return from;
   const auto bound_of = [&](const Prices& prices) {
-    return prices.bound(priced, 0, priced.start, 0, nothing);
+    return prices.bound(priced, {0, priced.start, 0}, nothing);
   };
   Prices best = from, now = from;
   std::int64_t lowest = bound_of(best);
@@ -217,7 +221,7 @@ Prices cheapest(const Priced& priced, std::optional<std::int64_t> known, Prices 
     const std::int64_t bound = bound_of(now);
     // Without a worth that is known, a sixteenth below is aimed at, again and again.
     const std::int64_t aim = known ? *known * priced.scale : lowest - (std::abs(lowest) >> 4) - priced.scale;
-    step(priced, now, off, std::max<std::int64_t>(bound - aim, 1), halved);
+    step(priced, now, off, {std::max<std::int64_t>(bound - aim, 1), halved});
     choices = put_on(priced, now);
     const std::int64_t reached = bound_of(now);
     if (reached < lowest) {
@@ -249,7 +253,7 @@ void drop_dominated(Priced& priced, std::size_t how_many) {
 
 void drop_hopeless(Priced& priced, const Prices& prices, std::int64_t known) {
   const std::vector<std::int64_t> nothing(priced.rooms.size());
-  const std::int64_t bound = prices.bound(priced, 0, priced.start, 0, nothing);
+  const std::int64_t bound = prices.bound(priced, {0, priced.start, 0}, nothing);
   if (bound == no_way) return;
   for (auto& list : priced.lists) {
     std::int64_t highest = no_way;

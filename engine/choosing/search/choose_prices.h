@@ -3,7 +3,7 @@
 //
 //   Priced priced(choosing);                  // the choices still in the running, and how much they may use
 //   Prices best = cheapest(priced, {});       // prices whose bound is as low as they find it
-//   best.bound(priced, 0, start, 0, {0})      // no choice is worth more, times priced.scale
+//   best.bound(priced, {0, start, 0}, {0})     // no choice is worth more, times priced.scale
 //
 // Any prices give a true bound, so whole numbers suffice and nothing is rounded the wrong way. Only
 // choose_*.cpp include this.
@@ -50,6 +50,11 @@ struct Priced {
   std::int64_t scale = 1;                // prices and bounds are in so manieth parts of a worth
 };
 
+// Lists up to here have a choice each.
+struct Begun {
+  std::size_t list = 0, state = 0;
+  std::int64_t worth = 0;
+};
 struct Prices {
   // What an item is worth less the price of what it uses, times the scale.
   std::int64_t worth_of(const Priced& priced, const Priced::Item& item) const;
@@ -57,8 +62,7 @@ struct Prices {
   std::vector<std::int64_t> rest;  // [list * states + state]: the most that lists from there on are worth
 
   // What any completion is worth at most, times the scale; no_way when there is none.
-  std::int64_t bound(const Priced& priced, std::size_t list, std::size_t state, std::int64_t worth,
-                     std::span<const std::int64_t> used) const;
+  std::int64_t bound(const Priced& priced, Begun begun, std::span<const std::int64_t> used) const;
 };
 // Works out `rest` for the prices; the choices that reach it, if there are any.
 std::vector<std::size_t> put_on(const Priced& priced, Prices& prices);

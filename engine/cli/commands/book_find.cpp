@@ -12,8 +12,10 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/page.h"
 #include "engine/cli/with_swum.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/render.h"
+#include "engine/score/account_notes.h"
 #include "engine/season/as_swum.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/panel_scores.h"
@@ -37,9 +39,22 @@ report::BookLine kept_line(const KeptBlock& block) {
           {}};
 }
 
+// Why there is no total of the panel, or no estimate beside it.
+std::string note_of(const PanelScore& score) {
+  std::string note;
+  const auto say = [&](std::string_view what, const Unmarked& missing) {
+    const std::string words = report::in_words(missing);
+    if (!words.empty()) note += fmt::format("{}{}: {}", note.empty() ? "" : "; ", what, words);
+  };
+  say("no total", score.without_total);
+  say("no estimate", score.without_estimate);
+  return note;
+}
+
 report::BookScore score_line(const KeptBlock& version, PanelScore score) {
+  std::string note = note_of(score);
   return {version.routine,        version.event, "panel",      std::move(score.date),
-          std::move(score.title), version.set,   score.totals, std::move(score.note)};
+          std::move(score.title), version.set,   score.totals, std::move(note)};
 }
 
 // One after the other, with an empty line between them.

@@ -83,11 +83,14 @@ std::optional<double> stepped_up(double one, double k) {
 struct RatioBounds {
   std::optional<double> low, high;
 };
-RatioBounds bounds_of_ratio(double bms, double error, double above, double below, double confidence) {
-  const std::optional<double> down = fisher_quantile((1 + confidence) / 2, above, below);
-  const std::optional<double> up = fisher_quantile((1 + confidence) / 2, below, above);
-  if (!down || !up || error == 0) return {};
-  return {bms / error / *down, bms / error * *up};
+struct MeanSquare {
+  double value = 0, freedom = 0;
+};
+RatioBounds bounds_of_ratio(MeanSquare of, MeanSquare error, double confidence) {
+  const std::optional<double> down = fisher_quantile((1 + confidence) / 2, of.freedom, error.freedom);
+  const std::optional<double> up = fisher_quantile((1 + confidence) / 2, error.freedom, of.freedom);
+  if (!down || !up || error.value == 0) return {};
+  return {of.value / error.value / *down, of.value / error.value * *up};
 }
 void set_bounds(Statistic& one, Statistic& mean, const RatioBounds& ratio, double k) {
   if (!ratio.low || !ratio.high) return;
@@ -141,9 +144,9 @@ Intraclass intraclass(const MarkTable& table, double confidence) {
                      form(bms - ems, bms + (k - 1) * ems, rows), form(bms - wms, bms, rows),
                      form(bms - ems, bms + (jms - ems) / n, rows), form(bms - ems, bms, rows)}};
   auto& [one_way, random, fixed, one_way_mean, random_mean, fixed_mean] = result.forms;
-  set_bounds(one_way, one_way_mean, bounds_of_ratio(bms, wms, n - 1, n * (k - 1), confidence), k);
+  set_bounds(one_way, one_way_mean, bounds_of_ratio({bms, n - 1}, {wms, n * (k - 1)}, confidence), k);
   set_random_bounds(random, random_mean, v, confidence);
-  set_bounds(fixed, fixed_mean, bounds_of_ratio(bms, ems, n - 1, (n - 1) * (k - 1), confidence), k);
+  set_bounds(fixed, fixed_mean, bounds_of_ratio({bms, n - 1}, {ems, (n - 1) * (k - 1)}, confidence), k);
   return result;
 }
 

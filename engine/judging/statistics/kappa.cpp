@@ -49,16 +49,19 @@ ByChance by_chance(const Shares& table, const Distance& agreement) {
   return chance;
 }
 
-double variance_of_kappa(const Shares& table, const Distance& agreement, double observed,
-                         const ByChance& chance, double sample) {
+struct Observed {
+  double agreed = 0, sample = 0;
+};
+double variance_of_kappa(const Shares& table, const Distance& agreement, const ByChance& chance,
+                         Observed observed) {
   double squares = 0;
   for (const Shares::Cell& cell : table.cells) {
     const double one = agreement(cell.first, cell.second) * (1 - chance.both) -
-                       (chance.first[cell.first] + chance.second[cell.second]) * (1 - observed);
+                       (chance.first[cell.first] + chance.second[cell.second]) * (1 - observed.agreed);
     squares += cell.share * one * one;
   }
-  const double mean = observed * chance.both - 2 * chance.both + observed;
-  return (squares - mean * mean) / (sample * std::pow(1 - chance.both, 4));
+  const double mean = observed.agreed * chance.both - 2 * chance.both + observed.agreed;
+  return (squares - mean * mean) / (observed.sample * std::pow(1 - chance.both, 4));
 }
 
 Statistic kappa_of(const Shares& table, const Distance& distance, double sample, double confidence) {
@@ -74,7 +77,7 @@ Statistic kappa_of(const Shares& table, const Distance& distance, double sample,
     apart += cell.share * distance(cell.first, cell.second) / most;
   }
   Statistic kappa = number(1 - apart / (1 - chance.both), static_cast<std::size_t>(std::llround(sample)));
-  const double variance = variance_of_kappa(table, agreement, 1 - apart, chance, sample);
+  const double variance = variance_of_kappa(table, agreement, chance, {1 - apart, sample});
   const std::optional<double> z = normal_quantile((1 + confidence) / 2);
   // Full agreement has no variance but what rounding leaves.
   if (!kappa.value || !z || !(variance > 1e-14)) return kappa;

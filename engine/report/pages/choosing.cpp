@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "engine/chances/spreads.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account_notes.h"
 #include "engine/score/objections.h"
@@ -35,8 +36,12 @@ tl::unexpected<Refused> mistaken(std::string mistake) {
   return tl::unexpected(Refused{std::move(mistake)});
 }
 
-tl::unexpected<Refused> missing_in(const Routine& routine, Obstacles missing) {
-  return tl::unexpected(Refused{{}, std::string(routine.title), std::move(missing)});
+tl::unexpected<Refused> missing_in(const Routine& routine, const Obstacles& missing) {
+  return missing_in(routine, words_of(missing));
+}
+
+tl::unexpected<Refused> missing_in(const Routine& routine, std::vector<std::string> sentences) {
+  return tl::unexpected(Refused{{}, std::string(routine.title), std::move(sentences)});
 }
 
 Typed<Decimal> typed_number(std::string_view option, std::string_view typed, std::string_view expected) {

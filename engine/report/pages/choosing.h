@@ -11,7 +11,7 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/chances/forecast.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/spreads.h"
 #include "engine/report/face.h"
 #include "engine/report/page.h"
@@ -26,12 +26,13 @@ namespace landdrill::report {
 // Why there is no page: what was asked cannot be, or something is missing in the routine before it can be answered.
 struct Refused {
   std::string mistake;
-  std::string title = {};  // of the routine in which something is missing
-  Obstacles missing = {};
+  std::string title = {};                 // of the routine in which something is missing
+  std::vector<std::string> missing = {};  // whole sentences
 };
 using ChoosingAnswer = tl::expected<Page, Refused>;
 tl::unexpected<Refused> mistaken(std::string mistake);
-tl::unexpected<Refused> missing_in(const Routine& routine, Obstacles missing);
+tl::unexpected<Refused> missing_in(const Routine& routine, const Obstacles& missing);
+tl::unexpected<Refused> missing_in(const Routine& routine, std::vector<std::string> sentences);
 
 // What was typed for an option; or the sentence that says what was expected instead.
 template <class What>

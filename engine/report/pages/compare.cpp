@@ -47,7 +47,7 @@ Typed<Elements> elements_asked_for(const Asked& asked, const Routine& routine) {
   return all;
 }
 
-Obstacles without_options(const Routine& routine, const Elements& elements) {
+std::vector<std::string> without_options(const Routine& routine, const Elements& elements) {
   const std::string what_to_do =
       "add `option \"title\"` below the element, with its own lines: parts, expect, slip";
   if (elements.empty()) return {"no element has an option to compare with: " + what_to_do};
@@ -88,13 +88,13 @@ ChoosingAnswer compare(const Asked& asked, const Routine& routine, const Diagnos
   if (!spread) return mistaken(spread.error());
   const Typed<Elements> elements = elements_asked_for(asked, routine);
   if (!elements) return mistaken(elements.error());
-  Obstacles obstacles = without_options(routine, *elements);
-  if (!obstacles.empty()) return missing_in(routine, std::move(obstacles));
+  std::vector<std::string> nothing = without_options(routine, *elements);
+  if (!nothing.empty()) return missing_in(routine, std::move(nothing));
   std::vector<ComparedElement> compared;
   for (const std::size_t element : *elements) {
     if (elements_done) elements_done(compared.size(), elements->size());
     Comparison one = landdrill::compare(routine, element, price.wish, {*spread, {}});
-    if (!one.obstacles.empty()) return missing_in(routine, std::move(one.obstacles));
+    if (!one.obstacles.empty()) return missing_in(routine, one.obstacles);
     compared.push_back({std::move(one), stories_of(routine, element, price.wish)});
   }
   const std::vector<Wish> wishes = wishes_for(routine, *elements, price.wish);

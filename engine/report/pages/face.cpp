@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "engine/report/cautions.h"
 #include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
@@ -146,8 +147,9 @@ void put_objections(PageParts& page, const Diagnostics& objections) {
 }
 
 void put_cautions(PageParts& page, const Account& account) {
-  if (!account.cautions.empty()) page.heading("Take care");
-  page.list("cautions", account.cautions);
+  const std::vector<std::string> sentences = sentences_of(account.cautions);
+  if (!sentences.empty()) page.heading("Take care");
+  page.list("cautions", sentences);
 }
 
 void put_doubtful_values(PageParts& page, const Account& account) {

@@ -77,7 +77,7 @@ tl::expected<ForecastRival, Refused> beside(const RivalSheet& rival, const Asked
   const PriceWish price = whole_price_wish(asked, rival.routine);
   if (!price.mistake.empty()) return mistaken(price.mistake);
   Forecast theirs = foretell(rival.routine, price.wish, both.asked, both.days_done);
-  if (!theirs.obstacles.empty()) return missing_in(rival.routine, std::move(theirs.obstacles));
+  if (!theirs.obstacles.empty()) return missing_in(rival.routine, theirs.obstacles);
   return ForecastRival{std::string(rival.routine.title), rival.file, against(both.ours, *theirs.total),
                        other_rules(both.first, rival.routine)};
 }

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"

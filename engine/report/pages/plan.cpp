@@ -71,7 +71,7 @@ tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& as_writte
   if (!typed) return mistaken(typed.error());
   typed->wish.go_on = std::move(go_on);
   Plan best = landdrill::plan(routine, price.wish, typed->wish);
-  if (!best.obstacles.empty()) return missing_in(routine, std::move(best.obstacles));
+  if (!best.obstacles.empty()) return missing_in(routine, best.obstacles);
   std::vector<Provenance> rows;
   if (typed->wish.aim != PlanWish::For::expected)
     rows = rows_of(spreads(routine, price.wish, typed->wish.forecast.spreads));

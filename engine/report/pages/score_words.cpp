@@ -1,5 +1,8 @@
 #include "engine/report/pages/score_words.h"
 
+#include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/obstacle.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/pages/face.h"
 #include "engine/score/account_notes.h"
 #include "engine/score/execution.h"
@@ -9,13 +12,9 @@ namespace landdrill::report {
 namespace {
 
 void add_of_estimate(const MissingMarks& missing, std::vector<std::string>& sentences) {
-  if (missing.nothing_is_marked)
-    return sentences.push_back(
-        "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run");
-  if (!missing.elements.empty())
-    sentences.push_back(elements_have(missing.elements) + " no expected mark: add `expect`, or a run");
-  for (const std::string& aspect : missing.aspects)
-    sentences.push_back(aspect + " has no expected mark: add it to a line `impression`");
+  const Obstacles obstacles =
+      missing.nothing_is_marked ? Obstacles{{Obstacle::Of::nothing_expected}} : unmarked_lines(missing);
+  for (const Obstacle& one : obstacles) sentences.push_back(words_of(one));
 }
 
 void add_of_panel(const MissingMarks& missing, const std::string& panel,

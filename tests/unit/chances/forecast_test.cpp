@@ -5,6 +5,7 @@
 #include <cmath>
 #include <map>
 
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -125,7 +126,7 @@ class EveryWay {
 void check_every_way(const std::string& text, double spread, double day) {
   const ReadSheet sheet(text, puddle());
   const Forecast told = forecast(sheet.routine(), {}, {});
-  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : told.obstacles.front());
+  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : report::words_of(told.obstacles.front()));
   EXPECT_EQ(told.total->bound.text(), "0");
   const EveryWay slow(sheet.routine(), spread, day);
   std::map<Decimal, double> ours;
@@ -237,7 +238,7 @@ std::string obstacle(const std::string& text, const ValueSet& set = pond()) {
   EXPECT_FALSE(told.total);
   EXPECT_TRUE(told.lines.empty());
   std::string all;
-  for (const std::string& one : told.obstacles) all += one + "\n";
+  for (const std::string& one : report::words_of(told.obstacles)) all += one + "\n";
   return all;
 }
 TEST(Forecast, SaysWhatToDoWhenMarksAreMissing) {
@@ -261,7 +262,7 @@ TEST(Forecast, RefusesASpreadThatSaysNothing) {
   const ReadSheet sheet(reeds, pond());
   const Forecast told = forecast(sheet.routine(), {}, told_by_hand("5000", "0"));
   ASSERT_EQ(told.obstacles.size(), 1u);
-  EXPECT_EQ(told.obstacles[0],
+  EXPECT_EQ(report::words_of(told.obstacles[0]),
             "a spread of 5000 marks (told: 5000) is more than 100 whole scales: write it in marks, as 0.4");
 }
 TEST(Forecast, OfAnAbsurdSpreadAndDayIsStillMade) {
@@ -288,9 +289,10 @@ TEST(Forecast, OfSixtyElementsIsMadeWithinTheWork) {
   }
   ReadSheet sheet(text, pond());
   Routine routine = sheet.routine();
-  for (Element& element : routine.elements) element.panel = set.element_panel(*set.events.find("open"), *set.kinds.find("hybrid"));
+  for (Element& element : routine.elements)
+    element.panel = set.element_panel(*set.events.find("open"), *set.kinds.find("hybrid"));
   const Forecast told = forecast(routine, {}, {});
-  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : told.obstacles.front());
+  ASSERT_TRUE(told.total) << (told.obstacles.empty() ? "" : report::words_of(told.obstacles.front()));
   EXPECT_NEAR(told.total->odds.whole(), 1, 1e-10);
   EXPECT_GT(told.total->bound.units(), 0);
 }

@@ -6,6 +6,7 @@
 
 #include "engine/choosing/compare.h"
 #include "engine/choosing/worth.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -212,7 +213,8 @@ TEST(CompareLaw, SaysOfEveryOtherMarkChanceAndPartWhatTheSheetWrittenAnewGives) 
     const Dealt dealt = dealer.deal();
     const ReadSheet sheet(dealt.text(), reed_bed());
     const Comparison comparison = compare(sheet.routine(), 0, {}, {});
-    ASSERT_TRUE(comparison.obstacles.empty()) << comparison.obstacles.front() << "\n" << dealt.text();
+    ASSERT_TRUE(comparison.obstacles.empty()) << report::words_of(comparison.obstacles.front()) << "\n"
+                                              << dealt.text();
     check_worth(dealt, comparison);
     ASSERT_EQ(comparison.duels.size() + 1, dealt.options.size());
     for (const Duel& duel : comparison.duels) {

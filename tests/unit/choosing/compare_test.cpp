@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -22,7 +23,7 @@ Comparison compared(const std::string& text, const ValueSet& set = pond(), std::
 
 std::string obstacles(const Comparison& comparison) {
   std::string text;
-  for (const std::string& one : comparison.obstacles) text += one + "\n";
+  for (const std::string& one : report::words_of(comparison.obstacles)) text += one + "\n";
   return text;
 }
 std::string steps(const Duel& duel) {

@@ -5,6 +5,7 @@
 #include <random>
 
 #include "engine/choosing/worth.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -23,7 +24,7 @@ NextPoints next_points_of(const std::string& text) {
 
 std::string told(const NextPoints& next) {
   std::string text;
-  for (const std::string& obstacle : next.obstacles) text += obstacle + "\n";
+  for (const std::string& obstacle : report::words_of(next.obstacles)) text += obstacle + "\n";
   for (const Gain& gain : next.gains)
     text += gain.label + ", " + gain.before + " -> " + gain.after + ": " + gain.change.text() + "\n";
   return text;

@@ -1,11 +1,12 @@
-// The bounds of plans by odds, against every programme of small made-up sheets.
+// What plans by odds look into, against every programme of small made-up sheets.
+#include "engine/choosing/plan_reach.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 
-#include "engine/choosing/plan_search.h"
+#include "engine/choosing/plan_programme_odds.h"
 #include "tests/unit/kit/planning_kit.h"
 
 namespace landdrill {
@@ -105,133 +106,94 @@ bool is_among(const std::vector<std::size_t>& choices, const OpenLists& open) {
   return true;
 }
 
-std::vector<std::size_t> unsettled(const OpenLists& open) {
-  std::vector<std::size_t> lists;
-  for (std::size_t i = 0; i < open.size(); ++i) {
-    if (open[i].size() > 1) lists.push_back(i);
-  }
-  return lists;
+std::vector<std::vector<std::size_t>> sorted(std::vector<std::vector<std::size_t>> programmes) {
+  std::sort(programmes.begin(), programmes.end());
+  return programmes;
 }
 
-// Everything open, or the first list settled to what `like` has.
-std::vector<OpenLists> beginnings(const Small& small, const std::vector<std::size_t>& like) {
-  const OpenLists root = Openings(small.programmes.choosing).all();
-  OpenLists settled = root;
-  settled.back() = {like.back()};
-  OpenLists more = settled;
-  more.front() = {like.front()};
-  return {root, settled, more};
+ReachFound found_by(const Small& small, const Reach& reach, ReachWish wish) {
+  wish.go_on = [] { return true; };
+  return reach.walk(Openings(small.programmes.choosing), wish);
 }
 
-TEST(Reach, IsNoLowerThanTheChanceOfAnyProgrammeWithinTheLimits) {
-  int looked_at = 0;
+TEST(Reach, FindsEveryProgrammeWithinTheLimitsThatReachesTheTotalAndFewOthers) {
+  std::size_t found_in_all = 0, others = 0, not_found = 0;
   for (std::uint64_t seed = 0; seed < 25; ++seed) {
     const Small small(seed);
     if (small.within.empty()) continue;
     SCOPED_TRACE(small.text);
-    Dice dice(seed + 100);
-    const std::vector<std::size_t>& like = small.within[static_cast<std::size_t>(
-        dice.from_to(0, static_cast<std::int64_t>(small.within.size()) - 1))];
-    for (const Chance share : {0.05, 0.4, 0.8}) {
-      const Decimal target = small.missed(like, share);
-      // A grid so coarse that it matters.
-      const Reach reach(small.pieces, like, 24, static_cast<double>(target.units()));
-      Patience patience({});
-      const Tightening tightening(reach, small.programmes.choosing, small.pieces.days, patience);
-      const auto prices = std::make_shared<TiePrices>(tightening.beside(like));
-      for (const OpenLists& open : beginnings(small, like)) {
-        const int steps = static_cast<int>(dice.from_to(0, 12));
-        const Tightened told = tightening.run({open, unsettled(open), prices, 0, steps});
+    for (const GridStep step : {GridStep(5'000), GridStep(100'000)}) {
+      const Reach reach(small.pieces, step);
+      for (const Chance share : {0.05, 0.4, 0.8}) {
+        const Decimal total = small.missed(small.within.front(), share);
+        const Chance often = 0.9 * (1 - share);
+        const ReachFound found = found_by(small, reach, {total, often, 1'000, {}});
+        EXPECT_TRUE(found.all);
+        const auto programmes = sorted(found.programmes);
+        EXPECT_TRUE(
+            std::includes(small.within.begin(), small.within.end(), programmes.begin(), programmes.end()));
         for (const std::vector<std::size_t>& choices : small.within) {
-          if (!is_among(choices, open)) continue;
-          ++looked_at;
-          const Chance least = reaches(small.total(choices), target).least;
-          EXPECT_GE(told.most, least - 1e-9);
-          if (told.order.empty()) continue;
-          const auto& first = open[told.order.front()];
-          const auto place =
-              std::find(first.begin(), first.end(), choices[told.order.front()]) - first.begin();
-          EXPECT_GE(told.first[static_cast<std::size_t>(place)], least - 1e-9);
+          const ChanceBounds chance = reaches(small.total(choices), total);
+          const bool is_found = std::binary_search(programmes.begin(), programmes.end(), choices);
+          EXPECT_TRUE(is_found || chance.least < often);
+          ++(is_found ? found_in_all : not_found);
+          others += is_found && chance.most < often ? 1 : 0;
         }
       }
     }
   }
-  EXPECT_GT(looked_at, 1000);
+  EXPECT_GT(found_in_all, 400u);
+  EXPECT_GT(not_found, 100u);
+  EXPECT_LT(others, found_in_all / 10);
 }
 
-TEST(Reach, IsLowerTheLongerItIsTightened) {
-  double first = 0, last = 0;
-  for (std::uint64_t seed = 0; seed < 12; ++seed) {
-    const Small small(seed);
-    if (small.within.empty()) continue;
-    const std::vector<std::size_t>& like = small.within.front();
-    const Reach reach(small.pieces, like, 64, static_cast<double>(small.missed(like, 0.3).units()));
-    Patience patience({});
-    const Tightening tightening(reach, small.programmes.choosing, small.pieces.days, patience);
-    const auto prices = std::make_shared<TiePrices>(tightening.beside(like));
-    const OpenLists open = Openings(small.programmes.choosing).all();
-    double before = 1e9;
-    for (const int steps : {0, 5, 20}) {
-      const double most = tightening.run({open, unsettled(open), prices, 0, steps}).most;
-      EXPECT_LE(most, before);
-      before = most;
-      if (steps == 0) first += most;
-      if (steps == 20) last += most;
-    }
-  }
-  EXPECT_LT(last, first - 0.02);
+TEST(Reach, StopsAfterSoManySteps) {
+  const Small small(long_sheet(1, 6, 3), wish_for(PlanWish::For::target));
+  const Reach reach(small.pieces, GridStep(100'000));
+  EXPECT_EQ(found_by(small, reach, {Decimal(), 0, 1'000'000, {}}).programmes.size(), small.within.size());
+  const ReachFound some = found_by(small, reach, {Decimal(), 0, 20, {}});
+  EXPECT_FALSE(some.all);
+  EXPECT_LT(some.programmes.size(), 20u);
 }
 
-TEST(Reach, TellsTheChanceOfOneProgrammeFromBothSides) {
+TEST(Reach, KnowsWhatNoProgrammeExceeds) {
   for (std::uint64_t seed = 0; seed < 12; ++seed) {
     const Small small(seed);
+    const Reach reach(small.pieces, GridStep(50'000));
+    double highest = 0;
     for (const std::vector<std::size_t>& choices : small.within) {
-      const TotalOdds total = small.total(choices);
-      const double about = static_cast<double>(total.odds.quantile(0.3).units());
-      for (const int points : {40, 400}) {
-        const Reach reach(small.pieces, small.within.front(), points, about);
-        const Reach::Survival told = reach.survival(choices);
-        for (const int steps : {-5, -3, -1, 0, 1, 2, 4, 7}) {
-          const auto at = static_cast<std::size_t>(static_cast<int>(told.zero) + steps);
-          const ChanceBounds chance =
-              reaches(total, Decimal::from_units(std::llround(about - steps * told.step)));
-          EXPECT_LE(told.least[at], chance.most + 1e-9);
-          EXPECT_GE(told.most[at], chance.least - 1e-9);
-          EXPECT_LT(told.most[at] - told.least[at], points == 400 ? 0.02 : 0.6);
-        }
+      for (const Chance share : {0.1, 0.5, 0.9}) {
+        const Decimal missed = small.missed(choices, share);
+        EXPECT_GE(reach.most_missed(share) + small.total(choices).bound, missed);
+        const Chance often = reaches(small.total(choices), missed).least;
+        EXPECT_GE(reach.most_often(missed) + 1e-9, often);
+        highest = std::max(highest, reach.most_often(missed) - often);
       }
     }
+    EXPECT_LT(highest, 1);
   }
 }
 
-TEST(ProgrammeOdds, LiesBetweenItsTwoSidesAndThoseOfAForecast) {
+TEST(ProgrammeOdds, LieFurtherApartOnACoarserGridAndHoldTheForecast) {
   for (const PlanWish::For aim : {PlanWish::For::target, PlanWish::For::quantile}) {
-    double width = 0, rough_width = 0;
+    double coarse_width = 0, fine_width = 0;
     for (std::uint64_t seed = 0; seed < 8; ++seed) {
       Small small(seed, aim);
       if (small.within.empty()) continue;
       small.how.target = small.missed(small.within.front(), 0.4);
-      small.how.forecast.grid.grid = kit::number("0.5");
       ProgrammeOdds weighing(small.inputs, small.pieces);
       for (const std::vector<std::size_t>& choices : small.within) {
-        const WeighedProgramme& told = weighing.of(choices);
-        EXPECT_LE(told.least, told.value);
-        EXPECT_LE(told.value, told.most);
-        const TotalOdds total = small.total(choices);
-        const double off = static_cast<double>(total.bound.units()) / Decimal::one;
-        const bool quantile = aim == PlanWish::For::quantile;
-        const ChanceBounds chance = reaches(total, small.how.target);
-        const double value = static_cast<double>(total.odds.quantile(0.2).units()) / Decimal::one;
-        EXPECT_LE(told.least, quantile ? value + off : chance.most);
-        EXPECT_GE(told.most, quantile ? value - off : chance.least);
-        const TotalOdds rough = small.pieces.total(choices, small.how.forecast.grid);
-        const ChanceBounds rough_chance = reaches(rough, small.how.target);
-        width += told.most - told.least;
-        rough_width += quantile ? 2 * static_cast<double>(rough.bound.units()) / Decimal::one
-                                : rough_chance.most - rough_chance.least;
+        const WeighedProgramme& coarse = weighing.of(choices, 0);
+        const WeighedProgramme& fine = weighing.of(choices, weighing.finest());
+        EXPECT_LE(coarse.least, fine.most);
+        EXPECT_GE(coarse.most, fine.least);
+        EXPECT_LE(fine.least, fine.value);
+        EXPECT_LE(fine.value, fine.most);
+        coarse_width += coarse.most - coarse.least;
+        fine_width += fine.most - fine.least;
       }
     }
-    EXPECT_LT(width, 0.5 * rough_width);
+    EXPECT_LT(fine_width, 0.5 * coarse_width);
   }
 }
 
@@ -271,89 +233,37 @@ TEST(PlanByOdds, HasTheBestOfAllProgrammesOfALongerSheet) {
   }
 }
 
-TEST(PlanByOdds, ProvesTwelveElementsOfThreeOptions) {
+TEST(PlanByOdds, ProvesTenElementsOfTwoOptions) {
   for (std::uint64_t seed = 0; seed < 2; ++seed) {
-    const ReadSheet sheet(long_sheet(seed, 12, 3), pond());
+    const ReadSheet sheet(long_sheet(seed, 10, 2), pond());
     PlanWish how = wish_for(PlanWish::For::quantile);
-    how.limits_worth = false;
-    how.most_steps = 4'000;
     EXPECT_TRUE(plan(sheet.routine(), {}, how).proved);
     how.aim = PlanWish::For::target;
-    how.target = kit::number("250");
+    how.target = kit::number("200");
     EXPECT_TRUE(plan(sheet.routine(), {}, how).proved);
   }
 }
 
-TEST(PlanByOdds, LeavesNoWiderGapTheLongerItSearches) {
+// Another programme is known that is better, but not by more than the gap.
+TEST(PlanByOdds, ClaimsNoProofWhereThereIsTooMuchToLookAtAndSaysHowMuchBetterAnotherCouldBe) {
   const ReadSheet sheet(long_sheet(5, 12, 6), pond());
   for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
     how.limits_worth = false;
-    how.how_many = 1;
     how.target = kit::number("280");
-    std::vector<double> at_most;
-    for (const std::uint64_t steps : {1, 40, 3'000}) {
-      how.most_steps = steps;
-      const Plan told = plan(sheet.routine(), {}, how);
-      const double gap = told.gap ? static_cast<double>(told.gap->units()) / Decimal::one : 0;
-      EXPECT_TRUE(told.proved || gap > 0);
-      at_most.push_back(value_of(told.choices[0]) * (how.aim == PlanWish::For::target ? 100 : 1) + gap);
+    how.most_steps = 30;
+    const Plan longer = plan(sheet.routine(), {}, how);
+    how.most_steps = 1;
+    const Plan told = plan(sheet.routine(), {}, how);
+    for (const Plan* one : {&longer, &told}) {
+      EXPECT_FALSE(one->proved);
+      EXPECT_GT(one->tried, 10u) << how.most_steps;
+      ASSERT_TRUE(one->gap);
+      EXPECT_GT(*one->gap, Decimal());
     }
-    EXPECT_LE(at_most[1], at_most[0] + 0.01);
-    EXPECT_LE(at_most[2], at_most[1] + 0.01);
-    EXPECT_LT(at_most[2], at_most[0]);
-  }
-}
-
-// What is split between two points scatters more: over many elements that would show, were V not lifted.
-TEST(Reach, TellsTheChanceOfALongProgrammeFromBothSides) {
-  std::string text = "routine \"Long\"\nevent open\nvalues pond\nspread 0.3\nday 0.1\n";
-  for (int i = 0; i < 16; ++i)
-    text += "element " + std::to_string(i + 1) + " throw\ndifficulty 2." + std::to_string(i % 10) +
-            "\nexpect 7.25\n";
-  const Small small(text + "impression choreography 7.5, performance 8\n", wish_for(PlanWish::For::target));
-  const std::vector<std::size_t>& choices = small.within.front();
-  const TotalOdds& total = small.total(choices);
-  for (const Chance share : {0.02, 0.1, 0.25, 0.5, 0.75, 0.9}) {
-    const Decimal target = small.missed(choices, share);
-    const ChanceBounds chance = reaches(total, target);
-    for (const int points : {16, 24, 32, 48}) {
-      const Reach reach(small.pieces, choices, points, static_cast<double>(target.units()));
-      const Reach::Survival told = reach.survival(choices);
-      EXPECT_LE(told.least[told.zero], chance.most + 1e-9) << points;
-      EXPECT_GE(told.most[told.zero], chance.least - 1e-9) << points;
-    }
-  }
-}
-
-// No climbing, and from the worst of all, or from those behind the best: what the bounds rule out is all that
-// is not looked at.
-TEST(OddsSearch, FindsTheBestThreeFromWorseOnes) {
-  for (const PlanWish::For aim : {PlanWish::For::target, PlanWish::For::quantile}) {
-    for (std::uint64_t seed = 0; seed < 20; ++seed) {
-      Small small(seed, aim);
-      if (small.within.size() < 3) continue;
-      SCOPED_TRACE(small.text);
-      small.how.target = small.missed(small.within.front(), 0.4);
-      ProgrammeOdds weighing(small.inputs, small.pieces), of_all(small.inputs, small.pieces);
-      std::vector<WeighedProgramme> all;
-      for (const std::vector<std::size_t>& choices : small.within) all.push_back(of_all.of(choices));
-      std::sort(all.begin(), all.end(),
-                [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.value > b.value; });
-      for (const std::size_t from : {std::size_t{1}, all.size() - 3}) {
-        OddsSearch search(small.inputs, small.pieces, small.programmes.choosing, weighing);
-        for (std::size_t i = from; i < std::min(from + 3, all.size()); ++i) search.weigh(all[i].choices);
-        const AimedBest found = search.run(3, false);
-        ASSERT_TRUE(found.proved);
-        for (std::size_t i = 0; i < 3; ++i) {
-          const auto is_found = [&](const WeighedProgramme& one) {
-            return small.programmes.options_of(one.choices) == found.best[i].options;
-          };
-          const auto told = std::find_if(all.begin(), all.end(), is_found);
-          ASSERT_NE(told, all.end());
-          EXPECT_GE(told->most, all[i].least) << i;
-        }
-      }
-    }
+    const double unit = how.aim == PlanWish::For::target ? 100 : 1;
+    EXPECT_GE(value_of(longer.choices[0]), value_of(told.choices[0]));
+    EXPECT_LE(unit * (value_of(longer.choices[0]) - value_of(told.choices[0])),
+              static_cast<double>(told.gap->units()) / Decimal::one);
   }
 }
 

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/planning_kit.h"
 
 namespace landdrill {
@@ -203,13 +204,14 @@ TEST(Plan, ConflictsWithTheLimitsWithinAnElementWhenTheyLeaveNoOption) {
 
 TEST(Plan, CannotBeMadeWhenAnElementHasNoMarkAtAll) {
   const Plan none = planned(replaced(mill, "expect 7\n", ""));
-  EXPECT_EQ(joined(none.obstacles), "element 2 has no expected mark: add `expect`, or a run\n");
+  EXPECT_EQ(joined(report::words_of(none.obstacles)),
+            "element 2 has no expected mark: add `expect`, or a run\n");
   EXPECT_TRUE(none.choices.empty());
 }
 
 TEST(Plan, CannotBeMadeWithoutTheMarksOfTheWholeRoutine) {
   const Plan none = planned(replaced(mill, "choreography 7.50, ", ""));
-  EXPECT_EQ(joined(none.obstacles),
+  EXPECT_EQ(joined(report::words_of(none.obstacles)),
             "no mark is expected for choreography: add `impression`, or a run that has one\n");
 }
 

@@ -197,9 +197,7 @@ Account with_panel() {
   account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
   account.bridge = steps();
   account.timing = times();
-  account.cautions = {
-      "Lifts: check the depth and a clear landing, and let the bases swim clear before the flyer comes "
-      "down."};
+  account.cautions.lifts = true;
   account.statuses = {{Status::invented, {"kinds hybrid", "parts spin-720", "kinds lift"}},
                       {Status::memory, {"sync small"}},
                       {Status::published, {"panels duet-free execution"}}};

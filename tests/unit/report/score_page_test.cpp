@@ -1,10 +1,9 @@
-#include "engine/report/pages/score.h"
-
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <set>
 
+#include "engine/report/pages/score.h"
 #include "engine/report/render_text.h"
 #include "sample.h"
 
@@ -59,16 +58,16 @@ void add_result(std::set<std::string>& known, const LineResult& result) {
 
 std::set<std::string> numbers_of(const Account& account) {
   std::set<std::string> known;
-  for (const std::string& text : {account.title, account.event, account.set, account.edition,
-                                  account.panel_date, account.panel, account.declared.text(2),
-                                  account.credited.text(2)})
+  for (const std::string& text :
+       {account.title, account.event, account.set, account.edition, account.panel_date, account.panel,
+        account.declared.text(2), account.credited.text(2)})
     add_numbers(known, text);
   if (account.recorded_credited) known.insert(account.recorded_credited->text(2));
   for (const Amounts& amounts : {account.together, account.sync, account.penalties, account.total})
     for (const auto& points : {amounts.estimate, amounts.recorded, amounts.difference})
       add_points(known, points);
-  for (const auto& points :
-       {std::optional(account.so_far), account.recorded_so_far, account.announced, account.announced_difference})
+  for (const auto& points : {std::optional(account.so_far), account.recorded_so_far, account.announced,
+                             account.announced_difference})
     add_points(known, points);
   for (const ElementLine& line : account.elements) {
     known.insert(std::to_string(line.number));
@@ -117,7 +116,6 @@ std::set<std::string> numbers_of(const Account& account) {
     for (const std::string& row : count.rows) add_numbers(known, row);
   }
   known.insert(std::to_string(rows));
-  for (const std::string& text : account.cautions) add_numbers(known, text);
   for (const MissingMarks& missing : account.missing)
     for (const int number : missing.elements) known.insert(std::to_string(number));
   return known;

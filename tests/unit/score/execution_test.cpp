@@ -76,6 +76,12 @@ TEST(Execution, RoundsToTheStepOfThePanel) {
   EXPECT_EQ(mark_after("splash small", set), "9.75");
 }
 
+TEST(Execution, RoundsOtherwiseThanPointsWhereTheRuleSaysSo) {
+  ValueSet set = kit::Tables().load();
+  for (PanelRule& rule : set.panels) rule.run_rounding = Rounding::down;
+  EXPECT_EQ(mark_after("splash small", set), "9.75");  // 9.9
+}
+
 // Three run-throughs, not in the order of their days; the second element was seen once.
 const std::string run_throughs =
     "run 2026-04-20\n"

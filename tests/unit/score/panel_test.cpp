@@ -91,6 +91,14 @@ TEST(Panel, RoundsTheMarkOfAMissingJudgeAsTheRuleRounds) {
   EXPECT_EQ(judge(rule, marks("7 7.5 7 7.5 -")).judges[4].mark, mark("7"));
 }
 
+TEST(Panel, RoundsTheMarkOfAMissingJudgeOtherwiseWhereTheRuleSaysSo) {
+  PanelRule rule = five_judges();
+  rule.missing = Missing::mean;
+  rule.missing_step = number("0.5");
+  rule.missing_rounding = Rounding::down;
+  EXPECT_EQ(judge(rule, marks("7 7.5 7 7.5 -")).judges[4].mark, mark("7"));  // mean 7.25, a tie
+}
+
 TEST(Panel, KeepsFewerMarksWhenAJudgeIsMissingAndTheRuleSaysFewer) {
   PanelRule rule = five_judges();
   rule.missing = Missing::fewer;

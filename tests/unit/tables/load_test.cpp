@@ -100,6 +100,24 @@ TEST(Load, TakesTheSpreadOfTheRowThatSaysMost) {
   EXPECT_EQ(loaded.set->day_spread(), nullptr);
 }
 
+TEST(Load, RoundsFilledInMarksAndRunsAsThePointsUnlessAColumnSaysOtherwise) {
+  const std::string panels =
+      "event,aspect,kind,per,judges,combine,step,least,most,use,weight,rounding,missing,missing_step,"
+      "missing_rounding,run_rounding,source,status\n"
+      "solo,execution,,element,5,mean,0.25,0,10,times-difficulty,1,down,mean,0.25,half-even,up,made "
+      "up,invented\n"
+      "duet,execution,,element,5,mean,0.25,0,10,times-difficulty,1,down,mean,0.25,,,made up,invented\n";
+  const Loaded loaded = load(test::with(base_set(), "panels.csv", panels));
+  ASSERT_TRUE(loaded.set) << to_string(loaded.diagnostics);
+  const PanelRule &told = loaded.set->panels[0], &silent = loaded.set->panels[1];
+  EXPECT_EQ(told.rounding_of_missing(), Rounding::half_even);
+  EXPECT_EQ(told.rounding_of_runs(), Rounding::up);
+  EXPECT_EQ(silent.rounding_of_missing(), Rounding::down);
+  EXPECT_EQ(silent.rounding_of_runs(), Rounding::down);
+  // A set from before there were columns for it.
+  EXPECT_EQ(base().panels[0].rounding_of_runs(), Rounding::half_up);
+}
+
 TEST(Load, LeavesGapsOpenAndGivesEmptyCellsTheirMeaning) {
   const ValueSet set = base();
   EXPECT_EQ(set.parts.find("stand-feet")->value, std::nullopt);
