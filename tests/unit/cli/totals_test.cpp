@@ -37,7 +37,7 @@ TEST(Totals, AreThoseOfTheAccountForEveryExample) {
     Assembled assembled;
     assemble(source, assembled);
     for (const ast::Sheet& sheet : assembled.sheets) {
-      const Loaded loaded = load(*read_folder(fs::path(SHIPPED_SETS) / sheet.routine.values->set.text));
+      const Loaded loaded = load(*read_folder(fs::path(SHIPPED_SETS) / sheet.routine.values->text));
       const Resolved resolved = understood(sheet, *loaded.set);
       if (!resolved.routine) continue;  // a sheet whose set has gaps
       SCOPED_TRACE(source.name);
