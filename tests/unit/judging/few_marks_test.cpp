@@ -4,6 +4,7 @@
 #include <cmath>
 #include <random>
 
+#include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/sample.h"
 
 namespace landdrill {
