@@ -120,7 +120,7 @@ TEST_F(ListedPanelTest, SaysWhatIsWrongWithKeptWordsOfItsLineOrElseOfItsDate) {
   const ast::Panel block =
       panel_of(written_into(kept, panel(rows({"3,2,9", "3,3,6.5"})), {}, spellings_).lines);
   EXPECT_EQ(place_of(block.elements.at(0).marks[1]->text), "2:1 2026-05-09");
-  EXPECT_EQ(place_of(block.sync->errors[0].code.text), "2:1 2026-05-09");
+  EXPECT_EQ(place_of((*block.sync)[0].code.text), "2:1 2026-05-09");
   EXPECT_EQ(place_of(block.elements.at(1).marks[0]->text), "2:32 3");
   EXPECT_EQ(place_of(block.elements.at(1).marks[1]->text), "2:36 9");
   EXPECT_EQ(place_of(block.elements.at(1).marks[2]->text), "3:36 6.5");
