@@ -11,7 +11,7 @@ TEST(Tidy, PutsWordsIntoColumnsAndKeepsComments) {
 }
 
 TEST(Tidy, LeavesWhatIsTidyAsItIs) {
-  const std::string once = tidy({"a", "routine Reeds\nelement 1   hybrid\nparts spin-a,hold x2\n"}).text;
+  const std::string once = tidy({"a", "routine \"Reeds\"\nelement 1   hybrid\nparts spin-a,hold x2\n"}).text;
   EXPECT_NE(once, "");
   EXPECT_EQ(tidy({"a", once}).text, once);
 }

@@ -180,7 +180,7 @@ TEST(SetList, GivesProgramsTheWholePlaces) {
 TEST(CheckedSet, SaysInOneLineWhetherItCanBeUsedAndWhatIsStillToFillIn) {
   const Loaded pond = load(kit::Tables().files());
   ASSERT_TRUE(pond.set);
-  EXPECT_EQ(text_of(values_check_page("pond", pond)), "pond: ok; 5 values still to fill in\n");
+  EXPECT_EQ(text_of(values_check_page("pond", pond)), "pond: ok; 9 values still to fill in\n");
   const boost::json::value json = json_of(values_check_page("pond", pond));
   EXPECT_EQ(json.at("can_be_used"), true);
   EXPECT_EQ(json.at("to_fill_in"), gaps_in(*pond.set));
@@ -188,7 +188,7 @@ TEST(CheckedSet, SaysInOneLineWhetherItCanBeUsedAndWhatIsStillToFillIn) {
 
 TEST(CheckedSet, OfMistakesSaysTheirNumberAndGivesThemToPrograms) {
   kit::Tables broken;
-  broken.replace("parts.csv", "spin-a,spins", "spin-a,spinns").replace("parts.csv", ",1.4,", ",1.4x,");
+  broken.replace("parts.csv", "spin-a,spins", "spin-a,spinns").replace("parts.csv", "Fast spin,1.4,", "Fast spin,1.4x,");
   const Loaded loaded = load(broken.files());
   EXPECT_EQ(text_of(values_check_page("pond", loaded)), "pond: 2 errors\n");
   const boost::json::value json = json_of(values_check_page("pond", loaded));
