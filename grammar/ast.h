@@ -1,4 +1,4 @@
-// The sheet as a tree, free of Boost: first line by line, as typed, then in blocks (blocks.h).
+// The sheet as a tree, free of Boost: first line by line, as typed, then in blocks (tree.h).
 //
 //   element 2 hybrid "Undertow"   ->  ElementLine{number "2", kind "hybrid", title "Undertow"}
 //     parts split-hold x2         ->  CountedLine{parts, {{"split-hold", times "2"}}}
@@ -70,7 +70,6 @@ struct Fault {
 // One judge: a mark, or `-` for a judge who is missing.
 using JudgeMark = std::optional<Number>;
 
-// As long as they usually are.
 using CountedList = std::vector<Counted>;
 using Counts = std::vector<Count>;
 using NamedNumbers = std::vector<NamedNumber>;

@@ -1,6 +1,6 @@
 // A sheet as it is printed: the same statements, in columns, with the blanks and empty lines that belong between them.
 //
-//   tidy({"duet.sheet", "routine   \"Reeds\"\nevent open\n"}).text     // "routine  \"Reeds\"\nevent    open\n"
+//   tidy({"duet.sheet", "routine   \"Reeds\"\nevent open\n"}).text     // "routine \"Reeds\"\nevent    open\n"
 #pragma once
 
 #include <string>

@@ -76,8 +76,8 @@ struct Sheet {
   std::vector<Panel> panels;
 };
 
-// Where a statement goes: the block and the member of it. A new keyword needs a line here, and nothing else of the
-// grammar beside the word list.
+// Where a statement goes: the block and the member of it. A new keyword needs a line here and one in
+// the word list; a hint of its own, for where it is misplaced, stands in builder_said.cpp.
 template <class Block>
 struct Says {
   Word word;

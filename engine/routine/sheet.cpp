@@ -73,8 +73,4 @@ void Sheet::forget_routine() {
   resolved_ = {};
 }
 
-void resolve(Sheet& sheet, const ValueSet& set) {
-  if (sheet.tree() != nullptr) sheet.take(resolve(*sheet.tree(), set));
-}
-
 }  // namespace landdrill

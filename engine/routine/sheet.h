@@ -1,7 +1,7 @@
 // One sheet, understood as far as it can be: its text, its tree, its routine and all that is wrong with it.
 //
 //   Sheet sheet = read_sheet({{"duet.sheet", text}});
-//   resolve(sheet, set);
+//   understand(sheet, set);       // score/objections.h
 //   sheet.routine()->title        // "Harbour Lights"
 //
 // It owns what its tree and its routine point into, wherever it is moved to; of the value set, which outlives it, it
@@ -70,7 +70,5 @@ class Sheet {
 
 // Parsed and put in blocks; the texts are read one after the other. A sheet has one routine.
 Sheet read_sheet(std::vector<NamedText> texts);
-// Tied to the words of the set, once; nothing happens without a tree.
-void resolve(Sheet& sheet, const ValueSet& set);
 
 }  // namespace landdrill

@@ -54,7 +54,7 @@ Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diag
 // Sheet + value set -> a routine that can be priced, with what the rules object to in it as warnings at their places in
 // the sheet. A total that would leave the exact numbers is an error like those of resolve.
 Resolved understood(const ast::Sheet& sheet, const ValueSet& set);
-// The same in place of resolve(sheet, set).
+// The sheet gets its routine and these messages, once; nothing happens without a tree.
 void understand(Sheet& sheet, const ValueSet& set);
 
 }  // namespace landdrill

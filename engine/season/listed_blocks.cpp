@@ -52,7 +52,7 @@ class Checking {
     const std::string text = print(head);
     const Parsed parsed = parse({"", text});
     for (const Diagnostic& one : parsed.diagnostics.list())
-      complain(panel.date_piece, {one.problem, one.found, one.expected, one.hint});
+      complain(panel.meet_piece, {one.problem, one.found, one.expected, one.hint});
   }
 
   void tell_twice(const ListedLines::Twice& twice) {

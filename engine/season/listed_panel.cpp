@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "grammar/ast.h"
+#include "grammar/characters.h"
 #include "grammar/parse.h"
 #include "grammar/words.h"
 #include "tables/decimal.h"
@@ -14,7 +15,7 @@ namespace {
 using Listed = ListedPanel::Line;
 
 bool is_element(std::string_view name) {
-  return !name.empty() && name.find_first_not_of("0123456789") == name.npos;
+  return characters::all_digits(name);
 }
 
 std::string_view aspect_called(std::string_view name, std::span<const std::string> aspects) {
@@ -45,10 +46,12 @@ class Writing {
   ListedLines anew() {
     add_head();
     for (const Listed& line : panel_.lines) {
-      if (is_twice(line, line_of(line))) continue;
-      insert(out_.lines.size(), new_line(line));
-      from_.back() = &line;
-      put(line, out_.lines.back().statement);
+      std::size_t at = line_of(line);
+      if (at == nowhere) {
+        at = out_.lines.size();
+        insert(at, new_line(line));
+      }
+      put(line, at);
     }
     return std::move(out_);
   }
@@ -73,12 +76,10 @@ class Writing {
 
   void merge(const Listed& line) {
     std::size_t at = line_of(line);
-    if (is_twice(line, at)) return;
     if (at == nowhere) {
       at = place_for(line);
       insert(at, new_line(line));
     }
-    from_[at] = &line;
     ast::Statement& statement = out_.lines[at].statement;
     auto* element = std::get_if<ast::ElementMarksLine>(&statement);
     if (element != nullptr) {
@@ -87,14 +88,14 @@ class Writing {
     } else {
       std::get<ast::AspectMarksLine>(statement).aspect.text = aspect_of(line);
     }
-    put(line, statement);
+    put(line, at);
   }
 
-  bool is_twice(const Listed& line, std::size_t at) {
-    if (at == nowhere || from_[at] == nullptr) return false;
-    const bool element = is_element(line.name);
-    out_.twice.push_back({&line, from_[at], element ? line.name : aspect_called(line.name, aspects_)});
-    return true;
+  // That a seat of it was given by `first` already.
+  void tell_twice(const Listed& line, const Listed& first) {
+    if (!out_.twice.empty() && out_.twice.back().line == &line) return;
+    out_.twice.push_back(
+        {&line, &first, is_element(line.name) ? line.name : aspect_called(line.name, aspects_)});
   }
 
   std::string_view aspect_of(const Listed& line) {
@@ -107,16 +108,18 @@ class Writing {
     return ast::AspectMarksLine{{aspect_of(line), false}, {}};
   }
 
-  void put(const Listed& line, ast::Statement& statement) {
-    ast::JudgeMarks& marks = *marks_of(statement);
-    const std::size_t seats = std::max(marks.size(), line.judges.size());
-    ast::JudgeMarks all;
-    for (std::size_t seat = 0; seat < seats; ++seat) {
-      const ast::JudgeMark before = seat < marks.size() ? marks[seat] : std::nullopt;
+  void put(const Listed& line, std::size_t at) {
+    ast::JudgeMarks& marks = *marks_of(out_.lines[at].statement);
+    std::vector<const Listed*>& from = from_[at];
+    marks.resize(std::max(marks.size(), line.judges.size()));
+    from.resize(marks.size());
+    for (std::size_t seat = 0; seat < marks.size(); ++seat) {
       const bool given = seat < line.judges.size() && line.judges[seat];
-      all.push_back(given ? mark_of(*line.judges[seat], before) : of_line(before, line));
+      if (given && from[seat] != nullptr) tell_twice(line, *from[seat]);
+      if (from[seat] != nullptr) continue;
+      marks[seat] = given ? mark_of(*line.judges[seat], marks[seat]) : of_line(marks[seat], line);
+      if (given) from[seat] = &line;
     }
-    marks = std::move(all);
   }
 
   // A kept mark of the same value stays as it is written.
@@ -169,14 +172,14 @@ class Writing {
   void insert(std::size_t place, ast::Statement statement) {
     const auto at = static_cast<std::ptrdiff_t>(place);
     out_.lines.insert(out_.lines.begin() + at, ast::Line{std::move(statement), {}, {}});
-    from_.insert(from_.begin() + at, nullptr);
+    from_.insert(from_.begin() + at, std::vector<const Listed*>());
   }
 
   const ListedPanel& panel_;
   const std::span<const std::string> aspects_;
   Spellings& spellings_;
   ListedLines out_;
-  std::vector<const Listed*> from_;  // of each line
+  std::vector<std::vector<const Listed*>> from_;  // of each line: who gave the mark of each seat
 };
 
 struct ToPanel {

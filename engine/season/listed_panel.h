@@ -2,7 +2,7 @@
 // cell.
 //
 //   Spellings spellings;
-//   print(written(panel, {"choreography"}, spellings).lines)
+//   print(written(panel, aspects, spellings).lines)
 //   // panel 2026-05-09 "Tarn Open"
 //   //   element 2: 7.25 7.50
 //   written_into("panel 2026-05-09 \"Tarn Open\"\n  element 2: 7.25 7.25\n  penalty: overtime\n", panel, {}, spellings)
@@ -26,7 +26,7 @@ namespace landdrill {
 struct ListedLines {
   ast::Lines lines;
   MarksApart marks = {};  // of a panel that was there
-  // Of the list: lines that say what another one said already, and that one. They are left out.
+  // Of the list: lines that give a judge's mark which another one gave already, and that one, which stands.
   struct Twice {
     const ListedPanel::Line *line, *first;
     std::string_view name;  // of the aspect as the event calls it; of an element as it is typed

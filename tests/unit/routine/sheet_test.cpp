@@ -30,7 +30,7 @@ std::string views_of(const Sheet& sheet) {
 
 Sheet two_texts() {
   Sheet sheet = read_sheet({{"reeds.sheet", reeds}, {"p", panel}});
-  resolve(sheet, kit::pond());
+  sheet.take(resolve(*sheet.tree(), kit::pond()));
   return sheet;
 }
 
@@ -58,7 +58,7 @@ TEST(SheetOwner, KeepsViewsIntoATextSoShortThatAStringHoldsItWithinItself) {
 TEST(SheetOwner, HasNoRoutineWhileALineIsInErrorAndSaysWhatDoesNotFollowFromIt) {
   Sheet sheet = read_sheet({{"reeds.sheet", kit::replaced(reeds, "swimmers 1\n", "swimmers 1\nparty\n") +
                                                 "run 2026-04-14\nelement 2: lost otter\n"}});
-  resolve(sheet, kit::pond());
+  sheet.take(resolve(*sheet.tree(), kit::pond()));
   EXPECT_FALSE(sheet.ok());
   EXPECT_FALSE(sheet.routine());
   EXPECT_EQ(sheet.messages().errors(), 2u) << to_string(sheet.messages());
@@ -66,7 +66,6 @@ TEST(SheetOwner, HasNoRoutineWhileALineIsInErrorAndSaysWhatDoesNotFollowFromIt) 
 
 TEST(SheetOwner, SaysOfATextWithoutARoutineThatThereIsNone) {
   Sheet sheet = read_sheet({{"a.sheet", "# later\n"}});
-  resolve(sheet, kit::pond());
   EXPECT_EQ(to_string(sheet.messages()),
             "a.sheet: error: found no routine in it; expected a line such as `routine \"Harbour Lights\"` "
             "[missing-line]\n");
@@ -83,7 +82,7 @@ TEST(SheetOwner, HasOneRoutine) {
 TEST(SheetOwner, HearsTheObjectionsOfTheRulesInASecondStep) {
   const std::string crowded = kit::replaced(reeds, "swimmers 1", "swimmers 3");
   Sheet tied = read_sheet({{"reeds.sheet", crowded}}), understood = read_sheet({{"reeds.sheet", crowded}});
-  resolve(tied, kit::pond());
+  tied.take(resolve(*tied.tree(), kit::pond()));
   understand(understood, kit::pond());
   EXPECT_EQ(tied.messages().warnings(), 0u);
   EXPECT_EQ(understood.messages().warnings(), 1u);

@@ -126,20 +126,34 @@ TEST_F(ListedPanelTest, SaysWhatIsWrongWithKeptWordsOfItsLineOrElseOfItsDate) {
   EXPECT_EQ(place_of(block.elements.at(1).marks[2]->text), "3:36 6.5");
 }
 
-TEST_F(ListedPanelTest, KnowsOfTwoLinesThatSayTheSame) {
-  const ListedPanel& both = panel(rows({"2,1,7", "02,2,7", "Choreography,1,8", "choreography,2,8"}));
+TEST_F(ListedPanelTest, PutsRowsOfOneLineInTwoSpellingsTogether) {
+  const ListedPanel& both = panel(rows({"2,1,7", "02,2,7.25", "Choreography,1,8", "choreography,2,8.25"}));
   const std::vector<std::string> aspects = {"choreography"};
   for (const ListedLines& lines :
        {written(both, aspects, spellings_), written_into(kept, both, aspects, spellings_)}) {
-    ASSERT_EQ(lines.twice.size(), 2u);
-    EXPECT_EQ(lines.twice[0].line->name + " " + lines.twice[0].first->name, "02 2");
-    EXPECT_EQ(lines.twice[1].line->name + " " + lines.twice[1].first->name, "choreography Choreography");
-    EXPECT_EQ(lines.twice[1].name, "choreography");
+    EXPECT_TRUE(lines.twice.empty());
     const ast::Panel block = panel_of(lines.lines);
-    EXPECT_EQ(std::count_if(block.elements.begin(), block.elements.end(),
-                            [](const auto& line) { return line.element.text.ends_with('2'); }),
-              1);
-    EXPECT_EQ(block.aspects.size(), 1u);
+    const auto second = std::find_if(block.elements.begin(), block.elements.end(),
+                                     [](const auto& line) { return line.element.text.ends_with('2'); });
+    ASSERT_NE(second, block.elements.end());
+    EXPECT_EQ(second->marks[0]->text, "7.00");
+    EXPECT_EQ(second->marks[1]->text, "7.25");
+    ASSERT_EQ(block.aspects.size(), 1u);
+    EXPECT_EQ(block.aspects[0].marks[1]->text, "8.25");
+  }
+}
+
+TEST_F(ListedPanelTest, KnowsOfTwoLinesThatGiveOneJudgesMarkAndKeepsTheFirst) {
+  const ListedPanel& both = panel(rows({"2,1,7", "02,1,6.5", "02,2,7.25"}));
+  for (const ListedLines& lines : {written(both, {}, spellings_), written_into(kept, both, {}, spellings_)}) {
+    ASSERT_EQ(lines.twice.size(), 1u);
+    EXPECT_EQ(lines.twice[0].line->name + " " + lines.twice[0].first->name, "02 2");
+    const ast::Panel block = panel_of(lines.lines);
+    const auto second = std::find_if(block.elements.begin(), block.elements.end(),
+                                     [](const auto& line) { return line.element.text.ends_with('2'); });
+    ASSERT_NE(second, block.elements.end());
+    EXPECT_EQ(second->marks[0]->text, "7.00");
+    EXPECT_EQ(second->marks[1]->text, "7.25");
   }
 }
 
