@@ -267,6 +267,53 @@ TEST(PlanByOdds, ClaimsNoProofWhereThereIsTooMuchToLookAtAndSaysHowMuchBetterAno
   }
 }
 
+TEST(PlanByOdds, ProvesAtOnceWhatIsOutOfReachOrCertain) {
+  const ReadSheet sheet(long_sheet(5, 12, 6), pond());
+  PlanWish how = wish_for(PlanWish::For::target);
+  for (const auto& [target, chance] : {std::pair("5000", 0.0), std::pair("0", 1.0)}) {
+    how.target = kit::number(target);
+    const Plan found = plan(sheet.routine(), {}, how);
+    EXPECT_TRUE(found.proved) << target;
+    EXPECT_EQ(found.choices.size(), how.how_many);
+    EXPECT_NEAR(found.choices[0].reaches->chance, chance, 1e-12);
+  }
+}
+
+// A gap of nothing is a proof; of more than there is to win, nonsense.
+TEST(PlanByOdds, HasAGapOfAsMuchAsIsMissingAtMost) {
+  const ReadSheet sheet(long_sheet(5, 12, 6), pond());
+  PlanWish how = wish_for(PlanWish::For::target);
+  how.limits_worth = false;
+  how.most_steps = 1;
+  for (const std::string_view target : {"200", "250", "300", "330"}) {
+    how.target = kit::number(target);
+    const Plan found = plan(sheet.routine(), {}, how);
+    if (found.proved) continue;
+    ASSERT_TRUE(found.gap);
+    const double missing = 100 * (1 - found.choices[0].reaches->chance);
+    EXPECT_LE(static_cast<double>(found.gap->units()) / Decimal::one, missing + 0.01 + 1e-6) << target;
+  }
+}
+
+TEST(PlanByOdds, TellsTheNextBestTooWhenItHasToStop) {
+  const ReadSheet sheet(long_sheet(5, 9, 4), pond());
+  for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
+    how.target = kit::number("210");
+    std::uint64_t asked = 0;
+    how.go_on = [&](std::uint64_t) { return ++asked > 0; };
+    how.limits_worth = false;
+    const Plan whole = plan(sheet.routine(), {}, how);
+    const std::uint64_t in_all = asked;
+    for (const std::uint64_t part : {1, 2, 5, 9}) {
+      asked = 0;
+      how.go_on = [&](std::uint64_t) { return ++asked < in_all * part / 10; };
+      const Plan cut = plan(sheet.routine(), {}, how);
+      EXPECT_FALSE(cut.proved) << part;
+      EXPECT_EQ(cut.choices.size(), whole.choices.size()) << part;
+    }
+  }
+}
+
 TEST(Openings, TakeOutOnlyWhatNoProgrammeWithinTheLimitsHolds) {
   int taken_out = 0, none_left = 0;
   for (std::uint64_t seed = 0; seed < 200; ++seed) {
