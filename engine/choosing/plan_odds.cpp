@@ -34,10 +34,18 @@ std::optional<double> level(const std::vector<WeighedProgramme>& known, std::siz
 
 using Weighed = std::vector<WeighedProgramme>::iterator;
 
+// Those that differ by no more than sums do by chance are equal: earlier choices first.
 void put_best_first(Weighed from, Weighed end) {
-  std::sort(from, end, [](const WeighedProgramme& a, const WeighedProgramme& b) {
-    return a.value != b.value ? a.value > b.value : a.choices < b.choices;
-  });
+  std::sort(from, end,
+            [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.value > b.value; });
+  while (from != end) {
+    const double equal = from->value - last_bits;
+    const Weighed next =
+        std::find_if(from, end, [equal](const WeighedProgramme& one) { return one.value < equal; });
+    std::sort(from, next,
+              [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.choices < b.choices; });
+    from = next;
+  }
 }
 
 // No finer grid tells any of them from another.
@@ -73,6 +81,10 @@ class ByOdds : public PlanAim {
     if (first.best.empty()) return first;
     std::vector<std::vector<std::size_t>> good;
     for (const AimedProgramme& one : first.best) good.push_back(places_of(one.options));
+    // Nothing is to be changed for nothing.
+    const std::vector<std::size_t> earliest(choosing.lists.size());
+    if (meets(choosing, earliest) && std::find(good.begin(), good.end(), earliest) == good.end())
+      good.push_back(earliest);
     return sifted(choosing, how_many, as_good_as(std::move(good), how_many, choosing));
   }
 
