@@ -85,7 +85,11 @@ class ByOdds : public PlanAim {
     const std::vector<std::size_t> earliest(choosing.lists.size());
     if (meets(choosing, earliest) && std::find(good.begin(), good.end(), earliest) == good.end())
       good.push_back(earliest);
-    return sifted(choosing, how_many, as_good_as(std::move(good), how_many, choosing));
+    const ReachFound found = as_good_as(good, how_many, choosing);
+    if (found.all || how_many == 1) return sifted(choosing, how_many, found);
+    // The best alone may be proved where the next ones are too many.
+    const AimedBest alone = sifted(choosing, 1, as_good_as(std::move(good), 1, choosing));
+    return led_by(alone, sifted(choosing, how_many, found));
   }
 
   void tell(PlanChoice& choice) const override {
@@ -121,6 +125,20 @@ class ByOdds : public PlanAim {
   const ReachFound& better_than(const std::vector<std::size_t>& best) {
     if (!better_) better_ = as_good_as({best}, 1, inputs_.programmes.loosened());
     return *better_;
+  }
+
+  // The best alone, and what was found behind it.
+  static AimedBest led_by(const AimedBest& alone, AimedBest found) {
+    const AimedProgramme& best = alone.best.front();
+    const std::size_t how_many = found.best.size();
+    if (best.value > found.best.front().value) {
+      std::erase_if(found.best, [&](const AimedProgramme& one) { return one.options == best.options; });
+      found.best.insert(found.best.begin(), best);
+      if (found.best.size() > how_many) found.best.pop_back();
+    }
+    found.at_most = alone.proved ? found.best.front().value : std::max(*found.at_most, best.value);
+    if (alone.proved) found.not_told_apart = alone.not_told_apart;
+    return found;
   }
 
   AimedBest sifted(const Choosing& choosing, std::size_t how_many, const ReachFound& found) {

@@ -280,6 +280,33 @@ TEST(PlanByOdds, ProvesAtOnceWhatIsOutOfReachOrCertain) {
   }
 }
 
+// And then tells what limits cost.
+TEST(PlanByOdds, ProvesTheBestAloneWhereTheNextOnesAreTooMany) {
+  int alone = 0;
+  for (std::uint64_t seed = 0; seed < 3; ++seed) {
+    const ReadSheet sheet(long_sheet(seed, 7, 3), pond());
+    for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
+      how.target = kit::number("150");
+      for (const std::uint64_t steps : {20, 40, 80, 160}) {
+        how.how_many = 6;
+        how.most_steps = steps;
+        const Plan cut = plan(sheet.routine(), {}, how);
+        if (cut.proved || cut.gap != Decimal()) continue;
+        ++alone;
+        how.how_many = 1;
+        how.most_steps = 1'000'000;
+        how.limits_worth = false;
+        const Plan whole = plan(sheet.routine(), {}, how);
+        how.limits_worth = true;
+        EXPECT_TRUE(whole.proved);
+        EXPECT_EQ(value_of(cut.choices[0]), value_of(whole.choices[0])) << seed << " " << steps;
+        EXPECT_EQ(cut.choices.size(), 6u);
+      }
+    }
+  }
+  EXPECT_GT(alone, 2);
+}
+
 TEST(PlanByOdds, TellsTheNextBestTooWhenItHasToStop) {
   const ReadSheet sheet(long_sheet(5, 9, 4), pond());
   for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
