@@ -45,13 +45,13 @@ class WeightedForecasts : public PlanAim {
       : inputs_(inputs), weighing_(inputs), search_(weighing_, inputs) {}
 
   AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
-    const AimedBest by_total = search_.best(choosing, most_weighted_forecasts);
+    const AimedBest by_total = search_.best(choosing, most_weighted_forecasts + 1);
     if (by_total.best.empty()) return by_total;
     choosing_ = &choosing;
     how_many_ = how_many;
     forecasts_ = 0;
     best_ = {};
-    best_.proved = by_total.proved && by_total.best.size() < most_weighted_forecasts;
+    best_.proved = by_total.proved && by_total.best.size() <= most_weighted_forecasts;
     const std::size_t few = best_.proved ? by_total.best.size() : most_weighted_forecasts / 4;
     for (std::size_t i = 0; i < std::min(few, by_total.best.size()); ++i)
       weigh(choices_of(by_total.best[i].options));
