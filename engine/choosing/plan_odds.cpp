@@ -4,6 +4,7 @@
 #include <cmath>
 #include <limits>
 #include <set>
+#include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
@@ -21,42 +22,6 @@
 
 namespace landdrill {
 namespace {
-
-// The k-th highest of what is certain; nothing while there are fewer.
-std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many) {
-  if (known.size() < how_many) return std::nullopt;
-  std::vector<double> least;
-  for (const WeighedProgramme& one : known) least.push_back(one.least);
-  std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many - 1), least.end(),
-                   std::greater<>());
-  return least[how_many - 1];
-}
-
-using Weighed = std::vector<WeighedProgramme>::iterator;
-
-// Those that differ by no more than sums do by chance are equal: earlier choices first.
-void put_best_first(Weighed from, Weighed end) {
-  std::sort(from, end,
-            [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.value > b.value; });
-  while (from != end) {
-    const double equal = from->value - last_bits;
-    const Weighed next =
-        std::find_if(from, end, [equal](const WeighedProgramme& one) { return one.value < equal; });
-    std::sort(from, next,
-              [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.choices < b.choices; });
-    from = next;
-  }
-}
-
-// No finer grid tells any of them from another.
-bool are_alike(const std::vector<WeighedProgramme>& all) {
-  double least = all.front().least, most = all.front().most;
-  for (const WeighedProgramme& one : all) {
-    least = std::min(least, one.least);
-    most = std::max(most, one.most);
-  }
-  return most - least <= 4 * last_bits;
-}
 
 // Of what is not weighed yet.
 constexpr double unknown = -std::numeric_limits<double>::infinity();
@@ -183,16 +148,16 @@ class ByOdds : public PlanAim {
     for (; weighed < left.size() && (weighed < in_any_case || inputs_.patience.more(1)); ++weighed)
       left[weighed] = weighing_.of(left[weighed].choices, grid);
     const bool all = weighed == left.size();
-    put_best_first(left.begin(), left.end());
+    put_best_first(left);
     if (const std::optional<double> beaten = level(left, how_many))
       std::erase_if(left, [&](const WeighedProgramme& one) { return one.most < *beaten; });
     return all;
   }
   // Those that are told are as forecast.
   void weigh_first(std::vector<WeighedProgramme>& left, std::size_t how_many) {
-    const auto end = left.begin() + static_cast<std::ptrdiff_t>(std::min(how_many, left.size()));
-    for (auto one = left.begin(); one != end; ++one) *one = weighing_.of(one->choices, weighing_.finest());
-    put_best_first(left.begin(), end);
+    const std::span first(left.data(), std::min(how_many, left.size()));
+    for (WeighedProgramme& one : first) one = weighing_.of(one.choices, weighing_.finest());
+    put_best_first(first);
   }
 
   // What no programme exceeds, were there no limits: above the best by hundredths, rounded up.
