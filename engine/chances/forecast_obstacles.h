@@ -15,7 +15,8 @@ namespace landdrill {
 // Before anything is worked out: marks or spreads that are missing, base marks that the set does not have,
 // numbers that no forecast can be made of.
 Obstacles obstacles_before(const Routine& routine, const Risked& risked,
-                           const Spreads& spreads);  // Lines without a mark, elements in one.
+                           const Spreads& spreads);
+// Lines without a mark, elements in one.
 Obstacles unmarked_lines(const Unmarked& missing);
 
 // How many of the runs that count said something of sync errors.

@@ -170,7 +170,8 @@ class Planning {
   // What the best is better by when one limit is moved.
   std::optional<Points> gain(std::size_t room, std::optional<Decimal> least, std::optional<Decimal> most,
                              const AimedProgramme& best) const {
-    if (!how_.limits_worth || !plan_.proved || patience_.over()) return std::nullopt;
+    const bool best_is_proved = plan_.proved || plan_.gap == Decimal();
+    if (!how_.limits_worth || !best_is_proved || patience_.over()) return std::nullopt;
     const AimedBest moved = aim_->best(programmes_.with(room, least, most), 1, best.options);
     if (!moved.proved || moved.best.empty()) return std::nullopt;
     return Points(to_the_sixth(moved.best.front().value - best.value));

@@ -83,8 +83,8 @@ struct Plan {
   // When not proved: how many programmes were tried one by one, where they were too many to try all. 0: it
   // had to stop.
   std::size_t tried = 0;
-  // For quantile and target: how many other programmes are as good as the first as far as the grid of the
-  // odds can tell.
+  // For quantile and target: how many others of those looked into are as good as the first as far as the grid
+  // of the odds can tell.
   std::size_t not_told_apart = 0;
   std::vector<PlanLimit> limits;
   std::vector<std::string> conflict;  // limits that cannot be met together, in words, or elements that their

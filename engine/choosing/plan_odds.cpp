@@ -2,7 +2,9 @@
 // finer ones, down to that of a forecast.
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
+#include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
@@ -21,15 +23,8 @@
 namespace landdrill {
 namespace {
 
-// The k-th highest of what is certain; nothing while there are fewer.
-std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many) {
-  if (known.size() < how_many) return std::nullopt;
-  std::vector<double> least;
-  for (const WeighedProgramme& one : known) least.push_back(one.least);
-  std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many - 1), least.end(),
-                   std::greater<>());
-  return least[how_many - 1];
-}
+// Of what is not weighed yet.
+constexpr double unknown = -std::numeric_limits<double>::infinity();
 
 class ByOdds : public PlanAim {
  public:
@@ -47,12 +42,19 @@ class ByOdds : public PlanAim {
                  const std::vector<std::size_t>& known) override {
     if (!known.empty()) return sifted(choosing, how_many, better_than(places_of(known)));
     // Those with the highest expected totals are good ones, and whether there are any is known from then on.
-    constexpr std::size_t some = 12;
-    const AimedBest first = added_->best(choosing, std::max(how_many, some), {});
+    const AimedBest first = added_->best(choosing, std::max(how_many, good_ones), {});
     if (first.best.empty()) return first;
     std::vector<std::vector<std::size_t>> good;
     for (const AimedProgramme& one : first.best) good.push_back(places_of(one.options));
-    return sifted(choosing, how_many, as_good_as(std::move(good), how_many, choosing));
+    // Nothing is to be changed for nothing.
+    const std::vector<std::size_t> earliest(choosing.lists.size());
+    if (meets(choosing, earliest) && std::find(good.begin(), good.end(), earliest) == good.end())
+      good.push_back(earliest);
+    const ReachFound found = as_good_as(good, how_many, choosing);
+    if (found.all || how_many == 1) return sifted(choosing, how_many, found);
+    // The best alone may be proved where the next ones are too many.
+    const AimedBest alone = sifted(choosing, 1, as_good_as(std::move(good), 1, choosing));
+    return led_by(alone, sifted(choosing, how_many, found));
   }
 
   void tell(PlanChoice& choice) const override {
@@ -63,6 +65,8 @@ class ByOdds : public PlanAim {
   }
 
  private:
+  static constexpr std::size_t good_ones = 12;
+
   // The good ones, and what may be as good as the k-th of them.
   ReachFound as_good_as(std::vector<std::vector<std::size_t>> good, std::size_t how_many,
                         const Choosing& choosing) {
@@ -71,6 +75,9 @@ class ByOdds : public PlanAim {
     ReachWish wish{inputs_.how.target, -1, inputs_.how.most_steps,
                    [this] { return inputs_.patience.more(1); }};
     if (const std::optional<double> beaten = level(known, how_many)) {
+      // Certain as it is, or out of reach for all.
+      if (!quantile_ && reach_.most_often(inputs_.how.target) <= *beaten + 2 * last_bits)
+        return {std::move(good), true};
       if (quantile_) wish.total = decimal_below(*beaten);
       wish.often = (quantile_ ? 1 - inputs_.how.share : *beaten) - last_bits;
     }
@@ -85,21 +92,33 @@ class ByOdds : public PlanAim {
     return *better_;
   }
 
+  // The best alone, and what was found behind it.
+  static AimedBest led_by(const AimedBest& alone, AimedBest found) {
+    const AimedProgramme& best = alone.best.front();
+    const std::size_t how_many = found.best.size();
+    if (best.value > found.best.front().value) {
+      std::erase_if(found.best, [&](const AimedProgramme& one) { return one.options == best.options; });
+      found.best.insert(found.best.begin(), best);
+      if (found.best.size() > how_many) found.best.pop_back();
+    }
+    found.at_most = alone.proved ? found.best.front().value : std::max(*found.at_most, best.value);
+    if (alone.proved) found.not_told_apart = alone.not_told_apart;
+    return found;
+  }
+
   AimedBest sifted(const Choosing& choosing, std::size_t how_many, const ReachFound& found) {
     std::set<std::vector<std::size_t>> seen;
     std::vector<WeighedProgramme> left;
     for (const auto& choices : found.programmes) {
       if (meets(choosing, choices) && seen.insert(choices).second)
-        left.push_back({choices, 0, 0, 0, {}, {}, {}});
+        left.push_back({choices, unknown, unknown, unknown, {}, {}, {}});
     }
-    bool all = found.all;
     // Without a proof, as many as are soon weighed.
     constexpr std::size_t enough = 300;
-    if (!all && left.size() > enough) left.resize(enough);
+    if (!found.all && left.size() > enough) left.resize(enough);
     const std::size_t tried = left.size();
-    for (std::size_t grid = 0; grid <= weighing_.finest(); ++grid) {
-      if (grid == weighing_.finest() || left.size() > how_many) all &= sift(left, how_many, grid);
-    }
+    const bool all = sift_finer_and_finer(left, how_many) && found.all;
+    weigh_first(left, how_many);
     AimedBest result;
     for (std::size_t i = 0; i < left.size(); ++i) {
       if (i > 0 && left[i].most >= left.front().least) ++result.not_told_apart;
@@ -114,26 +133,39 @@ class ByOdds : public PlanAim {
     return result;
   }
 
-  // Keeps what may be among the best by this grid, best first; false when it had to stop.
+  // Keeps what may be among the best, best first; false when it had to stop.
+  bool sift_finer_and_finer(std::vector<WeighedProgramme>& left, std::size_t how_many) {
+    for (std::size_t grid = 0; grid <= weighing_.finest() && left.size() > how_many; ++grid) {
+      if (!sift(left, how_many, grid)) return false;
+      if (!quantile_ && are_alike(left)) return true;
+    }
+    return true;
+  }
+  // What it does not come to keeps the place that a coarser grid gave it. Good ones are known on the coarsest.
   bool sift(std::vector<WeighedProgramme>& left, std::size_t how_many, std::size_t grid) {
+    const std::size_t in_any_case = grid == 0 ? good_ones : 0;
     std::size_t weighed = 0;
-    for (; weighed < left.size() && (weighed == 0 || inputs_.patience.more(1)); ++weighed)
+    for (; weighed < left.size() && (weighed < in_any_case || inputs_.patience.more(1)); ++weighed)
       left[weighed] = weighing_.of(left[weighed].choices, grid);
     const bool all = weighed == left.size();
-    left.resize(weighed);
-    std::sort(left.begin(), left.end(), [](const WeighedProgramme& a, const WeighedProgramme& b) {
-      return a.value != b.value ? a.value > b.value : a.choices < b.choices;
-    });
+    put_best_first(left);
     if (const std::optional<double> beaten = level(left, how_many))
       std::erase_if(left, [&](const WeighedProgramme& one) { return one.most < *beaten; });
     return all;
   }
+  // Those that are told are as forecast.
+  void weigh_first(std::vector<WeighedProgramme>& left, std::size_t how_many) {
+    const std::span first(left.data(), std::min(how_many, left.size()));
+    for (WeighedProgramme& one : first) one = weighing_.of(one.choices, weighing_.finest());
+    put_best_first(first);
+  }
 
   // What no programme exceeds, were there no limits: above the best by hundredths, rounded up.
   Exact highest(const WeighedProgramme& best) const {
-    const double most = quantile_ ? binary(reach_.most_missed(inputs_.how.share))
-                                  : std::min(1.0, reach_.most_often(inputs_.how.target));
-    const double lead = std::max(most, best.most) - best.value;
+    const double most =
+        quantile_ ? binary(reach_.most_missed(inputs_.how.share)) : reach_.most_often(inputs_.how.target);
+    double lead = std::max(most, best.most) - best.value;
+    if (!quantile_) lead = std::max(0.0, std::min(lead, 1 - best.value) - 2 * last_bits);
     return best.exact + Exact(Decimal::from_units(std::llround(std::ceil((quantile_ ? 100 : 10'000) * lead)) *
                                                   (Decimal::one / 100)));
   }

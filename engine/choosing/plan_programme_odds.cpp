@@ -41,6 +41,37 @@ std::vector<GridStep> steps_for(const Pieces& pieces, GridWish wish) {
 
 }  // namespace
 
+std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many) {
+  if (known.size() < how_many) return std::nullopt;
+  std::vector<double> least;
+  for (const WeighedProgramme& one : known) least.push_back(one.least);
+  std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many - 1), least.end(),
+                   std::greater<>());
+  return least[how_many - 1];
+}
+
+void put_best_first(std::span<WeighedProgramme> all) {
+  std::sort(all.begin(), all.end(),
+            [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.value > b.value; });
+  for (auto from = all.begin(); from != all.end();) {
+    const double equal = from->value - last_bits;
+    const auto next =
+        std::find_if(from, all.end(), [equal](const WeighedProgramme& one) { return one.value < equal; });
+    std::sort(from, next,
+              [](const WeighedProgramme& a, const WeighedProgramme& b) { return a.choices < b.choices; });
+    from = next;
+  }
+}
+
+bool are_alike(const std::vector<WeighedProgramme>& all) {
+  double least = all.front().least, most = all.front().most;
+  for (const WeighedProgramme& one : all) {
+    least = std::min(least, one.least);
+    most = std::max(most, one.most);
+  }
+  return most - least <= 4 * last_bits;
+}
+
 ProgrammeOdds::ProgrammeOdds(const AimInputs& inputs, const Pieces& pieces)
     : inputs_(inputs),
       pieces_(pieces),

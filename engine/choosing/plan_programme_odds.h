@@ -8,6 +8,7 @@
 #pragma once
 
 #include <map>
+#include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/grid_sum.h"
@@ -30,6 +31,13 @@ struct WeighedProgramme {
   std::optional<Decimal> quantile;  // one of the two, by the aim
   std::optional<ChanceBounds> reaches;
 };
+
+// The k-th highest of what is certain; nothing while there are fewer.
+std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many);
+// Those that differ by no more than sums do by chance are equal: earlier choices first.
+void put_best_first(std::span<WeighedProgramme> all);
+// Whether no finer grid tells any chance from another.
+bool are_alike(const std::vector<WeighedProgramme>& all);
 
 class ProgrammeOdds {
  public:

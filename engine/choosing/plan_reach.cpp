@@ -44,12 +44,6 @@ Gridded best_of(const std::vector<std::vector<Gridded>>& choices, std::size_t da
 
 }  // namespace
 
-Chance Reach::Tail::from(std::int64_t point) const {
-  if (point <= first) return at_least.front();
-  const auto at = static_cast<std::size_t>(point - first);
-  return at < at_least.size() ? at_least[at] : 0;
-}
-
 Reach::Reach(const Pieces& pieces, GridStep step) : pieces_(pieces), step_(step) {
   for (std::size_t i = 0; i < pieces.choices.size(); ++i) {
     if (pieces.choices[i].size() > 1) order_.push_back(i);
@@ -69,7 +63,7 @@ void Reach::put_on_grid() {
         move = std::max(move, by_day.back().largest_move);
       }
     }
-    bound_ += move;
+    if (list.size() > 1) bound_ += move;  // else it is shared
   }
   std::int64_t shared = 0;
   for (std::size_t day = 0; day < pieces_.days.cases().size(); ++day) {
@@ -130,11 +124,11 @@ Chance Reach::reached(const Days& begun, std::size_t place, std::size_t choice, 
     const std::int64_t from =
         std::clamp(point - tail.first - static_cast<std::int64_t>(tail.at_least.size()) + 1, sum.first, end);
     const std::int64_t sure = std::clamp(point - tail.first, from, end);
-    const Chance* chances = sum.chances.data() - sum.first;
-    const Chance* at_least = tail.at_least.data() - tail.first;
+    const auto chance = [&](std::int64_t i) { return sum.chances[static_cast<std::size_t>(i - sum.first)]; };
     Chance here = 0, certain = 0;
-    for (std::int64_t i = from; i < sure; ++i) here += chances[i] * at_least[point - i];
-    for (std::int64_t i = sure; i < end; ++i) certain += chances[i];
+    for (std::int64_t i = from; i < sure; ++i)
+      here += chance(i) * tail.at_least[static_cast<std::size_t>(point - i - tail.first)];
+    for (std::int64_t i = sure; i < end; ++i) certain += chance(i);
     all += pieces_.days.cases()[day].chance * (here + certain * tail.at_least.front());
   }
   return all;
@@ -170,7 +164,8 @@ void Reach::look_into(Walk& walk, const OpenLists& open, const Days& begun, std:
     OpenLists rest = open;
     rest[list] = {choice};
     if (!walk.openings.narrow(rest)) continue;
-    walk.found.all = walk.found.all && ++walk.steps <= walk.wish.most_steps && walk.wish.go_on();
+    walk.found.all =
+        walk.found.all && ++walk.steps <= walk.wish.most_steps && (!walk.wish.go_on || walk.wish.go_on());
     if (!walk.found.all) return;
     if (place + 1 < order_.size()) {
       look_into(walk, rest, with(begun, list, choice), place + 1);

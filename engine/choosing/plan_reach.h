@@ -42,7 +42,6 @@ class Reach {
   struct Tail {
     std::int64_t first = 0;
     std::vector<Chance> at_least;
-    Chance from(std::int64_t point) const;
   };
   using Days = std::vector<GridSum>;
   struct Walk;

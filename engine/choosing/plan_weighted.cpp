@@ -45,13 +45,13 @@ class WeightedForecasts : public PlanAim {
       : inputs_(inputs), weighing_(inputs), search_(weighing_, inputs) {}
 
   AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
-    const AimedBest by_total = search_.best(choosing, most_weighted_forecasts);
+    const AimedBest by_total = search_.best(choosing, most_weighted_forecasts + 1);
     if (by_total.best.empty()) return by_total;
     choosing_ = &choosing;
     how_many_ = how_many;
     forecasts_ = 0;
     best_ = {};
-    best_.proved = by_total.proved && by_total.best.size() < most_weighted_forecasts;
+    best_.proved = by_total.proved && by_total.best.size() <= most_weighted_forecasts;
     const std::size_t few = best_.proved ? by_total.best.size() : most_weighted_forecasts / 4;
     for (std::size_t i = 0; i < std::min(few, by_total.best.size()); ++i)
       weigh(choices_of(by_total.best[i].options));
@@ -101,7 +101,7 @@ class WeightedForecasts : public PlanAim {
     return choices;
   }
 
-  // Behind those that are as good.
+  // Equal ones: earlier choices first.
   void weigh(const std::vector<std::size_t>& choices) {
     stopped_ = stopped_ || !inputs_.patience.more(1);
     // Whoever has to stop tells the first all the same.
@@ -113,9 +113,9 @@ class WeightedForecasts : public PlanAim {
     }
     if (!known->second) return;
     std::vector<AimedProgramme>& best = best_.best;
-    const auto place =
-        std::upper_bound(best.begin(), best.end(), *known->second,
-                         [](const Exact& value, const AimedProgramme& one) { return value > one.value; });
+    const auto place = std::find_if(best.begin(), best.end(), [&](const AimedProgramme& one) {
+      return *known->second != one.value ? *known->second > one.value : choices < choices_of(one.options);
+    });
     best.insert(place, {inputs_.programmes.options_of(choices), *known->second});
     if (best.size() > how_many_) best.pop_back();
   }

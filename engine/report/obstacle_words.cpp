@@ -59,9 +59,19 @@ std::string missing_words(const Obstacle& obstacle) {
           "element {} has a chance of the base mark, but the kind {} has none in the set: add it to "
           "kinds.csv, or take the chance away",
           facts.elements.front(), name());
-    default:
+    case Obstacle::Of::nothing_expected:
       return "nothing is expected yet: add `expect` to the elements and a line `impression`, or a run";
+    case Obstacle::Of::all_credited_zero:
+    case Obstacle::Of::all_may_be_zero:
+    case Obstacle::Of::bases_too_many:
+    case Obstacle::Of::ways_too_many:
+    case Obstacle::Of::steps_too_many:
+    case Obstacle::Of::spread_too_wide:
+    case Obstacle::Of::errors_too_many:
+    case Obstacle::Of::share_no_chance:
+      break;
   }
+  return "";
 }
 
 }  // namespace
@@ -99,9 +109,18 @@ std::string words_of(const Obstacle& obstacle) {
                          facts.amount.text(), facts.most);
     case Obstacle::Of::share_no_chance:
       return "a plan needs a chance between 0 and 100 %";
-    default:
-      return missing_words(obstacle);
+    case Obstacle::Of::nothing_expected:
+    case Obstacle::Of::elements_unmarked:
+    case Obstacle::Of::aspect_unmarked:
+    case Obstacle::Of::aspects_unmarked:
+    case Obstacle::Of::element_unmarked:
+    case Obstacle::Of::option_unmarked:
+    case Obstacle::Of::own_mark_missing:
+    case Obstacle::Of::no_spread:
+    case Obstacle::Of::no_base:
+      break;
   }
+  return missing_words(obstacle);
 }
 
 std::vector<std::string> words_of(const Obstacles& obstacles) {

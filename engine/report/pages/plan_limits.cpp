@@ -93,7 +93,7 @@ void put_limits(PageParts& page, const Plan& plan) {
   const bool all = idle.size() == plan.limits.size();
   if (!idle.empty()) page.say(idle_note(idle, all), Seen::in_brief);
   // Without a proof no other plan could be set beside this one.
-  if (!plan.proved)
+  if (!plan.proved && plan.gap != Decimal())
     page.say(
         "What one more or one less would bring was not worked out: only a proved plan can be set beside "
         "another.");

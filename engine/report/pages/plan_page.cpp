@@ -41,16 +41,17 @@ std::string proof_sentence(const ToldPlan& told) {
                                       (told.plan.not_told_apart == 1 ? " more is" : " more are") +
                                       " as good as far as the odds can be told apart.";
   if (told.plan.proved) return "Proved: no other choice within the limits does better." + alike;
+  const std::string why = told.plan.tried == 0 ? "time ran out."
+                                               : "there are too many choices to try them all; " +
+                                                     std::to_string(told.plan.tried) + " were tried.";
   if (told.plan.gap == Decimal())
     return "Proved: no other choice within the limits does better. Of the next best it is not proved that "
-           "none is missing: time ran out." +
-           alike;
+           "none is missing: " +
+           why + alike;
   const std::string gap =
       told.plan.gap ? told.plan.gap->text() + std::string(unit_of(told)) : "an unknown amount";
-  if (told.plan.tried > 0)
-    return "Not proved: there are too many choices to try them all; the " + std::to_string(told.plan.tried) +
-           " most promising were tried. Another could be better, by " + gap + " at most.";
-  return "Not proved: time ran out. Another choice could be better, by " + gap +
+  if (told.plan.tried > 0) return "Not proved: " + why + " Another could be better, by " + gap + " at most.";
+  return "Not proved: " + why + " Another choice could be better, by " + gap +
          " at most; --seconds gives it longer.";
 }
 

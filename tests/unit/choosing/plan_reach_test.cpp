@@ -111,8 +111,7 @@ std::vector<std::vector<std::size_t>> sorted(std::vector<std::vector<std::size_t
   return programmes;
 }
 
-ReachFound found_by(const Small& small, const Reach& reach, ReachWish wish) {
-  wish.go_on = [] { return true; };
+ReachFound found_by(const Small& small, const Reach& reach, const ReachWish& wish) {
   return reach.walk(Openings(small.programmes.choosing), wish);
 }
 
@@ -166,7 +165,7 @@ TEST(Reach, KnowsWhatNoProgrammeExceeds) {
         const Decimal missed = small.missed(choices, share);
         EXPECT_GE(reach.most_missed(share) + small.total(choices).bound, missed);
         const Chance often = reaches(small.total(choices), missed).least;
-        EXPECT_GE(reach.most_often(missed) + 1e-9, often);
+        EXPECT_GE(reach.most_often(missed) + last_bits, often);
         highest = std::max(highest, reach.most_often(missed) - often);
       }
     }
@@ -264,6 +263,66 @@ TEST(PlanByOdds, ClaimsNoProofWhereThereIsTooMuchToLookAtAndSaysHowMuchBetterAno
     EXPECT_GE(value_of(longer.choices[0]), value_of(told.choices[0]));
     EXPECT_LE(unit * (value_of(longer.choices[0]) - value_of(told.choices[0])),
               static_cast<double>(told.gap->units()) / Decimal::one);
+  }
+}
+
+TEST(PlanByOdds, ProvesAtOnceWhatIsOutOfReachOrCertain) {
+  const ReadSheet sheet(long_sheet(5, 12, 6), pond());
+  PlanWish how = wish_for(PlanWish::For::target);
+  for (const auto& [target, chance] : {std::pair("5000", 0.0), std::pair("0", 1.0)}) {
+    how.target = kit::number(target);
+    const Plan found = plan(sheet.routine(), {}, how);
+    EXPECT_TRUE(found.proved) << target;
+    EXPECT_EQ(found.choices.size(), how.how_many);
+    EXPECT_NEAR(found.choices[0].reaches->chance, chance, 1e-12);
+    // It keeps every limit as written: nothing is to be changed for nothing.
+    EXPECT_EQ(found.choices[0].options, std::vector<std::size_t>(12));
+  }
+}
+
+// And then tells what limits cost.
+TEST(PlanByOdds, ProvesTheBestAloneWhereTheNextOnesAreTooMany) {
+  int alone = 0;
+  for (std::uint64_t seed = 0; seed < 3; ++seed) {
+    const ReadSheet sheet(long_sheet(seed, 7, 3), pond());
+    for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
+      how.target = kit::number("150");
+      for (const std::uint64_t steps : {20, 40, 80, 160}) {
+        how.how_many = 6;
+        how.most_steps = steps;
+        const Plan cut = plan(sheet.routine(), {}, how);
+        if (cut.proved || cut.gap != Decimal()) continue;
+        ++alone;
+        how.how_many = 1;
+        how.most_steps = 1'000'000;
+        how.limits_worth = false;
+        const Plan whole = plan(sheet.routine(), {}, how);
+        how.limits_worth = true;
+        EXPECT_TRUE(whole.proved);
+        EXPECT_EQ(value_of(cut.choices[0]), value_of(whole.choices[0])) << seed << " " << steps;
+        EXPECT_EQ(cut.choices.size(), 6u);
+      }
+    }
+  }
+  EXPECT_GT(alone, 2);
+}
+
+TEST(PlanByOdds, TellsTheNextBestTooWhenItHasToStop) {
+  const ReadSheet sheet(long_sheet(5, 9, 4), pond());
+  for (PlanWish how : {wish_for(PlanWish::For::quantile), wish_for(PlanWish::For::target)}) {
+    how.target = kit::number("210");
+    std::uint64_t asked = 0;
+    how.go_on = [&](std::uint64_t) { return ++asked > 0; };
+    how.limits_worth = false;
+    const Plan whole = plan(sheet.routine(), {}, how);
+    const std::uint64_t in_all = asked;
+    for (const std::uint64_t part : {1, 2, 5, 9}) {
+      asked = 0;
+      how.go_on = [&](std::uint64_t) { return ++asked < in_all * part / 10; };
+      const Plan cut = plan(sheet.routine(), {}, how);
+      EXPECT_FALSE(cut.proved) << part;
+      EXPECT_EQ(cut.choices.size(), whole.choices.size()) << part;
+    }
   }
 }
 

@@ -189,6 +189,28 @@ TEST(PlanWeighted, TriesTheMostPromisingWhereOddsAreTooManyAndSaysSo) {
   EXPECT_GT(*found.choices[0].quantile, *found.as_written->quantile);
   // No total is above 100.
   EXPECT_EQ(found.gap, Decimal::whole(100) - *found.choices[0].quantile);
+  how.aim = PlanWish::For::target;
+  how.target = Decimal::whole(200);
+  EXPECT_EQ(planned(figures(), how).choices.at(0).options, std::vector<std::size_t>(6));
+}
+
+// 3 x 10 x 10 programmes: as many as are tried, and not one more.
+TEST(PlanWeighted, ProvesTheBestOfAsManyAsAreTried) {
+  std::string sheet = "routine \"Figures\"\nevent session\nvalues pond\nspread 0.3\nday 0.2\n";
+  for (int i = 1; i <= 3; ++i) {
+    sheet += "element " + std::to_string(i) + " figure\nparts heron\nexpect 7.5\n";
+    for (int option = 1; option < (i == 1 ? 3 : 10); ++option)
+      sheet += "option \"way " + std::to_string(option) + "\"\nparts otter\nexpect 6." +
+               std::to_string(option) + "\n";
+  }
+  PlanWish how;
+  how.event_limits = false;
+  how.aim = PlanWish::For::target;
+  how.target = Decimal::whole(200);
+  const Plan found = planned(sheet, how);
+  EXPECT_TRUE(found.proved);
+  // No option helps: nothing is to be changed for nothing.
+  EXPECT_EQ(found.choices.at(0).options, std::vector<std::size_t>(3));
 }
 
 TEST(PlanWeighted, TellsOneProgrammeEvenWhenItHasToStopAtOnce) {

@@ -42,15 +42,18 @@ TEST(PlanReport, SaysWhetherItIsProved) {
   EXPECT_TRUE(holds(told(plan), "Of the next best it")) << told(plan);
 }
 
-TEST(PlanReport, SaysThatOnlyTheMostPromisingWereTried) {
+TEST(PlanReport, SaysHowManyWereTriedWhereTheyAreTooMany) {
   ToldPlan plan = told_plan();
   plan.plan.proved = false;
   plan.plan.gap = d("14.5");
   plan.plan.tried = 300;
   EXPECT_TRUE(holds(told(plan),
-                    "Not proved: there are too many choices to try them all; the 300 most promising\nwere "
-                    "tried. Another could be better, by 14.5 points at most."))
+                    "Not proved: there are too many choices to try them all; 300 were tried. Another\ncould "
+                    "be better, by 14.5 points at most."))
       << told(plan);
+  plan.plan.gap = Decimal();
+  EXPECT_TRUE(holds(told(plan), "them all; 300\nwere tried.")) << told(plan);
+  EXPECT_FALSE(holds(told(plan), "time ran out")) << told(plan);
 }
 
 TEST(PlanReport, SaysWhatALimitCosts) {
