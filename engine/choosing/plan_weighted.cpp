@@ -111,12 +111,13 @@ class WeightedForecasts : public PlanAim {
       ++forecasts_;
       known->second = value_of(inputs_.programmes.options_of(choices));
     }
-    if (!known->second) return;
+    const std::optional<Exact>& value = known->second;
+    if (!value) return;
     std::vector<AimedProgramme>& best = best_.best;
     const auto place = std::find_if(best.begin(), best.end(), [&](const AimedProgramme& one) {
-      return *known->second != one.value ? *known->second > one.value : choices < choices_of(one.options);
+      return *value != one.value ? *value > one.value : choices < choices_of(one.options);
     });
-    best.insert(place, {inputs_.programmes.options_of(choices), *known->second});
+    best.insert(place, {inputs_.programmes.options_of(choices), *value});
     if (best.size() > how_many_) best.pop_back();
   }
 
