@@ -59,9 +59,9 @@ class Checking {
     const bool element = characters::all_digits(twice.name);
     complain(twice.line->piece,
              {Problem::repeated,
-              element ? fmt::format("element {} a second time", twice.name)
-                      : fmt::format("the aspect \"{}\" a second time", twice.name),
-              element ? "every element once in a run or a panel" : "every aspect once",
+              element ? fmt::format("a second mark of judge {} for element {}", twice.judge, twice.name)
+                      : fmt::format("a second mark of judge {} for \"{}\"", twice.judge, twice.name),
+              "one mark of each judge",
               fmt::format("the first is on line {}", position_of(list_, twice.first->piece).line)});
   }
 

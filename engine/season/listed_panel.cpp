@@ -92,10 +92,10 @@ class Writing {
   }
 
   // That a seat of it was given by `first` already.
-  void tell_twice(const Listed& line, const Listed& first) {
+  void tell_twice(const Listed& line, const Listed& first, std::size_t seat) {
     if (!out_.twice.empty() && out_.twice.back().line == &line) return;
     out_.twice.push_back(
-        {&line, &first, is_element(line.name) ? line.name : aspect_called(line.name, aspects_)});
+        {&line, &first, is_element(line.name) ? line.name : aspect_called(line.name, aspects_), seat + 1});
   }
 
   std::string_view aspect_of(const Listed& line) {
@@ -115,7 +115,7 @@ class Writing {
     from.resize(marks.size());
     for (std::size_t seat = 0; seat < marks.size(); ++seat) {
       const bool given = seat < line.judges.size() && line.judges[seat];
-      if (given && from[seat] != nullptr) tell_twice(line, *from[seat]);
+      if (given && from[seat] != nullptr) tell_twice(line, *from[seat], seat);
       if (from[seat] != nullptr) continue;
       marks[seat] = given ? mark_of(*line.judges[seat], marks[seat]) : of_line(marks[seat], line);
       if (given) from[seat] = &line;

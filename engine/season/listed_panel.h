@@ -30,6 +30,7 @@ struct ListedLines {
   struct Twice {
     const ListedPanel::Line *line, *first;
     std::string_view name;  // of the aspect as the event calls it; of an element as it is typed
+    std::size_t judge = 0;  // the number of the seat
   };
   std::vector<Twice> twice = {};
 };

@@ -154,6 +154,7 @@ TEST_F(ListedPanelTest, KnowsOfTwoLinesThatGiveOneJudgesMarkAndKeepsTheFirst) {
   for (const ListedLines& lines : {written(both, {}, spellings_), written_into(kept, both, {}, spellings_)}) {
     ASSERT_EQ(lines.twice.size(), 1u);
     EXPECT_EQ(lines.twice[0].line->name + " " + lines.twice[0].first->name, "02 2");
+    EXPECT_EQ(lines.twice[0].judge, 1u);
     const ast::Panel block = panel_of(lines.lines);
     const ast::JudgeMarks second = marks_of_2(block);
     ASSERT_GE(second.size(), 2u);
