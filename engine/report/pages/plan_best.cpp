@@ -69,9 +69,15 @@ PageTable totals_table(const ToldPlan& told, int places) {
   return table;
 }
 
+// Though the next ones may not be proved.
+bool is_best(const Plan& plan) {
+  return plan.proved || plan.gap == Decimal();
+}
+
 void put_changes_note(PageParts& page, const Routine& routine, const ToldPlan& told) {
   if (told.plan.choices.front().options == told.as_written)
-    return page.say("No change makes it better than it is.");
+    return page.say(is_best(told.plan) ? "No change makes it better than it is."
+                                       : "No change that was tried makes it better than it is.");
   const std::string ahead = told.plan.as_written ? behind_of(routine, told, *told.plan.as_written) : "";
   if (ahead.empty()) return;
   const std::string sign = Decimal::parse(ahead) > Decimal() ? "+" : "";

@@ -37,7 +37,7 @@ std::string aim_words(const ToldPlan& told) {
 std::string proof_sentence(const ToldPlan& told) {
   const std::string alike = told.plan.not_told_apart == 0
                                 ? ""
-                                : " " + std::to_string(told.plan.not_told_apart) +
+                                : " At least " + std::to_string(told.plan.not_told_apart) +
                                       (told.plan.not_told_apart == 1 ? " more is" : " more are") +
                                       " as good as far as the odds can be told apart.";
   if (told.plan.proved) return "Proved: no other choice within the limits does better." + alike;
@@ -71,7 +71,8 @@ void put_next_best(PageParts& page, const Routine& routine, const ToldPlan& told
   const std::vector<PlanChoice>& choices = told.plan.choices;
   if (choices.size() < 2) {
     page.apart();
-    return page.say("There is no other choice within the limits.");
+    return page.say(told.plan.proved ? "There is no other choice within the limits."
+                                     : "No other choice within the limits was found before it had to stop.");
   }
   using enum Align;
   PageTable table("", {{"", "", amount},

@@ -28,6 +28,9 @@ TEST(PlanReport, SaysThatNothingIsToBeChanged) {
   ToldPlan plan = told_plan();
   plan.as_written = {0, 1};
   EXPECT_TRUE(holds(told(plan), "No change makes it better than it is.\n")) << told(plan);
+  plan.plan.proved = false;
+  plan.plan.gap = d("1.25");
+  EXPECT_TRUE(holds(told(plan), "No change that was tried makes it better than it is.\n")) << told(plan);
 }
 
 TEST(PlanReport, SaysWhetherItIsProved) {
@@ -40,6 +43,22 @@ TEST(PlanReport, SaysWhetherItIsProved) {
       << told(plan);
   plan.plan.gap = Decimal();
   EXPECT_TRUE(holds(told(plan), "Of the next best it")) << told(plan);
+}
+
+TEST(PlanReport, SaysOfEqualOnesThatThereAreAtLeastSoMany) {
+  ToldPlan plan = told_plan();
+  plan.plan.not_told_apart = 12;
+  EXPECT_TRUE(holds(told(plan), "better. At least 12 more")) << told(plan);
+}
+
+TEST(PlanReport, SaysThatThereIsNoOtherChoiceOnlyWhereThatIsProved) {
+  ToldPlan plan = told_plan();
+  plan.plan.choices.resize(1);
+  EXPECT_TRUE(holds(told(plan), "There is no other choice within the limits.\n")) << told(plan);
+  plan.plan.proved = false;
+  plan.plan.gap = d("1.25");
+  EXPECT_TRUE(holds(told(plan), "No other choice within the limits was found before it had to stop.\n"))
+      << told(plan);
 }
 
 TEST(PlanReport, SaysHowManyWereTriedWhereTheyAreTooMany) {
