@@ -7,8 +7,8 @@
 
 #include "grammar/characters.h"
 #include "grammar/expected.h"
+#include "grammar/failure.h"
 #include "grammar/hints.h"
-#include "grammar/line_words.h"
 #include "grammar/problems.h"
 
 namespace landdrill {

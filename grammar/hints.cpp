@@ -7,10 +7,9 @@
 #include <optional>
 
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "grammar/expected.h"
 #include "grammar/failure.h"
-#include "grammar/hint.h"
-#include "grammar/line_words.h"
 #include "grammar/words.h"
 
 namespace landdrill {

@@ -8,8 +8,8 @@
 #include <string>
 #include <string_view>
 
+#include "grammar/diagnostics.h"
 #include "grammar/failure.h"
-#include "grammar/hint.h"
 
 namespace landdrill {
 

@@ -7,7 +7,6 @@
 #include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/leaves.h"
-#include "grammar/statement.h"
 #include "grammar/words.h"
 
 BOOST_FUSION_ADAPT_STRUCT(landdrill::ast::Counted, code, times)

@@ -8,6 +8,8 @@
 #include <string>
 
 #include "grammar/ast.h"
+#include "grammar/diagnostics.h"
+#include "grammar/span.h"
 
 namespace landdrill {
 
@@ -17,5 +19,15 @@ std::string print(const ast::Lines& lines);
 
 // One statement without indentation or comment: "element 2 hybrid \"Undertow\"".
 std::string print(const ast::Statement& statement);
+
+// A sheet as it is printed: the same statements, in columns, with the blanks and empty lines that belong between them.
+//
+//   tidy({"duet.sheet", "routine   \"Reeds\"\nevent open\n"}).text     // "routine \"Reeds\"\nevent    open\n"
+
+struct Tidied {
+  std::string text;  // empty when a line is in error
+  Diagnostics messages;
+};
+Tidied tidy(const Source& sheet);
 
 }  // namespace landdrill

@@ -8,12 +8,10 @@
 #include "grammar/explain.h"
 #include "grammar/failure.h"
 #include "grammar/leaves.h"
-#include "grammar/line_words.h"
 #include "grammar/parse.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
 #include "grammar/span.h"
-#include "grammar/statement.h"
 #include "grammar/words.h"
 
 namespace landdrill {

@@ -10,7 +10,7 @@
 #include <string_view>
 #include <vector>
 
-#include "grammar/hint.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::words {
 
@@ -41,7 +41,7 @@ enum class Colon {
   forgiven,      // nothing
   written,       // nothing, but it is how the keyword is mostly written
   unless_marks,  // nothing, but where marks follow, the line is of an aspect of this name
-  aspect         // the line is of an aspect of this name, or a keyword by mistake (builder_runs.cpp)
+  aspect         // the line is of an aspect of this name, or a keyword by mistake (builder.cpp)
 };
 
 // Every keyword with one line of help: "beats a minute", "tempo 128".

@@ -16,7 +16,7 @@ struct CellChange {
 struct RowChange {
   enum class What { added, gone, changed };
   std::string table;
-  std::string key;             // "spin-360", "duet-free execution"
+  std::string key;  // "spin-360", "duet-free execution"
   What what;
   std::vector<CellChange> cells;  // for changed
 };

@@ -21,8 +21,8 @@ struct TableFile {
 };
 
 struct TableFiles {
-  std::string name;    // of the set: "kingfisher-2026"
-  std::string place;   // put before file names in messages: "tables/data/kingfisher-2026/"; may be empty
+  std::string name;   // of the set: "kingfisher-2026"
+  std::string place;  // put before file names in messages: "tables/data/kingfisher-2026/"; may be empty
   std::vector<TableFile> files;
 };
 

@@ -6,7 +6,7 @@
 #include <string>
 
 #include "grammar/characters.h"
-#include "grammar/hint.h"
+#include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/cells.h"

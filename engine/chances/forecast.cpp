@@ -2,11 +2,13 @@
 
 #include <algorithm>
 
-#include "engine/chances/forecast_lines.h"
-#include "engine/chances/forecast_obstacles.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/weighted_odds.h"
 #include "engine/routine/wish.h"
+#include "engine/score/score.h"
 #include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
@@ -69,6 +71,150 @@ Against against(const TotalOdds& ours, const TotalOdds& theirs) {
   return {
       {beats(ours.odds, theirs.odds), beats_by_more_than(ours.odds, theirs.odds, bound), std::min(1.0, most)},
       equals(ours.odds, theirs.odds)};
+}
+
+namespace {
+
+Decimal day_step(const Routine& routine, Decimal spread) {
+  std::int64_t step = 0;
+  for (const PanelRule& rule : routine.set->panels) {
+    if (rule.event != routine.event->code) continue;
+    step = step == 0 ? rule.step.units() : std::min(step, rule.step.units());
+  }
+  if (step == 0) step = Decimal::one;
+  if (spread.units() == 0) return Decimal::from_units(step);
+  while (step > spread.units() && step % 2 == 0) step /= 2;
+  while (2 * step <= spread.units()) step *= 2;
+  return Decimal::from_units(step);
+}
+
+DailyLine taken_off_line(ForecastLine::What what, std::string label, TakenOff off) {
+  DailyLine result;
+  result.line.what = what;
+  result.line.label = std::move(label);
+  result.by_day.push_back(std::move(off.odds));
+  result.bound = off.bound;
+  result.lost = off.lost;
+  return result;
+}
+
+}  // namespace
+
+Odds DailyLine::over(const Odds& days) const {
+  if (by_day.size() == 1) return by_day.front();
+  std::vector<WeighedOdds> weighed;
+  for (std::size_t day = 0; day < days.cases().size(); ++day)
+    weighed.push_back({days.cases()[day].chance, &on(day)});
+  return mixed(weighed);
+}
+
+ForecastLines::ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how)
+    : routine_(routine), risked_(risked(routine, wish)), spreads_(spreads(routine, wish, how.spreads)) {
+  obstacles_ = obstacles_before(routine_, risked_, spreads_);
+  if (obstacles_.empty()) days_ = day_odds(spreads_.day.marks, day_step(routine_, spreads_.day.marks));
+}
+
+std::vector<DailyLine> ForecastLines::all() {
+  std::vector<DailyLine> lines;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    const PanelRule* rule = routine_.elements[i].panel;
+    if (rule != nullptr && rule->use != Use::weighted) lines.push_back(own_line(i, *rule));
+  }
+  std::size_t index = 0;
+  for (const PanelRule* rule : weighting_rules(routine_)) {
+    if (std::optional<DailyLine> line = weighted_line(*rule, index++)) lines.push_back(std::move(*line));
+  }
+  for (std::size_t i = 0; i < risked_.showing.aspects.size(); ++i) lines.push_back(aspect_line(i));
+  if (!risked_.errors.empty()) {
+    lines.push_back(taken_off_line(ForecastLine::What::sync, "Sync errors", sync_odds(risked_.errors)));
+  }
+  if (!risked_.penalties.empty()) {
+    lines.push_back(
+        taken_off_line(ForecastLine::What::penalties, "Penalties", penalty_odds(risked_.penalties)));
+  }
+  return lines;
+}
+
+std::optional<Chance> ForecastLines::deviation_of(std::size_t element) {
+  const PanelRule* rule = routine_.elements[element].panel;
+  if (rule == nullptr) return std::nullopt;
+  if (rule->use != Use::weighted) return own_line(element, *rule).over(days_).deviation();
+  WeightedScatter scatter(*rule);
+  Chance lost = 0;
+  for (const Odds::Case& day : days_.cases())
+    scatter.add_day(day.chance, weighted_on(*rule, day.value, lost));
+  return scatter.deviation();
+}
+
+Decimal ForecastLines::expected_mark_of(std::size_t element) const {
+  return mean_mark(*risked_.showing.elements[element].marks);
+}
+
+// `odds_of` turns the kept marks of a day into points.
+template <class OddsOf>
+DailyLine ForecastLines::marked(ForecastLine line, const PanelRule& rule, OddsOf odds_of) {
+  DailyLine result{std::move(line), {}, {}, 0};
+  for (const Odds::Case& day : days_.cases()) {
+    const LikelyMarks& marks =
+        memory_.kept(rule, *result.line.expected_mark + day.value, result.line.spread.marks);
+    result.by_day.push_back(odds_of(marks.odds));
+    result.lost = std::max(result.lost, marks.lost);
+  }
+  return result;
+}
+
+DailyLine ForecastLines::own_line(std::size_t element, const PanelRule& rule) {
+  ForecastLine line;
+  line.index = element;
+  line.label = label_of(routine_.elements[element]);
+  line.expected_mark = expected_mark_of(element);
+  line.spread = spreads_.elements[element];
+  line.base = risked_.chances[element];
+  return marked(std::move(line), rule, [&](const Odds& kept) {
+    return element_odds(rule, kept, credited(routine_, risked_, element));
+  });
+}
+
+std::vector<WeightedElement> ForecastLines::weighted_on(const PanelRule& rule, Decimal shift, Chance& lost) {
+  std::vector<WeightedElement> elements;
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    if (routine_.elements[i].panel != &rule) continue;
+    const LikelyMarks& marks = memory_.kept(rule, expected_mark_of(i) + shift, spreads_.elements[i].marks);
+    elements.push_back({&marks.odds, credited(routine_, risked_, i)});
+    lost += marks.lost;
+  }
+  return elements;
+}
+
+std::optional<DailyLine> ForecastLines::weighted_line(const PanelRule& rule, std::size_t index) {
+  DailyLine result;
+  result.line.what = ForecastLine::What::weighted;
+  result.line.index = index;
+  result.line.label = rule.title;
+  WeightedOdds together(rule);
+  for (const Odds::Case& day : days_.cases()) {
+    Chance lost = 0;
+    std::optional<Odds> odds = together.odds(weighted_on(rule, day.value, lost), lost);
+    if (!odds) {
+      obstacles_.push_back({Obstacle::Of::ways_too_many, {.names = {rule.title}}});
+      return std::nullopt;
+    }
+    result.by_day.push_back(std::move(*odds));
+    result.lost = std::max(result.lost, lost);
+  }
+  return result;
+}
+
+DailyLine ForecastLines::aspect_line(std::size_t index) {
+  const ShownAspect& aspect = risked_.showing.aspects[index];
+  ForecastLine line;
+  line.what = ForecastLine::What::aspect;
+  line.index = index;
+  line.label = aspect.rule->title;
+  line.expected_mark = mean_mark(*aspect.marks);
+  line.spread = spreads_.aspects[index];
+  return marked(std::move(line), *aspect.rule,
+                [&](const Odds& kept) { return plain_odds(*aspect.rule, kept); });
 }
 
 }  // namespace landdrill

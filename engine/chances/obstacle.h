@@ -1,4 +1,4 @@
-// Why a question about chances or choices has no answer, as values: engine/report/obstacle_words.h makes the sentence.
+// Why a question about chances or choices has no answer, as values: engine/report/cautions.h makes the sentence.
 //
 //   Obstacle{Obstacle::Of::elements_unmarked, {.elements = {1, 3}}}
 //   // "elements 1 and 3 have no expected mark: add `expect`, or a run"
@@ -7,6 +7,10 @@
 #include <string>
 #include <vector>
 
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
+#include "engine/routine/wish.h"
+#include "engine/score/account.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
@@ -45,5 +49,19 @@ struct Obstacle {
   }
 };
 using Obstacles = std::vector<Obstacle>;
+
+// What stands in the way of a forecast.
+//
+//   obstacles_before(routine, risked, spreads)
+//   // {{Obstacle::Of::elements_unmarked, {.elements = {1, 3}}}}
+
+// Before anything is worked out: marks or spreads that are missing, base marks that the set does not have,
+// numbers that no forecast can be made of.
+Obstacles obstacles_before(const Routine& routine, const Risked& risked, const Spreads& spreads);
+// Lines without a mark, elements in one.
+Obstacles unmarked_lines(const Unmarked& missing);
+
+// How many of the runs that count said something of sync errors.
+std::size_t runs_with_sync(const Routine& routine, const RunWish& wish);
 
 }  // namespace landdrill

@@ -4,7 +4,7 @@
 #include <cassert>
 #include <cmath>
 
-#include "engine/chances/forecast_lines.h"
+#include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"

@@ -19,7 +19,7 @@ struct Rival {
 // Both totals exist at their own chances and in between.
 Duel duel(const Worth& worth, const Rival& first, const Rival& other);
 
-// duel_steps.cpp: one thing after another is exchanged; what the rounded total moves by is that step's doing.
+// duel.cpp: one thing after another is exchanged; what the rounded total moves by is that step's doing.
 std::vector<WorthStep> worth_steps(const Worth& worth, const Rival& easier, const Rival& harder);
 
 }  // namespace landdrill

@@ -11,8 +11,6 @@
 #include "engine/chances/odds.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/plan_aims.h"
-#include "engine/choosing/plan_open.h"
-#include "engine/choosing/plan_pieces.h"
 #include "engine/choosing/plan_programme_odds.h"
 #include "engine/choosing/plan_reach.h"
 #include "engine/choosing/plan_weighted_search.h"

@@ -9,7 +9,7 @@
 // Only plan*.cpp include this.
 #pragma once
 
-#include "engine/chances/risk_together.h"
+#include "engine/chances/risk.h"
 #include "engine/choosing/plan_aims.h"
 #include "tables/decimal.h"
 #include "tables/value_set.h"

@@ -7,7 +7,7 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
-#include "engine/chances/risk_together.h"
+#include "engine/chances/risk.h"
 #include "engine/choosing/plan.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_rooms.h"

@@ -3,12 +3,10 @@
 #include <algorithm>
 #include <cassert>
 
-#include "engine/chances/forecast_obstacles.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
-#include "engine/score/account_notes.h"
 #include "engine/score/panel.h"
 #include "engine/score/score.h"
 #include "tables/decimal.h"

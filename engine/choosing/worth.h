@@ -12,7 +12,6 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
-#include "engine/chances/risk_together.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"

@@ -64,4 +64,9 @@ Exit help(Call& call);
 Exit man(Call& call);
 Exit completions(Call& call);
 
+// A command line that cannot be followed: says so on standard error.
+
+// Prints a mistake of the command line; Exit::usage.
+Exit misused(Call& call, const std::string& mistake);
+
 }  // namespace landdrill::cli

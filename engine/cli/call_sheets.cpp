@@ -1,7 +1,10 @@
 #include "engine/cli/call_sheets.h"
 
-#include "engine/files/read_set.h"
+#include "engine/cli/call.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/messages.h"
 #include "engine/files/read_sheets.h"
+#include "engine/files/value_sets.h"
 #include "tables/folder.h"
 
 namespace landdrill::cli {
@@ -26,6 +29,18 @@ bool all_readable(Call& call, const std::vector<std::string>& files) {
   const auto troubles = unreadable(files);
   for (const Trouble& trouble : troubles) refuse(call, trouble);
   return troubles.empty();
+}
+
+OneRoutine::OneRoutine(Call& call, const std::string& file)
+    : sheets_(call, {file}), exit_(read(call, file)) {}
+
+Exit OneRoutine::read(Call& call, const std::string& file) {
+  if (!all_readable(call, {file})) return Exit::environment;
+  if (!sheets_.reader().next()) return worse(Exit::errors, sheets_.worst());
+  if (sheets_.reader().more()) return misused(call, shown(file) + " holds several routines; expected one");
+  if (sheets_.reader().sheet().ok()) return Exit::ok;
+  Messages(call.streams).add(messages());
+  return worse(Exit::errors, sheets_.worst());
 }
 
 }  // namespace landdrill::cli

@@ -47,7 +47,7 @@ inline constexpr OperandRow words_operand = {"WORDS", "words of the title of a r
 
 // rows_of_sheets.cpp: one sheet or many, as they are.
 std::vector<Command> sheet_commands();
-// rows_of_choosing.cpp: what to swim, with which odds, and what to train.
+// rows_of_sheets.cpp: what to swim, with which odds, and what to train.
 std::vector<Command> choosing_commands();
 // rows_of_sets.cpp: value sets in folders, and in a season file.
 std::vector<Command> set_commands();

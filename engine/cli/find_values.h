@@ -9,8 +9,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
-#include "engine/files/read_set.h"
-#include "engine/files/set_folders.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/face.h"

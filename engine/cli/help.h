@@ -19,4 +19,8 @@ std::string markdown();
 // `text` in lines of at most `width` characters, each after `indent` blanks.
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width = 80);
 
+// The manual page, made from the command table: `landdrill man | man -l -`.
+
+std::string man_page(std::string_view version);
+
 }  // namespace landdrill::cli

@@ -4,14 +4,64 @@
 //   marking.run();      // Exit::ok, also when she paused: then marking.finished() is false
 #pragma once
 
+#include <signal.h>
+
+#include <chrono>
+#include <optional>
+#include <string>
+
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/keyboard.h"
 #include "engine/judging/practice.h"
 #include "engine/season/practice_tasks.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
+
+// Lines of standard input as they are typed, for as long as there is time.
+//
+//   Keyboard keyboard;
+//   keyboard.listen(Clock::now() + 20s)      // Heard::line, and keyboard.line is "7.25"
+//
+// A line that was typed ahead is heard at once; what was half typed when the time was up is forgotten. While
+// there is a keyboard, Ctrl-C and coming back after Ctrl-Z are heard, and nothing else is interrupted by
+// them.
+
+class Keyboard {
+ public:
+  using Clock = std::chrono::steady_clock;
+  enum class Heard {
+    line,
+    end,
+    too_late,
+    interrupted,  // Ctrl-C
+    back_again    // after Ctrl-Z: what was half typed is forgotten
+  };
+  Keyboard();
+  ~Keyboard();
+  Keyboard(const Keyboard&) = delete;
+  Keyboard& operator=(const Keyboard&) = delete;
+
+  // Waits no longer than until the deadline; without one, as long as it takes.
+  Heard listen(std::optional<Clock::time_point> deadline);
+  std::string line;
+
+ private:
+  enum class Ready { input, time_is_up, signal };
+  Ready wait(std::optional<Clock::time_point> deadline) const;
+  std::optional<Heard> signalled();
+  Heard end_of_input();
+  void forget();
+  void read_some();
+
+  std::string waiting_;
+  bool ended_ = false;
+  sigset_t mask_before_;
+  struct sigaction interrupt_before_, continue_before_;
+};
+
+// Ends the program as Ctrl-C does, so that a shell sees that it was.
+[[noreturn]] void end_as_interrupted();
 
 class Marking {
  public:

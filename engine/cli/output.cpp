@@ -1,5 +1,6 @@
 #include "engine/cli/output.h"
 
+#include <fmt/format.h>
 #include <sys/ioctl.h>
 #include <sys/stat.h>
 #include <unistd.h>
@@ -8,6 +9,9 @@
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
+
+#include "engine/report/page.h"
+#include "engine/report/render_text.h"
 
 namespace landdrill::cli {
 namespace {
@@ -69,6 +73,53 @@ int page_width(int descriptor) {
   winsize seen{};
   if (ioctl(descriptor, TIOCGWINSZ, &seen) != 0 || seen.ws_col == 0) return 80;
   return std::clamp<int>(seen.ws_col, 60, 120);
+}
+
+using std::chrono::steady_clock;
+
+Progress::Progress(Streams& streams, std::string_view what)
+    : streams_(streams),
+      what_(what),
+      on_terminal_(isatty(streams.err.descriptor()) == 1),
+      began_(steady_clock::now()),
+      next_(began_ + std::chrono::seconds(1)) {}
+
+void Progress::show(std::string_view how_far) {
+  const auto now = steady_clock::now();
+  if (!on_terminal_ || now < next_) return;
+  next_ = now + std::chrono::milliseconds(100);
+  shown_ = true;
+  streams_.say(fmt::format("\r\x1b[Klanddrill: {}: {}", what_, how_far));
+}
+
+void Progress::clear() {
+  if (shown_) streams_.say("\r\x1b[K");
+  shown_ = false;
+}
+
+double Progress::seconds() const {
+  return std::chrono::duration<double>(steady_clock::now() - began_).count();
+}
+
+report::TextWish page_wish(const Call& call) {
+  report::TextWish wish;
+  wish.width = page_width(call.streams.out.descriptor());
+  const std::string_view asked =
+      has_option(call.command, "--colour") ? call.given.value("--colour", "auto") : "auto";
+  wish.colour = wants_colour(asked, call.streams.out.descriptor());
+  wish.full = call.given.has("--full");
+  return wish;
+}
+
+report::Format format_of(const Call& call) {
+  const std::string_view typed = call.given.value("--format", "text");
+  return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
+}
+
+void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
+  const report::Format format = format_of(call);
+  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
+                                                        : render(page, format, page_wish(call)));
 }
 
 }  // namespace landdrill::cli

@@ -91,4 +91,124 @@ std::vector<Command> sheet_commands() {
   return {score_row(), check_row(), tidy_row(), explain_row()};
 }
 
+namespace {
+
+constexpr OptionRow compare_full = {"--full", "", "part by part as well, and how every number comes about"};
+constexpr OptionRow forecast_full = {"--full", "", "the model, and each line with what went into it"};
+constexpr OptionRow plan_full = {"--full", "", "how each element of the best programme comes about as well"};
+constexpr OptionRow spread_option = {
+    "--spread", "MARKS", "how far judges' marks scatter (standard deviation), whatever the sheet says"};
+constexpr OptionRow day_option = {"--day", "MARKS",
+                                  "how far good and bad days shift all marks (standard deviation)"};
+constexpr OptionRow spreads_option = {"--spreads", "sheet|panels|set",
+                                      "take both from the sheet, its recorded panels or the value set only",
+                                      "sheet panels set"};
+constexpr OptionRow forecast_target = {"--target", "POINTS",        "say how likely this total is reached",
+                                       {},         Offers::nothing, true};
+constexpr OptionRow against_option = {
+    "--against", "FILE", "say how likely the routine of this sheet is beaten", {}, Offers::files};
+constexpr OptionRow within_option = {
+    "--within", "POINTS", "how far a total may lie from where it truly is, at most (finer takes longer)"};
+constexpr OptionRow aim_option = {
+    "--aim", "expected|SHARE%",
+    "the highest expected total, or the highest that is missed no more often than SHARE % of the time"};
+constexpr OptionRow plan_target = {"--target", "POINTS", "the best chance to reach this total"};
+constexpr OptionRow limit_option = {"--limit", "LIMIT",         "a limit as in a sheet: \"throw most 2\"",
+                                    {},        Offers::nothing, true};
+constexpr OptionRow keep_option = {
+    "--keep", "NUMBER[=TITLE]", "the element stays, as written or with this option",
+    {},       Offers::nothing,  true};
+constexpr OptionRow optional_option = {"--optional", "NUMBER",        "the element may be left out",
+                                       {},           Offers::nothing, true};
+constexpr OptionRow ignore_option = {"--ignore-limits", "",
+                                     "plan without the limits of the event; yours still hold"};
+constexpr OptionRow plan_seconds = {"--seconds", "SECONDS", "how long to look at most (otherwise 10)"};
+constexpr OptionRow top_option = {"--top", "NUMBER", "the first so many lines only"};
+
+Command compare_row() {
+  return {
+      "compare",
+      "the options of an element side by side: which gives more",
+      "For each option: what it is worth as declared and on the base mark, and what that comes to by the "
+      "chance of the base mark (`slip` in the sheet, or your run-throughs). Then which gives more and why, "
+      "step by step, and how far the mark of the harder one may fall, or its base marks may become more "
+      "frequent, before the easier one is better. Without ELEMENT: every element that has options.\n\n"
+      "This compares ways to swim an element. What changed between two value sets is told by `landdrill "
+      "values compare`.",
+      {sheet_operand, {"ELEMENT", "its number or its title", 0, 1}},
+      {&runs_option, &option_option, &spread_option, &day_option, &spreads_option, &format_option,
+       &compare_full, &set_option, &values_option, &season_option, &colour_option},
+      {{"landdrill compare harbour-lights.sheet", "every element that has options"},
+       {"landdrill compare harbour-lights.sheet 2", "the second element"},
+       {"landdrill compare harbour-lights.sheet Beacon --full", "one element, part by part"}},
+      compare};
+}
+
+Command forecast_row() {
+  return {
+      "forecast",
+      "how likely which score is, line by line and in all",
+      "The expected marks are where the judges' marks lie on average. How far they scatter, how good and bad "
+      "days shift them, how often an element gets its base mark and how many sync errors there are comes "
+      "from "
+      "the sheet (`spread`, `day`, `slip`, `errors`, `risk`), from its recorded panels and runs, or from the "
+      "value set; the report says which. The odds are worked out exactly, not drawn.\n\n"
+      "--against takes the other sheet as it is written. --spread and --day hold for both.",
+      {sheet_operand},
+      {&forecast_target, &against_option, &spread_option, &day_option, &spreads_option, &within_option,
+       &runs_option, &option_option, &format_option, &forecast_full, &set_option, &values_option,
+       &season_option, &colour_option},
+      {{"landdrill forecast harbour-lights.sheet", "what to expect, and how far off it may be"},
+       {"landdrill forecast harbour-lights.sheet --target 210 --target 220", "how likely are these?"},
+       {"landdrill forecast harbour-lights.sheet --against rival.sheet", "who is likely to win?"},
+       {"landdrill forecast harbour-lights.sheet --spread 0.5 --day 0.25",
+        "when judges differ more, and days too"}},
+      forecast};
+}
+
+Command plan_row() {
+  return {
+      "plan",
+      "the best option for every element, within all limits",
+      "Chooses one option for each element, and leaves out what the sheet calls `optional` where that is "
+      "better, so that the expected total is highest (or what --aim or --target ask for). It keeps the "
+      "limits "
+      "of the event (how many elements of which kind, families, time, and what may be in one element) and "
+      "your own (`limit` and `stays` in "
+      "the "
+      "sheet, --limit and --keep here). It says whether that is proved to be the best, what each limit costs "
+      "and what the next best programmes are. When no programme keeps all limits, it says which ones "
+      "contradict each other, and ends with 1.",
+      {sheet_operand},
+      {&aim_option, &plan_target, &limit_option, &keep_option, &optional_option, &ignore_option,
+       &plan_seconds, &spread_option, &day_option, &spreads_option, &runs_option, &option_option,
+       &format_option, &plan_full, &set_option, &values_option, &season_option, &colour_option},
+      {{"landdrill plan harbour-lights.sheet", "the highest expected total"},
+       {"landdrill plan harbour-lights.sheet --target 210", "the best chance of 210 points"},
+       {"landdrill plan harbour-lights.sheet --aim 25%", "a total to be reached three times in four"},
+       {"landdrill plan harbour-lights.sheet --limit \"breath most 14.5\" --keep 6=dimmed",
+        "no more than 14.5 s under water in one go, and a dimmed Beacon"}},
+      plan};
+}
+
+Command train_row() {
+  return {
+      "train",
+      "where training buys most, ranked",
+      "For each element and each mark: what the expected total would gain by a tenth of a mark, by half the "
+      "chance of the base mark, by one sync error or penalty less. Ranked by what it brings.",
+      {sheet_operand},
+      {&top_option, &runs_option, &option_option, &format_option, &full_option, &set_option, &values_option,
+       &season_option, &colour_option},
+      {{"landdrill train harbour-lights.sheet", "everything, best first"},
+       {"landdrill train harbour-lights.sheet --top 5", "the five that bring most"}},
+      train};
+}
+
+}  // namespace
+
+std::vector<Command> choosing_commands() {
+  return {compare_row(), forecast_row(), plan_row(), train_row()};
+}
+
 }  // namespace landdrill::cli

@@ -5,13 +5,11 @@
 #include <algorithm>
 #include <utility>
 
-#include "engine/files/read_set.h"
 #include "engine/files/value_sets.h"
 #include "engine/routine/problems.h"
 #include "engine/score/objections.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
-#include "grammar/hint.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
 

@@ -9,7 +9,6 @@
 #include <vector>
 
 #include "engine/files/read_ahead.h"
-#include "engine/files/read_set.h"
 #include "engine/files/value_sets.h"
 #include "engine/routine/sheet.h"
 #include "grammar/blocks.h"

@@ -1,19 +1,32 @@
-// Where the value sets of sheets come from: folders (set_folders.h) or a season file (season/season_sets.h). Each set
+// Where the value sets of sheets come from: folders (value_sets.h) or a season file (season/season_sets.h). Each set
 // is read once and lives as long as this.
 //
 //   auto set = sets.of_sheet("kingfisher-2026", "club/duet.sheet");   // (*set)->loaded.set
 #pragma once
 
+#include <filesystem>
 #include <map>
+#include <memory>
 #include <mutex>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
-#include "engine/files/read_set.h"
 #include "tables/folder.h"
+#include "tables/load.h"
 
 namespace landdrill {
+
+// A value set as it was read, and from where: a folder, a season file, or neither when it is an edition of the book.
+
+struct ReadSet {
+  TableFiles files;
+  Loaded loaded;
+  std::filesystem::path folder = {};               // empty when it is from a season file
+  std::vector<std::filesystem::path> hidden = {};  // with further sets of that name, which do not count
+  std::string season = {};                         // the season file
+};
 
 class ValueSets {
  public:
@@ -45,5 +58,35 @@ class ValueSets {
 inline std::string_view beside(std::string_view file) {
   return file.substr(0, file.rfind('/') + 1);
 }
+
+// Value sets from folders: those that are told, beside the sheet, or where folder.h says.
+//
+//   SetFolders folders({"club-sets"});
+//   folders.of_sheet("kingfisher-2026", "club/duet.sheet")
+//   folders.of_path("club-sets/kingfisher-2026")
+
+class SetFolders : public ValueSets {
+ public:
+  explicit SetFolders(std::vector<std::filesystem::path> told) { search_.told = std::move(told); }
+
+  // The set of a folder.
+  Result<const ReadSet*> at(const SetPlace& place);
+  // The same; it is called as the folder is.
+  Result<const ReadSet*> of_path(const std::string& folder);
+  // Where sets are looked for, for a sheet in `file`.
+  Search search_beside(std::string_view file) const;
+
+ private:
+  Result<const ReadSet*> find(std::string_view name, std::string_view file) override;
+  std::vector<std::string> look_for_names(std::string_view file) override;
+
+  Search search_;
+  std::map<std::string, std::unique_ptr<ReadSet>> read_;  // by folder
+  // Folders are looked through once, by where the sheet is.
+  std::map<std::pair<std::string, std::string>, Result<SetPlace>> places_;  // by name and folder
+};
+
+// The whole path of a folder, wherever the reader is; links stay links.
+std::string whole_path(const std::filesystem::path& folder);
 
 }  // namespace landdrill

@@ -36,7 +36,7 @@ struct Lesson {
 std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
                             const std::vector<std::size_t>& options = {});
 
-// A group's bias and the same drawn towards the mean of its sort (draw_together.h says how). With fewer than
+// A group's bias and the same drawn towards the mean of its sort (learning.h says how). With fewer than
 // two lessons there is no spread and no interval of the plain mean; the drawn one has its interval from the
 // spread that all groups share.
 struct LearnedBias {

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "engine/judging/enough.h"
+#include "engine/judging/panel_figures.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/figures.h"
 #include "tables/binary.h"
@@ -144,6 +145,199 @@ std::vector<std::string> sentences_about_judges(const PanelView& view) {
   say_spread(view, sentences);
   say_dropped(view, sentences);
   return sentences;
+}
+
+// The sentences about how far a panel agrees, and the warnings.
+
+namespace {
+
+// The grades are common practice, no source; that it is no chance is the chi-square's say.
+std::string how_alike(const Concordance& concordance) {
+  if (concordance.by_chance.value_or(0) > 0.05) return "no more alike than chance could make them";
+  const double w = *concordance.w.value;
+  return w >= 0.7   ? "much alike"
+         : w >= 0.5 ? "fairly alike"
+         : w >= 0.3 ? "only partly alike"
+                    : "hardly alike";
+}
+void say_concordance(const PanelView& view, std::vector<std::string>& sentences) {
+  const Statistic& w = view.concordance.w;
+  if (!w.value || w.rows < least_marks) return;
+  sentences.push_back("The judges rank the " + things(view) + " " + how_alike(view.concordance) + " (W " +
+                      figure(*w.value) + ").");
+}
+
+// Koo & Li (2016), A guideline of selecting and reporting intraclass correlation coefficients: below 0.5
+// poor, to 0.75 moderate, to 0.9 good, above excellent.
+std::string guide(double icc) {
+  return icc < 0.5 ? "a poor" : icc < 0.75 ? "a moderate" : icc < 0.9 ? "a good" : "an excellent";
+}
+void say_intraclass(const PanelView& view, std::vector<std::string>& sentences) {
+  const Statistic &one = view.intraclass.forms[1], &mean = view.intraclass.forms[4];
+  if (!one.value || !mean.value || one.rows < least_marks) return;
+  const std::string judges = std::to_string(view.judges.size());
+  sentences.push_back("One judge's marks alone are " + guide(*one.value) + " guide to the " + things(view) +
+                      " (ICC(2,1) " + figure(*one.value) + "), the mean of all " + judges + " is " +
+                      guide(*mean.value) + " one (ICC(2," + judges + ") " + figure(*mean.value) + ").");
+}
+
+// Common practice, no source: 0.8 to rely on, 0.667 for first conclusions.
+std::string how_well(double alpha) {
+  return alpha >= 0.8     ? "well enough to rely on one alone"
+         : alpha >= 0.667 ? "well enough for a first idea"
+                          : "too little to rely on one alone";
+}
+void say_alpha(const PanelView& view, std::vector<std::string>& sentences) {
+  if (!view.interval.value || view.interval.rows < least_marks) return;
+  sentences.push_back("Mark for mark the judges agree " + how_well(*view.interval.value) + " (alpha " +
+                      figure(*view.interval.value) + ").");
+}
+
+// The pairs with the largest and the smallest number of a sort.
+struct Extremes {
+  const PairView *most = nullptr, *least = nullptr;
+};
+Extremes extremes(const PanelView& view, Statistic PairView::*number) {
+  Extremes found;
+  for (const PairView& pair : view.pairs) {
+    const Statistic& one = pair.*number;
+    if (!one.value || one.rows < least_marks) continue;
+    if (found.most == nullptr || *one.value > *(found.most->*number).value) found.most = &pair;
+    if (found.least == nullptr || *one.value < *(found.least->*number).value) found.least = &pair;
+  }
+  return found;
+}
+
+std::string correlations(const PairView& pair) {
+  return " (Spearman " + figure(*pair.spearman.value) + ", Kendall " + figure(*pair.kendall.value) + ")";
+}
+void say_order(const PanelView& view, std::vector<std::string>& sentences) {
+  const auto [most, least] = extremes(view, &PairView::spearman);
+  if (most == nullptr) return;
+  const std::string rank = "Judges " + seats(*most) + " rank the " + things(view);
+  sentences.push_back(most == least
+                          ? rank + (*most->spearman.value >= 0.5 ? " alike" : " in different orders") +
+                                correlations(*most) + "."
+                          : rank + " most alike" + correlations(*most) + ", judges " + seats(*least) +
+                                " least" + correlations(*least) + ".");
+}
+
+void say_kappa(const PanelView& view, std::vector<std::string>& sentences) {
+  const auto [most, least] = extremes(view, &PairView::kappa);
+  if (most == nullptr) return;
+  std::string text = "Judges " + seats(*most) + " come closest to giving the same mark (weighted kappa " +
+                     figure(*most->kappa.value) + ")";
+  if (most == least)
+    text = "Judges " + seats(*most) + " agree on the mark by " + figure(*most->kappa.value) +
+           " of what chance leaves over (weighted kappa)";
+  if (most != least) text += ", judges " + seats(*least) + " least (" + figure(*least->kappa.value) + ")";
+  sentences.push_back(text + ".");
+}
+
+double widest(const AgreementLimits& limits) {
+  return std::max(std::abs(*limits.lower.value), std::abs(*limits.upper.value));
+}
+void say_limits(const PanelView& view, std::vector<std::string>& sentences) {
+  const PairView* pair = nullptr;
+  for (const PairView& one : view.pairs) {
+    if (!one.limits.lower.value || one.limits.lower.rows < least_marks) continue;
+    if (pair == nullptr || widest(one.limits) > widest(pair->limits)) pair = &one;
+  }
+  if (pair == nullptr || widest(pair->limits) == 0) return;
+  sentences.push_back("On one of the " + things(view) + " judges " + seats(*pair) + " can be " +
+                      figure(widest(pair->limits)) + " marks apart (limits of agreement " +
+                      figure(*pair->limits.lower.value) + " to " + figure(*pair->limits.upper.value) + ").");
+}
+
+void warn_of_none(const Statistic& statistic, const std::string& name, std::vector<std::string>& warnings) {
+  if (!statistic.value) warnings.push_back("There is no " + name + ": " + statistic.why_not + ".");
+}
+
+std::string count(std::size_t number, const std::string& one, const std::string& many) {
+  return std::to_string(number) + " " + (number == 1 ? one : many);
+}
+
+void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings) {
+  const Statistic& icc = view.intraclass.forms[1];
+  if (view.concordance.w.value && view.concordance.w.rows < rows_for_chi_square) {
+    warnings.push_back(
+        "W rests on " + std::to_string(view.concordance.w.rows) + " " + things(view) + "; " +
+        std::to_string(rows_for_chi_square) +
+        " are wanted before its chance can be trusted, which is reckoned as if they were many.");
+  }
+  if (icc.value && icc.low && icc.rows < rows_for_intervals) {
+    warnings.push_back("The intraclass correlation rests on " + std::to_string(icc.rows) + " " +
+                       things(view) + "; " + std::to_string(rows_for_intervals) +
+                       " are wanted, for with these ICC(2,1) may be anything from " + figure(*icc.low) +
+                       " to " + figure(*icc.high) + ".");
+  }
+  double most = 0;
+  std::size_t fewest = rows_for_intervals;
+  for (const PairView& pair : view.pairs) {
+    const Statistic& upper = pair.limits.upper;
+    if (!upper.value || !upper.high || upper.rows >= rows_for_intervals) continue;
+    most = std::max(most, *upper.high - *upper.value);
+    fewest = std::min(fewest, upper.rows);
+  }
+  if (most > 0) {
+    warnings.push_back("The limits of agreement rest on " + std::to_string(fewest) + " " + things(view) +
+                       "; " + std::to_string(rows_for_intervals) +
+                       " are wanted, for with these a limit can be off by " + figure(most) + " marks.");
+  }
+}
+
+void warn_of_few_marks(const PanelView& view, std::vector<std::string>& warnings) {
+  for (const JudgeView& judge : view.judges) {
+    if (judge.marks >= least_marks) continue;
+    warnings.push_back("Judge " + seat(judge.judge) + " gave " + count(judge.marks, "mark", "marks") +
+                       ": too few to say how she marks, " + std::to_string(least_marks) + " are needed.");
+  }
+}
+
+void warn_of_missing(const PanelView& view, std::vector<std::string>& warnings) {
+  if (view.filled_in > 0) {
+    warnings.push_back(count(view.filled_in, "missing mark counts", "missing marks count") +
+                       " as the mean of the others, as the set says: the intraclass correlation and W look a "
+                       "little better for it.");
+  }
+  const std::size_t left_out = view.filled.rows() - complete_rows(view.filled).rows();
+  if (left_out > 0) {
+    warnings.push_back("The intraclass correlation and W leave out " + std::to_string(left_out) + " of " +
+                       std::to_string(view.lines.size()) + " " + things(view) +
+                       ", where a judge was missing.");
+  }
+}
+
+}  // namespace
+
+std::vector<std::string> sentences_about_agreement(const PanelView& view) {
+  std::vector<std::string> sentences;
+  say_concordance(view, sentences);
+  say_intraclass(view, sentences);
+  say_alpha(view, sentences);
+  say_order(view, sentences);
+  say_kappa(view, sentences);
+  say_limits(view, sentences);
+  return sentences;
+}
+
+std::vector<std::string> warnings_of(const PanelView& view) {
+  std::vector<std::string> warnings;
+  if (view.lines.size() < least_marks) {
+    const bool one = view.lines.size() == 1;
+    const std::string what = one ? (view.of_elements ? "element was" : "aspect was") : things(view) + " were";
+    warnings.push_back("Only " + std::to_string(view.lines.size()) + " " + what +
+                       " marked: nothing is said about the judges before " + std::to_string(least_marks) +
+                       ", since a single mark would decide it.");
+  } else {
+    warn_of_few_marks(view, warnings);
+    warn_of_few_rows(view, warnings);
+  }
+  warn_of_missing(view, warnings);
+  warn_of_none(view.intraclass.forms[1], "intraclass correlation", warnings);
+  warn_of_none(view.concordance.w, "Kendall's W", warnings);
+  warn_of_none(view.interval, "Krippendorff's alpha", warnings);
+  return warnings;
 }
 
 }  // namespace landdrill

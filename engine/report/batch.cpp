@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 
-#include "engine/report/amount_text.h"
+#include "engine/report/figures.h"
 #include "engine/report/render_csv.h"
 #include "engine/report/width.h"
 

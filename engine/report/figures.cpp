@@ -1,6 +1,11 @@
 #include "engine/report/figures.h"
 
+#include <fmt/format.h>
+
+#include <cmath>
+
 #include "engine/judging/statistics/figures.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 
@@ -44,6 +49,56 @@ Entry signed_entry(std::optional<double> value) {
 
 std::string counted(std::size_t count, std::string_view one, std::string_view many) {
   return std::to_string(count) + " " + std::string(count == 1 ? one : many);
+}
+
+namespace {
+
+constexpr Chance hair = 1e-9;  // a sum of many chances is that far from 0 or 1, not the odds themselves
+
+std::string times(double count) {
+  return fmt::format("{:.0f} {}", count, std::round(count) == 1 ? "time" : "times");
+}
+
+}  // namespace
+
+std::string per_cent(Chance chance) {
+  if (chance < hair) return "0 %";
+  if (chance > 1 - hair) return "100 %";
+  if (chance < 0.0005) return "under 0.1 %";
+  if (chance >= 0.9995) return "over 99.9 %";
+  return fmt::format("{:.1f} %", 100 * chance);
+}
+
+std::string times_in_words(Chance chance) {
+  if (chance < hair) return "never";
+  if (chance > 1 - hair) return "always";
+  if (chance < 0.075) return fmt::format("about 1 time in {:.0f}", 1 / chance);
+  if (chance > 0.925) return fmt::format("all but about 1 time in {:.0f}", 1 / (1 - chance));
+  return fmt::format("about {} in 10", times(10 * chance));
+}
+
+std::string to_places(double amount, int places) {
+  return landdrill::figure(amount, places);
+}
+
+std::string to_places(Decimal amount, int places) {
+  return round(Exact(amount), places, Rounding::half_up).text(places);
+}
+
+std::string given_per_cent(Decimal percent) {
+  return round(Exact(percent), 2, Rounding::half_up).text() + " %";
+}
+
+std::string_view source_of(const BaseChance& chance, std::string_view nothing) {
+  switch (chance.from) {
+    case BaseChance::From::slip:
+      return "from `slip` in the sheet";
+    case BaseChance::From::runs:
+      return "from the run-throughs";
+    case BaseChance::From::nothing:
+      break;
+  }
+  return nothing;
 }
 
 }  // namespace landdrill::report

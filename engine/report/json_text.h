@@ -6,9 +6,12 @@
 #include <string>
 #include <string_view>
 
-#include "engine/report/json_layout.h"
-
 namespace landdrill::report {
+
+// How JSON is laid out.
+
+// indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a newline.
+enum class JsonLayout { indented, one_line };
 
 namespace json = boost::json;
 

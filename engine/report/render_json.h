@@ -9,7 +9,7 @@
 
 #include <string>
 
-#include "engine/report/json_layout.h"  // IWYU pragma: export
+#include "engine/report/json_text.h"  // IWYU pragma: export
 #include "engine/report/page.h"
 
 namespace landdrill::report {

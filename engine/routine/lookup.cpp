@@ -5,7 +5,6 @@
 #include "engine/routine/problems.h"
 #include "grammar/ast.h"
 #include "grammar/diagnostics.h"
-#include "grammar/hint.h"
 #include "grammar/problem_code.h"
 #include "tables/decimal.h"
 #include "tables/problems.h"

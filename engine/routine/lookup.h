@@ -8,12 +8,10 @@
 #include <optional>
 #include <string>
 
-#include "engine/routine/resolved.h"
 #include "engine/routine/routine.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
-#include "grammar/hint.h"
 #include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "tables/decimal.h"

@@ -8,7 +8,7 @@
 // routine is a second step (score/objections.h).
 #pragma once
 
-#include "engine/routine/resolved.h"  // IWYU pragma: export
+#include "engine/routine/routine.h"  // IWYU pragma: export
 #include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "tables/value_set.h"

@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -169,5 +170,20 @@ struct Routine {
 
 // How far apart two marks of the event can lie, in any of its panels; empty when it has none.
 std::optional<Decimal> width_of_scale(const ValueSet& set, const Event& event);
+
+// What comes of a sheet under a value set: a routine, or what is wrong and which values are missing.
+//
+//   resolved.gaps[0]     // {"parts", "2rb", "value"}
+
+// A value the sheet needs and the set does not have yet.
+struct Gap {
+  std::string_view table, key, column;  // "parts", "2rb", "value"
+};
+
+struct Resolved {
+  std::optional<Routine> routine;
+  Diagnostics diagnostics;
+  std::vector<Gap> gaps;  // each once, in the order of the sheet
+};
 
 }  // namespace landdrill

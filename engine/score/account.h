@@ -14,15 +14,45 @@
 
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
-#include "engine/score/account_notes.h"  // IWYU pragma: export
 #include "engine/score/bridge.h"
 #include "engine/score/build_up.h"
 #include "engine/score/execution.h"
+#include "engine/score/mark_story.h"
 #include "engine/score/panel.h"
+#include "engine/score/score.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
+
+// What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
+// trusted.
+//
+//   cautions(routine, timing).lifts      // true: someone is lifted
+
+// What a showing has no marks for.
+struct Unmarked {
+  std::vector<int> elements;         // their numbers
+  std::vector<std::string> aspects;  // their codes
+  bool nothing_is_marked = false;    // though something should be
+};
+
+// What the routine holds that swimmers have to take care of.
+struct Cautions {
+  bool lifts = false, throws = false, under_water = false;
+};
+
+Unmarked unmarked(const Routine& routine, const Showing& showing);
+Cautions cautions(const Routine& routine, const Timing& timing);
+
+// How many of the rows the account rests on have a status, and which they are.
+struct StatusCount {
+  Status status;
+  std::vector<std::string> rows;  // "parts spin-720"
+};
+// The rows that both build-ups rest on, each once, by status: the least trustworthy first. `recorded` may be
+// nullptr.
+std::vector<StatusCount> statuses(const Step& estimate, const Step* recorded);
 
 // One line on one occasion: as the coach expects it, or as the panel saw it.
 struct LineResult {

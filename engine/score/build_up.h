@@ -14,8 +14,8 @@
 
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
+#include "engine/score/mark_story.h"  // IWYU pragma: export
 #include "engine/score/score.h"
-#include "engine/score/step.h"  // IWYU pragma: export
 #include "tables/value_set.h"
 
 namespace landdrill {

@@ -4,7 +4,7 @@
 //   Objections objections(routine);
 //   objections.to_routine({})[0]       // about the event: "5 hybrid elements", "from 3 to 4 in duet-free"
 //
-// What a sheet says of it with line and column is made of them (limits.cpp).
+// What a sheet says of it with line and column is made of them (objections.cpp).
 #pragma once
 
 #include "engine/routine/resolve.h"

@@ -14,6 +14,11 @@
 
 namespace landdrill {
 
+// Whether every total of a routine stays within the exact numbers, whichever options are chosen. One that does not is
+// refused with the other mistakes, before anything is scored.
+
+bool stays_exact(const Routine& routine);
+
 // Empty for what is not there.
 struct Totals {
   Difficulty difficulty;

@@ -2,7 +2,7 @@
 
 #include <fmt/format.h>
 
-#include "engine/season/marks_apart.h"
+#include "engine/season/placing.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 

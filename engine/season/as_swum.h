@@ -10,8 +10,8 @@
 // that a season of any length needs little memory.
 #pragma once
 
-#include "engine/files/in_order.h"
-#include "engine/files/read_set.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/value_sets.h"
 #include "engine/season/kept_sheets.h"
 #include "grammar/diagnostics.h"
 #include "tables/folder.h"

@@ -1,12 +1,145 @@
 #include "engine/season/kept_sheets.h"
 
-#include <iterator>
+#include <fmt/format.h>
 
-#include "engine/files/read_set.h"
+#include <algorithm>
+#include <iterator>
+#include <set>
+
+#include "engine/files/value_sets.h"
 #include "engine/score/objections.h"
+#include "grammar/ast.h"
+#include "grammar/parse.h"
+#include "grammar/print.h"
+#include "grammar/problems.h"
+#include "grammar/span.h"
+#include "grammar/words.h"
 #include "tables/folder.h"
 
 namespace landdrill {
+namespace {
+
+using Lines = ast::Lines;
+
+bool starts_block(const ast::Statement& statement) {
+  return std::holds_alternative<ast::DatedLine>(statement) || ast::word_of(statement) == words::Word::routine;
+}
+
+bool is_empty(const ast::Line& line) {
+  return std::holds_alternative<ast::EmptyLine>(line.statement) && line.comment.empty();
+}
+
+bool is_comment(const ast::Line& line) {
+  return std::holds_alternative<ast::EmptyLine>(line.statement) && !line.comment.empty();
+}
+
+// Where the block ends that starts at `from`: before the next one and the comments above it. Comments right
+// below its last line, with an empty line after them, are its own.
+std::size_t end_of_block(const Lines& lines, std::size_t from) {
+  std::size_t next = from + 1;
+  while (next < lines.size() && !starts_block(lines[next].statement)) ++next;
+  if (next == lines.size()) return next;
+  std::size_t end = next;
+  while (end > from + 1 && std::holds_alternative<ast::EmptyLine>(lines[end - 1].statement)) --end;
+  std::size_t below = end;
+  while (below < next && is_comment(lines[below])) ++below;
+  return below < next ? below : end;
+}
+
+// Without empty lines above it and below, and between its last line and the comments below that: so the text
+// is the same whatever stands before and after it in a sheet.
+Lines alone(Lines lines) {
+  const auto last_statement = std::find_if(lines.rbegin(), lines.rend(), [](const ast::Line& line) {
+    return !std::holds_alternative<ast::EmptyLine>(line.statement);
+  });
+  lines.erase(std::remove_if(last_statement.base(), lines.end(), is_empty), lines.end());
+  lines.erase(lines.begin(), std::find_if_not(lines.begin(), lines.end(), is_empty));
+  return lines;
+}
+
+std::string_view text_if_any(const std::optional<ast::Name>& title) {
+  return title ? title->text : std::string_view();
+}
+
+void name_block(const ast::Statement& statement, Block& block) {
+  const auto* head = std::get_if<ast::DatedLine>(&statement);
+  if (head == nullptr) return;
+  block.what = head->word == words::Word::run ? Block::What::run : Block::What::panel;
+  block.date = head->date.text;
+  block.title = text_if_any(head->title);
+}
+
+// What stands above the first block of a piece belongs to that block.
+std::size_t first_block(const Lines& lines) {
+  std::size_t at = 0;
+  while (at < lines.size() && !starts_block(lines[at].statement)) ++at;
+  return at;
+}
+
+void add_blocks(const Source& piece, const Block& named, std::vector<TypedBlock>& blocks) {
+  const Lines lines = parse(piece).lines;
+  std::size_t start = 0, head = first_block(lines);
+  while (head < lines.size()) {
+    const std::size_t end = end_of_block(lines, head);
+    const std::string_view last = lines[end - 1].text;
+    const char* const from = lines[start].text.data();
+    TypedBlock typed{named, &piece, {from, static_cast<std::size_t>(last.data() + last.size() - from)}};
+    name_block(lines[head].statement, typed.block);
+    typed.block.text = print(alone(Lines(lines.begin() + static_cast<std::ptrdiff_t>(start),
+                                         lines.begin() + static_cast<std::ptrdiff_t>(end))));
+    blocks.push_back(std::move(typed));
+    start = end;
+    head = end;
+    while (head < lines.size() && !starts_block(lines[head].statement)) ++head;
+  }
+}
+
+// Runs or panels of one sheet that have one day and one title: in the book the second would be taken for
+// other words of the first.
+void find_called_the_same(const Sources& sources, const auto& runs_or_panels, std::string_view what,
+                          Diagnostics& diagnostics) {
+  std::set<std::pair<std::string_view, std::string_view>> names;
+  for (const auto& one : runs_or_panels) {
+    const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
+    if (names.emplace(one.head.date.text, title).second) continue;
+    diagnostics.add(
+        diagnostic_at(sources, one.head.date.text,
+                      {Problem::repeated,
+                       fmt::format("a second {} of {}{}", what, one.head.date.text,
+                                   title.empty() ? std::string() : fmt::format(" called \"{}\"", title)),
+                       "one, for the book tells them apart by day and title",
+                       "give it a title of its own, such as \"second\""}));
+  }
+}
+}  // namespace
+
+Diagnostics called_the_same(const Sheet& sheet) {
+  Diagnostics diagnostics;
+  const ast::Sheet& typed = *sheet.tree();
+  find_called_the_same(typed.sources, typed.runs, "run", diagnostics);
+  find_called_the_same(typed.sources, typed.panels, "panel", diagnostics);
+  return diagnostics;
+}
+
+std::vector<Block> blocks_of(const Sheet& sheet, std::size_t edition) {
+  std::vector<Block> blocks;
+  for (TypedBlock& typed : typed_blocks(sheet)) {
+    blocks.push_back(std::move(typed.block));
+    blocks.back().event = sheet.routine()->event->code;
+    blocks.back().edition = edition;
+  }
+  return blocks;
+}
+
+std::vector<TypedBlock> typed_blocks(const Sheet& sheet) {
+  Block named;
+  named.routine = sheet.title();
+  if (sheet.tree() != nullptr && sheet.tree()->routine.event) named.event = sheet.tree()->routine.event->text;
+  std::vector<TypedBlock> blocks;
+  for (const Source& piece : sheet.sources()) add_blocks(piece, named, blocks);
+  return blocks;
+}
+
 namespace {
 
 bool is_routine(const KeptBlock& block) {

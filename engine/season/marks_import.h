@@ -10,8 +10,11 @@
 // list.
 #pragma once
 
-#include "engine/season/list_homes.h"
-#include "engine/season/marks_apart.h"
+#include <map>
+#include <tuple>
+
+#include "engine/season/kept_sheets.h"
+#include "engine/season/placing.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
@@ -20,6 +23,51 @@
 #include "tables/store/book.h"
 
 namespace landdrill {
+
+// Which version of its routine a panel of a list belongs to, and in which words it is kept already.
+//
+//   ListHomes homes(book, 0);   homes.read();
+//   homes.of(panel, *homes.latest()[0])->version       // the latest, or that to which it belongs already
+
+// Panels belong to the version that is said, or to that to which they belong already, or to the latest.
+class ListHomes {
+ public:
+  // `said`: the number of a version, or 0.
+  ListHomes(const Book& book, int said) : book_(book), said_(said), sheets_(book) {}
+  Result<void> read();
+  const std::vector<const KeptSheet*>& latest() const { return latest_; }
+  int said() const { return said_; }
+
+  struct Home {
+    const KeptSheet* version = nullptr;  // nullptr when there is none of the number that is said
+    std::string kept;                    // the panel's text; empty when it is new
+  };
+  // Given the latest version of the panel's routine.
+  Result<Home> of(const ListedPanel& panel, const KeptSheet& latest);
+  // How the book has the meet of that day, when this is another spelling of it; empty otherwise.
+  std::string spelled_otherwise(const ListedPanel& panel, const KeptBlock& routine) const;
+  // Whether another list follows: then that one goes on from what this one makes of its panels.
+  void expect_more(bool more) { more_ = more; }
+  void take(const Block& panel, int of_version);
+  // The same routine; nullptr when it has none of this number.
+  Result<const KeptSheet*> version(const KeptSheet& latest, int number);
+
+ private:
+  using Name = std::tuple<std::string, std::string, std::string, std::string>;  // with event, date and meet
+  struct Kept {
+    std::int64_t entry = 0;  // 0: it is not in the book yet, and this is its text
+    int of_version = 0;
+    std::string text = {};
+  };
+  const Book& book_;
+  const int said_;
+  bool more_ = false;
+  KeptSheets sheets_;
+  std::vector<const KeptSheet*> latest_;
+  std::map<Name, Kept> panels_;
+  std::map<std::tuple<std::string, std::string, int>, std::int64_t> entries_;  // of versions
+  std::map<std::int64_t, const KeptSheet*> versions_;
+};
 
 struct Imported {
   std::vector<Block> blocks;      // `edition` is an index into `editions`

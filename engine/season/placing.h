@@ -9,17 +9,34 @@
 // routine are added at once, everything belongs to the one that it stands below.
 #pragma once
 
+#include <cstddef>
 #include <map>
+#include <string_view>
 #include <tuple>
 
-#include "engine/files/read_set.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/value_sets.h"
 #include "engine/season/kept_sheets.h"
-#include "engine/season/marks_apart.h"
+#include "grammar/ast.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/book.h"
 
 namespace landdrill {
+
+// How the marks of a panel differ from what they were.
+//
+//   marks_apart("panel 2026-05-09\n  element 2: 7.25 7.50\n", "panel 2026-05-09\n  element 2: 7.25\n").gone      // 1
+
+// How many marks there were, how many of these are another now or are
+// gone, how many are new; and of how many elements that it had the base mark is given now, or no longer.
+struct MarksApart {
+  std::size_t there = 0, changed = 0, gone = 0, added = 0, based = 0, unbased = 0;
+
+  bool any() const { return changed + gone + added + based + unbased > 0; }
+};
+MarksApart marks_apart(const ast::Lines& before, const ast::Lines& now);
+MarksApart marks_apart(std::string_view before, std::string_view now);
 
 struct Placed {
   enum class Why {
@@ -70,5 +87,20 @@ class Placing {
   std::map<Name, std::vector<KeptBlock>> swum_;             // in all words, oldest first
   std::map<std::size_t, ReadSet> sets_;                     // by edition
 };
+
+// A sheet whose routine was changed so that runs or panels below it fit it no longer, without those of them
+// that the book has already in these very words.
+//
+//   const auto rest = fitting_rest(sheet, placing);
+//   (*rest)->sheet.ok()       // nothing else is wrong with it
+//   (*rest)->left[0].of       // the version that the first one that was left out belongs to
+
+struct FittingRest {
+  StreamSheet sheet;  // its lines stand where they stood
+  std::vector<Block> left;
+};
+
+// Given a sheet with errors; empty when nothing of it can be left out.
+Result<std::optional<FittingRest>> fitting_rest(const StreamSheet& sheet, Placing& placing);
 
 }  // namespace landdrill

@@ -17,7 +17,7 @@
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
-#include "tables/practice_list.h"
+#include "tables/marks_list.h"
 #include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 

@@ -1,6 +1,6 @@
 #include "engine/season/season_sets.h"
 
-#include "engine/files/read_set.h"
+#include "engine/files/value_sets.h"
 #include "tables/load.h"
 
 namespace landdrill {

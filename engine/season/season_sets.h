@@ -10,7 +10,6 @@
 #include <string>
 #include <vector>
 
-#include "engine/files/read_set.h"
 #include "engine/files/value_sets.h"
 #include "tables/folder.h"
 #include "tables/store/season.h"

@@ -2,12 +2,92 @@
 
 #include <algorithm>
 #include <iterator>
+#include <optional>
 
 #include "engine/judging/lessons.h"
-#include "engine/season/book_blocks.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
+#include "engine/score/account.h"
+#include "engine/score/score.h"
 #include "engine/season/kept_sheets.h"
 
 namespace landdrill {
+namespace {
+
+// A routine as it was known on the day of a panel: without later runs.
+class OnTheDay {
+ public:
+  explicit OnTheDay(const Routine& routine) : routine_(routine) {}
+
+  Totals beside(const RecordedPanel& panel) {
+    const auto known = std::count_if(routine_.runs.begin(), routine_.runs.end(),
+                                     [&](const Run& run) { return run.date <= panel.date; });
+    // Of two days, what was known on the earlier was known on the later too: so many runs are always the
+    // same.
+    if (!estimated_ || known != known_) {
+      known_ = known;
+      Wish wish;
+      wish.runs.until = panel.date;
+      estimated_.emplace(routine_, wish);
+    }
+    return estimated_->beside(panel);
+  }
+
+ private:
+  const Routine& routine_;
+  std::optional<Estimated> estimated_;
+  std::ptrdiff_t known_ = 0;  // runs
+};
+
+PanelScore score_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
+  PanelScore score{std::string(panel.date), std::string(panel.title), totals, {}, {}};
+  if (!totals.recorded) score.without_total = unmarked(routine, recorded(routine, panel, {}));
+  if (!totals.estimate) {
+    Wish wish;
+    wish.runs.until = panel.date;
+    score.without_estimate = unmarked(routine, expected(routine, wish));
+  }
+  return score;
+}
+
+}  // namespace
+
+std::vector<PanelScore> panel_scores(const Swum& swum) {
+  const Routine& routine = *swum.kept.sheet.routine();
+  OnTheDay on_the_day(routine);
+  std::vector<PanelScore> scores;
+  scores.reserve(routine.panels.size());
+  for (const RecordedPanel& panel : routine.panels)
+    scores.push_back(score_of(routine, panel, on_the_day.beside(panel)));
+  return scores;
+}
+
+namespace {
+
+void count(const KeptBlock& block, SwumUnder& under) {
+  under.routines.emplace(block.routine, block.event);
+  under.versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
+}
+
+}  // namespace
+
+Result<std::map<std::int64_t, SwumUnder>> swum_by_edition(const Book& book, BookWish wish) {
+  std::map<std::int64_t, SwumUnder> all;
+  wish.all_versions = true;
+  const auto found = book.find(wish);
+  if (!found) return tl::unexpected(found.error());
+  for (const KeptBlock& block : *found) count(block, all[block.edition]);
+  // What counts is the latest words of a panel, and a run with the first version that had it.
+  wish.all_versions = false;
+  const auto counting = book.find(wish);
+  if (!counting) return tl::unexpected(counting.error());
+  for (const KeptBlock& block : *counting) {
+    if (block.what == Block::What::run) ++all[block.edition].runs;
+    if (block.what == Block::What::panel) ++all[block.edition].panels;
+  }
+  return all;
+}
+
 namespace {
 
 // Whether the run or panel that the point is of counts: of panels, only those that do are here.

@@ -7,15 +7,13 @@
 
 #include "tables/folder.h"
 #include "tables/load.h"
-#include "tables/store/attempt.h"
 #include "tables/store/database.h"
-#include "tables/store/editions.h"
-#include "tables/store/find_blocks.h"
 #include "tables/store/keep_blocks.h"
+#include "tables/store/kept_blocks.h"
+#include "tables/store/refusal.h"
 #include "tables/store/rescue.h"
-#include "tables/store/season_file.h"
+#include "tables/store/season.h"
 #include "tables/store/swum_blocks.h"
-#include "tables/store/wordings.h"
 
 namespace landdrill {
 

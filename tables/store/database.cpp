@@ -6,7 +6,6 @@
 #include <cassert>
 #include <cstring>
 
-#include "tables/store/checksum.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {

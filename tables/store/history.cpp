@@ -1,11 +1,17 @@
 #include "tables/store/history.h"
 
+#include <fmt/format.h>
+
+#include <algorithm>
 #include <cassert>
 #include <iterator>
 #include <utility>
 
 #include "tables/load.h"
 #include "tables/store/database.h"
+#include "tables/store/find_cell.h"
+#include "tables/store/kept_tables.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill::store {
 namespace {
@@ -179,6 +185,123 @@ std::string imported_at(Database& db, SetId set) {
       "WHERE set_id = ?1 AND did = 'replace' AND NOT undone)) ORDER BY number DESC LIMIT 1",
       set);
   return last.next() ? last.text(0) : std::string();
+}
+
+void refuse_unless_loads(const TableFiles& files, const std::string& what, const std::string& why) {
+  const Loaded loaded = load(files);
+  if (loaded.set) return;
+  std::string messages = to_string(loaded.diagnostics);
+  while (messages.ends_with('\n')) messages.pop_back();
+  throw Refused({what, fmt::format("{}:\n{}", why, messages), "nothing was changed"});
+}
+
+// A set is exported to a folder of its name.
+void refuse_bad_name(const std::string& name) {
+  const bool odd =
+      std::any_of(name.begin(), name.end(), [](unsigned char c) { return c < ' ' || c == '/' || c == '\\'; });
+  if (!name.empty() && name.front() != '.' && !odd) return;
+  throw Refused(
+      {fmt::format("\"{}\"", name), "a value set cannot be called that", "a name such as kingfisher-2026"});
+}
+
+namespace {
+
+void put_set(Database& db, const TableFiles& files, std::string_view why) {
+  const SetId set = add_set(db, files.name);
+  record_import(db, set, why);
+  put_tables(db, set, tables_of(files.files));
+}
+
+}  // namespace
+
+bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace) {
+  const std::optional<SetId> set = find_set_id(db, files.name);
+  if (!set) {
+    put_set(db, files, why);
+    return true;
+  }
+  const std::vector<TableFile> in_force = texts_of(kept_tables(db, *set));
+  if (same_files(in_force, files.files)) return false;
+  if (!replace) {
+    throw Refused(
+        {db.file(), fmt::format("it holds another value set \"{}\" already", files.name),
+         fmt::format("replace it (that can be undone; {} edits stand in it), or import under another name",
+                     standing_edits(db, *set))});
+  }
+  record_replacement(db, *set, in_force, why);
+  replace_tables(db, *set, files.files);
+  return true;
+}
+
+void replace_tables(Database& db, SetId set, const std::vector<TableFile>& files) {
+  drop_tables(db, set);
+  put_tables(db, set, tables_of(files));
+}
+
+namespace {
+
+EditRecord unchanged(const Edit& wish, const FoundCell& cell) {
+  EditRecord record;
+  record.set = wish.set;
+  record.table = cell.table;
+  record.key = cell.key;
+  record.column = cell.column;
+  record.before = record.after = cell.text;
+  record.why = wish.why;
+  return record;
+}
+
+// The cell holds what the history says, or the step is not carried out: nothing is overwritten unseen.
+void change_back(Database& db, SetId set, const Step& step, std::string_view from, std::string_view to) {
+  if (kept_cell(db, set, step.place) != from) {
+    throw Refused(
+        {db.file(),
+         fmt::format("change {} does not fit: the cell was changed outside the history", step.number),
+         "edit the cell instead"});
+  }
+  put_cell(db, set, step.place, to);
+}
+
+void exchange(Database& db, SetId set, const Step& replacement) {
+  replace_tables(db, set, exchange_files(db, replacement, texts_of(kept_tables(db, set))));
+}
+
+}  // namespace
+
+EditRecord edit_set(Database& db, const Edit& wish) {
+  const SetId set = set_id_of(db, wish.set);
+  const FoundCell cell = find_cell(texts_of(kept_tables(db, set)), wish);
+  if (cell.text == wish.value) return unchanged(wish, cell);
+  const CellEdit edit{cell, wish.value, csv_cell(wish.value, cell.separator), wish.why};
+  put_cell(db, set, cell.place, edit.after_raw);
+  refuse_unless_loads({wish.set, place_of_set(db, wish.set), texts_of(kept_tables(db, set))},
+                      fmt::format("{} {} {} {}", wish.set, cell.table, cell.key, cell.column),
+                      fmt::format("with \"{}\" the set could no longer be used", wish.value));
+  return record_edit(db, set, edit);
+}
+
+EditRecord undo_in(Database& db, std::string_view name, std::string_view why) {
+  const SetId set = set_id_of(db, name);
+  const std::optional<Step> step = step_to_undo(db, set);
+  if (!step) throw Refused({std::string(name), "there is no edit to undo", ""});
+  if (step->did == EditRecord::Did::replace) {
+    exchange(db, set, *step);
+  } else {
+    change_back(db, set, *step, step->after_raw, step->before_raw);
+  }
+  return record_undo(db, set, *step, why);
+}
+
+EditRecord redo_in(Database& db, std::string_view name, std::string_view why) {
+  const SetId set = set_id_of(db, name);
+  const std::optional<Step> step = step_to_redo(db, set);
+  if (!step) throw Refused({std::string(name), "there is no undone edit to bring back", ""});
+  if (step->did == EditRecord::Did::replace) {
+    exchange(db, set, *step);
+  } else {
+    change_back(db, set, *step, step->before_raw, step->after_raw);
+  }
+  return record_redo(db, set, *step, why);
 }
 
 }  // namespace landdrill::store

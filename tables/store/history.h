@@ -14,7 +14,6 @@
 
 #include "tables/load.h"
 #include "tables/store/database.h"
-#include "tables/store/edits.h"
 #include "tables/store/find_cell.h"
 #include "tables/store/kept_tables.h"
 
@@ -54,5 +53,32 @@ std::vector<EditRecord> history_of(Database& db, SetId set);
 std::size_t standing_edits(Database& db, SetId set);
 // When the tables in force came in.
 std::string imported_at(Database& db, SetId set);
+
+// Puts a whole set into the season file, or another in its place.
+//
+//   import_into(db, *read_folder("kingfisher-2026"), "first import", false)   // true: it was written
+//
+// Runs inside the caller's transaction and throws Refused.
+
+// Refused when the folder that it would be exported to cannot have this name.
+void refuse_bad_name(const std::string& name);
+// Refused, with the loader's messages after `why`, when the set cannot be used.
+void refuse_unless_loads(const TableFiles& files, const std::string& what, const std::string& why);
+
+// False when the same bytes are there already. Other bytes are refused unless `replace`.
+bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace);
+// Takes the tables out and puts these files in.
+void replace_tables(Database& db, SetId set, const std::vector<TableFile>& files);
+
+// Edits one cell of a set, takes edits back, brings them back.
+//
+//   edit_set(db, {"kingfisher-2026", "parts", "spin-360", "value", "1.0", "new catalogue"}).before   // "0.9"
+//   undo_in(db, "kingfisher-2026", "a slip of the finger").after                                     // "0.9"
+//
+// Runs inside the caller's transaction and throws Refused.
+
+EditRecord edit_set(Database& db, const Edit& wish);
+EditRecord undo_in(Database& db, std::string_view set, std::string_view why);
+EditRecord redo_in(Database& db, std::string_view set, std::string_view why);
 
 }  // namespace landdrill::store

@@ -6,9 +6,9 @@
 
 #include "grammar/words.h"
 #include "tables/load.h"
-#include "tables/store/checksum.h"
-#include "tables/store/editions.h"
+#include "tables/store/database.h"
 #include "tables/store/refusal.h"
+#include "tables/store/swum_blocks.h"
 
 namespace landdrill::store {
 namespace {

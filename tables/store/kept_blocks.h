@@ -10,6 +10,8 @@
 #include <utility>
 #include <vector>
 
+#include "tables/store/database.h"
+
 namespace landdrill {
 
 // A routine, a run of it or a panel of it, in the words of the sheet language. What comes without a routine
@@ -83,3 +85,21 @@ struct StoredText {
 };
 
 }  // namespace landdrill
+
+namespace landdrill::store {
+
+// Finds blocks of the season book, in the order of the book: by routine, then routine, runs and panels by
+// date.
+//
+//   find_blocks(db, {"harbour tarn"})     // the panels of Harbour Lights at the Tarn Open
+//
+// Inside the caller's transaction.
+
+std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish);
+
+// The words of a wish, in small letters.
+std::vector<std::string> words_of(std::string_view wish);
+// Those of them that a title has not.
+std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words);
+
+}  // namespace landdrill::store

@@ -18,7 +18,7 @@ UPDATE block SET version = (SELECT number FROM kept WHERE kept.id = block.id) WH
 DROP TABLE wording;
 DROP TABLE kept;
 
--- What was damaged on the disk is noticed by this number; checksum.h says how it is made.
+-- What was damaged on the disk is noticed by this number; database.h says how it is made.
 ALTER TABLE block ADD COLUMN checksum INTEGER;
 ALTER TABLE edition_file ADD COLUMN checksum INTEGER;
 UPDATE block SET checksum = checksum_of(text);

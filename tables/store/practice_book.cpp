@@ -6,8 +6,8 @@
 #include <iterator>
 
 #include "tables/folder.h"
-#include "tables/store/attempt.h"
 #include "tables/store/database.h"
+#include "tables/store/refusal.h"
 #include "tables/trainee_name.h"
 
 namespace landdrill {

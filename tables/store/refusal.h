@@ -7,7 +7,9 @@
 #pragma once
 
 #include <exception>
+#include <filesystem>
 #include <string>
+#include <type_traits>
 
 #include "tables/folder.h"
 
@@ -25,5 +27,25 @@ Trouble trouble_of(int code, const std::string& file, const std::string& message
 
 // Of texts that are readable and no longer what was kept: given their names.
 Trouble changed_texts(const std::string& file, const std::string& names);
+
+// Inside this folder refusals are exceptions, so that a transaction ends at once; outside they are values.
+//
+//   return attempt([&] { refuse_damaged(db); });   // a Result<void>
+
+template <class Work>
+auto attempt(Work work) -> Result<decltype(work())> {
+  try {
+    if constexpr (std::is_void_v<decltype(work())>) {
+      work();
+      return {};
+    } else {
+      return work();
+    }
+  } catch (const Refused& refused) {
+    return tl::unexpected(refused.trouble);
+  } catch (const std::filesystem::filesystem_error& error) {
+    return tl::unexpected(Trouble{error.path1().string(), error.code().message(), ""});
+  }
+}
 
 }  // namespace landdrill::store

@@ -6,8 +6,8 @@
 #include <map>
 #include <tuple>
 
+#include "tables/store/keep_blocks.h"
 #include "tables/store/refusal.h"
-#include "tables/store/wordings.h"
 
 namespace landdrill::store {
 namespace {

@@ -25,8 +25,12 @@ inline constexpr auto classes = [] {
   return table;
 }();
 
-inline unsigned char class_of(char c) { return classes[static_cast<unsigned char>(c)]; }
-inline bool is_figure(char c) { return static_cast<unsigned char>(c - '0') < 10; }
+inline unsigned char class_of(char c) {
+  return classes[static_cast<unsigned char>(c)];
+}
+inline bool is_figure(char c) {
+  return static_cast<unsigned char>(c - '0') < 10;
+}
 
 // `word` is in small letters.
 inline bool spells(std::string_view text, std::string_view word) {
@@ -72,8 +76,8 @@ class Scan {
     return {first, static_cast<std::size_t>(at - first)};
   }
 
-  bool code(ast::Name& name);            // a code, bare or in quotation marks
-  bool code_but_number(ast::Name& name); // ... that does not look like a number
+  bool code(ast::Name& name);             // a code, bare or in quotation marks
+  bool code_but_number(ast::Name& name);  // ... that does not look like a number
   bool code_but_none(ast::Name& name);
   bool fault_code(ast::Name& name);
   bool size_code(ast::Name& name);
@@ -82,7 +86,7 @@ class Scan {
   bool whole(ast::Number& number);
   bool mark(ast::JudgeMark& mark);
   bool starts_mark();
-  bool between_marks();                  // false: the marks end here
+  bool between_marks();  // false: the marks end here
   bool times(std::optional<ast::Number>& times);
   bool date(ast::Date& date);
   bool word(std::string_view wanted);

@@ -9,10 +9,8 @@
 
 #include "grammar/calendar.h"
 #include "tables/csv.h"
-#include "tables/csv_rows.h"
 #include "tables/fill.h"
 #include "tables/marks_list.h"
-#include "tables/practice_list.h"
 
 namespace {
 

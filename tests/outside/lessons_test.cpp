@@ -8,7 +8,7 @@
 #include <map>
 #include <sstream>
 
-#include "engine/judging/draw_together.h"
+#include "engine/judging/learning.h"
 
 namespace landdrill {
 namespace {

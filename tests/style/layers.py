@@ -93,7 +93,7 @@ def self_check():
            ("engine/choosing/search/a.cpp", '#include "engine/routine/routine.h"'),
            ("engine/judging/a.cpp", '#include "engine/chances/odds.h"'),
            ("engine/files/a.cpp", '#include "tables/store/season.h"'), ("engine/season/a.cpp", "#include <filesystem>"),
-           ("engine/season/a.cpp", '#include "engine/cli/call.h"'), (DOOR, '#include "engine/files/read_set.h"'),
+           ("engine/season/a.cpp", '#include "engine/cli/call.h"'), (DOOR, '#include "engine/files/value_sets.h"'),
            ("engine/cli/a.cpp", '#include "engine/landdrill.h"')]
     good = [("grammar/calendar.cpp", "#include <chrono>"), ("engine/cli/a.cpp", "steady_clock::now()"),
             (DOOR, '#include "engine/report/page.h"'),

@@ -4,7 +4,6 @@
 
 #include "engine/choosing/search/choose_layers.h"
 #include "engine/choosing/search/choose_prices.h"
-#include "engine/choosing/search/choose_repair.h"
 
 namespace landdrill {
 namespace {

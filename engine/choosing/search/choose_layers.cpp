@@ -75,7 +75,8 @@ class Layer {
         places[order[i]].ways = 0;
       }
     }
-    std::erase_if(ways, [&](const Track& way) { return way.place == no_index || places[way.place].ways == 0; });
+    std::erase_if(ways,
+                  [&](const Track& way) { return way.place == no_index || places[way.place].ways == 0; });
     return dropped;
   }
 

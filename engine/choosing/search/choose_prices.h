@@ -75,4 +75,13 @@ void drop_dominated(Priced& priced, std::size_t how_many);
 // Takes out choices with which nothing is worth `known` or more.
 void drop_hopeless(Priced& priced, const Prices& prices, std::int64_t known);
 
+// A first answer: what the prices choose, made to meet the limits by exchanging one or two choices at a time.
+//
+//   repaired(priced, prices, 6)
+//   // up to six choices that meet every limit; none when it did not work out
+//
+// Promises nothing; what it finds spares the search most of its work. Only choose_*.cpp include this.
+
+std::vector<Chosen> repaired(const Priced& priced, Prices prices, std::size_t how_many);
+
 }  // namespace landdrill

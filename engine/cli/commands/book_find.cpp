@@ -1,4 +1,3 @@
-// What is in the season book: listed, printed as sheets, scored again.
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -8,21 +7,28 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/page.h"
-#include "engine/cli/with_swum.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/cli/output.h"
+#include "engine/judging/lessons.h"
+#include "engine/report/cautions.h"
 #include "engine/report/pages/book.h"
+#include "engine/report/pages/lessons.h"
+#include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
-#include "engine/score/account_notes.h"
+#include "engine/routine/routine.h"
+#include "engine/score/account.h"
 #include "engine/season/as_swum.h"
 #include "engine/season/kept_sheets.h"
-#include "engine/season/panel_scores.h"
+#include "engine/season/swum_versions.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {
+
+// What is in the season book: listed, printed as sheets, scored again.
+
 namespace {
 
 report::BookLine kept_line(const KeptBlock& block) {
@@ -119,6 +125,57 @@ Exit book_score(Call& call) {
       if (format_of(call) == report::Format::text) return worst;
     }
     print_page(call, report::book_scores_page(scores));
+    return worst;
+  });
+}
+
+// What the season teaches about the coach's expected marks.
+
+namespace {
+
+std::vector<Lesson> lessons_of(const Swum& swum) {
+  const Routine& routine = *swum.kept.sheet.routine();
+  std::vector<Lesson> all;
+  for (const RecordedPanel& panel : routine.panels)
+    for (Lesson& lesson : lessons(routine, panel)) all.push_back(std::move(lesson));
+  return all;
+}
+
+Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
+  std::optional<OneRoutine> sheet;
+  if (call.given.has("--sheet")) {
+    sheet.emplace(call, std::string(call.given.value("--sheet")));
+    if (!*sheet) return sheet->exit();
+  }
+  print_page(call, report::lessons_page(all, sheet ? &sheet->routine() : nullptr));
+  return worst;
+}
+
+}  // namespace
+
+Exit book_lessons(Call& call) {
+  std::vector<Lesson> all;
+  const auto take = [&](const KeptBlock&, std::vector<std::vector<Lesson>> parts) {
+    for (std::vector<Lesson>& lessons : parts)
+      std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
+  };
+  return with_swum(call, lessons_of, take,
+                   [&](const Book&, const BookWish&, Exit worst) { return print_lessons(call, all, worst); });
+}
+
+// How the routines of the season book went over time.
+
+Exit book_progress(Call& call) {
+  SwumVersions seasons;
+  const auto take = [&](const KeptBlock& version, std::vector<SwumVersion> parts) {
+    seasons.add(version, std::move(parts));
+  };
+  return with_swum(call, version_swum, take, [&](const Book& book, const BookWish& wish, Exit worst) {
+    // What came after the days that are asked for is not.
+    if (wish.until.empty()) {
+      if (const auto added = seasons.add_latest(book); !added) return refuse(call, added.error());
+    }
+    print_page(call, report::progress_page(seasons.all()));
     return worst;
   });
 }

@@ -7,8 +7,6 @@
 #include "engine/cli/command_table.h"
 #include "engine/cli/completions.h"
 #include "engine/cli/exit.h"
-#include "engine/cli/man_page.h"
-#include "engine/cli/misused.h"
 
 namespace landdrill::cli {
 

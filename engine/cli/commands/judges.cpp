@@ -13,15 +13,13 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/page.h"
-#include "engine/cli/with_swum.h"
-#include "engine/files/in_order.h"
+#include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
 #include "engine/season/as_swum.h"
-#include "engine/season/book_blocks.h"
+#include "engine/season/kept_sheets.h"
 #include "tables/store/book.h"
 
 namespace landdrill::cli {

@@ -1,5 +1,3 @@
-#include "engine/report/pages/values_compare.h"
-
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
@@ -7,12 +5,12 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
-#include "engine/cli/misused.h"
-#include "engine/cli/page.h"
+#include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
-#include "engine/files/read_set.h"
 #include "engine/files/sheet_reader.h"
-#include "engine/report/pages/price_wish.h"
+#include "engine/files/value_sets.h"
+#include "engine/report/pages/choosing.h"
+#include "engine/report/pages/values.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/moves.h"
 #include "engine/score/objections.h"

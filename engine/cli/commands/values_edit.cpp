@@ -1,13 +1,23 @@
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/cli/call.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/files/own_folder.h"
-#include "engine/files/read_set.h"
+#include "engine/cli/output.h"
+#include "engine/files/read_sheets.h"
+#include "engine/files/replace_file.h"
+#include "engine/files/value_sets.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/values.h"
 #include "engine/season/edit_cell.h"
+#include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
+#include "tables/fill.h"
 #include "tables/folder.h"
 #include "tables/load.h"
+#include "tables/problems.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
@@ -91,6 +101,95 @@ Exit values_edit(Call& call) {
   const Exit done = carry_out(call, values, **set, *edits);
   if (done == Exit::ok) call.streams.out.write(edits_told(*edits, *before));
   return done;
+}
+
+namespace {
+
+FillWish fill_wish(const Call& call) {
+  FillWish wish;
+  wish.overwrite = call.given.has("--overwrite");
+  wish.family = call.given.value("--family");
+  wish.source = call.given.value("--source", wish.source);
+  wish.status = *status_from(call.given.value("--status", word_of(wish.status)));
+  return wish;
+}
+
+Result<std::string> keep_in_season(Values& values, const Filled& outcome, std::string_view list) {
+  const auto season = values.season(Season::Mode::write);
+  if (!season) return tl::unexpected(season.error());
+  const auto kept = (*season)->import_set(outcome.files, fmt::format("filled in from {}", list), true);
+  if (!kept) return tl::unexpected(kept.error());
+  return values.season_file();
+}
+
+Result<std::string> keep_in_folder(const Filled& outcome, const std::filesystem::path& folder) {
+  if (const auto written = write_folder(outcome.files, folder); !written)
+    return tl::unexpected(written.error());
+  return folder.string();
+}
+
+// Where it was written; empty when it was only to be looked at.
+Result<std::string> write_filled(Call& call, Values& values, const ReadSet& set, const Filled& outcome) {
+  if (call.given.has("--to")) {
+    const std::string folder(call.given.value("--to"));
+    if (auto trouble = not_new(folder)) return tl::unexpected(*trouble);
+    return keep_in_folder(outcome, folder);
+  }
+  if (values.in_season()) return keep_in_season(values, outcome, call.given.operands[1]);
+  if (!call.given.has("--write")) return std::string();
+  if (auto trouble = no_own_folder(set)) return tl::unexpected(*trouble);
+  return keep_in_folder(outcome, set.folder);
+}
+
+bool has(ProblemCode problem, const Diagnostics& diagnostics) {
+  const auto& list = diagnostics.list();
+  return std::any_of(list.begin(), list.end(), [&](auto& one) { return one.problem == problem; });
+}
+
+}  // namespace
+
+Exit values_fill(Call& call) {
+  const std::string& list_name = call.given.operands[1];
+  if (call.given.has("--to") && call.given.has("--write"))
+    return misused(call, "found --to and --write; expected one of them");
+  Values values(call);
+  const auto set = values.of_operand(call.given.operands[0]);
+  if (!set) return refuse(call, set.error());
+  const auto list = read_whole(list_name);
+  if (!list) return refuse(call, list.error());
+  const Filled outcome = fill((*set)->files, {shown(list_name), *list}, fill_wish(call));
+  call.streams.say(to_string(outcome.diagnostics));
+  if (has(Problem::has_value, outcome.diagnostics))
+    call.streams.say("landdrill: nothing is filled in; --overwrite replaces the values that differ\n");
+  if (has(Problem::unknown_name, outcome.diagnostics) && !call.given.has("--family"))
+    call.streams.say(
+        "landdrill: nothing is filled in; --family FAMILY puts codes that the set does not have in as new "
+        "parts\n");
+  if (!outcome.diagnostics.ok()) return Exit::errors;
+  const auto kept = write_filled(call, values, **set, outcome);
+  if (!kept) return refuse(call, kept.error());
+  report::Page page = report::values_fill_page(outcome);
+  page.apart();
+  page.say(kept->empty() ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
+                         : fmt::format("Written into {}.", *kept));
+  page.fact("written_into", *kept);
+  print_page(call, page);
+  return Exit::ok;
+}
+
+Exit values_copy(Call& call) {
+  Values values(call);
+  const auto set = values.of_operand(call.given.operands[0]);
+  if (!set) return refuse(call, set.error());
+  const std::filesystem::path folder = call.given.operands[1];
+  if (const auto trouble = not_new(folder)) return refuse(call, *trouble);
+  if (const auto written = write_folder((*set)->files, folder); !written)
+    return refuse(call, written.error());
+  const std::string name = std::filesystem::weakly_canonical(folder).filename().string();
+  call.streams.out.write(
+      fmt::format("{} is written into {}. In a sheet beside it, the line is\n  values {}\n",
+                  (*set)->files.name, folder.string(), name));
+  return Exit::ok;
 }
 
 }  // namespace landdrill::cli

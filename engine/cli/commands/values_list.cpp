@@ -1,14 +1,26 @@
-#include "engine/report/pages/values_list.h"
+#include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 
 #include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
-#include "engine/cli/page.h"
+#include "engine/cli/messages.h"
+#include "engine/cli/output.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/replace_file.h"
+#include "engine/files/sheet_reader.h"
+#include "engine/files/value_sets.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
-#include "engine/report/pages/values_show.h"
+#include "engine/report/pages/values.h"
+#include "engine/routine/problems.h"
+#include "engine/routine/resolve.h"
 #include "engine/season/edit_cell.h"
+#include "grammar/diagnostics.h"
+#include "grammar/problem_code.h"
 #include "tables/columns.h"
 #include "tables/folder.h"
 #include "tables/load.h"
@@ -90,6 +102,92 @@ Exit values_list(Call& call) {
       worst = worse(worst, refuse(call, set.error()));
   }
   print_page(call, report::values_list_page(listed));
+  return worst;
+}
+
+Exit values_show(Call& call) {
+  const std::vector<std::string>& typed = call.given.operands;
+  Values values(call);
+  const auto set = values.of_operand(typed[0]);
+  if (!set) return refuse(call, set.error());
+  const std::string table = typed.size() > 1 ? typed[1] : std::string();
+  const std::string row =
+      typed.size() > 2 ? fmt::format("{}", fmt::join(typed.begin() + 2, typed.end(), " ")) : std::string();
+  const report::Answer page = report::values_show_page((*set)->files, table, row);
+  if (!page) return misused(call, page.error());
+  print_page(call, *page);
+  return Exit::ok;
+}
+
+namespace {
+
+// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
+// coach's.
+std::string advice(const std::vector<Gap>& gaps, const ReadSet& set) {
+  const bool shipped = !set.folder.empty() && no_own_folder(set).has_value();
+  const std::string name = shipped ? "my-set" : set.files.name;
+  std::string text = "To fill them in:\n";
+  if (shipped)
+    text += fmt::format(
+        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
+        set.files.name, name, name);
+  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
+  if (std::any_of(gaps.begin(), gaps.end(), is_part))
+    text += fmt::format(
+        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
+        "LIST.csv\n",
+        name);
+  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
+  if (other != gaps.end())
+    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
+                        other->column);
+  return text;
+}
+
+Diagnostics without_gaps(const Diagnostics& all) {
+  Diagnostics rest;
+  for (const Diagnostic& one : all.list())
+    if (one.problem != Problem::value_missing && severity_of(one.problem) == Severity::error) rest.add(one);
+  return rest;
+}
+
+}  // namespace
+
+Exit values_missing(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (reader.next()) {
+    const StreamSheet& sheet = reader.sheet();
+    messages.add(without_gaps(sheet.messages()));
+    if (!sheet.ok()) worst = Exit::errors;
+    if (sheet.set == nullptr || sheet.without_set) continue;
+    const std::vector<Gap>& gaps = sheet.gaps();
+    report::Page page =
+        report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
+    page.apart();
+    if (!gaps.empty()) page.verbatim("", advice(gaps, *sheet.set));
+    print_page(call, page);
+  }
+  messages.finish();
+  return worse(worst, sheets.worst());
+}
+
+Exit values_check(Call& call) {
+  Values values(call);
+  Exit worst = Exit::ok;
+  for (const std::string& operand : call.given.operands) {
+    const auto set = values.of_operand(operand);
+    if (!set) {
+      worst = worse(worst, refuse(call, set.error()));
+      continue;
+    }
+    call.streams.say(to_string((*set)->loaded.diagnostics));
+    print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded));
+    if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
+  }
   return worst;
 }
 

@@ -17,7 +17,7 @@
 #include <utility>
 #include <vector>
 
-#include "engine/judging/statistics/mark_table.h"  // IWYU pragma: export
+#include "engine/judging/statistics/sample.h"  // IWYU pragma: export
 
 namespace landdrill {
 

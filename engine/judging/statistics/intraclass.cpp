@@ -3,7 +3,6 @@
 #include <cmath>
 
 #include "engine/judging/statistics/agreement.h"
-#include "engine/judging/statistics/quantile.h"
 #include "engine/judging/statistics/sample.h"
 
 namespace landdrill {

@@ -6,7 +6,6 @@
 #include <iterator>
 
 #include "engine/judging/statistics/agreement.h"
-#include "engine/judging/statistics/quantile.h"
 #include "engine/judging/statistics/sample.h"
 
 namespace landdrill {

@@ -4,7 +4,6 @@
 #include <cstdint>
 
 #include "engine/judging/statistics/agreement.h"
-#include "engine/judging/statistics/quantile.h"
 #include "engine/judging/statistics/sample.h"
 
 namespace landdrill {

@@ -5,7 +5,7 @@
 #include <algorithm>
 #include <span>
 
-#include "engine/report/amount_text.h"
+#include "engine/report/figures.h"
 
 namespace landdrill::report {
 namespace {

@@ -30,7 +30,7 @@ struct ComparedElement {
 // `face`: the account of the routine as it is.
 Page compare_page(const Routine& routine, const Face& face, const std::vector<ComparedElement>& elements);
 
-// The parts of it: compare_page.cpp, compare_options.cpp, compare_parts.cpp, compare_duel.cpp, compare_gains.cpp.
+// The parts of it: compare.cpp, compare.cpp, compare_duel.cpp, compare_duel.cpp, compare_duel.cpp.
 void put_options(PageParts& page, const Routine& routine, const Comparison& comparison);
 void put_part_by_part(PageParts& page, const Routine& routine, const ComparedElement& compared);
 PageTable parts_table(const OptionWorth& option, int places);

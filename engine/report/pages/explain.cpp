@@ -4,8 +4,8 @@
 #include <fmt/ranges.h>
 
 #include "engine/report/page.h"
+#include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
-#include "engine/report/pages/price_wish.h"
 #include "grammar/words.h"
 
 namespace landdrill::report {

@@ -4,12 +4,17 @@
 
 #include <algorithm>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
 #include "engine/report/face.h"
+#include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
-#include "engine/report/pages/price_wish.h"
+#include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"
 
@@ -117,6 +122,136 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
   }
   const Face face = face_of(routine, sheet.messages, std::span(&price.wish, 1), rows_of(told.spreads));
   return forecast_page(told, face);
+}
+
+namespace {
+
+bool is_marked(const ForecastLine& line) {
+  return line.what == ForecastLine::What::element || line.what == ForecastLine::What::aspect;
+}
+
+void put_model(PageParts& page, const Forecast& forecast) {
+  using enum Align;
+  PageTable table("", {{"", "line", words, Wraps::yes},
+                       {"", "mark", amount},
+                       {"", "judges", amount},
+                       {"", "mean", amount},
+                       {"", "deviation", amount},
+                       {"", "lowest", amount},
+                       {"", "highest", amount}});
+  for (const ForecastLine& line : forecast.lines) {
+    const auto cases = line.points.cases();
+    table.add({line.label, text_of(line.expected_mark), is_marked(line) ? line.spread.marks.text() : "",
+               to_places(line.points.mean(), 4), to_places(line.points.deviation(), 4),
+               cases.empty() ? "" : cases.front().value.text(),
+               cases.empty() ? "" : cases.back().value.text()});
+  }
+  page.heading("How each line comes about", Seen::in_full);
+  page.add(std::move(table), Seen::in_full);
+  page.apart();
+  page.list(
+      "",
+      {"Each judge's mark is the expected mark, shifted by the day, and a bell curve of the scatter around "
+       "it, on the nearest step of the scale and never outside it. Judges are independent of each other.",
+       "High and low are dropped and the kept marks added exactly, in every way in which the marks can "
+       "fall; then points are worked out and rounded as the value set says.",
+       "Each element gets its base mark with its own chance, whatever the marks.",
+       "Sync errors come one by one, so many on average; each penalty comes with its chance.",
+       "The day shifts every mark of the performance by the same amount."},
+      Seen::in_full);
+}
+
+}  // namespace
+
+Datum spread_datum(const Spread& spread) {
+  if (spread.from == SpreadFrom::nothing) return {};
+  return Record{{"marks", spread.marks.text()}, {"from", word_of(spread.from)}, {"says", spread.says}};
+}
+
+Page forecast_page(const ToldForecast& told, const Face& face) {
+  Page page("forecast");
+  page.csv = {"what", "line", "mark", "spread", "spread_from", "base_chance", "mean",         "deviation",
+              "q05",  "q25",  "q50",  "q75",    "q95",         "chance",      "chance_least", "chance_most"};
+  put_title(page, face);
+  put_forecast_lines(page, told);
+  put_chances(page, told);
+  put_sources(page, told, face);
+  put_model(page, told.forecast);
+  put_notes(page, face);
+  return page;
+}
+
+namespace {
+
+constexpr Chance worth_telling = 0.005;  // of doubt through the grid
+
+std::string chance_words(const ChanceBounds& chance) {
+  std::string words = per_cent(chance.chance) + ", " + times_in_words(chance.chance);
+  if (chance.most - chance.least > worth_telling)
+    words += " (the grid allows " + per_cent(chance.least) + " to " + per_cent(chance.most) + ")";
+  return words;
+}
+
+std::vector<std::string> chance_sentences(const ToldForecast& told) {
+  std::vector<std::string> sentences;
+  for (const ForecastTarget& target : told.targets)
+    sentences.push_back("to reach " + target.points.text() + ": " + chance_words(target.chance) + ".");
+  if (!told.rival) return sentences;
+  const ForecastRival& rival = *told.rival;
+  sentences.push_back("to beat " + rival.title + " (" + rival.file +
+                      "): " + chance_words(rival.chance.above) +
+                      "; to be equal: " + per_cent(rival.chance.ties) + ".");
+  if (!rival.other_rules.empty())
+    sentences.push_back("but that sheet is scored by other rules (" + rival.other_rules +
+                        "), so the two do not meet.");
+  return sentences;
+}
+
+PageTable chances_table(std::string key, std::string what) {
+  using enum Align;
+  const auto column = [](std::string name, std::string csv) {
+    return PageColumn{std::move(name), "", amount, Wraps::no, Seen::always, "", 2, 0, std::move(csv)};
+  };
+  PageTable table(std::move(key), {column("target", "line"), column("chance", ""),
+                                   column("least", "chance_least"), column("most", "chance_most")});
+  table.in_csv = true;
+  table.given = {{"what", std::move(what)}};
+  return table;
+}
+
+std::vector<Entry> bounds_cells(std::string line, const ChanceBounds& chance) {
+  return {std::move(line), as_number(chance.chance), as_number(chance.least), as_number(chance.most)};
+}
+
+Datum rival_datum(const std::optional<ForecastRival>& rival) {
+  if (!rival) return {};
+  const ChanceBounds& above = rival->chance.above;
+  return Record{{"routine", rival->title},
+                {"file", rival->file},
+                {"beats", Record{{"chance", as_number(above.chance)},
+                                 {"least", as_number(above.least)},
+                                 {"most", as_number(above.most)}}},
+                {"equals", as_number(rival->chance.ties)},
+                {"other_rules", rival->other_rules}};
+}
+
+}  // namespace
+
+void put_chances(PageParts& page, const ToldForecast& told) {
+  const std::vector<std::string> sentences = chance_sentences(told);
+  if (!sentences.empty()) page.heading("The chance");
+  page.list("", sentences);
+  PageTable targets = chances_table("targets", "reach");
+  for (const ForecastTarget& target : told.targets)
+    targets.add(bounds_cells(target.points.text(), target.chance));
+  page.add(std::move(targets), Seen::by_programs);
+  page.fact("against", {"", rival_datum(told.rival)});
+  if (!told.rival) return;
+  PageTable beat = chances_table("", "beat"), equal = chances_table("", "equal");
+  beat.add(bounds_cells(told.rival->title, told.rival->chance.above));
+  equal.add({told.rival->title, as_number(told.rival->chance.ties), "", ""});
+  page.add(std::move(beat), Seen::by_programs);
+  page.add(std::move(equal), Seen::by_programs);
 }
 
 }  // namespace landdrill::report

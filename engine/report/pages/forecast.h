@@ -57,7 +57,7 @@ struct ToldForecast {
 // `face`: the account of the routine as it is.
 Page forecast_page(const ToldForecast& told, const Face& face);
 
-// The parts of it: forecast_page.cpp, forecast_lines.cpp, forecast_chances.cpp, forecast_sources.cpp.
+// The parts of it: forecast.cpp, forecast_lines.cpp, forecast.cpp, forecast_lines.cpp.
 void put_forecast_lines(PageParts& page, const ToldForecast& told);
 void put_chances(PageParts& page, const ToldForecast& told);
 void put_sources(PageParts& page, const ToldForecast& told, const Face& face);

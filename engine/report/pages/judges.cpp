@@ -7,7 +7,6 @@
 #include "engine/judging/panel_view.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
-#include "engine/report/pages/judges_numbers.h"
 #include "engine/report/pages/judges_tables.h"
 
 namespace landdrill::report {

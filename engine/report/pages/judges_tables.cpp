@@ -2,9 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
+
+#include "engine/judging/panel_view.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
-#include "engine/report/pages/judges_numbers.h"
+#include "engine/report/page.h"
 
 namespace landdrill::report {
 namespace {
@@ -112,6 +116,202 @@ void put_agreement(const PanelView& view, Seen seen, PageParts& page) {
   for (const auto& [name, statistic] : agreement_numbers(view))
     numbers.emplace_back(name, statistic_datum(statistic));
   page.fact("agreement", {"", std::move(numbers)});
+}
+
+namespace {
+
+std::string pair_name(const PairView& pair) {
+  return std::to_string(pair.judge + 1) + " and " + std::to_string(pair.other + 1);
+}
+
+// The pairs furthest apart first, those that marked nothing together last.
+std::vector<const PairView*> furthest_apart(const PanelView& view) {
+  std::vector<const PairView*> pairs;
+  for (const PairView& one : view.pairs) pairs.push_back(&one);
+  const auto size = [](const PairView* pair) {
+    const std::optional<double>& apart = pair->limits.bias.value;
+    return apart ? std::abs(*apart) : -1;
+  };
+  std::stable_sort(pairs.begin(), pairs.end(),
+                   [&](const PairView* a, const PairView* b) { return size(a) > size(b); });
+  return pairs;
+}
+
+void put_pairs_heading(bool all, Seen seen, PageParts& page) {
+  constexpr std::string_view every = "Pairs, furthest apart first";
+  if (all) return page.heading(std::string(every), seen);
+  if (seen == Seen::always) page.heading("The pairs furthest apart", Seen::in_brief);
+  page.heading(std::string(every), Seen::in_full);
+}
+
+PageTable no_pairs() {
+  return {"pairs",
+          {{"judges", "judges"},
+           {"apart", "apart", Align::amount},
+           {"", "95 % interval", Align::words, Wraps::yes},
+           {"lower_limit", "", Align::amount, Wraps::no, Seen::by_programs},
+           {"upper_limit", "", Align::amount, Wraps::no, Seen::by_programs},
+           {"spearman", "Spearman", Align::amount},
+           {"kendall", "Kendall", Align::amount},
+           {"kappa", "kappa", Align::amount},
+           {"kinds", "", Align::words, Wraps::no, Seen::by_programs}}};
+}
+
+std::vector<Entry> pair_row(const PairView& pair) {
+  const AgreementLimits& limits = pair.limits;
+  const auto entry = [](const Statistic& one) { return statistic_entry(figure(one.value), one); };
+  return {Entry(pair_name(pair), Data{pair.judge + 1, pair.other + 1}),
+          statistic_entry(signed_figure(limits.bias.value), limits.bias),
+          signed_interval(limits.bias.low, limits.bias.high),
+          statistic_entry("", limits.lower),
+          statistic_entry("", limits.upper),
+          entry(pair.spearman),
+          entry(pair.kendall),
+          entry(pair.kappa),
+          biases_by_kind(pair.kinds, "apart")};
+}
+
+}  // namespace
+
+void put_pairs_table(const PanelView& view, Seen seen, PageParts& page) {
+  constexpr std::size_t few = 3;
+  const std::vector<const PairView*> pairs = furthest_apart(view);
+  const auto together = static_cast<std::size_t>(std::count_if(
+      pairs.begin(), pairs.end(), [](const PairView* pair) { return pair->limits.bias.value.has_value(); }));
+  if (together > 0) put_pairs_heading(together <= few, seen, page);
+  PageTable table = no_pairs();
+  for (std::size_t i = 0; i < pairs.size(); ++i)
+    table.add(pair_row(*pairs[i]), Look::usual,
+              i >= together ? Seen::by_programs
+              : i < few     ? Seen::always
+                            : Seen::in_full);
+  page.add(std::move(table), seen);
+}
+
+void put_limits_table(const PanelView& view, PageParts& page) {
+  PageTable table("", {{"", "judges"},
+                       {"", "lower", Align::amount},
+                       {"", "95 % interval", Align::words, Wraps::yes},
+                       {"", "upper", Align::amount},
+                       {"", "95 % interval", Align::words, Wraps::yes}});
+  for (const PairView* pair : furthest_apart(view)) {
+    const AgreementLimits& limits = pair->limits;
+    if (!limits.lower.value) continue;
+    table.add({pair_name(*pair), signed_figure(limits.lower.value),
+               signed_interval(limits.lower.low, limits.lower.high), signed_figure(limits.upper.value),
+               signed_interval(limits.upper.low, limits.upper.high)});
+  }
+  if (table.rows.empty()) return;
+  page.heading("Limits of agreement of two judges (Bland-Altman)", Seen::in_full);
+  page.add(std::move(table), Seen::in_full);
+}
+
+namespace {
+
+Statistic bare(std::optional<double> value, std::size_t rows) {
+  Statistic statistic;
+  statistic.value = value;
+  statistic.rows = rows;
+  return statistic;
+}
+
+Statistic bare_count(std::size_t number, std::size_t rows) {
+  return bare(static_cast<double>(number), rows);
+}
+
+// The numbers about the same one or two judges, or about all of them.
+class Numbers {
+ public:
+  explicit Numbers(Facts about)
+      : table_("", {{"kind", ""},
+                    {"number", ""},
+                    {"value", ""},
+                    {"low", ""},
+                    {"high", ""},
+                    {"rests_on", ""},
+                    {"why_not", ""}}) {
+    table_.in_csv = true;
+    table_.given = std::move(about);
+  }
+  void add(std::string name, const Statistic& statistic, const std::string& kind = {}) {
+    table_.add({kind, std::move(name), Entry("", figure_datum(statistic.value)),
+                Entry("", figure_datum(statistic.low)), Entry("", figure_datum(statistic.high)),
+                Entry("", statistic.rows), statistic.why_not});
+  }
+  // Over all, then kind by kind.
+  void add(const std::string& name, const Statistic& all, const std::vector<KindBias>& kinds) {
+    add(name, all);
+    for (const KindBias& of : kinds) add(name, of.bias, of.kind);
+  }
+  void put(PageParts& page) && { page.add(std::move(table_), Seen::by_programs); }
+
+ private:
+  PageTable table_;
+};
+
+void put_judge(const JudgeView& one, Facts about, PageParts& page) {
+  about.emplace_back("judge", std::to_string(one.judge + 1));
+  Numbers numbers(std::move(about));
+  numbers.add("marks", bare_count(one.marks, one.marks));
+  numbers.add("missing", bare_count(one.missing, one.marks));
+  numbers.add("mean", bare(one.mean, one.marks));
+  numbers.add("bias", one.bias, one.kinds);
+  numbers.add("spread", bare(one.spread, one.bias.rows));
+  numbers.add("dropped_high", bare_count(one.dropped_high, one.marks));
+  numbers.add("dropped_low", bare_count(one.dropped_low, one.marks));
+  numbers.add("order", one.order);
+  std::move(numbers).put(page);
+}
+
+void put_pair(const PairView& one, Facts about, PageParts& page) {
+  about.emplace_back("judge", std::to_string(one.judge + 1));
+  about.emplace_back("other", std::to_string(one.other + 1));
+  Numbers numbers(std::move(about));
+  numbers.add("apart", one.limits.bias, one.kinds);
+  numbers.add("lower_limit", one.limits.lower);
+  numbers.add("upper_limit", one.limits.upper);
+  numbers.add("spearman", one.spearman);
+  numbers.add("kendall", one.kendall);
+  numbers.add("kappa", one.kappa);
+  std::move(numbers).put(page);
+}
+
+}  // namespace
+
+const std::vector<std::string> judges_csv = {"date",  "meet",     "event",  "marked", "judge",
+                                             "other", "kind",     "number", "value",  "low",
+                                             "high",  "rests_on", "why_not"};
+
+std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView& view) {
+  std::vector<std::pair<std::string, Statistic>> numbers;
+  for (std::size_t i = 0; i < std::size(intraclass_forms); ++i)
+    numbers.emplace_back("icc" + std::string(intraclass_forms[i]), view.intraclass.forms[i]);
+  numbers.emplace_back("alpha_interval", view.interval);
+  numbers.emplace_back("alpha_ordinal", view.ordinal);
+  numbers.emplace_back("alpha_nominal", view.nominal);
+  numbers.emplace_back("w", view.concordance.w);
+  numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
+  return numbers;
+}
+
+Entry statistic_entry(std::string text, const Statistic& statistic) {
+  return {std::move(text), statistic_datum(statistic)};
+}
+
+Entry biases_by_kind(const std::vector<KindBias>& kinds, const char* name) {
+  Data list;
+  for (const KindBias& one : kinds)
+    list.push_back(Record{{"kind", one.kind}, {name, statistic_datum(one.bias)}});
+  return {"", std::move(list)};
+}
+
+void put_numbers(const PanelView& view, PageParts& page) {
+  const Facts about = {{"marked", view.title}};
+  Numbers of_all(about);
+  for (const auto& [name, statistic] : agreement_numbers(view)) of_all.add(name, statistic);
+  std::move(of_all).put(page);
+  for (const JudgeView& one : view.judges) put_judge(one, about, page);
+  for (const PairView& one : view.pairs) put_pair(one, about, page);
 }
 
 }  // namespace landdrill::report

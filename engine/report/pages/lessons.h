@@ -10,13 +10,26 @@
 #include <string>
 #include <vector>
 
-#include "engine/judging/calibrated_estimate.h"
+#include "engine/judging/back_test.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
-#include "engine/report/pages/lessons_tables.h"  // IWYU pragma: export
 
 namespace landdrill::report {
+
+// What was learned in numbers, and a routine as expected and calibrated; lessons.h is the door.
+
+struct LessonsTold {
+  const Learned* learned = nullptr;
+  const BackTest* tested = nullptr;
+  std::string routine;                           // of `estimate`
+  const CalibratedEstimate* estimate = nullptr;  // nullptr: none was asked for
+};
+
+Datum back_test_datum(const BackTest& tested);
+// `in_csv`: they are the table of the spreadsheet.
+void put_biases(const Learned& learned, bool in_csv, PageParts& page);
+void put_estimate(const LessonsTold& told, Page& page);
 
 Page lessons_page(const LessonsTold& told);
 // Of all lessons there are; `routine`: whose estimate is to be calibrated, or nullptr.

@@ -1,10 +1,14 @@
 #include "engine/report/pages/plan.h"
 
 #include "engine/chances/risk.h"
+#include "engine/choosing/plan.h"
 #include "engine/report/face.h"
+#include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/pages/plan_wish.h"
-#include "engine/report/pages/price_wish.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
@@ -78,6 +82,173 @@ tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& as_writte
   const Face face = face_of_plan(routine, messages, price.wish, best, rows);
   const bool found = !best.choices.empty();
   return Planned{plan_page(routine, told_plan_of(routine, price.wish, *typed, std::move(best)), face), found};
+}
+
+namespace {
+
+std::string_view aim_word(PlanWish::For aim) {
+  switch (aim) {
+    case PlanWish::For::expected:
+      return "expected";
+    case PlanWish::For::quantile:
+      return "quantile";
+    case PlanWish::For::target:
+      return "target";
+  }
+  return "";
+}
+
+std::string aim_words(const ToldPlan& told) {
+  switch (told.aim) {
+    case PlanWish::For::expected:
+      return "the highest expected total";
+    case PlanWish::For::quantile:
+      return "the highest total that is missed no more often than " + told.share + " % of the time";
+    case PlanWish::For::target:
+      return "the best chance to reach " + told.target + " points";
+  }
+  return "";
+}
+
+std::string proof_sentence(const ToldPlan& told) {
+  const std::string alike = told.plan.not_told_apart == 0
+                                ? ""
+                                : " At least " + std::to_string(told.plan.not_told_apart) +
+                                      (told.plan.not_told_apart == 1 ? " more is" : " more are") +
+                                      " as good as far as the odds can be told apart.";
+  if (told.plan.proved) return "Proved: no other choice within the limits does better." + alike;
+  const std::string why = told.plan.tried == 0 ? "time ran out."
+                                               : "there are too many choices to try them all; " +
+                                                     std::to_string(told.plan.tried) + " were tried.";
+  if (told.plan.gap == Decimal())
+    return "Proved: no other choice within the limits does better. Of the next best it is not proved that "
+           "none is missing: " +
+           why + alike;
+  const std::string gap =
+      told.plan.gap ? told.plan.gap->text() + std::string(unit_of(told)) : "an unknown amount";
+  if (told.plan.tried > 0) return "Not proved: " + why + " Another could be better, by " + gap + " at most.";
+  return "Not proved: " + why + " Another choice could be better, by " + gap +
+         " at most; --seconds gives it longer.";
+}
+
+// "2 as written, 5 leave out": where a choice differs from the best.
+std::string differences(const Routine& routine, const PlanChoice& choice, const PlanChoice& best) {
+  std::string words;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    if (choice.options.at(i) == best.options.at(i)) continue;
+    const Element& element = routine.elements[i];
+    words += (words.empty() ? "" : ", ") + std::to_string(element.number) + " " +
+             choice_name(element, choice.options[i]);
+  }
+  return words;
+}
+
+void put_next_best(PageParts& page, const Routine& routine, const ToldPlan& told) {
+  const std::vector<PlanChoice>& choices = told.plan.choices;
+  if (choices.size() < 2) {
+    page.apart();
+    return page.say(told.plan.proved ? "There is no other choice within the limits."
+                                     : "No other choice within the limits was found before it had to stop.");
+  }
+  using enum Align;
+  PageTable table("", {{"", "", amount},
+                       {"", "what is different", words, Wraps::yes},
+                       {"", "behind," + std::string(unit_of(told)), amount}});
+  for (std::size_t i = 1; i < choices.size(); ++i)
+    table.add({std::to_string(i + 1), differences(routine, choices[i], choices.front()),
+               behind_of(routine, told, choices[i])});
+  page.heading("The next best");
+  page.add(std::move(table));
+}
+
+void put_stories(PageParts& page, const Routine& routine, const ToldPlan& told) {
+  page.heading("How this programme comes about", Seen::in_full);
+  page.list("",
+            {"Every choice of options, within the limits, is a programme. Groups of choices that cannot be "
+             "better than the best one found are left out; the answer is the one that trying all would give.",
+             "expected: what the element brings on average, as declared and on the base mark by their "
+             "chances, at the mark expected. `landdrill compare --full` shows it for every option."},
+            Seen::in_full);
+  for (const Step& story : told.stories) {
+    PageParts one;
+    one.tree("build_up", story, routine.set->info.title);
+    page.apart();
+    page.section("build_ups", std::move(one), Seen::in_full);
+  }
+}
+
+void put_found(PageParts& page, const Routine& routine, const ToldPlan& told) {
+  page.heading("For " + aim_words(told));
+  put_best(page, routine, told);
+  page.say(proof_sentence(told));
+  for (const std::string& note : told.plan.notes) page.say("Note: ", note + ".");
+  put_limits(page, told.plan);
+  put_next_best(page, routine, told);
+  put_stories(page, routine, told);
+}
+
+void put_nothing_found(PageParts& page, const Plan& plan) {
+  put_limits_for_programs(page, plan);
+  if (!plan.conflict.empty()) return put_conflict(page, plan);
+  page.heading("No programme was found in time");
+  for (const std::string& note : plan.notes) page.say("Note: ", note + ".");
+  page.say("Nor is it proved that there is none within the limits; --seconds gives it longer.");
+}
+
+void put_proof(PageParts& page, const Plan& plan) {
+  page.fact("proved", {"", plan.proved});
+  page.fact("tried", {"", plan.tried});
+  page.fact("not_told_apart", {"", plan.not_told_apart});
+  page.fact("gap", text_of(plan.gap));
+}
+
+void put_last_rows(PageParts& page, const Plan& plan) {
+  page.list("conflict", plan.conflict, Seen::by_programs);
+  page.list("notes", plan.notes, Seen::by_programs);
+  put_sentences_for_csv(page, "conflict", plan.conflict);
+  put_sentences_for_csv(page, "note", plan.notes);
+  if (plan.choices.empty()) return;
+  PageTable proof("", {{"what", ""}, {"behind", ""}});
+  proof.in_csv = true;
+  proof.add({plan.proved ? "proved" : "not proved", text_of(plan.gap)});
+  page.add(std::move(proof), Seen::by_programs);
+}
+
+}  // namespace
+
+std::string_view unit_of(const ToldPlan& told) {
+  return told.aim == PlanWish::For::target ? " per cent" : " points";
+}
+
+std::string choice_name(const Element& element, std::size_t option) {
+  return option == leave_out ? "leave out" : option_name(element, option);
+}
+
+std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice) {
+  if (!choice.behind) return "";
+  return to_places(*choice.behind, told.aim == PlanWish::For::target ? 2 : places_of(routine));
+}
+
+Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face) {
+  Page page("plan");
+  page.csv = {"what",    "rank",   "number", "title", "option", "total", "quantile", "chance",
+              "seconds", "behind", "by",     "least", "most",   "used",  "one_more", "one_less"};
+  put_title(page, face);
+  page.fact("aim",
+            {"", Record{{"for", aim_word(told.aim)}, {"per_cent", told.share}, {"target", told.target}}});
+  put_programmes(page, routine, told);
+  put_proof(page, told.plan);
+  const bool found = !told.plan.choices.empty();
+  if (found)
+    put_found(page, routine, told);
+  else
+    put_nothing_found(page, told.plan);
+  put_last_rows(page, told.plan);
+  PageParts notes;
+  put_notes(notes, face);
+  // Without a programme there is nothing yet to take care of.
+  page.section("", std::move(notes), found ? Seen::always : Seen::by_programs);
+  return page;
 }
 
 }  // namespace landdrill::report

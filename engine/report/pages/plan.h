@@ -40,7 +40,7 @@ struct ToldPlan {
 // `face`: the account of the routine as it is.
 Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face);
 
-// The parts of it: plan_page.cpp, plan_best.cpp, plan_programmes.cpp, plan_limits.cpp.
+// The parts of it: plan.cpp, plan_best.cpp, plan_best.cpp, plan_limits.cpp.
 void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_best(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_limits(PageParts& page, const Plan& plan);

@@ -3,14 +3,23 @@
 //   render_text(practice_page({"Robin", "2026-11-25T15:03:43Z", tasks, done, report}), {})
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/judging/practice.h"
 #include "engine/report/page.h"
 
 namespace landdrill::report {
+
+// How practice writes what she is off; practice.h is the door.
+
+// "+0.25", "-0.25", "+0.00".
+std::string off_by(std::optional<double> value);
+// "20 %"
+std::string in_per_cent(std::optional<double> share);
 
 struct PracticeTold {
   std::string trainee, started;
@@ -27,5 +36,32 @@ struct PracticePoint {
   const PracticeReport* report = nullptr;
 };
 Page practice_curve_page(const std::string& trainee, const std::vector<PracticePoint>& points);
+
+// Practice sessions as a list, and their marks as a list that a spreadsheet and `practice add` read.
+//
+//   render_csv(practice_marks_page({{"Robin", "2026-05-10T00:00:00Z", "2026-05-09", "Tarn Open", ...}}))
+//   // trainee,session,date,meet,routine,event,element,mark,late
+//   // Robin,2026-05-10T00:00:00Z,2026-05-09,Tarn Open,Reed Song,duet-free,2,7.25,
+
+// How a page tells when a session began: "2026-11-25T15:03:43Z" -> "2026-11-25 15:03 UTC"; the day alone
+// where no more is known: "2026-05-10T00:00:00Z" -> "2026-05-10".
+std::string moment(std::string_view utc);
+
+struct PracticeSessionLine {
+  std::string trainee;
+  int number = 0;  // of the finished session, by which `practice report` knows it; 0: it has none
+  std::string started;
+  std::size_t lines = 0, marked = 0;
+  std::string did;  // "12 added"; of a list: "paused"
+};
+// `question`: the command that asks.
+Page practice_sessions_page(std::string question, const std::vector<PracticeSessionLine>& sessions);
+
+// Texts, empty for what is not there.
+struct PracticeMarkLine {
+  std::string trainee, session, date, meet, routine, event, element, mark;
+  bool late = false;
+};
+Page practice_marks_page(const std::vector<PracticeMarkLine>& marks);
 
 }  // namespace landdrill::report

@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 
 #include "engine/judging/lessons.h"
-#include "engine/report/amount_text.h"
 #include "engine/report/figures.h"
 #include "tables/quantity.h"
 

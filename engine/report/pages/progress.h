@@ -8,7 +8,7 @@
 
 #include <vector>
 
-#include "engine/judging/season_progress.h"
+#include "engine/judging/progress.h"
 #include "engine/report/page.h"
 
 namespace landdrill::report {

@@ -1,7 +1,6 @@
-#include "engine/chances/weighted_scatter.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/chances/weighted_odds.h"
 #include "tests/unit/kit/choosing_kit.h"
 #include "tests/unit/kit/kit.h"
 

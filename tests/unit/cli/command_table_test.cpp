@@ -8,7 +8,6 @@
 
 #include "engine/cli/completions.h"
 #include "engine/cli/help.h"
-#include "engine/cli/man_page.h"
 
 namespace landdrill::cli {
 namespace {

@@ -1,11 +1,11 @@
 // Work shared by all processors: everything once, in order, and nothing left running.
-#include "engine/files/in_order.h"
-
 #include <gtest/gtest.h>
 
 #include <atomic>
 #include <chrono>
 #include <stdexcept>
+
+#include "engine/files/read_ahead.h"
 
 namespace landdrill {
 namespace {

@@ -1,8 +1,7 @@
 // Value sets from folders, each read once.
-#include "engine/files/set_folders.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/files/value_sets.h"
 #include "tests/unit/kit/scratch.h"
 
 namespace landdrill {

@@ -1,9 +1,9 @@
-#include "grammar/problems.h"
 #include "grammar/span.h"
 
 #include <gtest/gtest.h>
 
 #include "grammar/diagnostics.h"
+#include "grammar/problems.h"
 
 namespace landdrill {
 namespace {

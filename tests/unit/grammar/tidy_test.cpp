@@ -1,6 +1,6 @@
-#include "grammar/tidy.h"
-
 #include <gtest/gtest.h>
+
+#include "grammar/print.h"
 
 namespace landdrill {
 namespace {

@@ -5,7 +5,6 @@
 #include <cmath>
 #include <limits>
 
-#include "engine/judging/statistics/quantile.h"
 #include "engine/judging/statistics/sample.h"
 #include "tables/decimal.h"
 

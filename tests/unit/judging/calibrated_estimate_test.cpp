@@ -1,7 +1,6 @@
-#include "engine/judging/calibrated_estimate.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/judging/back_test.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

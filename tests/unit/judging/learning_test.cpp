@@ -1,11 +1,12 @@
 // What is learned from lessons; the checks against the outside are in tests/outside/lessons_test.cpp.
+#include "engine/judging/learning.h"
+
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
 #include <random>
 
-#include "engine/judging/draw_together.h"
 #include "engine/judging/lessons.h"
 
 namespace landdrill {

@@ -1,7 +1,6 @@
-#include "engine/judging/season_progress.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/judging/progress.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

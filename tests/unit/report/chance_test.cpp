@@ -1,7 +1,6 @@
-#include "engine/report/chance.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/report/figures.h"
 #include "sample.h"
 
 namespace landdrill::report {

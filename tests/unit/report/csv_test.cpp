@@ -1,10 +1,10 @@
-#include "engine/report/render_csv.h"
+#include "tables/csv.h"
 
 #include <gtest/gtest.h>
 
 #include "engine/report/pages/score.h"
+#include "engine/report/render_csv.h"
 #include "sample.h"
-#include "tables/csv.h"
 
 namespace landdrill::report {
 namespace {

@@ -43,7 +43,9 @@ std::string example_in(std::string text) {
 TEST(Door, OpensWithTheExampleThatIsTriedHere) {
   const std::string example = example_in(whole(LANDDRILL_SOURCE "/engine/landdrill.h"));
   EXPECT_GT(example.size(), 400u);
-  EXPECT_NE(whole(LANDDRILL_SOURCE "/tests/unit/report/door_test.cpp").find("\n" + example), std::string::npos) << example;
+  EXPECT_NE(whole(LANDDRILL_SOURCE "/tests/unit/report/door_test.cpp").find("\n" + example),
+            std::string::npos)
+      << example;
 }
 
 TEST(Door, LetsAnotherProgramScoreASheet) {

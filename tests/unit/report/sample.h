@@ -23,7 +23,7 @@ Account estimate_only();
 Account unfinished();
 
 RestsOn of_the_run();  // of 2026-05-07
-Step part_step();  // a part with the row it rests on
+Step part_step();      // a part with the row it rests on
 Diagnostics one_objection();
 
 std::vector<std::string> lines_of(std::string_view text);

@@ -10,12 +10,11 @@
 #include "engine/report/pages/judges.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/report/pages/practice.h"
-#include "engine/report/pages/practice_list.h"
 #include "engine/report/pages/progress.h"
+#include "engine/report/render.h"
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
-#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -190,9 +189,8 @@ TEST(LessonsReport, StaysWithinThePage) {
   for (const int width : widths) {
     TextWish wish;
     wish.width = width;
-    EXPECT_EQ(
-        layout_fault(render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
-        "");
+    EXPECT_EQ(layout_fault(render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
+              "");
   }
 }
 
@@ -200,9 +198,7 @@ TEST(LessonsReport, SaysWhetherCalibratingWouldHaveHelped) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   BackTest tested = back_test(all);
-  const auto text = [&] {
-    return render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {});
-  };
+  const auto text = [&] { return render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {}); };
   EXPECT_TRUE(holds(text(), "Calibrating would have helped this season")) << text();
   tested.verdict = BackTest::Verdict::harmed;
   EXPECT_TRUE(holds(text(), "Calibrating would have made it worse"));

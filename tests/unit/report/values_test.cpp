@@ -1,15 +1,10 @@
 // What is said of value sets: which there are, what is in one, what changed, what is missing.
+#include "engine/report/pages/values.h"
+
 #include <gtest/gtest.h>
 
 #include <boost/json.hpp>
 
-#include "engine/report/pages/values_check.h"
-#include "engine/report/pages/values_compare.h"
-#include "engine/report/pages/values_fill.h"
-#include "engine/report/pages/values_history.h"
-#include "engine/report/pages/values_list.h"
-#include "engine/report/pages/values_missing.h"
-#include "engine/report/pages/values_show.h"
 #include "engine/report/render_csv.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
@@ -188,7 +183,8 @@ TEST(CheckedSet, SaysInOneLineWhetherItCanBeUsedAndWhatIsStillToFillIn) {
 
 TEST(CheckedSet, OfMistakesSaysTheirNumberAndGivesThemToPrograms) {
   kit::Tables broken;
-  broken.replace("parts.csv", "spin-a,spins", "spin-a,spinns").replace("parts.csv", "Fast spin,1.4,", "Fast spin,1.4x,");
+  broken.replace("parts.csv", "spin-a,spins", "spin-a,spinns")
+      .replace("parts.csv", "Fast spin,1.4,", "Fast spin,1.4x,");
   const Loaded loaded = load(broken.files());
   EXPECT_EQ(text_of(values_check_page("pond", loaded)), "pond: 2 errors\n");
   const boost::json::value json = json_of(values_check_page("pond", loaded));
@@ -206,7 +202,8 @@ ComparedSets compared(std::vector<SheetMove> moves) {
 }
 
 TEST(Comparison, TellsEachCellThatChangedAndWhatItDoesToASheet) {
-  EXPECT_EQ(text_of(values_compare_page(compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}))),
+  EXPECT_EQ(text_of(values_compare_page(
+                compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}))),
             "From club-2026 to club-2027\n"
             "\n"
             "table   row       change   column  before  after\n"
@@ -227,7 +224,8 @@ TEST(Comparison, SaysWhenNothingDiffers) {
 }
 
 TEST(Comparison, ReadsBackFromCsvAndJson) {
-  const Page page = values_compare_page(compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}));
+  const Page page =
+      values_compare_page(compared({{"2 Undertow", Decimal::parse("4.00"), Decimal::parse("4.10"), 2}}));
   EXPECT_TRUE(holds(render_csv(page), "parts,spin-360,changed,value,0.9,1.0\n"));
   EXPECT_TRUE(holds(render_csv(page), "\nsheet,2 Undertow,moved,difficulty,4.00,4.10\n"));
   const boost::json::value json = json_of(page);

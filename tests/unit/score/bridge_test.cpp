@@ -24,8 +24,8 @@ Bridge bridge_of(const ReadSheet& sheet, const Wish& wish = {}) {
 std::string told(const Bridge& bridge) {
   std::string text;
   for (const BridgeStep& step : bridge.steps) {
-    text += std::string(word_of(step.cause)) + " " + step.label + " " + step.before.text(step.places) + " > " +
-            step.after.text(step.places) + ": " + step.change.text() + "\n";
+    text += std::string(word_of(step.cause)) + " " + step.label + " " + step.before.text(step.places) +
+            " > " + step.after.text(step.places) + ": " + step.change.text() + "\n";
   }
   return text;
 }

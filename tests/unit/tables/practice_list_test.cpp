@@ -1,7 +1,7 @@
 // A trainee's marks from a spreadsheet: one row a mark.
-#include "tables/practice_list.h"
-
 #include <gtest/gtest.h>
+
+#include "tables/marks_list.h"
 
 namespace landdrill {
 namespace {

@@ -1,0 +1,83 @@
+#include "engine/cli/call.h"
+#include "engine/cli/call_sheets.h"
+#include "engine/cli/exit.h"
+#include "engine/cli/messages.h"
+#include "engine/cli/output.h"
+#include "engine/files/read_ahead.h"
+#include "engine/files/read_sheets.h"
+#include "engine/files/replace_file.h"
+#include "engine/files/sheet_reader.h"
+#include "engine/report/pages/check.h"
+#include "engine/report/pages/explain.h"
+#include "engine/report/render.h"
+#include "engine/report/render_json.h"
+#include "grammar/diagnostics.h"
+#include "grammar/print.h"
+
+namespace landdrill::cli {
+
+Exit check(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  CallSheets sheets(call);
+  SheetReader& reader = sheets.reader();
+  Messages messages(call.streams);
+  const report::Format format = format_of(call);
+  Exit worst = Exit::ok;
+  bool many = false;
+  while (call.streams.out.failure() == 0 && reader.next()) {
+    const StreamSheet& sheet = reader.sheet();
+    const report::Checked checked{sheet.file(), sheet.title(), sheet.messages(), sheet.without_set};
+    many = many || reader.more();
+    if (format == report::Format::text) messages.add(sheet.messages());
+    print_page(call, check_page(checked), many ? report::JsonLayout::one_line : report::JsonLayout::indented);
+    if (!checked.ok()) worst = Exit::errors;
+  }
+  messages.finish();
+  return worse(worst, sheets.worst());
+}
+
+Exit explain(Call& call) {
+  const OneRoutine one(call, call.given.operands.front());
+  if (!one) return one.exit();
+  const report::Answer answer = report::explain(call.given, one.routine());
+  if (!answer) return misused(call, answer.error());
+  print_page(call, *answer);
+  return Exit::ok;
+}
+
+namespace {
+
+Exit tidy_one(Call& call, const std::string& file) {
+  const auto text = read_whole(file);
+  if (!text) return refuse(call, text.error());
+  const Tidied tidy = landdrill::tidy({shown(file), *text});
+  if (!tidy.messages.ok()) {
+    call.streams.say(to_string(tidy.messages));
+    call.streams.say("landdrill: " + file + " is left as it is: mend it first\n");
+    return Exit::errors;
+  }
+  if (call.given.has("--check")) {
+    if (tidy.text == *text) return Exit::ok;
+    call.streams.out.write(file + "\n");
+    return Exit::errors;
+  }
+  if (!call.given.has("--write") || file == "-") {
+    call.streams.out.write(tidy.text);
+    return Exit::ok;
+  }
+  if (tidy.text == *text) return Exit::ok;
+  if (const auto written = replace_file(file, tidy.text); !written) return refuse(call, written.error());
+  call.streams.out.write(file + ": tidied\n");
+  return Exit::ok;
+}
+
+}  // namespace
+
+Exit tidy(Call& call) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  Exit worst = Exit::ok;
+  for (const std::string& file : call.given.operands) worst = worse(worst, tidy_one(call, file));
+  return worst;
+}
+
+}  // namespace landdrill::cli

@@ -1,0 +1,362 @@
+#include "engine/report/pages/values.h"
+
+#include <fmt/format.h>
+#include <fmt/ranges.h>
+
+#include <algorithm>
+
+#include "engine/report/figures.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/face.h"
+#include "engine/report/pages/shown_table.h"
+#include "grammar/diagnostics.h"
+#include "grammar/words.h"
+#include "tables/columns.h"
+#include "tables/value_set.h"
+
+namespace landdrill::report {
+namespace {
+
+std::string usable(const Loaded& loaded) {
+  const Diagnostics& messages = loaded.diagnostics;
+  if (messages.errors() > 0) return counted(messages.errors(), "error", "errors");
+  std::string text = "ok";
+  if (messages.warnings() > 0)
+    text = "can be used, with " + counted(messages.warnings(), "warning", "warnings");
+  if (const std::size_t gaps = gaps_in(*loaded.set); gaps > 0)
+    text += "; " + counted(gaps, "value", "values") + " still to fill in";
+  return text;
+}
+
+}  // namespace
+
+Page values_check_page(std::string_view set, const Loaded& loaded) {
+  Page page("values check");
+  page.verbatim("", std::string(set) + ": " + usable(loaded) + "\n");
+  page.fact("set", set);
+  page.fact("can_be_used", {"", loaded.set.has_value()});
+  if (loaded.set) page.fact("to_fill_in", {"", Datum(gaps_in(*loaded.set))});
+  put_messages(page, loaded.diagnostics);
+  return page;
+}
+
+namespace {
+
+// What became of these codes: in a sentence, and as rows.
+class CodesTold {
+ public:
+  explicit CodesTold(Page& page) : page_(page) { table_.in_csv = true; }
+
+  void add(const std::vector<std::string>& codes, std::string_view words, std::string_view outcome) {
+    std::string list;
+    for (const std::string& code : codes) {
+      list += (list.empty() ? "" : ", ") + code;
+      table_.add({code, outcome});
+    }
+    if (!codes.empty()) page_.say(std::string(words) + " (" + std::to_string(codes.size()) + "): " + list);
+  }
+  void finish() {
+    if (table_.rows.empty()) page_.say("Nothing to fill in.");
+    page_.add(std::move(table_), Seen::by_programs);
+  }
+
+ private:
+  Page& page_;
+  PageTable table_{"codes", {{"code", "code"}, {"outcome", "outcome"}}};
+};
+
+}  // namespace
+
+Page values_fill_page(const Filled& outcome) {
+  Page page("values fill");
+  CodesTold codes(page);
+  codes.add(outcome.filled, "Filled in", "filled");
+  codes.add(outcome.added, "New in the set", "added");
+  codes.add(outcome.unchanged, "The same as before", "unchanged");
+  codes.add(outcome.still_missing, "Still missing", "missing");
+  codes.finish();
+  return page;
+}
+
+namespace {
+
+// One edit as a coach tells it: "parts spin-360: value 0.9 to 1.0 (new catalogue)".
+std::string edit_told(const HistoryLine& edit) {
+  const std::string why = edit.why.empty() ? "" : " (" + edit.why + ")";
+  const auto shown = [](const std::string& value) { return value.empty() ? "nothing" : value; };
+  // Whole tables that came in have no cell to name.
+  if (edit.column.empty()) return edit.table + why;
+  return edit.table + " " + edit.key + ": " + edit.column + " " + shown(edit.before) + " to " +
+         shown(edit.after) + why;
+}
+
+PageTable edits_table(const std::vector<HistoryLine>& edits) {
+  const auto for_programs = [](std::string key) {
+    return PageColumn{std::move(key), "", Align::words, Wraps::no, Seen::by_programs};
+  };
+  PageTable table("edits", {{"number", "no.", Align::amount},
+                            {"at", "at"},
+                            {"", "edit", Align::words, Wraps::yes},
+                            for_programs("table"),
+                            for_programs("row"),
+                            for_programs("column"),
+                            for_programs("before"),
+                            for_programs("after"),
+                            for_programs("why"),
+                            {"undone", ""}});
+  table.in_csv = true;
+  for (const HistoryLine& edit : edits)
+    table.add({{std::to_string(edit.number), edit.number},
+               edit.at,
+               edit_told(edit),
+               edit.table,
+               edit.key,
+               edit.column,
+               edit.before,
+               edit.after,
+               edit.why,
+               edit.undone ? "undone" : ""},
+              Look::usual, edit.companion ? Seen::by_programs : Seen::always);
+  return table;
+}
+
+}  // namespace
+
+Page values_history_page(std::string_view set, const std::vector<HistoryLine>& edits) {
+  Page page("values history");
+  page.fact("set", set);
+  if (std::all_of(edits.begin(), edits.end(), [](const HistoryLine& edit) { return edit.companion; }))
+    page.say(std::string(set) + " has not been edited.");
+  page.add(edits_table(edits));
+  return page;
+}
+
+namespace {
+
+// An amount of things, or nothing.
+Entry count_if_any(std::optional<std::size_t> number) {
+  return number ? Entry(std::to_string(*number), Datum(*number)) : Entry();
+}
+
+PageTable sets_table(const std::vector<ListedSet>& sets) {
+  PageTable table("sets", {{"name", "name"},
+                           {"title", "title", Align::words, Wraps::yes},
+                           {"edition", "edition", Align::words, Wraps::yes},
+                           {"rows", "rows", Align::amount},
+                           {"edits", "edits", Align::amount},
+                           {"place", "", Align::words, Wraps::no, Seen::by_programs},
+                           {"hidden", "", Align::words, Wraps::no, Seen::by_programs},
+                           {"", "place", Align::amount}});
+  table.in_csv = true;
+  table.hides_empty_columns = true;
+  for (const ListedSet& set : sets)
+    table.add({set.name,
+               set.title,
+               set.edition,
+               count_if_any(set.rows),
+               count_if_any(set.edits),
+               set.place,
+               {"", Datum::texts(set.hidden)},
+               set.origin == 0 ? "" : std::to_string(set.origin)});
+  return table;
+}
+
+// Each folder in a line of its own, so that it is not broken in two.
+void put_origins(Page& page, const std::vector<SetOrigin>& origins) {
+  page.heading("Places of sets: the first that is found counts");
+  for (std::size_t i = 0; i < origins.size(); ++i) {
+    page.say("  " + std::to_string(i + 1) + ". ", origins[i].words);
+    for (const std::string& folder : origins[i].folders) page.path("     ", folder);
+  }
+}
+
+void put_hidden(Page& page, const ListedSet& set) {
+  if (set.hidden.empty()) return;
+  page.apart();
+  page.say("There are " + std::to_string(set.hidden.size() + 1) + " sets called " + set.name +
+           ". The first one here counts, " +
+           (set.hidden.size() == 1 ? "the other does not:" : "the others do not:"));
+  page.path("  - ", set.place);
+  for (const std::string& folder : set.hidden) page.path("  - ", folder);
+}
+
+}  // namespace
+
+Page values_list_page(const ListedSets& listed) {
+  Page page("values list");
+  if (listed.sets.empty()) page.say("No value sets.");
+  page.add(sets_table(listed.sets));
+  if (listed.season.empty()) {
+    put_origins(page, listed.origins);
+  } else {
+    page.apart();
+    page.path("With --season, sets come from that file alone: ", listed.season);
+  }
+  for (const ListedSet& set : listed.sets) put_hidden(page, set);
+  return page;
+}
+
+Page values_missing_page(const MissingValues& missing) {
+  Page page("values missing");
+  page.say(missing.file + ": " + missing.routine);
+  page.fact("file", missing.file);
+  page.fact("routine", missing.routine);
+  page.fact("set", missing.set);
+  page.say(missing.gaps.empty() ? missing.set + " has every value that this sheet needs."
+                                : "To fill in, in " + missing.set + ", before this sheet can be scored:");
+  PageTable table("gaps",
+                  {{"table", "table"}, {"row", "row", Align::words, Wraps::yes}, {"column", "column"}});
+  table.keys = 2;
+  table.in_csv = true;
+  for (const Gap& gap : missing.gaps) table.add({gap.table, gap.key, gap.column});
+  page.add(std::move(table));
+  return page;
+}
+
+namespace {
+
+std::string_view change_word(RowChange::What what) {
+  switch (what) {
+    case RowChange::What::added:
+      return "new";
+    case RowChange::What::gone:
+      return "gone";
+    case RowChange::What::changed:
+      return "changed";
+  }
+  return "";
+}
+
+PageTable changes_table(const SetComparison& changes) {
+  PageTable table("changes", {{"table", "table"},
+                              {"row", "row", Align::words, Wraps::yes},
+                              {"change", "change"},
+                              {"column", "column"},
+                              {"before", "before", Align::words, Wraps::yes},
+                              {"after", "after", Align::words, Wraps::yes}});
+  table.keys = 2;
+  table.in_csv = true;
+  for (const RowChange& row : changes.rows) {
+    if (row.cells.empty()) table.add({row.table, row.key, change_word(row.what), "", "", ""});
+    for (const CellChange& cell : row.cells)
+      table.add({row.table, row.key, change_word(row.what), cell.column, cell.before, cell.after});
+  }
+  return table;
+}
+
+// In a spreadsheet the moves stand below the changes, in the same columns.
+PageTable moves_table(const std::vector<SheetMove>& moves) {
+  PageTable table("moves", {{"line", "line", Align::words, Wraps::yes},
+                            {"before", "before", Align::amount},
+                            {"after", "after", Align::amount},
+                            {"change", "change", Align::amount}});
+  table.columns.front().csv = "row";
+  table.columns.back().csv = "difference";  // `change` is a word there
+  table.given = {{"table", "sheet"}, {"change", "moved"}, {"column", "difficulty"}};
+  table.in_csv = true;
+  table.keys = 1;
+  for (const SheetMove& move : moves)
+    table.add({move.line, text_of(move.before, move.places), text_of(move.after, move.places),
+               signed_text(move.change(), move.places)});
+  return table;
+}
+
+void put_moves(Page& page, const ComparedSets& compared) {
+  const Seen seen =
+      compared.moves.empty() || compared.changes.rows.empty() ? Seen::by_programs : Seen::always;
+  if (!compared.sheet.empty() && !compared.changes.rows.empty()) {
+    page.apart();
+    page.say(compared.moves.empty() ? "Nothing in " + compared.sheet + " is worth more or less."
+                                    : "What that does to the difficulty of " + compared.sheet);
+  }
+  page.apart();
+  page.add(moves_table(compared.moves), seen);
+}
+
+}  // namespace
+
+Page values_compare_page(const ComparedSets& compared) {
+  Page page("values compare");
+  const std::string names = compared.before + " to " + compared.after;
+  page.say("From " + names + (compared.changes.rows.empty() ? ": no value differs." : ""));
+  page.fact("before", compared.before);
+  page.fact("after", compared.after);
+  page.fact("sheet", compared.sheet);
+  page.apart();
+  page.add(changes_table(compared.changes));
+  put_moves(page, compared);
+  return page;
+}
+
+namespace {
+
+// The tables of the set in reading order; only `wanted` when it is not empty.
+std::vector<ShownTable> shown_tables(const TableFiles& files, std::string_view wanted) {
+  std::vector<ShownTable> result;
+  for (const Table& table : value_tables()) {
+    if (!wanted.empty() && table.name != wanted) continue;
+    const std::string name = std::string(table.name) + ".csv";
+    for (const TableFile& file : files.files) {
+      if (file.file == name) result.emplace_back(table, file);
+    }
+  }
+  return result;
+}
+
+void put_tables(PageParts& page, const std::vector<ShownTable>& tables) {
+  std::size_t gaps = 0;
+  for (const ShownTable& table : tables) {
+    table.put(page, &table == &tables.front());
+    gaps += table.gaps();
+  }
+  if (gaps == 0) return;
+  page.apart();
+  page.say("Still to fill in: " + std::to_string(gaps) + (gaps == 1 ? " gap." : " gaps."));
+}
+
+std::string hint_for(std::string_view typed, const std::vector<std::string>& known) {
+  const std::vector<std::string_view> views(known.begin(), known.end());
+  const std::string hint = words::nearest_hint(typed, views);
+  if (!hint.empty()) return hint;
+  return known.size() > 30 ? "without ROW it shows them all"
+                           : fmt::format("there is {}", fmt::join(known, ", "));
+}
+
+std::string no_such_table(std::string_view typed) {
+  std::vector<std::string> known;
+  for (const Table& table : value_tables()) known.emplace_back(table.name);
+  return with_hint(fmt::format("found \"{}\"; expected a table", typed), hint_for(typed, known));
+}
+
+}  // namespace
+
+Answer values_show_page(const TableFiles& files, std::string_view table, std::string_view row) {
+  if (!table.empty() && find_table(table) == nullptr) return tl::unexpected(no_such_table(table));
+  const std::vector<ShownTable> tables = shown_tables(files, table);
+  if (tables.empty()) return tl::unexpected(fmt::format("{} has no table {}", files.name, table));
+  Page page("values show");
+  page.fact("name", files.name);
+  // Where the table of that name is not shown.
+  if (!table.empty() && table != "set") page.fact("set", files.name);
+  if (row.empty()) {
+    page.say(files.name);
+    put_tables(page, tables);
+    return page;
+  }
+  bool there = false;
+  for (const ShownTable& one : tables) there = one.put_row(page, row) || there;
+  if (there) return page;
+  return tl::unexpected(
+      with_hint(fmt::format("found \"{}\"; expected a row of {} in {}", row, table, files.name),
+                hint_for(row, row_keys(files, table))));
+}
+
+std::vector<std::string> row_keys(const TableFiles& files, std::string_view table) {
+  std::vector<std::string> result;
+  for (const ShownTable& shown : shown_tables(files, table)) {
+    for (std::string& key : shown.keys()) result.push_back(std::move(key));
+  }
+  return result;
+}
+
+}  // namespace landdrill::report
