@@ -4,25 +4,16 @@
 #include <array>
 #include <cassert>
 #include <charconv>
-#include <cstdlib>
 #include <limits>
 #include <numeric>
 
 #include "grammar/characters.h"
+#include "tables/ties.h"
 
 namespace landdrill {
 namespace {
 
 constexpr std::int64_t most_units = Decimal::most_units;
-
-struct RoundingWord {
-  std::string_view word;
-  Rounding rounding;
-};
-constexpr std::array<RoundingWord, 4> rounding_words = {{{"half-up", Rounding::half_up},
-                                                         {"half-even", Rounding::half_even},
-                                                         {"down", Rounding::down},
-                                                         {"up", Rounding::up}}};
 
 std::int64_t units_in_range(Int128 units) {
   if (units > most_units || units < -most_units) throw Overflow();
@@ -99,6 +90,13 @@ std::string digits_of(Int128 number) {
   return number < 0 ? "-" + digits : digits;
 }
 
+Between::Side side_of(Int128 rest, Int128 denominator) {
+  const Int128 other_side = denominator - rest;
+  if (rest == 0) return Between::Side::at_it;
+  if (rest == other_side) return Between::Side::middle;
+  return rest < other_side ? Between::Side::nearer : Between::Side::farther;
+}
+
 // The whole number next to numerator/denominator that `rounding` asks for; denominator > 0.
 Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding) {
   const bool negative = numerator < 0;
@@ -108,41 +106,11 @@ Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding)
   Int128 quotient = both_short ? static_cast<std::int64_t>(size) / static_cast<std::int64_t>(denominator)
                                : size / denominator;
   const Int128 rest = size - quotient * denominator;
-  const Int128 other_side = denominator - rest;
-  bool away = false;
-  switch (rounding) {
-    case Rounding::half_up:
-      away = rest >= other_side;
-      break;
-    case Rounding::half_even:
-      away = rest > other_side || (rest == other_side && quotient % 2 != 0);
-      break;
-    case Rounding::down:
-      away = false;
-      break;
-    case Rounding::up:
-      away = rest != 0;
-      break;
-  }
-  if (away) quotient += 1;
+  if (rounds_away(rounding, {quotient % 2 != 0, side_of(rest, denominator)})) quotient += 1;
   return negative ? -quotient : quotient;
 }
 
 }  // namespace
-
-std::optional<Rounding> rounding_from(std::string_view word) {
-  for (const RoundingWord& known : rounding_words) {
-    if (known.word == word) return known.rounding;
-  }
-  return std::nullopt;
-}
-
-std::string_view word_of(Rounding rounding) {
-  for (const RoundingWord& known : rounding_words) {
-    if (known.rounding == rounding) return known.word;
-  }
-  std::abort();
-}
 
 std::optional<Decimal> Decimal::parse_any(std::string_view text) {
   const bool negative = !text.empty() && text.front() == '-';

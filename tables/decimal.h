@@ -15,6 +15,8 @@
 #include <string>
 #include <string_view>
 
+#include "tables/ties.h"  // IWYU pragma: export
+
 namespace landdrill {
 
 __extension__ typedef __int128 Int128;
@@ -23,10 +25,6 @@ __extension__ typedef __int128 Int128;
 struct Overflow : std::overflow_error {
   Overflow() : std::overflow_error("a number is too large") {}
 };
-
-enum class Rounding { half_up, half_even, down, up };  // half_up: ties away from zero; down: towards zero
-std::optional<Rounding> rounding_from(std::string_view word);  // "half-up", "half-even", "down", "up"
-std::string_view word_of(Rounding rounding);
 
 class Decimal {
  public:

@@ -5,6 +5,7 @@
 
 #include "engine/judging/lessons.h"
 #include "engine/judging/statistics/figures.h"
+#include "engine/routine/base_mark.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/score.h"
@@ -150,10 +151,7 @@ Showing shown_in(const Routine& routine, const Run& run) {
   for (const RunElement& seen : run.elements) {
     ShownElement& shown = showing.elements[seen.element];
     const Element& element = routine.elements[seen.element];
-    if (seen.base) {
-      shown.base = true;
-      shown.credited = *element.kind->base;
-    }
+    if (seen.base) credit_base(shown, *element.kind);
     shown.marks = all_giving(*element.panel, run_mark(run, seen, *element.panel).mark);
   }
   for (ShownAspect& aspect : showing.aspects) {

@@ -1,5 +1,6 @@
 #include "engine/routine/timing.h"
 
+#include "engine/routine/breath.h"
 #include "engine/routine/routine.h"
 #include "tables/decimal.h"
 
@@ -11,29 +12,6 @@ std::optional<Decimal> tenths(int counts, std::optional<Decimal> tempo) {
   return round(seconds_of(counts, *tempo), 1, Rounding::half_up);
 }
 
-// Follows the counts of a routine and remembers the longest stretch under water.
-class LongestUnder {
- public:
-  void swim(const CountUse& use, std::size_t item) {
-    if (!use.under) {
-      now_ = 0;
-      return;
-    }
-    if (now_ == 0) starts_ = item;
-    now_ += use.counts;
-    if (now_ > longest) {
-      longest = now_;
-      longest_starts = starts_;
-    }
-  }
-  int longest = 0;
-  std::size_t longest_starts = 0;
-
- private:
-  int now_ = 0;
-  std::size_t starts_ = 0;
-};
-
 }  // namespace
 
 Exact seconds_of(int counts, Decimal beats_a_minute) {
@@ -42,7 +20,7 @@ Exact seconds_of(int counts, Decimal beats_a_minute) {
 
 Timing timing(const Routine& routine, const Wish& wish) {
   Timing result;
-  LongestUnder stretch;
+  Breath breath;
   for (std::size_t i = 0; i < routine.order.size(); ++i) {
     const Item item = routine.order[i];
     ItemTime time{item, 0, 0, {}, {}};
@@ -51,7 +29,7 @@ Timing timing(const Routine& routine, const Wish& wish) {
     for (const CountUse& use : counts) {
       time.counts += use.counts;
       if (use.under) time.under += use.counts;
-      stretch.swim(use, i);
+      breath.swim(use, i);
     }
     time.seconds = tenths(time.counts, routine.tempo);
     time.under_seconds = tenths(time.under, routine.tempo);
@@ -59,8 +37,8 @@ Timing timing(const Routine& routine, const Wish& wish) {
     result.under += time.under;
     result.items.push_back(time);
   }
-  result.longest_under = stretch.longest;
-  result.longest_starts = stretch.longest_starts;
+  result.longest_under = breath.longest();
+  result.longest_starts = breath.longest_starts();
   result.seconds = tenths(result.counts, routine.tempo);
   result.under_seconds = tenths(result.under, routine.tempo);
   result.longest_under_seconds = tenths(result.longest_under, routine.tempo);

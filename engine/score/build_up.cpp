@@ -1,6 +1,5 @@
 #include "engine/score/build_up.h"
 
-#include <algorithm>
 #include <array>
 #include <set>
 
@@ -9,6 +8,7 @@
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
 #include "engine/score/mark_story.h"
+#include "engine/score/sync_errors.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
@@ -207,12 +207,11 @@ Step Story::aspect(std::size_t index) const {
 Step Story::sync() const {
   Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync), {}, {}, {}};
   for (const SyncUse& use : showing_.sync) {
-    const Points each = *use.sync->points;
     step.inputs.push_back({Role::sync_error,
                            "sync " + use.sync->code,
                            times_text(use.sync->title, use.times),
-                           std::to_string(use.times) + " x " + each.text(),
-                           off(each * use.times),
+                           std::to_string(use.times) + " x " + use.sync->points->text(),
+                           off(points_of(use)),
                            {},
                            {use.sync->from},
                            {}});
@@ -224,12 +223,12 @@ Step Story::penalties() const {
   Step step{Role::penalty, "penalties", "Penalties", {}, off(score_.penalties), {}, {}, {}};
   for (const PenaltyUse& use : showing_.penalties) {
     const Penalty& penalty = *use.penalty;
-    const int times = penalty.most ? std::min(use.times, *penalty.most) : use.times;
+    const int times = times_counted(use);
     step.inputs.push_back({Role::penalty_line,
                            "penalties " + penalty.code,
                            times_text(penalty.title, use.times),
                            std::to_string(times) + " x " + penalty.points->text(),
-                           off(*penalty.points * times),
+                           off(points_of(use)),
                            times < use.times ? "counted at most x" + std::to_string(times) : "",
                            {penalty.from},
                            {}});

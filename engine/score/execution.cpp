@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/routine/base_mark.h"
 #include "engine/routine/routine.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -60,16 +61,16 @@ const RunMark& latest_of(const std::vector<RunMark>& marks) {
 
 ExpectedMark mean_of_runs(std::vector<RunMark> marks, const PanelRule& rule) {
   Exact sum;
-  int base = 0;
+  std::size_t with_base = 0;
   for (const RunMark& one : marks) {
     sum = sum + Exact(one.mark.value());
-    if (one.seen->base) ++base;
+    if (one.seen->base) ++with_base;
   }
   const Exact mean = sum / Exact(Decimal::whole(static_cast<std::int64_t>(marks.size())));
   ExpectedMark expected;
   expected.from = ExpectedMark::From::runs;
   expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding_of_runs()));
-  expected.base = 2 * base > static_cast<int>(marks.size());
+  expected.base = base_is_expected(with_base, marks.size());
   expected.runs = std::move(marks);
   return expected;
 }

@@ -1,28 +1,16 @@
 #include "engine/score/score.h"
 
 #include <algorithm>
-#include <cassert>
 
+#include "engine/routine/base_mark.h"
 #include "engine/routine/routine.h"
+#include "engine/score/sync_errors.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
-
-ShownElement shown_as_declared(const Option& option) {
-  assert(option.declared);  // resolve.h refuses an element without a difficulty
-  ShownElement shown;
-  shown.declared = *option.declared;
-  shown.credited = shown.declared;
-  return shown;
-}
-
-void credit_base(ShownElement& shown, const Kind& kind) {
-  shown.base = true;
-  shown.credited = *kind.base;
-}
 
 std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
   const auto is_this = [&](const AspectMark& one) { return one.rule == &rule; };
@@ -109,7 +97,7 @@ Showing expected(const Routine& routine, const Wish& wish) {
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const Element& element = routine.elements[i];
     const Option& option = chosen(routine, i, wish);
-    ShownElement shown = shown_as_declared(option);
+    ShownElement shown{credited_as_declared(option), {}};
     if (element.panel != nullptr) {
       const ExpectedMark mark = expected_mark(routine, i, option, wish.runs);
       if (mark.base) credit_base(shown, *element.kind);
@@ -130,7 +118,7 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
   showing.elements.reserve(routine.elements.size());
   showing.aspects.reserve(routine.aspects.size());
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    showing.elements.push_back(shown_as_declared(chosen(routine, i, wish)));
+    showing.elements.push_back({credited_as_declared(chosen(routine, i, wish)), {}});
   }
   for (const RecordedElement& seen : panel.elements) {
     ShownElement& shown = showing.elements[seen.element];
@@ -170,11 +158,8 @@ Score score(const Routine& routine, const Showing& showing) {
   Score result;
   const bool elements_complete = add_elements(routine, showing, result);
   const bool aspects_complete = add_aspects(showing, result);
-  for (const SyncUse& use : showing.sync) result.sync += *use.sync->points * use.times;
-  for (const PenaltyUse& use : showing.penalties) {
-    const int times = use.penalty->most ? std::min(use.times, *use.penalty->most) : use.times;
-    result.penalties += *use.penalty->points * times;
-  }
+  result.sync = points_of(showing.sync);
+  result.penalties = points_of(showing.penalties);
   result.so_far -= result.sync;
   result.so_far -= result.penalties;
   if (elements_complete && aspects_complete) result.total = result.so_far;

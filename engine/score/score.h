@@ -7,6 +7,7 @@
 #include <optional>
 #include <vector>
 
+#include "engine/routine/base_mark.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
@@ -17,9 +18,7 @@
 namespace landdrill {
 
 // How one element was shown: with which difficulty it is credited, and the kept marks.
-struct ShownElement {
-  Difficulty declared, credited;
-  bool base = false;
+struct ShownElement : ShownDifficulty {
   std::optional<KeptMarks> marks;  // empty: nobody marked it
 };
 struct ShownAspect {
