@@ -84,9 +84,9 @@ RestsOn rests_on(const ExpectedMark& expected) {
   return result;
 }
 
-std::vector<JudgeMark> judges_of(const PanelRule& rule, const JudgeMarks& marks) {
-  const Judged judged = judge(rule, marks);
-  return {judged.judges.begin(), judged.judges.end()};
+// Of something that is marked; the judges go with it, since nobody asks a showing for them afterwards.
+LineResult line_result(const PanelRule& rule, auto& shown, std::optional<Points> points) {
+  return {panel_mark(rule, *shown.marks), points, std::move(shown.judges), rule.places};
 }
 
 // What is weighted together has points under each of its rules.
@@ -128,19 +128,18 @@ class Telling {
   void tell_missing();
   void mark_worst();
 
-  ElementLine element_line(std::size_t index) const;
-  void add_recorded(ElementLine& line, const RecordedElement& seen) const;
-  AspectLine aspect_line(std::size_t index) const;
-  void add_recorded(AspectLine& line, std::size_t index) const;
-  Points left_on(std::size_t index) const;
+  ElementLine element_line(std::size_t index);
+  void add_recorded(ElementLine& line, std::size_t index);
+  AspectLine aspect_line(std::size_t index);
+  void add_recorded(AspectLine& line, std::size_t index);
+  Points left_on(std::size_t index);
   Points lost_on(std::size_t index) const;
 
   const Routine& routine_;
   const Wish& wish_;
   const RecordedPanel* panel_;
   Account account_;
-  Showing expected_, recorded_;
-  Score expected_score_, recorded_score_;
+  Scored expected_, recorded_;
 };
 
 Account Telling::tell() && {
@@ -159,14 +158,12 @@ Account Telling::tell() && {
 }
 
 void Telling::score_both() {
-  expected_ = expected(routine_, wish_);
-  expected_score_ = score(routine_, expected_);
-  account_.estimate = build_up(routine_, wish_, expected_, expected_score_);
+  expected_ = scored(routine_, expected(routine_, wish_));
+  account_.estimate = build_up(routine_, wish_, expected_.showing, expected_.score);
   if (panel_ == nullptr) return;
-  recorded_ = recorded(routine_, *panel_, wish_);
-  recorded_score_ = score(routine_, recorded_);
-  account_.recorded = build_up(routine_, wish_, *panel_, recorded_, recorded_score_);
-  if (expected_score_.total && recorded_score_.total)
+  recorded_ = scored(routine_, recorded(routine_, *panel_, wish_));
+  account_.recorded = build_up(routine_, wish_, recorded_.showing, recorded_.score);
+  if (expected_.score.total && recorded_.score.total)
     account_.bridge = bridge(routine_, expected_, recorded_);
 }
 
@@ -182,14 +179,14 @@ void Telling::tell_heading() {
 }
 
 // What the total would gain if the element got a full mark for what was declared.
-Points Telling::left_on(std::size_t index) const {
+Points Telling::left_on(std::size_t index) {
   const PanelRule& rule = *routine_.elements[index].panel;
-  Showing full;
-  full.elements = expected_.elements;
-  ShownElement& element = full.elements[index];
-  element.credited = element.declared;
-  element.marks = all_giving(rule, rule.most);
-  return share_of(routine_, full, index) - share_of(routine_, expected_, index);
+  ShownElement& shown = expected_.showing.elements[index];
+  ShownElement full{{shown.declared, shown.declared}, all_giving(rule, rule.most)};
+  std::swap(shown, full);
+  const Points at_best = share_of(routine_, expected_.showing, index);
+  std::swap(shown, full);
+  return at_best - share_of(routine_, expected_.score, index);
 }
 
 // What the element alone does to the total, from estimate to panel.
@@ -201,9 +198,9 @@ Points Telling::lost_on(std::size_t index) const {
   return change;
 }
 
-ElementLine Telling::element_line(std::size_t index) const {
+ElementLine Telling::element_line(std::size_t index) {
   const Element& element = routine_.elements[index];
-  const ShownElement& shown = expected_.elements[index];
+  ShownElement& shown = expected_.showing.elements[index];
   const Option& option = chosen(routine_, index, wish_);
   ElementLine line;
   line.number = element.number;
@@ -211,57 +208,51 @@ ElementLine Telling::element_line(std::size_t index) const {
   line.kind = element.kind->title;
   line.option = option.title;
   line.declared = shown.declared;
-  line.expected.credited = shown.credited;
-  line.expected.base = shown.base;
-  line.expected.points = expected_score_.elements[index];
+  line.expected = {{}, shown.credited, shown.base};
   if (element.panel == nullptr) return line;
-  line.rests_on = rests_on(expected_mark(routine_, index, option, wish_.runs));
+  line.rests_on = rests_on(shown.rests_on);
   if (!shown.marks) return line;
-  line.expected.mark = panel_mark(*element.panel, *shown.marks);
-  line.expected.places = element.panel->places;
   line.left = left_on(index);
+  static_cast<LineResult&>(line.expected) =
+      line_result(*element.panel, shown, expected_.score.elements[index]);
   return line;
 }
 
-void Telling::add_recorded(ElementLine& line, const RecordedElement& seen) const {
-  const ShownElement& shown = recorded_.elements[seen.element];
-  const PanelRule& rule = *routine_.elements[seen.element].panel;
-  line.recorded = ElementResult{{panel_mark(rule, *shown.marks), recorded_score_.elements[seen.element],
-                                 judges_of(rule, seen.marks), rule.places},
-                                shown.credited,
-                                shown.base};
+void Telling::add_recorded(ElementLine& line, std::size_t index) {
+  ShownElement& shown = recorded_.showing.elements[index];
+  if (!shown.marks) return;
+  line.recorded =
+      ElementResult{line_result(*routine_.elements[index].panel, shown, recorded_.score.elements[index]),
+                    shown.credited, shown.base};
   line.difference = difference(line.expected.points, line.recorded->points);
 }
 
 void Telling::tell_elements() {
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) account_.elements.push_back(element_line(i));
-  if (panel_ == nullptr) return;
-  for (const RecordedElement& seen : panel_->elements) add_recorded(account_.elements[seen.element], seen);
+  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
+    ElementLine& line = account_.elements.emplace_back(element_line(i));
+    if (panel_ != nullptr) add_recorded(line, i);
+  }
 }
 
-AspectLine Telling::aspect_line(std::size_t index) const {
-  const ShownAspect& shown = expected_.aspects[index];
+AspectLine Telling::aspect_line(std::size_t index) {
+  ShownAspect& shown = expected_.showing.aspects[index];
   AspectLine line{shown.rule->title, *shown.rule->weight, {}, {}, {}, {}};
   if (!shown.marks) return line;
-  line.expected = {
-      panel_mark(*shown.rule, *shown.marks), expected_score_.aspects[index], {}, shown.rule->places};
-  const Run* run = run_with_aspect(routine_, *shown.rule, wish_.runs);
+  line.expected = line_result(*shown.rule, shown, expected_.score.aspects[index]);
   line.rests_on.from = ExpectedMark::From::sheet;
-  if (run != nullptr) line.rests_on = {ExpectedMark::From::run, std::string(run->date), 1};
+  if (shown.run != nullptr) line.rests_on = {ExpectedMark::From::run, std::string(shown.run->date), 1};
   return line;
 }
 
-void Telling::add_recorded(AspectLine& line, std::size_t index) const {
-  for (const RecordedAspect& seen : panel_->aspects) {
-    if (seen.rule != expected_.aspects[index].rule) continue;
-    line.recorded = {panel_mark(*seen.rule, *recorded_.aspects[index].marks), recorded_score_.aspects[index],
-                     judges_of(*seen.rule, seen.marks), seen.rule->places};
-  }
+void Telling::add_recorded(AspectLine& line, std::size_t index) {
+  ShownAspect& shown = recorded_.showing.aspects[index];
+  if (!shown.marks) return;
+  line.recorded = line_result(*shown.rule, shown, recorded_.score.aspects[index]);
   line.difference = difference(line.expected.points, line.recorded.points);
 }
 
 void Telling::tell_aspects() {
-  for (std::size_t i = 0; i < expected_.aspects.size(); ++i) {
+  for (std::size_t i = 0; i < expected_.showing.aspects.size(); ++i) {
     AspectLine line = aspect_line(i);
     if (panel_ != nullptr) add_recorded(line, i);
     account_.aspects.push_back(std::move(line));
@@ -270,22 +261,22 @@ void Telling::tell_aspects() {
 
 void Telling::tell_totals() {
   const bool seen = panel_ != nullptr;
-  account_.together = amounts(together(expected_score_), together(recorded_score_));
-  account_.sync =
-      taken_off(expected_.sync, expected_score_.sync, seen ? &recorded_.sync : nullptr, recorded_score_.sync);
-  account_.penalties = taken_off(expected_.penalties, expected_score_.penalties,
-                                 seen ? &recorded_.penalties : nullptr, recorded_score_.penalties);
-  account_.total = amounts(expected_score_.total, recorded_score_.total);
-  account_.declared = expected_score_.declared;
-  account_.credited = expected_score_.credited;
-  account_.so_far = expected_score_.so_far;
+  account_.together = amounts(together(expected_.score), together(recorded_.score));
+  account_.sync = taken_off(expected_.showing.sync, expected_.score.sync,
+                            seen ? &recorded_.showing.sync : nullptr, recorded_.score.sync);
+  account_.penalties = taken_off(expected_.showing.penalties, expected_.score.penalties,
+                                 seen ? &recorded_.showing.penalties : nullptr, recorded_.score.penalties);
+  account_.total = amounts(expected_.score.total, recorded_.score.total);
+  account_.declared = expected_.score.declared;
+  account_.credited = expected_.score.credited;
+  account_.so_far = expected_.score.so_far;
 }
 
 void Telling::tell_panel() {
-  account_.recorded_credited = recorded_score_.credited;
-  account_.recorded_so_far = recorded_score_.so_far;
+  account_.recorded_credited = recorded_.score.credited;
+  account_.recorded_so_far = recorded_.score.so_far;
   account_.announced = panel_->result;
-  account_.announced_difference = difference(panel_->result, recorded_score_.total);
+  account_.announced_difference = difference(panel_->result, recorded_.score.total);
 }
 
 // A panel alone asks for no estimate.
@@ -293,9 +284,9 @@ void Telling::tell_missing() {
   const auto note = [&](Unmarked marks, MissingMarks::Of of) {
     if (!marks.elements.empty() || !marks.aspects.empty()) account_.missing.push_back({std::move(marks), of});
   };
-  Unmarked expected = unmarked(routine_, expected_);
+  Unmarked expected = unmarked(routine_, expected_.showing);
   if (!expected.nothing_is_marked || panel_ == nullptr) note(std::move(expected), MissingMarks::Of::estimate);
-  if (panel_ != nullptr) note(unmarked(routine_, recorded_), MissingMarks::Of::panel);
+  if (panel_ != nullptr) note(unmarked(routine_, recorded_.showing), MissingMarks::Of::panel);
 }
 
 // The line that costs most: against the panel where there is one, else against a full mark.

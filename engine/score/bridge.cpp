@@ -32,26 +32,25 @@ Decimal mark_of(const PanelRule& rule, const std::optional<KeptMarks>& kept) {
   return panel_mark(rule, *kept).value;
 }
 
-// What the score changes by with `then` in place of the element.
-Points exchange(const Routine& routine, Showing& now, std::size_t index, const ShownElement& then) {
-  const Points before = share_of(routine, now, index);
-  now.elements[index] = then;
-  return share_of(routine, now, index) - before;
-}
-
-void exchange_elements(const Routine& routine, Showing now, const Showing& to, Steps& steps) {
+void exchange_elements(const Routine& routine, const Showing& from, const Showing& to, Steps& steps) {
+  Showing now;
+  now.elements = from.elements;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const PanelRule* rule = routine.elements[i].panel;
     if (rule == nullptr) continue;
-    const ShownElement before = now.elements[i], &after = to.elements[i];
+    const ShownElement &before = from.elements[i], &after = to.elements[i];
     const std::string label = name_of(routine.elements[i]);
-    ShownElement credited = after;
-    credited.marks = before.marks;
+    Points share = share_of(routine, now, i);
+    const auto change = [&] { return share_of(routine, now, i) - share; };
+    now.elements[i].credited = after.credited;
+    const Points by_difficulty = before.credited == after.credited ? Points() : change();
     steps.note({Cause::difficulty, i, label, before.credited.value(), after.credited.value(), 2},
-               exchange(routine, now, i, credited));
+               by_difficulty);
+    share += by_difficulty;
+    now.elements[i].marks = after.marks;
     steps.note(
         {Cause::execution, i, label, mark_of(*rule, before.marks), mark_of(*rule, after.marks), mark_places},
-        exchange(routine, now, i, after));
+        change());
   }
 }
 
@@ -100,12 +99,13 @@ Points Bridge::by_cause(Cause cause) const {
   return sum;
 }
 
-Bridge bridge(const Routine& routine, const Showing& from, const Showing& to) {
-  assert(from.elements.size() == to.elements.size() && from.aspects.size() == to.aspects.size());
-  const Score before = score(routine, from), after = score(routine, to);
+Bridge bridge(const Routine& routine, const Scored& from, const Scored& to) {
+  assert(from.showing.elements.size() == to.showing.elements.size() &&
+         from.showing.aspects.size() == to.showing.aspects.size());
+  const Score &before = from.score, &after = to.score;
   Steps steps(before.so_far);
-  exchange_elements(routine, from, to, steps);
-  exchange_aspects(from, to, steps);
+  exchange_elements(routine, from.showing, to.showing, steps);
+  exchange_aspects(from.showing, to.showing, steps);
   exchange_deductions(Cause::sync, "Sync errors", {before.sync, after.sync}, steps);
   exchange_deductions(Cause::penalty, "Penalties", {before.penalties, after.penalties}, steps);
   return std::move(steps).result();

@@ -36,6 +36,6 @@ struct Bridge {
 };
 
 // Given two complete showings of the same routine (both totals exist), the steps from one to the other.
-Bridge bridge(const Routine& routine, const Showing& from, const Showing& to);
+Bridge bridge(const Routine& routine, const Scored& from, const Scored& to);
 
 }  // namespace landdrill

@@ -17,17 +17,10 @@ namespace {
 
 constexpr int difficulty_places = 2;  // at least
 
-// Where the marks of a step come from: the panel's own judges, or what the coach expects.
 class Story {
  public:
-  Story(const Routine& routine, const Wish& wish, const RecordedPanel* panel, const Showing& showing,
-        const Score& score)
-      : routine_(routine),
-        wish_(wish),
-        panel_(panel),
-        showing_(showing),
-        score_(score),
-        places_(places_of(routine)) {}
+  Story(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score)
+      : routine_(routine), wish_(wish), showing_(showing), score_(score), places_(places_of(routine)) {}
 
   Step total() const;
 
@@ -43,35 +36,16 @@ class Story {
 
   std::string off(Points points) const { return (Points() - points).text(places_); }
   Step weight(const PanelRule& rule, const std::string& path) const;
-  const JudgeMarks* judges_of(std::size_t element) const;
-  const JudgeMarks* judges_of(const PanelRule& rule) const;
   std::string path_of(std::size_t index) const {
     return "element " + std::to_string(routine_.elements[index].number);
   }
 
   const Routine& routine_;
   const Wish& wish_;
-  const RecordedPanel* panel_;
   const Showing& showing_;
   const Score& score_;
   const int places_;
 };
-
-const JudgeMarks* Story::judges_of(std::size_t element) const {
-  if (panel_ == nullptr) return nullptr;
-  for (const RecordedElement& seen : panel_->elements) {
-    if (seen.element == element) return &seen.marks;
-  }
-  return nullptr;
-}
-
-const JudgeMarks* Story::judges_of(const PanelRule& rule) const {
-  if (panel_ == nullptr) return nullptr;
-  for (const RecordedAspect& seen : panel_->aspects) {
-    if (seen.rule == &rule) return &seen.marks;
-  }
-  return nullptr;
-}
 
 Step Story::weight(const PanelRule& rule, const std::string& path) const {
   return {Role::weight, path + " weight", "weight", {}, rule.weight->text(), {}, {rule.from}, {}};
@@ -130,15 +104,15 @@ Step Story::credited(std::size_t index) const {
 // The element's mark, with what it rests on: judges, run-throughs, or the coach's word.
 Step Story::element_mark(std::size_t index) const {
   const PanelRule& rule = *routine_.elements[index].panel;
-  Step step = mark_step(rule, *showing_.elements[index].marks, judges_of(index), path_of(index));
-  if (panel_ != nullptr) return step;
-  const ExpectedMark expected = expected_mark(routine_, index, chosen(routine_, index, wish_), wish_.runs);
+  const ShownElement& shown = showing_.elements[index];
+  const ExpectedMark& expected = shown.rests_on;
+  Step step = mark_step(rule, *shown.marks, shown.judges, path_of(index));
   if (expected.from == ExpectedMark::From::sheet) step.remark = "expected on the sheet";
   if (expected.from == ExpectedMark::From::run)
     step.remark = "from the run of " + std::string(expected.runs.front().run->date);
   if (expected.from == ExpectedMark::From::runs) {
-    step.remark =
-        "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " + rule.step.text();
+    step.remark = "mean of " + std::to_string(expected.runs.size()) + " runs, in steps of " +
+                  rule.step.text() + run_rounding_text(rule);
   }
   for (const RunMark& run : expected.runs) step.inputs.push_back(run_step(run, rule, path_of(index)));
   return step;
@@ -197,7 +171,7 @@ Step Story::aspect(std::size_t index) const {
     step.remark = "no mark yet";
     return step;
   }
-  step.inputs = {mark_step(rule, *shown.marks, judges_of(rule), rule.aspect), weight(rule, rule.aspect)};
+  step.inputs = {mark_step(rule, *shown.marks, shown.judges, rule.aspect), weight(rule, rule.aspect)};
   const std::string mark = fraction_text(rule, *shown.marks);
   step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
   step.value = score_.aspects[index]->text(rule.places);
@@ -282,12 +256,7 @@ Step with_distinct_paths(Step total) {
 }  // namespace
 
 Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score) {
-  return with_distinct_paths(Story(routine, wish, nullptr, showing, score).total());
-}
-
-Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
-              const Score& score) {
-  return with_distinct_paths(Story(routine, wish, &panel, showing, score).total());
+  return with_distinct_paths(Story(routine, wish, showing, score).total());
 }
 
 }  // namespace landdrill

@@ -20,10 +20,7 @@
 
 namespace landdrill {
 
-// The estimate: from expected marks. `score` is score(routine, showing).
+// Of an estimate or of a panel, then with each judge's mark. `score` is score(routine, showing).
 Step build_up(const Routine& routine, const Wish& wish, const Showing& showing, const Score& score);
-// The same for a recorded panel, with each judge's mark.
-Step build_up(const Routine& routine, const Wish& wish, const RecordedPanel& panel, const Showing& showing,
-              const Score& score);
 
 }  // namespace landdrill

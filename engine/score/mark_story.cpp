@@ -39,8 +39,15 @@ const Step* Step::at(std::string_view wanted_path) const {
 
 namespace {
 
-std::string remark_of(const JudgeMark& judge) {
-  std::string remark = judge.filled ? "missing: given the mean of the others" : "";
+std::string filled_text(const PanelRule& rule) {
+  const std::string given = "missing: given the mean of the others";
+  if (!rule.missing_rounding) return given;
+  return given + ", rounded " + std::string(word_of(*rule.missing_rounding)) + " to steps of " +
+         rule.missing_step->text();
+}
+
+std::string remark_of(const JudgeMark& judge, const PanelRule& rule) {
+  std::string remark = judge.filled ? filled_text(rule) : "";
   const auto add = [&](std::string_view text) { remark += (remark.empty() ? "" : "; ") + std::string(text); };
   if (judge.state == JudgeMark::State::dropped_high) add("dropped: highest");
   if (judge.state == JudgeMark::State::dropped_low) add("dropped: lowest");
@@ -48,11 +55,11 @@ std::string remark_of(const JudgeMark& judge) {
   return remark;
 }
 
-std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, const std::string& path) {
+std::vector<Step> judge_steps(const PanelRule& rule, const std::vector<JudgeMark>& judges,
+                              const std::string& path) {
   std::vector<Step> steps;
-  const Judged judged = judge(rule, marks);
-  for (std::size_t i = 0; i < judged.judges.size(); ++i) {
-    const JudgeMark& one = judged.judges[i];
+  for (std::size_t i = 0; i < judges.size(); ++i) {
+    const JudgeMark& one = judges[i];
     Step step{Role::judge,
               path + " judge " + std::to_string(i + 1),
               "judge " + std::to_string(i + 1),
@@ -62,7 +69,7 @@ std::vector<Step> judge_steps(const PanelRule& rule, const JudgeMarks& marks, co
               {},
               {}};
     if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
-    step.remark = remark_of(one);
+    step.remark = remark_of(one, rule);
     steps.push_back(std::move(step));
   }
   return steps;
@@ -89,6 +96,10 @@ std::string rounded_text(const PanelRule& rule) {
   return "rounded " + std::string(word_of(rule.rounding)) + " to " + std::to_string(rule.places) + " places";
 }
 
+std::string run_rounding_text(const PanelRule& rule) {
+  return rule.run_rounding ? ", rounded " + std::string(word_of(*rule.run_rounding)) : "";
+}
+
 // "(22 / 3)": what goes into the product, before any rounding.
 std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
   const std::string sum = kept.sum.text();
@@ -96,14 +107,14 @@ std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
   return "(" + sum + " / " + std::to_string(kept.count) + ")";
 }
 
-Step mark_step(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* judges,
+Step mark_step(const PanelRule& rule, const KeptMarks& kept, const std::vector<JudgeMark>& judges,
                const std::string& path) {
   Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
   const PanelMark mark = panel_mark(rule, kept);
   step.value = mark.value.text(mark.places);
-  if (judges != nullptr) {
+  if (!judges.empty()) {
     step.rule = kept_rule(rule, kept);
-    step.inputs = judge_steps(rule, *judges, path);
+    step.inputs = judge_steps(rule, judges, path);
   } else if (rule.combine == Combine::sum) {
     step.rule = std::to_string(kept.count) + " kept marks as expected";
   }
@@ -112,14 +123,15 @@ Step mark_step(const PanelRule& rule, const KeptMarks& kept, const JudgeMarks* j
 
 Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
   const std::string date(mark.run->date);
-  Step step{Role::run,
-            path + " run " + date,
-            "run " + date,
-            rule.most.text() + " less the deductions, in steps of " + rule.step.text(),
-            mark.mark.text(rule.step.places_used()),
-            std::string(mark.run->title),
-            {},
-            {}};
+  Step step{
+      Role::run,
+      path + " run " + date,
+      "run " + date,
+      rule.most.text() + " less the deductions, in steps of " + rule.step.text() + run_rounding_text(rule),
+      mark.mark.text(rule.step.places_used()),
+      std::string(mark.run->title),
+      {},
+      {}};
   for (const Deduction& deduction : mark.deductions) {
     Step line{Role::deduction,
               path + " " + deduction.use.fault->code,

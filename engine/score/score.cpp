@@ -12,15 +12,21 @@
 namespace landdrill {
 namespace {
 
-std::optional<KeptMarks> expected_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
-  const auto is_this = [&](const AspectMark& one) { return one.rule == &rule; };
-  if (const Run* run = run_with_aspect(routine, rule, wish)) {
-    const auto seen = std::find_if(run->aspects.begin(), run->aspects.end(), is_this);
-    return all_giving(rule, seen->mark);
-  }
-  const auto expected = std::find_if(routine.impressions.begin(), routine.impressions.end(), is_this);
-  if (expected == routine.impressions.end()) return std::nullopt;
-  return all_giving(rule, expected->mark);
+ShownAspect expected_aspect(const Routine& routine, const PanelRule& rule, const RunWish& wish) {
+  ShownAspect shown{&rule};
+  shown.run = run_with_aspect(routine, rule, wish);
+  const std::vector<AspectMark>& marks = shown.run != nullptr ? shown.run->aspects : routine.impressions;
+  const auto seen =
+      std::find_if(marks.begin(), marks.end(), [&](const AspectMark& one) { return one.rule == &rule; });
+  if (seen != marks.end()) shown.marks = all_giving(rule, seen->mark);
+  return shown;
+}
+
+// The one place where a panel's marks are judged for a score, its story and its table.
+void show_judged(const PanelRule& rule, const JudgeMarks& marks, auto& shown) {
+  Judged judged = judge(rule, marks);
+  shown.marks = judged.kept;
+  shown.judges = std::move(judged.judges);
 }
 
 // sum(marks x credited) / sum(credited) x weight over the elements marked under `rule`; divided once, rounded
@@ -97,16 +103,14 @@ Showing expected(const Routine& routine, const Wish& wish) {
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const Element& element = routine.elements[i];
     const Option& option = chosen(routine, i, wish);
-    ShownElement shown{credited_as_declared(option), {}};
-    if (element.panel != nullptr) {
-      const ExpectedMark mark = expected_mark(routine, i, option, wish.runs);
-      if (mark.base) credit_base(shown, *element.kind);
-      if (mark.mark) shown.marks = all_giving(*element.panel, *mark.mark);
-    }
-    showing.elements.push_back(shown);
+    ShownElement& shown = showing.elements.emplace_back(ShownElement{credited_as_declared(option)});
+    if (element.panel == nullptr) continue;
+    shown.rests_on = expected_mark(routine, i, option, wish.runs);
+    if (shown.rests_on.base) credit_base(shown, *element.kind);
+    if (shown.rests_on.mark) shown.marks = all_giving(*element.panel, *shown.rests_on.mark);
   }
   for (const PanelRule* rule : routine.aspects) {
-    showing.aspects.push_back({rule, expected_aspect(routine, *rule, wish.runs)});
+    showing.aspects.push_back(expected_aspect(routine, *rule, wish.runs));
   }
   if (const Run* run = run_with_sync(routine, wish.runs)) showing.sync = run->sync;
   if (const Run* run = run_with_penalties(routine, wish.runs)) showing.penalties = run->penalties;
@@ -118,19 +122,18 @@ Showing recorded(const Routine& routine, const RecordedPanel& panel, const Wish&
   showing.elements.reserve(routine.elements.size());
   showing.aspects.reserve(routine.aspects.size());
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    showing.elements.push_back({credited_as_declared(chosen(routine, i, wish)), {}});
+    showing.elements.push_back({credited_as_declared(chosen(routine, i, wish))});
   }
   for (const RecordedElement& seen : panel.elements) {
     ShownElement& shown = showing.elements[seen.element];
     if (seen.base) credit_base(shown, *routine.elements[seen.element].kind);
-    shown.marks = keep(*routine.elements[seen.element].panel, seen.marks);
+    show_judged(*routine.elements[seen.element].panel, seen.marks, shown);
   }
   for (const PanelRule* rule : routine.aspects) {
-    ShownAspect aspect{rule, std::nullopt};
+    ShownAspect& aspect = showing.aspects.emplace_back(ShownAspect{rule});
     for (const RecordedAspect& seen : panel.aspects) {
-      if (seen.rule == rule) aspect.marks = keep(*rule, seen.marks);
+      if (seen.rule == rule) show_judged(*rule, seen.marks, aspect);
     }
-    showing.aspects.push_back(aspect);
   }
   showing.sync = panel.sync;
   showing.penalties = panel.penalties;
@@ -152,6 +155,18 @@ Points share_of(const Routine& routine, const Showing& showing, std::size_t inde
   const std::optional<Points> points =
       weighted ? points_together(routine, showing, *rule) : points_alone(rule, showing.elements[index]);
   return points.value_or(Points());
+}
+
+Points share_of(const Routine& routine, const Score& score, std::size_t index) {
+  for (const WeightedPoints& together : score.weighted) {
+    if (together.rule == routine.elements[index].panel) return together.points.value_or(Points());
+  }
+  return score.elements[index].value_or(Points());
+}
+
+Scored scored(const Routine& routine, Showing showing) {
+  Score points = score(routine, showing);
+  return {std::move(showing), std::move(points)};
 }
 
 Score score(const Routine& routine, const Showing& showing) {

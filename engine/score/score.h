@@ -19,11 +19,15 @@ namespace landdrill {
 
 // How one element was shown: with which difficulty it is credited, and the kept marks.
 struct ShownElement : ShownDifficulty {
-  std::optional<KeptMarks> marks;  // empty: nobody marked it
+  std::optional<KeptMarks> marks = {};  // empty: nobody marked it
+  std::vector<JudgeMark> judges = {};   // of a panel, as they sat
+  ExpectedMark rests_on = {};           // what is expected; of a panel, nothing
 };
 struct ShownAspect {
   const PanelRule* rule = nullptr;
-  std::optional<KeptMarks> marks;
+  std::optional<KeptMarks> marks = {};
+  std::vector<JudgeMark> judges = {};
+  const Run* run = nullptr;  // that showed what is expected; nullptr for none
 };
 // Everything that goes into a total, on one occasion: expected by the coach or recorded from a panel.
 struct Showing {
@@ -54,9 +58,17 @@ struct Score {
   std::optional<Points> total;                 // empty while any mark is missing
 };
 Score score(const Routine& routine, const Showing& showing);
+// A showing beside what it comes to, for those who tell of both.
+struct Scored {
+  Showing showing;
+  Score score;
+};
+Scored scored(const Routine& routine, Showing showing);
 // What the element at `index`, with those that are weighted together with it, adds to the score: nothing while it
 // has no points. All else being equal, the score changes by what this changes by.
 Points share_of(const Routine& routine, const Showing& showing, std::size_t index);
+// The same, of what is scored already.
+Points share_of(const Routine& routine, const Score& score, std::size_t index);
 
 // Decimal places with which the points of this event are written: the most that one of its panels has.
 int places_of(const Routine& routine);

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <array>
 
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
@@ -17,14 +16,6 @@ constexpr int readable_title = 15;  // a title of fewer columns is wrapped too o
 // Which halves of the table stand beside each other.
 enum class Halves { estimate, panel, both };
 
-// One row, before it is known which of its cells are shown.
-struct ScoreRow {
-  std::string number, words;
-  std::array<std::string, 3> expected, recorded;  // difficulty, mark, points
-  std::string difference, left;
-  Look look = Look::usual;
-};
-
 std::string or_dash(const std::string& text) {
   return text.empty() ? "-" : text;
 }
@@ -40,47 +31,6 @@ std::string element_words(const ElementLine& line, Halves halves) {
   return words;
 }
 
-std::array<std::string, 3> element_cells(const ElementResult& seen, bool marked) {
-  const std::string mark = text_of(seen.mark);
-  return {seen.credited.text(2) + (seen.base ? "*" : ""), marked ? or_dash(mark) : mark,
-          text_of(seen.points, seen.places)};
-}
-
-ScoreRow element_row(const Account& account, const ElementLine& line, bool marked, Halves halves) {
-  ScoreRow row;
-  row.number = (line.worst ? "> " : "") + std::to_string(line.number);
-  row.words = element_words(line, halves);
-  row.expected = element_cells(line.expected, marked);
-  if (line.recorded) row.recorded = element_cells(*line.recorded, marked);
-  if (!line.recorded && marked) row.recorded[1] = "-";
-  row.difference = signed_text(line.difference, account.places);
-  row.left = text_of(line.left, account.places);
-  if (line.worst) row.look = Look::worst;
-  return row;
-}
-
-ScoreRow aspect_row(const Account& account, const AspectLine& line) {
-  const std::string weight = "x " + line.weight.text();
-  const auto cells = [&](const LineResult& seen) {
-    return std::array{weight, or_dash(text_of(seen.mark)), text_of(seen.points, seen.places)};
-  };
-  return {"",
-          line.title,
-          cells(line.expected),
-          cells(line.recorded),
-          signed_text(line.difference, account.places),
-          ""};
-}
-
-ScoreRow points_row(std::string words, const Amounts& amounts, int places) {
-  return {"",
-          std::move(words),
-          {"", "", text_of(amounts.estimate, places)},
-          {"", "", text_of(amounts.recorded, places)},
-          signed_text(amounts.difference, places),
-          ""};
-}
-
 // "Total", unless marks are missing on the side or sides that are shown.
 std::string total_words(const Account& account, Halves halves) {
   const bool expected = account.total.estimate || halves == Halves::panel;
@@ -88,17 +38,6 @@ std::string total_words(const Account& account, Halves halves) {
   if (expected && recorded) return "Total";
   if (halves != Halves::both || (!expected && !recorded)) return "So far";
   return expected ? "Total, panel so far" : "Total, estimate so far";
-}
-
-ScoreRow totals_row(const Account& account, Halves halves) {
-  const Amounts shown{account.total.estimate.value_or(account.so_far),
-                      account.total.recorded ? account.total.recorded : account.recorded_so_far,
-                      account.total.difference};
-  ScoreRow row = points_row(total_words(account, halves), shown, account.places);
-  if (!account.elements.empty()) row.expected[0] = account.credited.text(2);
-  if (!account.elements.empty()) row.recorded[0] = text_of(account.recorded_credited, 2);
-  row.look = Look::total;
-  return row;
 }
 
 bool any_mark(const Account& account) {
@@ -111,21 +50,6 @@ bool panel_alone(const Account& account) {
   const auto expected = [](const auto& line) { return line.expected.mark.has_value(); };
   return account.recorded && std::none_of(account.elements.begin(), account.elements.end(), expected) &&
          std::none_of(account.aspects.begin(), account.aspects.end(), expected);
-}
-
-std::vector<ScoreRow> score_rows(const Account& account, Halves halves) {
-  std::vector<ScoreRow> rows;
-  const bool marked = any_mark(account) || account.aspects.empty();
-  for (const ElementLine& line : account.elements) rows.push_back(element_row(account, line, marked, halves));
-  const auto add = [&](std::string words, const Amounts& amounts) {
-    if (amounts.estimate || amounts.recorded)
-      rows.push_back(points_row(std::move(words), amounts, account.places));
-  };
-  add("Elements, weighted by difficulty", account.together);
-  for (const AspectLine& line : account.aspects) rows.push_back(aspect_row(account, line));
-  add("Sync errors", account.sync);
-  add("Penalties", account.penalties);
-  return rows;
 }
 
 // The columns that not every report has.
@@ -169,24 +93,114 @@ Picture picture_of(Halves halves, Extra extra) {
   return bars;
 }
 
-void add(PageTable& table, const ScoreRow& row, Halves halves, Extra extra) {
-  std::vector<Entry> cells{row.number, row.words};
-  if (halves != Halves::panel) cells.insert(cells.end(), row.expected.begin(), row.expected.end());
-  if (halves != Halves::estimate) cells.insert(cells.end(), row.recorded.begin(), row.recorded.end());
-  if (extra.change) cells.push_back(row.difference);
-  if (extra.left) cells.push_back(row.left);
-  table.add(std::move(cells), row.look);
+// Writes each row straight into the cells of the columns that are shown. Without a key: programs get a table for each
+// kind of line instead.
+class ScoreTable {
+ public:
+  ScoreTable(const Account& account, Halves halves)
+      : account_(account),
+        halves_(halves),
+        extra_(extra_for(account, halves)),
+        marked_(any_mark(account) || account.aspects.empty()),
+        table_("", columns_for(halves, extra_)) {}
+
+  PageTable made() &&;
+
+ private:
+  using Cells = std::vector<Entry>;
+  void add_element(const ElementLine& line);
+  void add_aspect(const AspectLine& line);
+  void add_amounts(std::string words, const Amounts& amounts);
+  void add_total();
+
+  void put_element(Cells& cells, const ElementResult& seen) const;
+  bool shows_estimate() const { return halves_ != Halves::panel; }
+  bool shows_panel() const { return halves_ != Halves::estimate; }
+  void put_change(Cells& cells, const std::optional<Points>& difference) const {
+    if (extra_.change) cells.push_back(signed_text(difference, account_.places));
+  }
+  void add(Cells cells, Look look = Look::usual, const std::optional<Points>& left = {}) {
+    if (extra_.left) cells.push_back(text_of(left, account_.places));
+    table_.add(std::move(cells), look);
+  }
+
+  const Account& account_;
+  const Halves halves_;
+  const Extra extra_;
+  const bool marked_;
+  PageTable table_;
+};
+
+void put_half(std::vector<Entry>& cells, std::string difficulty, std::string mark, std::string points) {
+  cells.push_back(std::move(difficulty));
+  cells.push_back(std::move(mark));
+  cells.push_back(std::move(points));
 }
 
-// Without a key: programs get a table for each kind of line instead.
+void ScoreTable::put_element(Cells& cells, const ElementResult& seen) const {
+  const std::string mark = text_of(seen.mark);
+  put_half(cells, seen.credited.text(2) + (seen.base ? "*" : ""), marked_ ? or_dash(mark) : mark,
+           text_of(seen.points, seen.places));
+}
+
+void ScoreTable::add_element(const ElementLine& line) {
+  Cells cells{(line.worst ? "> " : "") + std::to_string(line.number), element_words(line, halves_)};
+  if (shows_estimate()) put_element(cells, line.expected);
+  if (shows_panel() && line.recorded) put_element(cells, *line.recorded);
+  if (shows_panel() && !line.recorded) put_half(cells, "", marked_ ? "-" : "", "");
+  put_change(cells, line.difference);
+  add(std::move(cells), line.worst ? Look::worst : Look::usual, line.left);
+}
+
+void ScoreTable::add_aspect(const AspectLine& line) {
+  Cells cells{"", line.title};
+  const auto put_line = [&](const LineResult& seen) {
+    put_half(cells, "x " + line.weight.text(), or_dash(text_of(seen.mark)),
+             text_of(seen.points, seen.places));
+  };
+  if (shows_estimate()) put_line(line.expected);
+  if (shows_panel()) put_line(line.recorded);
+  put_change(cells, line.difference);
+  add(std::move(cells));
+}
+
+void ScoreTable::add_amounts(std::string words, const Amounts& amounts) {
+  if (!amounts.estimate && !amounts.recorded) return;
+  Cells cells{"", std::move(words)};
+  if (shows_estimate()) put_half(cells, "", "", text_of(amounts.estimate, account_.places));
+  if (shows_panel()) put_half(cells, "", "", text_of(amounts.recorded, account_.places));
+  put_change(cells, amounts.difference);
+  add(std::move(cells));
+}
+
+void ScoreTable::add_total() {
+  const Amounts& total = account_.total;
+  const bool any = !account_.elements.empty();
+  Cells cells{"", total_words(account_, halves_)};
+  if (shows_estimate())
+    put_half(cells, any ? account_.credited.text(2) : "", "",
+             total.estimate.value_or(account_.so_far).text(account_.places));
+  if (shows_panel())
+    put_half(cells, any ? text_of(account_.recorded_credited, 2) : "", "",
+             text_of(total.recorded ? total.recorded : account_.recorded_so_far, account_.places));
+  put_change(cells, total.difference);
+  add(std::move(cells), Look::total);
+}
+
+PageTable ScoreTable::made() && {
+  for (const ElementLine& line : account_.elements) add_element(line);
+  add_amounts("Elements, weighted by difficulty", account_.together);
+  for (const AspectLine& line : account_.aspects) add_aspect(line);
+  add_amounts("Sync errors", account_.sync);
+  add_amounts("Penalties", account_.penalties);
+  table_.add_rule();
+  add_total();
+  table_.picture = picture_of(halves_, extra_);
+  return std::move(table_);
+}
+
 PageTable score_table(const Account& account, Halves halves) {
-  const Extra extra = extra_for(account, halves);
-  PageTable table("", columns_for(halves, extra));
-  for (const ScoreRow& row : score_rows(account, halves)) add(table, row, halves, extra);
-  table.add_rule();
-  add(table, totals_row(account, halves), halves, extra);
-  table.picture = picture_of(halves, extra);
-  return table;
+  return ScoreTable(account, halves).made();
 }
 
 }  // namespace

@@ -17,7 +17,8 @@ using kit::replaced;
 
 Bridge bridge_of(const ReadSheet& sheet, const Wish& wish = {}) {
   const Routine& routine = sheet.routine();
-  return bridge(routine, expected(routine, wish), recorded(routine, routine.panels.front(), wish));
+  return bridge(routine, scored(routine, expected(routine, wish)),
+                scored(routine, recorded(routine, routine.panels.front(), wish)));
 }
 
 // "difficulty 2 Hybrid 2.70 > 0.50: -15.4" for each step.
@@ -88,7 +89,8 @@ TEST(Bridge, LeadsFromOneOptionToAnother) {
   const ReadSheet sheet(
       replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n"), pond());
   const Routine& routine = sheet.routine();
-  EXPECT_EQ(told(bridge(routine, expected(routine, {}), expected(routine, {{1}, {}}))),
+  EXPECT_EQ(told(bridge(routine, scored(routine, expected(routine, {})),
+                        scored(routine, expected(routine, {{1}, {}})))),
             "difficulty 1 Ripple 1.80 > 1.30: -3.75\n"
             "execution 1 Ripple 7.5000 > 8.0000: 0.65\n");
 }

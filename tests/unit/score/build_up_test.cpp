@@ -22,7 +22,7 @@ Step estimate_of(const Routine& routine, const Wish& wish = {}) {
 }
 Step recorded_of(const Routine& routine, const RecordedPanel& panel) {
   const Showing showing = recorded(routine, panel, {});
-  return build_up(routine, {}, panel, showing, score(routine, showing));
+  return build_up(routine, {}, showing, score(routine, showing));
 }
 void visit(const Step& step, const std::function<void(const Step&)>& each) {
   each(step);
@@ -116,6 +116,25 @@ TEST(BuildUp, TellsWhatARunTookFromTheMark) {
   EXPECT_EQ(
       told(tree, "element 2 credited"),
       "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");
+}
+
+TEST(BuildUp, TellsHowAMissingMarkWasRoundedWhereTheSetHasARoundingForIt) {
+  ValueSet set = kit::Tables().load();
+  for (PanelRule& rule : set.panels) rule.missing_rounding = Rounding::down;
+  const ReadSheet sheet(reeds + tarn_open, set);
+  EXPECT_EQ(told(recorded_of(sheet.routine(), sheet.routine().panels[0]), "element 1 judge 2"),
+            "judge 2 7.25 (missing: given the mean of the others, rounded down to steps of 0.25)");
+}
+
+TEST(BuildUp, TellsHowAMarkOfRunsWasRoundedWhereTheSetHasARoundingForIt) {
+  ValueSet set = kit::Tables().load();
+  for (PanelRule& rule : set.panels) rule.run_rounding = Rounding::half_even;
+  const ReadSheet sheet(reeds + runs, set);
+  const Step tree = estimate_of(sheet.routine(), {{}, {RunWish::Which::mean, {}}});
+  EXPECT_EQ(told(tree, "element 1 mark"),
+            "mark 9.00 (mean of 2 runs, in steps of 0.25, rounded half-even)");  // (8.5 + 9.75) / 2 = 9.125
+  EXPECT_EQ(told(tree, "element 1 run 2026-04-14"),
+            "run 2026-04-14 8.50 = 10 less the deductions, in steps of 0.25, rounded half-even (Tuesday)");
 }
 
 TEST(BuildUp, TellsTheMeanOfSeveralRuns) {
