@@ -32,34 +32,42 @@ Decimal mark_of(const PanelRule& rule, const std::optional<KeptMarks>& kept) {
   return panel_mark(rule, *kept).value;
 }
 
-void exchange_elements(const Routine& routine, const Showing& from, const Showing& to, Steps& steps) {
+void exchange_elements(const Routine& routine, const Scored& from, const Scored& to, Steps& steps) {
   Showing now;
-  now.elements = from.elements;
+  now.elements = from.showing.elements;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const PanelRule* rule = routine.elements[i].panel;
     if (rule == nullptr) continue;
-    const ShownElement &before = from.elements[i], &after = to.elements[i];
+    const ShownElement &before = from.showing.elements[i], &after = to.showing.elements[i];
+    // What does not hang together with others is in the scores already.
+    const auto share_in = [&](const Scored& side) {
+      return rule->use == Use::weighted ? share_of(routine, now, i) : share_of(routine, side.score, i);
+    };
     const std::string label = name_of(routine.elements[i]);
-    Points share = share_of(routine, now, i);
-    const auto change = [&] { return share_of(routine, now, i) - share; };
+    Points share = share_in(from), by_difficulty;
     now.elements[i].credited = after.credited;
-    const Points by_difficulty = before.credited == after.credited ? Points() : change();
+    if (before.credited != after.credited) by_difficulty = share_of(routine, now, i) - share;
     steps.note({Cause::difficulty, i, label, before.credited.value(), after.credited.value(), 2},
                by_difficulty);
     share += by_difficulty;
     now.elements[i].marks = after.marks;
     steps.note(
         {Cause::execution, i, label, mark_of(*rule, before.marks), mark_of(*rule, after.marks), mark_places},
-        change());
+        share_in(to) - share);
   }
 }
 
-void exchange_aspects(const Showing& from, const Showing& to, Steps& steps) {
-  for (std::size_t i = 0; i < to.aspects.size(); ++i) {
-    const PanelRule& rule = *from.aspects[i].rule;
-    const std::optional<KeptMarks>&before = from.aspects[i].marks, &after = to.aspects[i].marks;
-    steps.note({Cause::impression, {}, rule.title, mark_of(rule, before), mark_of(rule, after), mark_places},
-               plain_points(rule, *after) - plain_points(rule, *before));
+void exchange_aspects(const Scored& from, const Scored& to, Steps& steps) {
+  for (std::size_t i = 0; i < to.showing.aspects.size(); ++i) {
+    const ShownAspect &before = from.showing.aspects[i], &after = to.showing.aspects[i];
+    const PanelRule& rule = *before.rule;
+    steps.note({Cause::impression,
+                {},
+                rule.title,
+                mark_of(rule, before.marks),
+                mark_of(rule, after.marks),
+                mark_places},
+               *to.score.aspects[i] - *from.score.aspects[i]);
   }
 }
 
@@ -104,8 +112,8 @@ Bridge bridge(const Routine& routine, const Scored& from, const Scored& to) {
          from.showing.aspects.size() == to.showing.aspects.size());
   const Score &before = from.score, &after = to.score;
   Steps steps(before.so_far);
-  exchange_elements(routine, from.showing, to.showing, steps);
-  exchange_aspects(from.showing, to.showing, steps);
+  exchange_elements(routine, from, to, steps);
+  exchange_aspects(from, to, steps);
   exchange_deductions(Cause::sync, "Sync errors", {before.sync, after.sync}, steps);
   exchange_deductions(Cause::penalty, "Penalties", {before.penalties, after.penalties}, steps);
   return std::move(steps).result();
