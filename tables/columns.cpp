@@ -125,6 +125,7 @@ constexpr Column panel_columns[] = {
     choice("run_rounding", optional,
            "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
            "half-up half-even down up"),
+    number("run_base", "of averaged runs, the share above which the base mark is credited; empty: 0.5"),
     source_column,
     status_column};
 

@@ -146,6 +146,7 @@ void add_panel(const RowReader& row, ValueSet& set) {
                         .missing_step = row.number("missing_step"),
                         .missing_rounding = rounding_from(row.choice("missing_rounding")),
                         .run_rounding = rounding_from(row.choice("run_rounding")),
+                        .run_base = row.number("run_base"),
                         .from = row.from()});
 }
 

@@ -106,11 +106,14 @@ struct PanelRule {
   std::optional<Decimal> missing_step;
   // Empty: as the points, as in every set from before there were columns for it.
   std::optional<Rounding> missing_rounding, run_rounding;
+  // Of averaged runs, the share above which an element gets its base mark; empty: half.
+  std::optional<Decimal> run_base;
   Provenance from;
   std::size_t event_row = no_row, kind_row = no_row;
 
   Rounding rounding_of_missing() const { return missing_rounding.value_or(rounding); }
   Rounding rounding_of_runs() const { return run_rounding.value_or(rounding); }
+  Decimal base_share() const { return run_base.value_or(Decimal::from_units(Decimal::one / 2)); }
 };
 // A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one
 // element.

@@ -65,11 +65,12 @@ ExpectedMark mean_of_runs(std::vector<RunMark> marks, const PanelRule& rule) {
     sum = sum + Exact(one.mark.value());
     if (one.seen->base) ++base;
   }
-  const Exact mean = sum / Exact(Decimal::whole(static_cast<std::int64_t>(marks.size())));
+  const Decimal runs = Decimal::whole(static_cast<std::int64_t>(marks.size()));
+  const Exact mean = sum / Exact(runs);
   ExpectedMark expected;
   expected.from = ExpectedMark::From::runs;
   expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding_of_runs()));
-  expected.base = 2 * base > static_cast<int>(marks.size());
+  expected.base = Exact(Decimal::whole(base)) > Exact(rule.base_share()) * Exact(runs);
   expected.runs = std::move(marks);
   return expected;
 }

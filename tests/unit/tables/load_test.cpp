@@ -118,6 +118,18 @@ TEST(Load, RoundsFilledInMarksAndRunsAsThePointsUnlessAColumnSaysOtherwise) {
   EXPECT_EQ(base().panels[0].rounding_of_runs(), Rounding::half_up);
 }
 
+TEST(Load, ReadsTheShareOfLostRunsAndTakesHalfWithoutOne) {
+  const std::string panels =
+      "event,aspect,kind,per,judges,combine,step,least,most,use,weight,run_base,source,status\n"
+      "solo,execution,,element,5,mean,0.25,0,10,times-difficulty,1,0.25,made up,invented\n"
+      "duet,execution,,element,5,mean,0.25,0,10,times-difficulty,1,,made up,invented\n";
+  const Loaded loaded = load(test::with(base_set(), "panels.csv", panels));
+  ASSERT_TRUE(loaded.set) << to_string(loaded.diagnostics);
+  EXPECT_EQ(loaded.set->panels[0].base_share(), d("0.25"));
+  EXPECT_EQ(loaded.set->panels[1].base_share(), d("0.5"));
+  EXPECT_EQ(base().panels[0].base_share(), d("0.5"));
+}
+
 TEST(Load, LeavesGapsOpenAndGivesEmptyCellsTheirMeaning) {
   const ValueSet set = base();
   EXPECT_EQ(set.parts.find("stand-feet")->value, std::nullopt);
