@@ -142,6 +142,13 @@ struct SpreadRule {
   Provenance from;
 };
 
+// What swimmers have to take care of, and of which routines it is said.
+struct CautionRule {
+  enum class When { lift, thrown, under_water, any } when = When::any;  // any: with any other caution
+  std::string code, topic, text;
+  Provenance from;
+};
+
 // Rows in file order, found by code.
 template <class Row>
 class Rows {
@@ -183,6 +190,8 @@ struct ValueSet {
   Rows<SyncClass> sync;
   Rows<Penalty> penalties;
   std::vector<SpreadRule> spreads;
+  std::vector<CautionRule>
+      cautions;  // by `when`; of a loaded set with the usual ones, as far as it has no other
 
   // The spread of the judges' marks for this aspect and kind (empty for an aspect of the whole routine): the
   // row that names most of the two, the aspect before the kind; or nullptr.

@@ -118,6 +118,23 @@ TEST(Load, RoundsFilledInMarksAndRunsAsThePointsUnlessAColumnSaysOtherwise) {
   EXPECT_EQ(base().panels[0].rounding_of_runs(), Rounding::half_up);
 }
 
+std::string cautions_of(const ValueSet& set) {
+  std::string list;
+  for (const CautionRule& rule : set.cautions) list += rule.code + ": " + rule.text.substr(0, 17) + "\n";
+  return list;
+}
+
+TEST(Load, SaysTheUsualCautionsWhereTheSetHasNoOther) {
+  EXPECT_EQ(cautions_of(*load(test::without(base_set(), "cautions.csv")).set),
+            "lifts: check the depth a\nthrows: check the depth a\nbreath-hold: never hyperventi\n"
+            "only-a-price: This prices a rou\n");
+  EXPECT_EQ(cautions_of(base()),
+            "lifts: have two spotters\nthrows: check the depth a\nbreath-hold: never hyperventi\n"
+            "only-a-price: This prices a rou\nafter-a-blow: After a blow to t\n");
+  EXPECT_EQ(base().cautions.front().from.line, 2u);
+  EXPECT_EQ(base().cautions[1].from.status, Status::practice);
+}
+
 TEST(Load, ReadsTheShareOfLostRunsAndTakesHalfWithoutOne) {
   const std::string panels =
       "event,aspect,kind,per,judges,combine,step,least,most,use,weight,run_base,source,status\n"
