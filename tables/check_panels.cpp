@@ -24,6 +24,7 @@ class PanelCheck {
     check_judges();
     check_scale();
     check_missing();
+    check_run_base();
   }
 
  private:
@@ -82,6 +83,17 @@ class PanelCheck {
     if (rule_.missing != Missing::mean && rule_.missing_rounding) {
       complain("missing_rounding", {Problem::never_counts, "a rounding for the mean of the other judges",
                                     "mean in the column \"missing\", or an empty cell"});
+    }
+  }
+
+  void check_run_base() {
+    if (!rule_.run_base) return;
+    if (!rule_.per_element) {
+      complain("run_base", {Problem::never_counts, "a share of runs for marks that are per routine",
+                            "an empty cell, or per element"});
+    } else if (*rule_.run_base >= Decimal::whole(1)) {
+      complain("run_base", {Problem::contradiction, "more than " + rule_.run_base->text() + " of all runs",
+                            "a share below 1, such as 0.5"});
     }
   }
 

@@ -125,6 +125,7 @@ constexpr Column panel_columns[] = {
     choice("run_rounding", optional,
            "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
            "half-up half-even down up"),
+    number("run_base", "of averaged runs, the share above which the base mark is credited; empty: 0.5"),
     source_column,
     status_column};
 
@@ -157,6 +158,16 @@ constexpr Column spread_columns[] = {
     source_column,
     status_column};
 
+constexpr Column caution_columns[] = {
+    code("names the caution; the code of a usual one puts this row in its place"),
+    choice("when", required,
+           "said of a routine with a lift, with a throw, with time under water, or with any of these",
+           "lift throw under-water any"),
+    {"topic", Cell::text, optional, "the words before the colon; rows with the same text share it"},
+    {"text", Cell::text, required, "what to take care of"},
+    source_column,
+    status_column};
+
 constexpr Table all_tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
@@ -169,6 +180,8 @@ constexpr Table all_tables[] = {
     {"sync", "the classes of sync error", sync_columns, 1, optional},
     {"penalties", "points off for breaking a rule", penalty_columns, 1, optional},
     {"spreads", "how far the marks of judges and the days of swimmers scatter", spread_columns, 3, optional},
+    {"cautions", "what swimmers have to take care of, beside or in the place of what is always said",
+     caution_columns, 1, optional},
 };
 
 }  // namespace

@@ -43,7 +43,7 @@ struct Table {
 };
 
 // In the order in which a coach would read them: set, families, parts, kinds, events, quotas, panels, faults,
-// sync, penalties, spreads.
+// sync, penalties, spreads, cautions.
 std::span<const Table> value_tables();
 const Table* find_table(std::string_view name);  // nullptr when there is none
 const Column* find_column(const Table& table, std::string_view name);

@@ -44,6 +44,11 @@ class StepList {
     if (name == "parts") return put(of_parts);
     steps_.push_back({of_family, {}, std::string(name), 0});
   }
+  void put_rounding(std::string_view word) {
+    const auto rounding = rounding_from(words::lower(word));
+    if (!rounding) bad_roundings_.push_back(word);
+    steps_.back().rounding = rounding.value_or(Rounding::half_up);
+  }
   void open_list() { list_sizes_.push_back(1); }
   void next_in_list() { ++list_sizes_.back(); }
   void close_list(Operation does) {
@@ -52,12 +57,13 @@ class StepList {
   }
 
   const std::vector<std::string_view>& bad_numbers() const { return bad_numbers_; }
+  const std::vector<std::string_view>& bad_roundings() const { return bad_roundings_; }
   std::vector<FormulaStep> take() { return std::move(steps_); }
 
  private:
   std::vector<FormulaStep> steps_;
   std::vector<int> list_sizes_;
-  std::vector<std::string_view> bad_numbers_;
+  std::vector<std::string_view> bad_numbers_, bad_roundings_;
 };
 
 struct StepsTag {};
@@ -72,11 +78,13 @@ const auto put_list = [](Operation does) {
 };
 const auto put_number = [](auto& context) { steps(context).put_number(view_of(x3::_attr(context))); };
 const auto put_round = [](auto& context) { steps(context).put(Operation::round, x3::_attr(context) - '0'); };
+const auto put_rounding = [](auto& context) { steps(context).put_rounding(view_of(x3::_attr(context))); };
 const auto open_list = [](auto& context) { steps(context).open_list(); };
 const auto next_in_list = [](auto& context) { steps(context).next_in_list(); };
 
 // ---- the formula language ----
 constexpr const char* a_value = "a number, a bracket, or one of base, families, sum, count, min, max, round";
+constexpr const char* a_rounding = "half-up, half-even, down or up";
 const x3::rule<struct Sum> sum = a_value;
 const x3::rule<struct Product> product = a_value;
 const x3::rule<struct Signed> signed_value = a_value;
@@ -96,11 +104,16 @@ const auto name = x3::rule<struct Name, Slice>{"parts or the code of a family"} 
 const auto digits = x3::raw[x3::lexeme[+x3::ascii::digit >> -('.' >> +x3::ascii::digit)]];
 const auto places = x3::rule<struct Places, char>{"a number of decimal places from 0 to 6"} =
     x3::lexeme[x3::char_('0', '6') >> !(x3::ascii::alnum | '.')];
+const auto rounding = x3::rule<struct RoundingName, Slice>{a_rounding} =
+    x3::raw[x3::lexeme[+~x3::char_("(),\" \t\r\n")]];
+const auto round_end = x3::rule<struct RoundEnd>{"\",\" or \")\""} = x3::lit(')');
 
 const auto list = x3::rule<struct List>{"\"(\""} = opening[open_list] > sum > comma[next_in_list] > sum >
                                                    *(',' > sum)[next_in_list] > list_end;
 const auto group = '(' > sum > closing;
-const auto rounded = x3::rule<struct Rounded>{"\"(\""} = opening > sum > comma > places[put_round] > name_end;
+const auto rounded = x3::rule<struct Rounded>{"\"(\""} = opening > sum > comma > places[put_round] >
+                                                         (')' | (',' > rounding[put_rounding] > name_end) |
+                                                          x3::expect[round_end]);
 
 const auto sum_def = product >>
                      *(('+' > product)[put(Operation::add)] | ('-' > product)[put(Operation::subtract)]);
@@ -121,6 +134,8 @@ BOOST_SPIRIT_DEFINE(sum, product, signed_value, value)
 // ---- what is wrong ----
 constexpr std::array<std::string_view, 8> formula_words = {"base", "families", "sum",   "count",
                                                            "min",  "max",      "round", "parts"};
+
+constexpr std::array<std::string_view, 4> formula_roundings = {"half-up", "half-even", "down", "up"};
 
 bool is_letter(char c) {
   return characters::kind(c) == characters::letter;
@@ -233,6 +248,11 @@ FormulaRead read_formula(const Source& source, std::string_view text) {
         diagnostic_at(source, digits,
                       {Problem::formula, "\"" + std::string(digits) + "\" in the formula",
                        "a number with at most six decimal places, below 9,000,000,000,000"}));
+  }
+  for (std::string_view word : list_of_steps.bad_roundings()) {
+    read.diagnostics.add(diagnostic_at(source, word,
+                                       {Problem::formula, "\"" + std::string(word) + "\" in the formula",
+                                        a_rounding, words::nearest_hint(word, formula_roundings)}));
   }
   if (read.diagnostics.ok()) read.formula.steps = list_of_steps.take();
   return read;

@@ -5,7 +5,8 @@
 //
 // Numbers, + - * /, brackets, min(a, b, ...), max(a, b, ...), round(a, places), sum(parts), sum(FAMILY),
 // count(parts), count(FAMILY), families (how many different ones), base. `parts` means every part of the
-// element. The places of round are a written number from 0 to 6; ties go away from zero.
+// element. The places of round are a written number from 0 to 6; a third word, as in round(a, 2, half-even), says
+// how: half-up (ties away from zero, and so without a word), half-even, down or up.
 #pragma once
 
 #include <cstdint>
@@ -41,9 +42,10 @@ enum class Operation : std::uint8_t {
 // Operations in the order in which they are carried out, on a stack of numbers.
 struct FormulaStep {
   Operation does;
-  Decimal number;      // for number
-  std::string family;  // for sum_family, count_family
-  int takes = 0;       // for min, max: how many numbers; for round: the decimal places
+  Decimal number;                         // for number
+  std::string family;                     // for sum_family, count_family
+  int takes = 0;                          // for min, max: how many numbers; for round: the decimal places
+  Rounding rounding = Rounding::half_up;  // for round
   bool operator==(const FormulaStep&) const = default;
 };
 

@@ -65,7 +65,7 @@ void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack)
     case Operation::max:
       return stack.put(stack.take_best(step.takes, true));
     case Operation::round:
-      return stack.put(Exact(round(stack.take(), step.takes, Rounding::half_up)));
+      return stack.put(Exact(round(stack.take(), step.takes, step.rounding)));
     case Operation::add:
     case Operation::subtract:
     case Operation::multiply:
@@ -178,7 +178,7 @@ class Printer {
       case Operation::max:
         return print_list("max(", step.takes);
       case Operation::round:
-        return put("round(" + take().text + ", " + std::to_string(step.takes) + ")", Binds::value);
+        return print_rounded(step);
       default:
         return print_number(text_of_(step));
     }
@@ -206,6 +206,11 @@ class Printer {
   void print_negated() {
     const Piece piece = take();
     put("-" + within(piece, piece.binds < Binds::sign), Binds::sign);
+  }
+  void print_rounded(const FormulaStep& step) {
+    std::string text = "round(" + take().text + ", " + std::to_string(step.takes);
+    if (step.rounding != Rounding::half_up) text += ", " + std::string(word_of(step.rounding));
+    put(text + ")", Binds::value);
   }
   void print_list(std::string text, int takes) {
     const auto first = pieces_.end() - takes;

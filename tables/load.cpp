@@ -2,6 +2,8 @@
 
 #include <algorithm>
 #include <array>
+#include <cassert>
+#include <utility>
 
 #include "grammar/words.h"
 #include "tables/cells.h"
@@ -13,6 +15,7 @@
 #include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/read_table.h"
+#include "usual_cautions.h"
 
 namespace landdrill {
 namespace {
@@ -146,6 +149,7 @@ void add_panel(const RowReader& row, ValueSet& set) {
                         .missing_step = row.number("missing_step"),
                         .missing_rounding = rounding_from(row.choice("missing_rounding")),
                         .run_rounding = rounding_from(row.choice("run_rounding")),
+                        .run_base = row.number("run_base"),
                         .from = row.from()});
 }
 
@@ -173,11 +177,23 @@ void add_spread(const RowReader& row, ValueSet& set) {
        .from = row.from()});
 }
 
+CautionRule::When when_from(std::string_view word) {
+  using When = CautionRule::When;
+  if (word == "lift") return When::lift;
+  if (word == "throw") return When::thrown;
+  return word == "under-water" ? When::under_water : When::any;
+}
+
+void add_caution(const RowReader& row, ValueSet& set) {
+  set.cautions.push_back(
+      {when_from(row.choice("when")), row.text("code"), row.text("topic"), row.text("text"), row.from()});
+}
+
 struct RowAdder {
   std::string_view table;
   void (*add)(const RowReader&, ValueSet&);
 };
-constexpr std::array<RowAdder, 11> row_adders = {{{"set", add_info},
+constexpr std::array<RowAdder, 12> row_adders = {{{"set", add_info},
                                                   {"families", add_family},
                                                   {"parts", add_part},
                                                   {"kinds", add_kind},
@@ -187,7 +203,8 @@ constexpr std::array<RowAdder, 11> row_adders = {{{"set", add_info},
                                                   {"faults", add_fault},
                                                   {"sync", add_sync_class},
                                                   {"penalties", add_penalty},
-                                                  {"spreads", add_spread}}};
+                                                  {"spreads", add_spread},
+                                                  {"cautions", add_caution}}};
 
 void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
   const auto adder = std::find_if(row_adders.begin(), row_adders.end(), [&](const RowAdder& candidate) {
@@ -198,6 +215,20 @@ void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
     if (!is_blank(row) && !row.broken && !read.in_error[i])
       adder->add(RowReader(read, row, diagnostics), set);
   }
+}
+
+void add_usual_cautions(ValueSet& set) {
+  std::vector<CautionRule> own = std::exchange(set.cautions, usual_cautions());
+  for (CautionRule& rule : own) {
+    const auto usual = std::find_if(set.cautions.begin(), set.cautions.end(),
+                                    [&](const CautionRule& one) { return one.code == rule.code; });
+    if (usual == set.cautions.end())
+      set.cautions.push_back(std::move(rule));
+    else
+      *usual = std::move(rule);
+  }
+  std::stable_sort(set.cautions.begin(), set.cautions.end(),
+                   [](const CautionRule& a, const CautionRule& b) { return a.when < b.when; });
 }
 
 void index(ValueSet& set) {
@@ -292,6 +323,20 @@ bool same_files(std::vector<TableFile> one, std::vector<TableFile> other) {
       [](const TableFile& a, const TableFile& b) { return a.file == b.file && a.text == b.text; });
 }
 
+const std::vector<CautionRule>& usual_cautions() {
+  static const std::vector<CautionRule> usual = [] {
+    Diagnostics diagnostics;
+    ReadTable table =
+        read_table(*find_table("cautions"), {"usual-cautions.csv", usual_cautions_csv}, diagnostics);
+    check_cells(table, diagnostics);
+    ValueSet set;
+    add_rows(table, set, diagnostics);
+    assert(diagnostics.list().empty() && !set.cautions.empty());
+    return std::move(set.cautions);
+  }();
+  return usual;
+}
+
 Loaded load(const TableFiles& files) {
   Loaded loaded;
   ValueSet set;
@@ -302,6 +347,7 @@ Loaded load(const TableFiles& files) {
     check_cells(table, loaded.diagnostics);
     add_rows(table, set, loaded.diagnostics);
   }
+  add_usual_cautions(set);
   index(set);
   tie_rows(set);
   check(set, tables, loaded.diagnostics);

@@ -34,6 +34,9 @@ struct Loaded {
   Diagnostics diagnostics;
 };
 
+// What every set says that has no row of its own with that code: data/usual-cautions.csv.
+const std::vector<CautionRule>& usual_cautions();
+
 // Reads, then checks (check.h). Warnings do not stop a set from being used.
 Loaded load(const TableFiles& files);
 

@@ -106,11 +106,14 @@ struct PanelRule {
   std::optional<Decimal> missing_step;
   // Empty: as the points, as in every set from before there were columns for it.
   std::optional<Rounding> missing_rounding, run_rounding;
+  // Of averaged runs, the share above which an element gets its base mark; empty: half.
+  std::optional<Decimal> run_base;
   Provenance from;
   std::size_t event_row = no_row, kind_row = no_row;
 
   Rounding rounding_of_missing() const { return missing_rounding.value_or(rounding); }
   Rounding rounding_of_runs() const { return run_rounding.value_or(rounding); }
+  Decimal base_share() const { return run_base.value_or(Decimal::from_units(Decimal::one / 2)); }
 };
 // A fault the coach deducts for: what it takes from the mark by size, and the most it can take from one
 // element.
@@ -136,6 +139,13 @@ struct SpreadRule {
   enum class What { judges, day } what = What::judges;
   std::string aspect, kind;  // empty: any; always empty for the day
   Decimal spread;
+  Provenance from;
+};
+
+// What swimmers have to take care of, and of which routines it is said.
+struct CautionRule {
+  enum class When { lift, thrown, under_water, any } when = When::any;  // any: with any other caution
+  std::string code, topic, text;
   Provenance from;
 };
 
@@ -180,6 +190,8 @@ struct ValueSet {
   Rows<SyncClass> sync;
   Rows<Penalty> penalties;
   std::vector<SpreadRule> spreads;
+  std::vector<CautionRule>
+      cautions;  // by `when`; of a loaded set with the usual ones, as far as it has no other
 
   // The spread of the judges' marks for this aspect and kind (empty for an aspect of the whole routine): the
   // row that names most of the two, the aspect before the kind; or nullptr.

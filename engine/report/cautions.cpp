@@ -2,35 +2,13 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+
 #include "engine/chances/obstacle.h"
 #include "engine/score/account.h"
+#include "tables/value_set.h"
 
 namespace landdrill::report {
-
-std::vector<std::string> sentences_of(const Cautions& cautions) {
-  std::vector<std::string> sentences;
-  if (cautions.lifts || cautions.throws) {
-    sentences.push_back(
-        fmt::format("{}: check the depth and a clear landing, have spotters, and let the bases swim clear "
-                    "before the flyer "
-                    "comes down.",
-                    cautions.lifts && cautions.throws ? "Lifts and throws"
-                    : cautions.lifts                  ? "Lifts"
-                                                      : "Throws"));
-  }
-  if (cautions.under_water) {
-    sentences.push_back(
-        "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
-        "at "
-        "the first sign of trouble.");
-  }
-  if (!sentences.empty()) {
-    sentences.push_back(
-        "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's and "
-        "the facility's rules, the law and medical advice.");
-  }
-  return sentences;
-}
 
 namespace {
 
@@ -42,6 +20,19 @@ std::string all_of(const std::vector<std::string>& names, std::string_view last 
   }
   return text;
 }
+
+// What is said once, of one topic or of several.
+struct Said {
+  std::string_view text;
+  std::vector<std::string> topics;
+
+  std::string sentence() const {
+    std::string heading = all_of(topics);
+    if (heading.empty()) return std::string(text);
+    if (heading[0] >= 'a' && heading[0] <= 'z') heading[0] = static_cast<char>(heading[0] - 'a' + 'A');
+    return heading + ": " + std::string(text);
+  }
+};
 
 std::string no_spread(const ObstacleFacts& facts) {
   std::vector<std::string> lines;
@@ -101,6 +92,18 @@ std::string missing_words(const Obstacle& obstacle) {
 }
 
 }  // namespace
+
+std::vector<std::string> sentences_of(const Cautions& cautions) {
+  std::vector<Said> all;
+  for (const CautionRule& rule : cautions) {
+    auto said = std::find_if(all.begin(), all.end(), [&](const Said& one) { return one.text == rule.text; });
+    if (said == all.end()) said = all.insert(all.end(), {rule.text, {}});
+    if (!rule.topic.empty()) said->topics.push_back(rule.topic);
+  }
+  std::vector<std::string> sentences;
+  for (const Said& one : all) sentences.push_back(one.sentence());
+  return sentences;
+}
 
 std::string words_of(const Obstacle& obstacle) {
   const ObstacleFacts& facts = obstacle.facts;

@@ -1,8 +1,8 @@
 // What swimmers have to take care of, in whole sentences.
 //
-//   sentences_of({.lifts = true})      // {"Lifts: check the depth ...", "This prices a routine ..."}
+//   sentences_of(account.cautions)      // {"Lifts and throws: check the depth ...", "This prices a routine ..."}
 //
-// Common practice, no source; no limit is stated because none is published.
+// The words are rows of the set or of tables/data/usual-cautions.csv.
 #pragma once
 
 #include <string>

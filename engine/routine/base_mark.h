@@ -8,6 +8,7 @@
 #include <cstddef>
 
 #include "engine/routine/routine.h"
+#include "tables/decimal.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
@@ -21,7 +22,8 @@ struct ShownDifficulty {
 ShownDifficulty credited_as_declared(const Option& option);
 // The kind has a base mark (resolve.h saw to it).
 void credit_base(ShownDifficulty& shown, const Kind& kind);
-// Of several runs that are averaged: whether the base mark is to be expected.
-bool base_is_expected(std::size_t runs_with_base, std::size_t runs);
+// Of several runs that are averaged: whether the base mark is to be expected, as in more than this share of them it fell
+// to it.
+bool base_is_expected(std::size_t runs_with_base, std::size_t runs, Decimal share);
 
 }  // namespace landdrill

@@ -1,6 +1,7 @@
 #include "engine/score/account.h"
 
 #include <algorithm>
+#include <array>
 
 #include "engine/routine/routine.h"
 #include "engine/routine/timing.h"
@@ -43,12 +44,17 @@ Unmarked unmarked(const Routine& routine, const Showing& showing) {
 }
 
 Cautions cautions(const Routine& routine, const Timing& timing) {
+  using When = CautionRule::When;
+  const auto has = [&](Caution caution) {
+    return std::any_of(routine.elements.begin(), routine.elements.end(),
+                       [&](const Element& element) { return element.kind->caution == caution; });
+  };
+  const std::array<bool, 3> says = {has(Caution::lift), has(Caution::thrown), timing.under > 0};
   Cautions found;
-  for (const Element& element : routine.elements) {
-    found.lifts |= element.kind->caution == Caution::lift;
-    found.throws |= element.kind->caution == Caution::thrown;
+  for (const CautionRule& rule : routine.set->cautions) {
+    const bool any = std::find(says.begin(), says.end(), true) != says.end();
+    if (rule.when == When::any ? any : says[static_cast<std::size_t>(rule.when)]) found.push_back(rule);
   }
-  found.under_water = timing.under > 0;
   return found;
 }
 

@@ -28,7 +28,7 @@ namespace landdrill {
 // What an account says beside its numbers: marks that are missing, cautions, and how far its values can be
 // trusted.
 //
-//   cautions(routine, timing).lifts      // true: someone is lifted
+//   cautions(routine, timing).front().topic      // "lifts": someone is lifted
 
 // What a showing has no marks for.
 struct Unmarked {
@@ -37,10 +37,8 @@ struct Unmarked {
   bool nothing_is_marked = false;    // though something should be
 };
 
-// What the routine holds that swimmers have to take care of.
-struct Cautions {
-  bool lifts = false, throws = false, under_water = false;
-};
+// What swimmers have to take care of in this routine: the rows of its set that speak of it.
+using Cautions = std::vector<CautionRule>;
 
 Unmarked unmarked(const Routine& routine, const Showing& showing);
 Cautions cautions(const Routine& routine, const Timing& timing);

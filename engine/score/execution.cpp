@@ -70,7 +70,7 @@ ExpectedMark mean_of_runs(std::vector<RunMark> marks, const PanelRule& rule) {
   ExpectedMark expected;
   expected.from = ExpectedMark::From::runs;
   expected.mark = Mark(round_to_step(mean, rule.step, rule.rounding_of_runs()));
-  expected.base = base_is_expected(with_base, marks.size());
+  expected.base = base_is_expected(with_base, marks.size(), rule.base_share());
   expected.runs = std::move(marks);
   return expected;
 }

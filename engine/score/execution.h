@@ -37,7 +37,8 @@ struct ExpectedMark {
 };
 
 RunMark run_mark(const Run& run, const RunElement& seen, const PanelRule& rule);
-// With several runs averaged, an element counts as base when it was so in more than half of them.
+// With several runs averaged, an element counts as base when it was so in more of them than the
+// share `run_base` of its panel's rule: half, where the rule says nothing.
 ExpectedMark expected_mark(const Routine& routine, std::size_t element, const Option& option,
                            const RunWish& wish);
 // The latest run that marked this aspect of the whole routine; nullptr for none.

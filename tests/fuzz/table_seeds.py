@@ -10,7 +10,7 @@ folder.mkdir(parents=True, exist_ok=True)
 tables = ["set", "families", "parts", "kinds", "events", "quotas", "panels", "faults", "sync", "penalties"]
 csv, formula, fill, load = 0, 1, 2, 3
 formulas = ["base + sum(parts) + 0.1 * max(0, families - 2)", "-(1 - (2 - 3)) / min(1, count(spins), 2)",
-            "round(sum(spins) / count(parts), 2)", "((((1))))", "1 / (base - 0.5)"]
+            "round(sum(spins) / count(parts), 2)", "round(base / 7, 3, half-even)", "((((1))))", "1 / (base - 0.5)"]
 lists = ["Code;Wert\r\nspin-720;0,9\r\n", "spin-720,0.9\n", "0.9\tspin-720", "code,value\nspin-720,0,9\n"]
 
 

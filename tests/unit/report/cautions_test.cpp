@@ -3,21 +3,33 @@
 
 #include <gtest/gtest.h>
 
+#include "tables/load.h"
+
 namespace landdrill::report {
 namespace {
 
-TEST(Cautions, AreSpokenInWholeSentencesAndEndWithWhatAPriceDoesNotSay) {
-  EXPECT_TRUE(sentences_of({}).empty());
-  const std::vector<std::string> both = sentences_of({true, true, true});
-  ASSERT_EQ(both.size(), 3u);
+using When = CautionRule::When;
+
+TEST(Cautions, ThatAreUsualAreSpokenInWholeSentencesAndEndWithWhatAPriceDoesNotSay) {
   EXPECT_EQ(
-      both[0],
-      "Lifts and throws: check the depth and a clear landing, have spotters, and let the bases swim clear "
-      "before the flyer comes down.");
-  EXPECT_NE(both[1].find("never hyperventilate, never drill it alone or unsupervised"), std::string::npos);
-  EXPECT_NE(both[2].find("it does not say that anyone can safely swim it."), std::string::npos);
-  EXPECT_EQ(sentences_of({.throws = true}).front().substr(0, 7), "Throws:");
-  EXPECT_EQ(sentences_of({.under_water = true}).size(), 2u);
+      sentences_of(usual_cautions()),
+      (std::vector<std::string>{
+          "Lifts and throws: check the depth and a clear landing, have spotters, and let the bases swim "
+          "clear before the flyer comes down.",
+          "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
+          "at the first sign of trouble.",
+          "This prices a routine; it does not say that anyone can safely swim it. Follow your federation's "
+          "and the facility's rules, the law and medical advice."}));
+}
+
+TEST(Cautions, WithTheSameTextAreSaidOnceOfAllTheirTopics) {
+  const auto said = [](const Cautions& cautions) { return sentences_of(cautions); };
+  EXPECT_EQ(said({}), (std::vector<std::string>{}));
+  EXPECT_EQ(said({{When::lift, "a", "lifts", "look up.", {}},
+                  {When::lift, "b", "stacks", "look down.", {}},
+                  {When::thrown, "c", "throws", "look up.", {}},
+                  {When::any, "d", "", "Look out.", {}}}),
+            (std::vector<std::string>{"Lifts and throws: look up.", "Stacks: look down.", "Look out."}));
 }
 
 }  // namespace

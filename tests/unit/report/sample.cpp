@@ -197,7 +197,8 @@ Account with_panel() {
   account.recorded = Step{Role::total, "total", "Total", "", "73.6834", "", {}, {}};
   account.bridge = steps();
   account.timing = times();
-  account.cautions.lifts = true;
+  account.cautions = {
+      {CautionRule::When::lift, "lifts", "lifts", "check the depth and a clear landing.", {}}};
   account.statuses = {{Status::invented, {"kinds hybrid", "parts spin-720", "kinds lift"}},
                       {Status::memory, {"sync small"}},
                       {Status::published, {"panels duet-free execution"}}};

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "tables/load.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -249,24 +250,38 @@ TEST(Account, NamesTheOptionThatIsPriced) {
   EXPECT_EQ(account(sheet.routine(), {{1}, {}}, std::nullopt).elements[0].option, "safer");
 }
 
+std::string codes_of(const Cautions& cautions) {
+  std::string codes;
+  for (const CautionRule& rule : cautions) codes += (codes.empty() ? "" : " ") + rule.code;
+  return codes;
+}
 std::string cautions(const std::string& text) {
-  const Cautions found = estimate_of(text).cautions;
-  return std::string(found.lifts ? "lifts " : "") + (found.throws ? "throws " : "") +
-         (found.under_water ? "under water" : "");
+  return codes_of(estimate_of(text).cautions);
 }
 
 TEST(Account, CautionsWhereSomeoneIsLiftedThrownOrUnderWater) {
   const std::string dry = replaced(replaced(reeds, "32 under", "32 arms"), "24 under", "24 arms");
   EXPECT_EQ(cautions(dry), "");
-  EXPECT_EQ(cautions(reeds), "under water");
+  EXPECT_EQ(cautions(reeds), "breath-hold only-a-price");
   EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold")),
-            "lifts ");
+            "lifts only-a-price");
   EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold")),
-            "throws ");
+            "throws only-a-price");
   const std::string both =
       replaced(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold"),
                "element 1 hybrid \"Ripple\"\nparts spin-a, hold", "element 1 lift\nparts hold");
-  EXPECT_EQ(cautions(both), "lifts throws under water");
+  EXPECT_EQ(cautions(both), "lifts throws breath-hold only-a-price");
+}
+
+TEST(Account, SaysTheCautionsOfASetBesideTheUsualOnes) {
+  TableFiles files = kit::Tables().files();
+  files.files.push_back({"cautions.csv",
+                         "code,when,topic,text,source,status\n"
+                         "buddy,under-water,buddies,watch each other.,made up,invented\n"
+                         "blow,any,,Out after a blow.,made up,invented\n"});
+  const ValueSet set = load(files).set.value();
+  EXPECT_EQ(codes_of(account(ReadSheet(reeds, set).routine(), {}, std::nullopt).cautions),
+            "breath-hold buddy only-a-price blow");
 }
 
 // "memory: parts hold; " for each status that occurs.

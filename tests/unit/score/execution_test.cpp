@@ -162,6 +162,21 @@ TEST(Execution, CreditsTheBaseMarkOfAveragedRunsOnlyWhenMoreThanHalfShowedIt) {
   EXPECT_TRUE(expected_of(ReadSheet(reeds + base + good + base, kit::pond()), 0, mean).base);
 }
 
+TEST(Execution, CreditsTheBaseMarkOfAveragedRunsAboveTheShareThatTheRuleSays) {
+  const std::string base = "run 2026-04-14\nelement 1 base: clean\n",
+                    good = "run 2026-04-15\nelement 1: clean\n";
+  const auto with_share = [&](std::string_view share, const std::string& runs) {
+    ValueSet set = kit::Tables().load();
+    for (PanelRule& rule : set.panels) rule.run_base = kit::number(share);
+    return expected_of(ReadSheet(reeds + runs, set), 0, {Which::mean, {}}).base;
+  };
+  EXPECT_TRUE(with_share("0.49", base + good));
+  EXPECT_FALSE(with_share("0.75", base + base + base + good));
+  EXPECT_TRUE(with_share("0.666666", base + base + good));
+  EXPECT_TRUE(with_share("0", base + good + good + good));
+  EXPECT_FALSE(with_share("0", good + good));
+}
+
 TEST(Execution, LeavesAnOptionWithoutTheMarksOfRunsOfTheElementAsWritten) {
   const std::string safer =
       kit::replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n");

@@ -118,6 +118,35 @@ TEST(Load, RoundsFilledInMarksAndRunsAsThePointsUnlessAColumnSaysOtherwise) {
   EXPECT_EQ(base().panels[0].rounding_of_runs(), Rounding::half_up);
 }
 
+std::string cautions_of(const ValueSet& set) {
+  std::string list;
+  for (const CautionRule& rule : set.cautions) list += rule.code + ": " + rule.text.substr(0, 17) + "\n";
+  return list;
+}
+
+TEST(Load, SaysTheUsualCautionsWhereTheSetHasNoOther) {
+  EXPECT_EQ(cautions_of(*load(test::without(base_set(), "cautions.csv")).set),
+            "lifts: check the depth a\nthrows: check the depth a\nbreath-hold: never hyperventi\n"
+            "only-a-price: This prices a rou\n");
+  EXPECT_EQ(cautions_of(base()),
+            "lifts: have two spotters\nthrows: check the depth a\nbreath-hold: never hyperventi\n"
+            "only-a-price: This prices a rou\nafter-a-blow: After a blow to t\n");
+  EXPECT_EQ(base().cautions.front().from.line, 2u);
+  EXPECT_EQ(base().cautions[1].from.status, Status::practice);
+}
+
+TEST(Load, ReadsTheShareOfLostRunsAndTakesHalfWithoutOne) {
+  const std::string panels =
+      "event,aspect,kind,per,judges,combine,step,least,most,use,weight,run_base,source,status\n"
+      "solo,execution,,element,5,mean,0.25,0,10,times-difficulty,1,0.25,made up,invented\n"
+      "duet,execution,,element,5,mean,0.25,0,10,times-difficulty,1,,made up,invented\n";
+  const Loaded loaded = load(test::with(base_set(), "panels.csv", panels));
+  ASSERT_TRUE(loaded.set) << to_string(loaded.diagnostics);
+  EXPECT_EQ(loaded.set->panels[0].base_share(), d("0.25"));
+  EXPECT_EQ(loaded.set->panels[1].base_share(), d("0.5"));
+  EXPECT_EQ(base().panels[0].base_share(), d("0.5"));
+}
+
 TEST(Load, LeavesGapsOpenAndGivesEmptyCellsTheirMeaning) {
   const ValueSet set = base();
   EXPECT_EQ(set.parts.find("stand-feet")->value, std::nullopt);
