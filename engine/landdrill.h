@@ -34,4 +34,5 @@
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "engine/score/objections.h"
+#include "tables/edit_cell.h"
 #include "tables/load.h"

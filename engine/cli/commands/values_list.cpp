@@ -18,10 +18,10 @@
 #include "engine/report/pages/values.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
-#include "engine/season/edit_cell.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/columns.h"
+#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
@@ -41,7 +41,7 @@ std::size_t changes(const Season& season, const SeasonSet& set) {
   if (!history) return set.edits;
   return static_cast<std::size_t>(
       std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
-        return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record);
+        return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record.why);
       }));
 }
 
