@@ -136,12 +136,7 @@ Exit values_fill(Call& call) {
   if (!outcome.diagnostics.ok()) return Exit::errors;
   const auto kept = write_filled(call, values, **set, outcome);
   if (!kept) return refuse(call, kept.error());
-  report::Page page = report::values_fill_page(outcome);
-  page.apart();
-  page.say(kept->empty() ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
-                         : fmt::format("Written into {}.", *kept));
-  page.fact("written_into", *kept);
-  print_page(call, page);
+  print_page(call, report::values_fill_page(outcome, *kept));
   return Exit::ok;
 }
 

@@ -16,6 +16,7 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values.h"
+#include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "grammar/diagnostics.h"
@@ -121,29 +122,6 @@ Exit values_show(Call& call) {
 
 namespace {
 
-// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
-// coach's.
-std::string advice(const std::vector<Gap>& gaps, const ReadSet& set) {
-  const bool shipped = !set.folder.empty() && no_own_folder(set).has_value();
-  const std::string name = shipped ? "my-set" : set.files.name;
-  std::string text = "To fill them in:\n";
-  if (shipped)
-    text += fmt::format(
-        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
-        set.files.name, name, name);
-  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
-  if (std::any_of(gaps.begin(), gaps.end(), is_part))
-    text += fmt::format(
-        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
-        "LIST.csv\n",
-        name);
-  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
-  if (other != gaps.end())
-    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
-                        other->column);
-  return text;
-}
-
 Diagnostics without_gaps(const Diagnostics& all) {
   Diagnostics rest;
   for (const Diagnostic& one : all.list())
@@ -164,12 +142,9 @@ Exit values_missing(Call& call) {
     messages.add(without_gaps(sheet.messages()));
     if (!sheet.ok()) worst = Exit::errors;
     if (sheet.set == nullptr || sheet.without_set) continue;
-    const std::vector<Gap>& gaps = sheet.gaps();
-    report::Page page =
-        report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
-    page.apart();
-    if (!gaps.empty()) page.verbatim("", advice(gaps, *sheet.set));
-    print_page(call, page);
+    const bool shipped = !sheet.set->folder.empty() && no_own_folder(*sheet.set).has_value();
+    print_page(call, report::values_missing_page({sheet.file(), std::string(sheet.title()),
+                                                  sheet.set->files.name, sheet.gaps(), shipped}));
   }
   messages.finish();
   return worse(worst, sheets.worst());
@@ -184,8 +159,9 @@ Exit values_check(Call& call) {
       worst = worse(worst, refuse(call, set.error()));
       continue;
     }
-    call.streams.say(to_string((*set)->loaded.diagnostics));
-    print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded));
+    if (format_of(call) == report::Format::text) call.streams.say(to_string((*set)->loaded.diagnostics));
+    print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded),
+               layout_of(call.given.operands.size()));
     if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
   }
   return worst;

@@ -5,7 +5,6 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/values.h"
-#include "engine/report/render_json.h"
 #include "tables/compare_sets.h"
 #include "tables/edit_cell.h"
 #include "tables/folder.h"
@@ -147,7 +146,7 @@ Exit import_one(Call& call, Season& season, const std::string& operand) {
   print_page(call,
              report::values_import_page(
                  {files->name, std::string(season_file(call)), done->rows, done->already_there}),
-             call.given.operands.size() > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented);
+             layout_of(call.given.operands.size()));
   return Exit::ok;
 }
 

@@ -67,7 +67,7 @@ class CodesTold {
 
 }  // namespace
 
-Page values_fill_page(const Filled& outcome) {
+Page values_fill_page(const Filled& outcome, std::string_view written_into) {
   Page page("values fill");
   CodesTold codes(page);
   codes.add(outcome.filled, "Filled in", "filled");
@@ -75,6 +75,11 @@ Page values_fill_page(const Filled& outcome) {
   codes.add(outcome.unchanged, "The same as before", "unchanged");
   codes.add(outcome.still_missing, "Still missing", "missing");
   codes.finish();
+  page.apart();
+  page.say(written_into.empty()
+               ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
+               : fmt::format("Written into {}.", written_into));
+  page.fact("written_into", written_into);
   return page;
 }
 
@@ -196,6 +201,33 @@ Page values_list_page(const ListedSets& listed) {
   return page;
 }
 
+namespace {
+
+// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
+// coach's.
+std::string advice(const MissingValues& missing) {
+  const std::vector<Gap>& gaps = missing.gaps;
+  const std::string name = missing.shipped ? "my-set" : missing.set;
+  std::string text = "To fill them in:\n";
+  if (missing.shipped)
+    text += fmt::format(
+        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
+        missing.set, name, name);
+  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
+  if (std::any_of(gaps.begin(), gaps.end(), is_part))
+    text += fmt::format(
+        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
+        "LIST.csv\n",
+        name);
+  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
+  if (other != gaps.end())
+    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
+                        other->column);
+  return text;
+}
+
+}  // namespace
+
 Page values_missing_page(const MissingValues& missing) {
   Page page("values missing");
   page.say(missing.file + ": " + missing.routine);
@@ -210,6 +242,8 @@ Page values_missing_page(const MissingValues& missing) {
   table.in_csv = true;
   for (const Gap& gap : missing.gaps) table.add({gap.table, gap.key, gap.column});
   page.add(std::move(table));
+  page.apart();
+  if (!missing.gaps.empty()) page.verbatim("", advice(missing));
   return page;
 }
 

@@ -23,9 +23,10 @@ Page values_check_page(std::string_view set, const Loaded& loaded);
 
 // What a list of values filled in, and what is missing still.
 //
-//   values_fill_page(fill(files, list, wish))      // "Filled in (2): solo-1, solo-2" ...
+//   values_fill_page(fill(files, list, wish), "my-2026")      // "Filled in (2): solo-1, solo-2" ...
 
-Page values_fill_page(const Filled& outcome);
+// `written_into`: empty when it was only to be looked at.
+Page values_fill_page(const Filled& outcome, std::string_view written_into);
 
 // How a set that is kept in a season file was changed.
 //
@@ -101,6 +102,7 @@ struct MissingValues {
   std::string file, routine;
   std::string set;
   std::vector<Gap> gaps;
+  bool shipped = false;  // the set comes with the program, which nobody changes
 };
 Page values_missing_page(const MissingValues& missing);
 
