@@ -19,10 +19,10 @@
 #include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
+#include "engine/season/set_history.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/columns.h"
-#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
@@ -36,14 +36,9 @@ std::size_t row_count(const TableFiles& files) {
   return rows;
 }
 
-// The changes that stand, as a coach counts them: a value with its source and status is one.
 std::size_t changes(const Season& season, const SeasonSet& set) {
   const auto history = season.history(set.name);
-  if (!history) return set.edits;
-  return static_cast<std::size_t>(
-      std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
-        return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record.why);
-      }));
+  return history ? standing_changes(*history) : set.edits;
 }
 
 Exit list_season(Call& call, Values& values) {

@@ -5,8 +5,8 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/values.h"
+#include "engine/season/set_history.h"
 #include "tables/compare_sets.h"
-#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
@@ -42,18 +42,6 @@ std::string_view edit_word(EditRecord::Did did) {
   return "";
 }
 
-const EditRecord* edit_numbered(const std::vector<EditRecord>& all, std::int64_t number) {
-  for (const EditRecord& one : all)
-    if (one.number == number) return &one;
-  return nullptr;
-}
-
-// A change of source or status that only goes with the change of a value; or the undo or redo of one.
-bool is_companion(const EditRecord& record, const std::vector<EditRecord>& all) {
-  const EditRecord* target = record.target == 0 ? nullptr : edit_numbered(all, record.target);
-  return goes_with_another(record.why) || (target != nullptr && goes_with_another(target->why));
-}
-
 report::HistoryLine history_line(const EditRecord& record, const std::vector<EditRecord>& all) {
   std::string why = record.why;
   if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
@@ -63,51 +51,7 @@ report::HistoryLine history_line(const EditRecord& record, const std::vector<Edi
           record.before, record.after, std::move(why),   record.undone, is_companion(record, all)};
 }
 
-// The edit that the next undo would take back.
-const EditRecord* last_standing(const std::vector<EditRecord>& all) {
-  for (auto at = all.rbegin(); at != all.rend(); ++at)
-    if ((at->did == EditRecord::Did::edit || at->did == EditRecord::Did::replace) && !at->undone) return &*at;
-  return nullptr;
-}
-
-// The cell that a step changed, at this place among those of its row.
-void put(RowChange& change, const EditRecord& record, std::size_t place) {
-  change.table = record.table;
-  change.key = record.key;
-  if (!record.table.empty())
-    change.cells.insert(change.cells.begin() + static_cast<std::ptrdiff_t>(place),
-                        {record.column, record.before, record.after});
-}
-
-// Takes back the last change: the cell, and what was changed in its row for its sake.
-Result<void> undo_all(Season& season, const std::string& set, RowChange& change) {
-  for (;;) {
-    const auto done = season.undo(set);
-    if (!done) return tl::unexpected(done.error());
-    put(change, *done, change.cells.size());
-    const auto all = season.history(set);
-    if (!all) return tl::unexpected(all.error());
-    const EditRecord* next = last_standing(*all);
-    if (next == nullptr || !goes_with_another(next->why) || next->key != done->key ||
-        next->table != done->table)
-      return {};
-  }
-}
-
-// Brings back the change that was undone last, up to the cell for whose sake the others were changed.
-Result<void> redo_all(Season& season, const std::string& set, RowChange& change) {
-  for (;;) {
-    const auto done = season.redo(set);
-    if (!done) return tl::unexpected(done.error());
-    put(change, *done, 0);
-    const auto all = season.history(set);
-    if (!all) return tl::unexpected(all.error());
-    const EditRecord* original = edit_numbered(*all, done->target);
-    if (original == nullptr || !goes_with_another(original->why)) return {};
-  }
-}
-
-using HistoryStep = Result<void> (*)(Season&, const std::string&, RowChange&);
+using HistoryStep = Result<RowChange> (*)(Season&, const std::string&);
 
 Exit step(Call& call, HistoryStep take) {
   if (!names_season(call)) return Exit::usage;
@@ -115,10 +59,9 @@ Exit step(Call& call, HistoryStep take) {
   const auto season = values.season(Season::Mode::write);
   if (!season) return refuse(call, season.error());
   const std::string& set = call.given.operands[0];
-  RowChange change{{}, {}, RowChange::What::changed, {}};
-  const auto done = (*season)->together([&] { return take(**season, set, change); });
-  if (!done) return refuse(call, done.error());
-  print_page(call, report::values_change_page(std::string(call.command.words), set, change));
+  const auto change = take(**season, set);
+  if (!change) return refuse(call, change.error());
+  print_page(call, report::values_change_page(std::string(call.command.words), set, *change));
   return Exit::ok;
 }
 
@@ -168,10 +111,10 @@ Exit values_export(Call& call) {
 }
 
 Exit values_undo(Call& call) {
-  return step(call, undo_all);
+  return step(call, undo_change);
 }
 Exit values_redo(Call& call) {
-  return step(call, redo_all);
+  return step(call, redo_change);
 }
 
 Exit values_history(Call& call) {
