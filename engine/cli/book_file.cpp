@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <charconv>
 #include <set>
@@ -102,17 +103,24 @@ report::BookLine added_line(const Block& block, const AddedBlock& one) {
 
 }  // namespace
 
-void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<AddedBlock>& added) {
+report::BookAdded what_was_added(const Call& call, const std::vector<Block>& blocks,
+                                 const std::vector<AddedBlock>& added) {
   std::array<std::size_t, 3> counts{};
   for (const AddedBlock& one : added) ++counts[static_cast<std::size_t>(one.did)];
-  std::vector<report::BookLine> lines;
-  if (blocks.size() <= most_lines || format_of(call) != report::Format::text) {
-    lines.reserve(blocks.size());
-    for (std::size_t i = 0; i < blocks.size(); ++i) lines.push_back(added_line(blocks[i], added[i]));
-  }
-  print_page(call, report::book_list_page(std::string(call.command.words), lines));
-  call.streams.say(fmt::format("landdrill: {} added, {} new version{}, {} already there\n", counts[0],
-                               counts[1], counts[1] == 1 ? "" : "s", counts[2]));
+  report::BookAdded all{{}, counts[0], counts[1], counts[2]};
+  if (blocks.size() <= most_lines || format_of(call) != report::Format::text)
+    for (std::size_t i = 0; i < blocks.size(); ++i) all.lines.push_back(added_line(blocks[i], added[i]));
+  return all;
+}
+
+void tell_added(Call& call, const report::BookAdded& added) {
+  constexpr std::size_t most_notes = 10;
+  print_page(call, report::book_added_page(std::string(call.command.words), added));
+  call.streams.say(fmt::format("landdrill: {}\n", in_words(added)));
+  for (std::size_t i = 0; i < std::min(most_notes, added.notes.size()); ++i)
+    call.streams.say(fmt::format("landdrill: {}\n", added.notes[i]));
+  if (added.notes.size() > most_notes)
+    call.streams.say(fmt::format("landdrill: and {} more such notes\n", added.notes.size() - most_notes));
 }
 
 int version_number(std::string_view text) {

@@ -10,6 +10,7 @@
 #include "engine/cli/exit.h"
 #include "engine/cli/find_values.h"
 #include "engine/cli/messages.h"
+#include "engine/report/pages/book.h"
 #include "engine/season/as_swum.h"
 #include "grammar/diagnostics.h"
 #include "tables/folder.h"
@@ -56,8 +57,10 @@ Exit with_swum(Call& call, Make make, Take take, Print print) {
 
 // What was added to the season book, as the commands that add tell it.
 
-// A table of the blocks, unless it would be very long, and how many were added.
-void tell_added(Call& call, const std::vector<Block>& blocks, const std::vector<AddedBlock>& added);
+// A line for each of the blocks, unless text would be very long, and how many were added.
+report::BookAdded what_was_added(const Call& call, const std::vector<Block>& blocks,
+                                 const std::vector<AddedBlock>& added);
+void tell_added(Call& call, const report::BookAdded& added);
 
 // "3" -> 3; 0 when it is no number that a version can have.
 int version_number(std::string_view text);

@@ -28,6 +28,7 @@ inline constexpr OptionRow panel_option = {
     "--panel", "NAME|DATE|none",
     "the recorded panel to lay beside the estimate (otherwise the last of the sheet)"};
 inline constexpr OptionRow format_option = {"--format", "text|json|csv", "how to print", "text json csv"};
+inline constexpr OptionRow text_or_json = {"--format", "text|json", "how to print", "text json"};
 
 inline constexpr OptionRow full_option = {
     "--full", "", "the whole build-up below, and every value that is not published by name"};

@@ -116,6 +116,10 @@ report::Format format_of(const Call& call) {
   return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
 }
 
+report::JsonLayout layout_of(std::size_t pages) {
+  return pages > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented;
+}
+
 void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
   const report::Format format = format_of(call);
   call.streams.out.write(format == report::Format::json ? render_json(page, layout)

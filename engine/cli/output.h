@@ -6,6 +6,7 @@
 #pragma once
 
 #include <chrono>
+#include <cstddef>
 #include <string>
 #include <string_view>
 
@@ -79,6 +80,8 @@ class Progress {
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.
 report::Format format_of(const Call& call);
+// Several objects stand one a line.
+report::JsonLayout layout_of(std::size_t pages);
 // As it is asked for. `layout`: of JSON.
 void print_page(Call& call, const report::Page& page,
                 report::JsonLayout layout = report::JsonLayout::indented);

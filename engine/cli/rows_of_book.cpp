@@ -201,7 +201,7 @@ Command book_backup_row() {
           "checks the "
           "copy.",
           {book_operand, backup_operand},
-          {},
+          {&text_or_json},
           {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
           book_backup};
 }
@@ -214,7 +214,7 @@ Command book_restore_row() {
       "so back "
       "the season file up first.",
       {book_operand, backup_operand},
-      {},
+      {&text_or_json},
       {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
       book_restore};
 }
@@ -227,7 +227,7 @@ Command book_check_row() {
       "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
       "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
       {book_operand},
-      {},
+      {&text_or_json},
       {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
       book_check};
 }

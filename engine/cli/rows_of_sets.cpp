@@ -56,7 +56,7 @@ Command values_check_row() {
       "twice, formulas "
       "and limits that cannot work.",
       {{"SET", "a value set: its name, or its folder", 1, any_number, Offers::sets}},
-      {&values_option, &season_option},
+      {&text_or_json, &values_option, &season_option},
       {{"landdrill values check my-2026", "says ok, or what to mend and where"}},
       values_check};
 }
@@ -122,7 +122,7 @@ Command values_copy_row() {
           "a set of your own to change, from one that is there",
           "Writes the set into a new folder, byte for byte. The folder's name is the new set's name.",
           {set_operand, {"FOLDER", "the new folder", 1, 1, Offers::folders}},
-          {&values_option, &season_option},
+          {&text_or_json, &values_option, &season_option},
           {{"landdrill values copy kingfisher-2026 my-2026", "then write `values my-2026` in your sheets"}},
           values_copy};
 }
@@ -142,7 +142,7 @@ Command values_edit_row() {
        {"ROW", "the row's code (quote it when there are several: \"duet-free execution\")"},
        {"COLUMN", "the column, such as value"},
        {"VALUE", "the new value; '' empties the cell"}},
-      {&why_option, &source_option, &status_option, &values_option, &season_option},
+      {&why_option, &source_option, &status_option, &text_or_json, &values_option, &season_option},
       {{"landdrill values edit my-2026 parts spin-720 value 1.5", "in a folder of yours"},
        {"landdrill values edit kingfisher-2026 parts spin-720 value 1.5 --season club.season --why \"new "
         "catalogue\"",
@@ -165,7 +165,7 @@ std::vector<Command> season_commands() {
        "it is not "
        "there yet.",
        {{"SET", "a value set: its name, or its folder", 1, any_number, Offers::sets}},
-       {&season_here, &why_option, &replace_option, &values_option},
+       {&season_here, &why_option, &replace_option, &text_or_json, &values_option},
        {{"landdrill values import kingfisher-2026 --season club.season", "start a season file"}},
        values_import},
       {"values export",
@@ -173,21 +173,21 @@ std::vector<Command> season_commands() {
        "Writes the CSV files as they were imported, byte for byte but for the values changed since.",
        {{"SET", "a set of the season file", 1, 1, Offers::sets},
         {"FOLDER", "the new folder", 1, 1, Offers::folders}},
-       {&season_here},
+       {&season_here, &text_or_json},
        {{"landdrill values export kingfisher-2026 changed-2026 --season club.season", "for a spreadsheet"}},
        values_export},
       {"values undo",
        "take back the last change of a set in a season file",
        "Takes back the last change that stands; again for the one before.",
        {{"SET", "a set of the season file", 1, 1, Offers::sets}},
-       {&season_here},
+       {&season_here, &text_or_json},
        {{"landdrill values undo kingfisher-2026 --season club.season", "as it was before"}},
        values_undo},
       {"values redo",
        "bring back the change that was undone last",
        "Brings it back, unless something else was changed since.",
        {{"SET", "a set of the season file", 1, 1, Offers::sets}},
-       {&season_here},
+       {&season_here, &text_or_json},
        {{"landdrill values redo kingfisher-2026 --season club.season", "changed your mind again"}},
        values_redo},
       {"values history",
@@ -201,7 +201,7 @@ std::vector<Command> season_commands() {
        "take a set out of a season file, with its history",
        "The folder it was imported from, if there is one, is left alone.",
        {{"SET", "a set of the season file", 1, 1, Offers::sets}},
-       {&season_here},
+       {&season_here, &text_or_json},
        {{"landdrill values remove kingfisher-2026 --season club.season", "gone from the season file"}},
        values_remove},
   };

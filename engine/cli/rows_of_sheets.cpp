@@ -4,7 +4,6 @@
 namespace landdrill::cli {
 namespace {
 
-constexpr OptionRow text_or_json = {"--format", "text|json", "how to print", "text json"};
 constexpr OptionRow brief_option = {"--brief", "", "one line a sheet, even for a single one"};
 constexpr OptionRow tidy_write = {"--write", "", "rewrite the files in place, each whole or not at all"};
 constexpr OptionRow tidy_check = {"--check", "",
@@ -59,7 +58,7 @@ Command tidy_row() {
       "so that "
       "nothing you typed can be lost.",
       {sheets_operand},
-      {&tidy_write, &tidy_check},
+      {&tidy_write, &tidy_check, &text_or_json},
       {{"landdrill tidy harbour-lights.sheet", "look at it"},
        {"landdrill tidy --write club/*.sheet", "rewrite the files"},
        {"landdrill tidy --check club/*.sheet", "which files are not tidy?"}},

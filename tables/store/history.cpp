@@ -7,9 +7,9 @@
 #include <iterator>
 #include <utility>
 
+#include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
-#include "tables/store/find_cell.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 
@@ -270,7 +270,9 @@ void exchange(Database& db, SetId set, const Step& replacement) {
 
 EditRecord edit_set(Database& db, const Edit& wish) {
   const SetId set = set_id_of(db, wish.set);
-  const FoundCell cell = find_cell(texts_of(kept_tables(db, set)), wish);
+  const auto found = find_cell(texts_of(kept_tables(db, set)), wish);
+  if (!found) throw Refused(found.error());
+  const FoundCell& cell = *found;
   if (cell.text == wish.value) return unchanged(wish, cell);
   const CellEdit edit{cell, wish.value, csv_cell(wish.value, cell.separator), wish.why};
   put_cell(db, set, cell.place, edit.after_raw);

@@ -12,10 +12,26 @@
 #include <string_view>
 #include <vector>
 
+#include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
-#include "tables/store/find_cell.h"
 #include "tables/store/kept_tables.h"
+
+namespace landdrill {
+
+// One line of a set's history. An undo or redo is a line of its own: it names its `target`, and the same cell.
+struct EditRecord {
+  enum class Did { import, replace, edit, undo, redo };
+  std::int64_t number = 0;  // 0: nothing was written, the cell held the value already
+  std::string set, at;      // at: UTC, "2026-04-14T18:03:11Z"
+  Did did = Did::edit;
+  std::int64_t target = 0;                        // for undo and redo: the number of the edit or replacement
+  std::string table, key, column, before, after;  // empty when whole files came in
+  std::string why;
+  bool undone = false;  // an edit or replacement that does not stand at present
+};
+
+}  // namespace landdrill
 
 namespace landdrill::store {
 

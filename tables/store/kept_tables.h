@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "tables/csv.h"
+#include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
 
@@ -39,12 +40,6 @@ void drop_tables(Database& db, SetId set);
 // those.
 std::vector<CsvTable> kept_tables(Database& db, SetId set);
 
-// A cell of a table by place: row 0 is the header.
-struct CellPlace {
-  std::string file;
-  std::size_t row = 0;
-  std::size_t column = 0;
-};
 // The bytes of the cell; none when its row ends before.
 std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place);
 // Puts other bytes into a cell that is there.

@@ -19,10 +19,11 @@
 #include <string_view>
 #include <vector>
 
+#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
-#include "tables/store/find_cell.h"  // IWYU pragma: export
+#include "tables/store/history.h"  // IWYU pragma: export
 
 namespace landdrill {
 

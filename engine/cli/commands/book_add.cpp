@@ -12,6 +12,7 @@
 #include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
+#include "engine/report/pages/book.h"
 #include "engine/season/added_notes.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/marks_import.h"
@@ -224,20 +225,13 @@ class Adding {
     const auto added = book.add(blocks, editions_);
     if (!added) return refuse(call_, added.error());
     if (const auto kept = hold.commit(); !kept) return refuse(call_, kept.error());
-    tell_added(call_, blocks, *added);
+    report::BookAdded told = what_was_added(call_, blocks, *added);
     for (std::size_t i = 0; i < blocks.size(); ++i) (*all)[i].block = std::move(blocks[i]);
-    say(notes.of(*all, *added));
+    told.notes = notes.of(*all, *added);
+    tell_added(call_, told);
     return Exit::ok;
   }
 
-  void say(const std::vector<std::string>& notes) {
-    for (std::size_t i = 0; i < std::min(most_notes_, notes.size()); ++i)
-      call_.streams.say(fmt::format("landdrill: {}\n", notes[i]));
-    if (notes.size() > most_notes_)
-      call_.streams.say(fmt::format("landdrill: and {} more such notes\n", notes.size() - most_notes_));
-  }
-
-  static constexpr std::size_t most_notes_ = 10;
   Call& call_;
   Messages messages_;
   std::vector<std::string> sheets_, lists_;

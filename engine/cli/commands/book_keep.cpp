@@ -41,7 +41,7 @@ Exit book_backup(Call& call) {
         call, {to, "it is a folder",
                "name the new file in it, such as " + (std::filesystem::path(to) / "club.season").string()});
   if (const auto done = Book(*season).back_up(to); !done) return refuse(call, done.error());
-  call.streams.out.write(fmt::format("backed up to {}\n", to));
+  print_page(call, report::book_backup_page(call.given.operands[0], to));
   return Exit::ok;
 }
 
@@ -58,9 +58,7 @@ Exit book_restore(Call& call) {
   auto season = open_book(call, Season::Mode::create);
   if (!season) return refuse(call, season.error());
   if (const auto done = Book(*season).restore(backup); !done) return refuse(call, done.error());
-  call.streams.out.write(
-      is_new ? fmt::format("{} was not there: it is a new file now, as it was in {}\n", file, backup)
-             : fmt::format("{} is again what it was in {}\n", file, backup));
+  print_page(call, report::book_restore_page({file, backup, is_new}));
   return Exit::ok;
 }
 
@@ -81,9 +79,10 @@ Exit book_check(Call& call) {
         fmt::format("  or go back to your latest backup: landdrill book restore {0} BACKUP\n"
                     "  what can still be read: landdrill book export {0} --all > saved.sheet\n",
                     shell_quoted(file)));
+    print_page(call, report::book_check_page(file, sound.error().why));
     return Exit::environment;
   }
-  call.streams.out.write(fmt::format("{}: ok\n", file));
+  print_page(call, report::book_check_page(file, {}));
   return Exit::ok;
 }
 

@@ -40,7 +40,7 @@ class Moving {
     const auto added = book_.add(blocks, {});
     if (!added) return refuse(call_, added.error());
     if (const auto kept = hold->commit(); !kept) return refuse(call_, kept.error());
-    tell_added(call_, blocks, *added);
+    tell_added(call_, what_was_added(call_, blocks, *added));
     return Exit::ok;
   }
 

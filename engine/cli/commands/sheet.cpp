@@ -48,27 +48,23 @@ Exit explain(Call& call) {
 namespace {
 
 Exit tidy_one(Call& call, const std::string& file) {
+  using Tell = report::TidiedSheet::Tell;
   const auto text = read_whole(file);
   if (!text) return refuse(call, text.error());
-  const Tidied tidy = landdrill::tidy({shown(file), *text});
-  if (!tidy.messages.ok()) {
-    call.streams.say(to_string(tidy.messages));
+  const Tidied now = landdrill::tidy({shown(file), *text});
+  const bool writes = call.given.has("--write") && file != "-";
+  const report::TidiedSheet sheet{file, *text, now,
+                                  call.given.has("--check") ? Tell::name
+                                  : writes                  ? Tell::written
+                                                            : Tell::sheet};
+  if (!now.messages.ok() && format_of(call) == report::Format::text) {
+    call.streams.say(to_string(now.messages));
     call.streams.say("landdrill: " + file + " is left as it is: mend it first\n");
-    return Exit::errors;
   }
-  if (call.given.has("--check")) {
-    if (tidy.text == *text) return Exit::ok;
-    call.streams.out.write(file + "\n");
-    return Exit::errors;
-  }
-  if (!call.given.has("--write") || file == "-") {
-    call.streams.out.write(tidy.text);
-    return Exit::ok;
-  }
-  if (tidy.text == *text) return Exit::ok;
-  if (const auto written = replace_file(file, tidy.text); !written) return refuse(call, written.error());
-  call.streams.out.write(file + ": tidied\n");
-  return Exit::ok;
+  if (now.messages.ok() && sheet.tell == Tell::written && !sheet.was_tidy())
+    if (const auto written = replace_file(file, now.text); !written) return refuse(call, written.error());
+  print_page(call, tidy_page(sheet), layout_of(call.given.operands.size()));
+  return now.messages.ok() && (sheet.tell != Tell::name || sheet.was_tidy()) ? Exit::ok : Exit::errors;
 }
 
 }  // namespace

@@ -16,9 +16,10 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values.h"
+#include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
-#include "engine/season/edit_cell.h"
+#include "engine/season/set_history.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/columns.h"
@@ -35,14 +36,9 @@ std::size_t row_count(const TableFiles& files) {
   return rows;
 }
 
-// The changes that stand, as a coach counts them: a value with its source and status is one.
 std::size_t changes(const Season& season, const SeasonSet& set) {
   const auto history = season.history(set.name);
-  if (!history) return set.edits;
-  return static_cast<std::size_t>(
-      std::count_if(history->begin(), history->end(), [](const EditRecord& record) {
-        return record.did == EditRecord::Did::edit && !record.undone && !goes_with_another(record);
-      }));
+  return history ? standing_changes(*history) : set.edits;
 }
 
 Exit list_season(Call& call, Values& values) {
@@ -121,29 +117,6 @@ Exit values_show(Call& call) {
 
 namespace {
 
-// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
-// coach's.
-std::string advice(const std::vector<Gap>& gaps, const ReadSet& set) {
-  const bool shipped = !set.folder.empty() && no_own_folder(set).has_value();
-  const std::string name = shipped ? "my-set" : set.files.name;
-  std::string text = "To fill them in:\n";
-  if (shipped)
-    text += fmt::format(
-        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
-        set.files.name, name, name);
-  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
-  if (std::any_of(gaps.begin(), gaps.end(), is_part))
-    text += fmt::format(
-        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
-        "LIST.csv\n",
-        name);
-  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
-  if (other != gaps.end())
-    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
-                        other->column);
-  return text;
-}
-
 Diagnostics without_gaps(const Diagnostics& all) {
   Diagnostics rest;
   for (const Diagnostic& one : all.list())
@@ -164,12 +137,9 @@ Exit values_missing(Call& call) {
     messages.add(without_gaps(sheet.messages()));
     if (!sheet.ok()) worst = Exit::errors;
     if (sheet.set == nullptr || sheet.without_set) continue;
-    const std::vector<Gap>& gaps = sheet.gaps();
-    report::Page page =
-        report::values_missing_page({sheet.file(), std::string(sheet.title()), sheet.set->files.name, gaps});
-    page.apart();
-    if (!gaps.empty()) page.verbatim("", advice(gaps, *sheet.set));
-    print_page(call, page);
+    const bool shipped = !sheet.set->folder.empty() && no_own_folder(*sheet.set).has_value();
+    print_page(call, report::values_missing_page({sheet.file(), std::string(sheet.title()),
+                                                  sheet.set->files.name, sheet.gaps(), shipped}));
   }
   messages.finish();
   return worse(worst, sheets.worst());
@@ -184,8 +154,9 @@ Exit values_check(Call& call) {
       worst = worse(worst, refuse(call, set.error()));
       continue;
     }
-    call.streams.say(to_string((*set)->loaded.diagnostics));
-    print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded));
+    if (format_of(call) == report::Format::text) call.streams.say(to_string((*set)->loaded.diagnostics));
+    print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded),
+               layout_of(call.given.operands.size()));
     if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
   }
   return worst;

@@ -5,7 +5,8 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/values.h"
-#include "engine/season/edit_cell.h"
+#include "engine/season/set_history.h"
+#include "tables/compare_sets.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
@@ -41,25 +42,6 @@ std::string_view edit_word(EditRecord::Did did) {
   return "";
 }
 
-std::string record_told(const EditRecord& record) {
-  const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
-  if (record.table.empty()) return fmt::format("{}: all tables\n", record.set);
-  return fmt::format("{} {} {}: {} {} -> {}\n", record.set, record.table, record.key, record.column,
-                     shown(record.before), shown(record.after));
-}
-
-const EditRecord* edit_numbered(const std::vector<EditRecord>& all, std::int64_t number) {
-  for (const EditRecord& one : all)
-    if (one.number == number) return &one;
-  return nullptr;
-}
-
-// A change of source or status that only goes with the change of a value; or the undo or redo of one.
-bool is_companion(const EditRecord& record, const std::vector<EditRecord>& all) {
-  const EditRecord* target = record.target == 0 ? nullptr : edit_numbered(all, record.target);
-  return goes_with_another(record) || (target != nullptr && goes_with_another(*target));
-}
-
 report::HistoryLine history_line(const EditRecord& record, const std::vector<EditRecord>& all) {
   std::string why = record.why;
   if (record.did == EditRecord::Did::undo || record.did == EditRecord::Did::redo)
@@ -69,53 +51,17 @@ report::HistoryLine history_line(const EditRecord& record, const std::vector<Edi
           record.before, record.after, std::move(why),   record.undone, is_companion(record, all)};
 }
 
-// The edit that the next undo would take back.
-const EditRecord* last_standing(const std::vector<EditRecord>& all) {
-  for (auto at = all.rbegin(); at != all.rend(); ++at)
-    if ((at->did == EditRecord::Did::edit || at->did == EditRecord::Did::replace) && !at->undone) return &*at;
-  return nullptr;
-}
+using HistoryStep = Result<RowChange> (*)(Season&, const std::string&);
 
-// Takes back the last change: the cell, and what was changed in its row for its sake.
-Result<void> undo_all(Season& season, const std::string& set, std::string& text) {
-  const auto first = season.undo(set);
-  if (!first) return tl::unexpected(first.error());
-  text = record_told(*first);
-  for (;;) {
-    const auto all = season.history(set);
-    if (!all) return tl::unexpected(all.error());
-    const EditRecord* next = last_standing(*all);
-    if (next == nullptr || !goes_with_another(*next) || next->key != first->key ||
-        next->table != first->table)
-      return {};
-    if (const auto done = season.undo(set); !done) return tl::unexpected(done.error());
-  }
-}
-
-// Brings back the change that was undone last, up to the cell for whose sake the others were changed.
-Result<void> redo_all(Season& season, const std::string& set, std::string& text) {
-  for (;;) {
-    const auto done = season.redo(set);
-    if (!done) return tl::unexpected(done.error());
-    text = record_told(*done);
-    const auto all = season.history(set);
-    if (!all) return tl::unexpected(all.error());
-    const EditRecord* original = edit_numbered(*all, done->target);
-    if (original == nullptr || !goes_with_another(*original)) return {};
-  }
-}
-
-using HistoryStep = Result<void> (*)(Season&, const std::string&, std::string&);
-
-Exit step(Call& call, HistoryStep take, std::string_view said) {
+Exit step(Call& call, HistoryStep take) {
   if (!names_season(call)) return Exit::usage;
   Values values(call);
   const auto season = values.season(Season::Mode::write);
   if (!season) return refuse(call, season.error());
-  std::string text;
-  const auto done = (*season)->together([&] { return take(**season, call.given.operands[0], text); });
-  if (!done) return refuse(call, done.error());
-  call.streams.out.write(fmt::format("{}: {}", said, text));
+  const std::string& set = call.given.operands[0];
+  const auto change = take(**season, set);
+  if (!change) return refuse(call, change.error());
+  print_page(call, report::values_change_page(std::string(call.command.words), set, *change));
   return Exit::ok;
 }
 
@@ -140,10 +86,10 @@ Exit import_one(Call& call, Season& season, const std::string& operand) {
   }
   const auto done = season.import_set(*files, call.given.value("--why"), call.given.has("--replace"));
   if (!done) return refuse(call, done.error());
-  call.streams.out.write(
-      done->already_there
-          ? fmt::format("{} is in {} already\n", files->name, season_file(call))
-          : fmt::format("{}: {} rows are in {}\n", files->name, done->rows, season_file(call)));
+  print_page(call,
+             report::values_import_page(
+                 {files->name, std::string(season_file(call)), done->rows, done->already_there}),
+             layout_of(call.given.operands.size()));
   return Exit::ok;
 }
 
@@ -165,10 +111,10 @@ Exit values_export(Call& call) {
 }
 
 Exit values_undo(Call& call) {
-  return step(call, undo_all, "undone");
+  return step(call, undo_change);
 }
 Exit values_redo(Call& call) {
-  return step(call, redo_all, "done again");
+  return step(call, redo_change);
 }
 
 Exit values_history(Call& call) {
@@ -191,7 +137,7 @@ Exit values_remove(Call& call) {
   if (!season) return refuse(call, season.error());
   const std::string& set = call.given.operands[0];
   if (const auto done = (*season)->remove_set(set); !done) return refuse(call, done.error());
-  call.streams.out.write(fmt::format("{} is no longer in {}\n", set, season_file(call)));
+  print_page(call, report::values_remove_page(set, season_file(call)));
   return Exit::ok;
 }
 

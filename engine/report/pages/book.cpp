@@ -94,6 +94,49 @@ Page book_list_page(std::string question, const std::vector<BookLine>& lines) {
   return page;
 }
 
+Page book_added_page(std::string question, const BookAdded& added) {
+  Page page = book_list_page(std::move(question), added.lines);
+  page.fact("added", {"", added.added});
+  page.fact("new_versions", {"", added.new_versions});
+  page.fact("already_there", {"", added.already_there});
+  page.list("notes", added.notes, Seen::by_programs);
+  return page;
+}
+
+std::string in_words(const BookAdded& added) {
+  return fmt::format("{} added, {} new version{}, {} already there", added.added, added.new_versions,
+                     added.new_versions == 1 ? "" : "s", added.already_there);
+}
+
+Page book_backup_page(std::string_view book, std::string_view backup) {
+  Page page("book backup");
+  page.verbatim("", fmt::format("backed up to {}\n", backup));
+  page.fact("book", book);
+  page.fact("backup", backup);
+  return page;
+}
+
+Page book_restore_page(const RestoredBook& restored) {
+  Page page("book restore");
+  page.verbatim("", restored.is_new
+                        ? fmt::format("{} was not there: it is a new file now, as it was in {}\n",
+                                      restored.book, restored.backup)
+                        : fmt::format("{} is again what it was in {}\n", restored.book, restored.backup));
+  page.fact("book", restored.book);
+  page.fact("backup", restored.backup);
+  page.fact("is_new", {"", restored.is_new});
+  return page;
+}
+
+Page book_check_page(std::string_view book, std::string_view damage) {
+  Page page("book check");
+  page.verbatim("", damage.empty() ? fmt::format("{}: ok\n", book) : "");
+  page.fact("book", book);
+  page.fact("sound", {"", damage.empty()});
+  page.fact("damage", damage);
+  return page;
+}
+
 Page book_scores_page(const std::vector<BookScore>& scores) {
   Page page("book score");
   PageTable table("scores", {{"routine", "routine", Align::words, Wraps::yes},

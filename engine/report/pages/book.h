@@ -7,7 +7,9 @@
 //   //     panel    2026-05-09  Tarn Open   1        kingfisher-2026
 #pragma once
 
+#include <cstddef>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/report/page.h"
@@ -25,6 +27,26 @@ struct BookLine {
 };
 // `question`: the command that asks.
 Page book_list_page(std::string question, const std::vector<BookLine>& lines);
+
+// What adding to the book did.
+struct BookAdded {
+  std::vector<BookLine> lines;  // none when they would be too many to read
+  std::size_t added = 0, new_versions = 0, already_there = 0;
+  std::vector<std::string> notes = {};  // what to look at
+};
+Page book_added_page(std::string question, const BookAdded& added);
+// "3 added, 1 new version, 0 already there"
+std::string in_words(const BookAdded& added);
+
+// The season file as a whole: copied, put back, looked through.
+Page book_backup_page(std::string_view book, std::string_view backup);
+struct RestoredBook {
+  std::string book, backup;
+  bool is_new = false;  // it was not there
+};
+Page book_restore_page(const RestoredBook& restored);
+// `damage`: empty when it is sound; to people it is told as a trouble.
+Page book_check_page(std::string_view book, std::string_view damage);
 
 // A panel scored again.
 struct BookScore {

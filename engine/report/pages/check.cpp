@@ -33,4 +33,19 @@ Page check_page(const Checked& sheet) {
   return page;
 }
 
+Page tidy_page(const TidiedSheet& sheet) {
+  using Tell = TidiedSheet::Tell;
+  Page page("tidy");
+  const bool ok = sheet.now.messages.ok();
+  if (ok && sheet.tell == Tell::sheet)
+    page.verbatim("", sheet.now.text);
+  else if (ok && !sheet.was_tidy())
+    page.verbatim("", std::string(sheet.file) + (sheet.tell == Tell::written ? ": tidied\n" : "\n"));
+  page.fact("file", sheet.file);
+  page.fact("tidy", {"", sheet.was_tidy()});
+  page.fact("text", ok ? sheet.now.text : "");
+  put_messages(page, sheet.now.messages);
+  return page;
+}
+
 }  // namespace landdrill::report

@@ -7,6 +7,7 @@
 
 #include "engine/report/page.h"
 #include "grammar/diagnostics.h"
+#include "grammar/print.h"
 
 namespace landdrill::report {
 
@@ -17,5 +18,18 @@ struct Checked {
   bool ok() const { return messages.ok() && messages.warnings() == 0 && !without_set; }
 };
 Page check_page(const Checked& sheet);
+
+// A sheet that is tidied (grammar/print.h), or left as it is for its mistakes.
+//
+//   tidy_page({"duet.sheet", text, tidied, TidiedSheet::Tell::written})   // duet.sheet: tidied
+
+struct TidiedSheet {
+  std::string_view file, before;
+  const Tidied& now;
+  enum class Tell { sheet, name, written };  // to people: its text, or which one was not tidy
+  Tell tell = Tell::sheet;
+  bool was_tidy() const { return now.messages.ok() && now.text == before; }
+};
+Page tidy_page(const TidiedSheet& sheet);
 
 }  // namespace landdrill::report

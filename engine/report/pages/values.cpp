@@ -67,7 +67,7 @@ class CodesTold {
 
 }  // namespace
 
-Page values_fill_page(const Filled& outcome) {
+Page values_fill_page(const Filled& outcome, std::string_view written_into) {
   Page page("values fill");
   CodesTold codes(page);
   codes.add(outcome.filled, "Filled in", "filled");
@@ -75,6 +75,11 @@ Page values_fill_page(const Filled& outcome) {
   codes.add(outcome.unchanged, "The same as before", "unchanged");
   codes.add(outcome.still_missing, "Still missing", "missing");
   codes.finish();
+  page.apart();
+  page.say(written_into.empty()
+               ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
+               : fmt::format("Written into {}.", written_into));
+  page.fact("written_into", written_into);
   return page;
 }
 
@@ -196,6 +201,33 @@ Page values_list_page(const ListedSets& listed) {
   return page;
 }
 
+namespace {
+
+// What to do about the gaps: a list for parts, one edit for anything else; in a copy when the set is not the
+// coach's.
+std::string advice(const MissingValues& missing) {
+  const std::vector<Gap>& gaps = missing.gaps;
+  const std::string name = missing.shipped ? "my-set" : missing.set;
+  std::string text = "To fill them in:\n";
+  if (missing.shipped)
+    text += fmt::format(
+        "  landdrill values copy {} {}\n      a set of your own; name it in the sheet: values {}\n",
+        missing.set, name, name);
+  const auto is_part = [](const Gap& gap) { return gap.table == "parts"; };
+  if (std::any_of(gaps.begin(), gaps.end(), is_part))
+    text += fmt::format(
+        "  landdrill values fill {} LIST.csv --write\n      with a code and a value on each line of "
+        "LIST.csv\n",
+        name);
+  const auto other = std::find_if_not(gaps.begin(), gaps.end(), is_part);
+  if (other != gaps.end())
+    text += fmt::format("  landdrill values edit {} {} \"{}\" {} VALUE\n", name, other->table, other->key,
+                        other->column);
+  return text;
+}
+
+}  // namespace
+
 Page values_missing_page(const MissingValues& missing) {
   Page page("values missing");
   page.say(missing.file + ": " + missing.routine);
@@ -210,6 +242,8 @@ Page values_missing_page(const MissingValues& missing) {
   table.in_csv = true;
   for (const Gap& gap : missing.gaps) table.add({gap.table, gap.key, gap.column});
   page.add(std::move(table));
+  page.apart();
+  if (!missing.gaps.empty()) page.verbatim("", advice(missing));
   return page;
 }
 
@@ -274,6 +308,69 @@ void put_moves(Page& page, const ComparedSets& compared) {
 }
 
 }  // namespace
+
+namespace {
+
+std::string cell_told(const CellChange& cell) {
+  const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
+  return cell.column + (cell.before == cell.after
+                            ? fmt::format(" is {} already\n", cell.after)
+                            : fmt::format(" {} -> {}\n", shown(cell.before), shown(cell.after)));
+}
+
+// "club-2026 parts spin-720: "; the one row of a set has no key.
+std::string row_told(std::string_view set, const RowChange& row) {
+  return fmt::format("{}{}{}{}{}: ", set, row.table.empty() ? "" : " ", row.table, row.key.empty() ? "" : " ",
+                     row.key);
+}
+
+}  // namespace
+
+Page values_change_page(std::string question, std::string_view set, const RowChange& change) {
+  const bool edit = question == "values edit";
+  std::string text = edit ? "" : question == "values undo" ? "undone: " : "done again: ";
+  text += row_told(set, change);
+  text += change.cells.empty() ? "all tables\n" : cell_told(change.cells.front());
+  for (std::size_t i = 1; edit && i < change.cells.size(); ++i)
+    text += fmt::format("  its {} is now \"{}\"\n", change.cells[i].column, change.cells[i].after);
+  Page page(std::move(question));
+  page.verbatim("", std::move(text));
+  page.fact("set", set);
+  const bool as_it_was = !change.cells.empty() && change.cells[0].before == change.cells[0].after;
+  page.add(changes_table(as_it_was ? SetComparison{} : SetComparison{{change}}), Seen::by_programs);
+  return page;
+}
+
+Page values_copy_page(std::string question, const CopiedSet& copied) {
+  Page page(std::move(question));
+  page.verbatim("", fmt::format("{} is written into {}. In a sheet beside it, the line is\n  values {}\n",
+                                copied.set, copied.folder, copied.name));
+  page.fact("set", copied.set);
+  page.fact("written_into", copied.folder);
+  page.fact("name", copied.name);
+  return page;
+}
+
+Page values_import_page(const ImportedSet& imported) {
+  Page page("values import");
+  page.verbatim("",
+                imported.already_there
+                    ? fmt::format("{} is in {} already\n", imported.set, imported.season)
+                    : fmt::format("{}: {} rows are in {}\n", imported.set, imported.rows, imported.season));
+  page.fact("set", imported.set);
+  page.fact("season", imported.season);
+  page.fact("rows", {"", imported.rows});
+  page.fact("already_there", {"", imported.already_there});
+  return page;
+}
+
+Page values_remove_page(std::string_view set, std::string_view season) {
+  Page page("values remove");
+  page.verbatim("", fmt::format("{} is no longer in {}\n", set, season));
+  page.fact("set", set);
+  page.fact("season", season);
+  return page;
+}
 
 Page values_compare_page(const ComparedSets& compared) {
   Page page("values compare");

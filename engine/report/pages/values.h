@@ -23,9 +23,10 @@ Page values_check_page(std::string_view set, const Loaded& loaded);
 
 // What a list of values filled in, and what is missing still.
 //
-//   values_fill_page(fill(files, list, wish))      // "Filled in (2): solo-1, solo-2" ...
+//   values_fill_page(fill(files, list, wish), "my-2026")      // "Filled in (2): solo-1, solo-2" ...
 
-Page values_fill_page(const Filled& outcome);
+// `written_into`: empty when it was only to be looked at.
+Page values_fill_page(const Filled& outcome, std::string_view written_into);
 
 // How a set that is kept in a season file was changed.
 //
@@ -39,6 +40,34 @@ struct HistoryLine {
   bool companion = false;  // goes with another change, and people are told of that one
 };
 Page values_history_page(std::string_view set, const std::vector<HistoryLine>& edits);
+
+// What an edit, an undo or a redo changed in one row: the cell that was asked for, then what goes with it.
+//
+//   values_change_page("values undo", "club-2026", {"parts", "spin-360", changed, {{"value", "1.0", "0.9"}}})
+//   // undone: club-2026 parts spin-360: value 1.0 -> 0.9
+
+// A change without a table: all tables. A cell that is as it was: it said so already.
+Page values_change_page(std::string question, std::string_view set, const RowChange& change);
+
+// A set that was written into a folder.
+//
+//   values_copy_page("values export", {"club-2026", "out/mine", "mine"})   // ... the line is `values mine`
+
+struct CopiedSet {
+  std::string set, folder;
+  std::string name;  // of the copy
+};
+Page values_copy_page(std::string question, const CopiedSet& copied);
+
+// A set that was taken into a season file, or out of it.
+
+struct ImportedSet {
+  std::string set, season;
+  std::size_t rows = 0;
+  bool already_there = false;
+};
+Page values_import_page(const ImportedSet& imported);
+Page values_remove_page(std::string_view set, std::string_view season);
 
 // Which value sets there are, and where sets come from.
 //
@@ -73,6 +102,7 @@ struct MissingValues {
   std::string file, routine;
   std::string set;
   std::vector<Gap> gaps;
+  bool shipped = false;  // the set comes with the program, which nobody changes
 };
 Page values_missing_page(const MissingValues& missing);
 

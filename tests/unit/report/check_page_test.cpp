@@ -5,6 +5,7 @@
 #include "engine/report/pages/check.h"
 #include "engine/report/render_json.h"
 #include "engine/report/render_text.h"
+#include "grammar/print.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -35,6 +36,24 @@ TEST(CheckPage, GivesProgramsEveryMessage) {
   EXPECT_EQ(told.at("ok"), false);
   EXPECT_EQ(told.at("warnings"), 1);
   EXPECT_EQ(told.at_pointer("/messages/0/code"), "quota");
+}
+
+TEST(TidyPage, ShowsTheSheetOrNamesTheOneThatWasNotTidy) {
+  using Tell = TidiedSheet::Tell;
+  const Tidied now{"routine \"Reeds\"\n", {}};
+  EXPECT_EQ(render_text(tidy_page({"a.sheet", "ROUTINE Reeds", now}), {}), now.text);
+  EXPECT_EQ(render_text(tidy_page({"a.sheet", "ROUTINE Reeds", now, Tell::name}), {}), "a.sheet\n");
+  EXPECT_EQ(render_text(tidy_page({"a.sheet", "ROUTINE Reeds", now, Tell::written}), {}),
+            "a.sheet: tidied\n");
+  EXPECT_EQ(render_text(tidy_page({"a.sheet", now.text, now, Tell::name}), {}), "");
+}
+
+TEST(TidyPage, GivesProgramsTheMessagesOfASheetThatIsLeftAsItIs) {
+  const Tidied bad = tidy({"a.sheet", "routine\n"});
+  const auto told = boost::json::parse(render_json(tidy_page({"a.sheet", "routine\n", bad})));
+  EXPECT_EQ(told.at("tidy"), false);
+  EXPECT_TRUE(told.at("text").is_null());
+  EXPECT_EQ(told.at("errors"), 1);
 }
 
 }  // namespace

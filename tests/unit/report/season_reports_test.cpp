@@ -328,6 +328,24 @@ TEST(BookList, OfNothingIsAnEmptyList) {
   EXPECT_EQ(lines_of(render_csv(page)).size(), 1u);
 }
 
+TEST(BookAdded, GivesProgramsTheCountsAndEveryNote) {
+  const BookAdded added{{kept("Reed Song", 1)}, 2, 1, 0, {"look here"}};
+  EXPECT_EQ(in_words(added), "2 added, 1 new version, 0 already there");
+  const Page page = book_added_page("book add", added);
+  EXPECT_EQ(render_text(page, {}), render_text(book_list_page("book add", added.lines), {}));
+  const auto told = boost::json::parse(render_json(page));
+  EXPECT_EQ(told.at("new_versions"), 1);
+  EXPECT_EQ(told.at_pointer("/notes/0"), "look here");
+}
+
+TEST(BookCheck, TellsProgramsWhatIsDamaged) {
+  EXPECT_EQ(render_text(book_check_page("club.season", ""), {}), "club.season: ok\n");
+  EXPECT_EQ(render_text(book_check_page("club.season", "a text"), {}), "");
+  const auto told = boost::json::parse(render_json(book_check_page("club.season", "a text")));
+  EXPECT_EQ(told.at("sound"), false);
+  EXPECT_EQ(told.at("damage"), "a text");
+}
+
 TEST(BookScores, TellTheFirstTenNotesAndHowManyMoreThereAre) {
   BookScore score;
   score.routine = "Reed Song";

@@ -260,11 +260,13 @@ TEST(FilledIn, TellsWhatIsFilledAndWhatIsMissingStill) {
   Filled outcome;
   outcome.filled = {"a", "b"};
   outcome.still_missing = {"c"};
-  const Page page = values_fill_page(outcome);
-  EXPECT_EQ(text_of(page), "Filled in (2): a, b\nStill missing (1): c\n");
+  const Page page = values_fill_page(outcome, "ours");
+  EXPECT_EQ(text_of(page), "Filled in (2): a, b\nStill missing (1): c\n\nWritten into ours.\n");
   EXPECT_EQ(render_csv(page), "code,outcome\na,filled\nb,filled\nc,missing\n");
   EXPECT_EQ(json_of(page).at_pointer("/codes/2/outcome"), "missing");
-  EXPECT_EQ(text_of(values_fill_page({})), "Nothing to fill in.\n");
+  EXPECT_EQ(text_of(values_fill_page({}, "ours")), "Nothing to fill in.\n\nWritten into ours.\n");
+  EXPECT_TRUE(holds(text_of(values_fill_page({}, "")), "Nothing is written yet"));
+  EXPECT_TRUE(json_of(values_fill_page({}, "")).at("written_into").is_null());
 }
 
 TEST(Gaps, NameTheRowsToFillIn) {
@@ -274,12 +276,64 @@ TEST(Gaps, NameTheRowsToFillIn) {
             "duet.sheet: Reeds\n"
             "To fill in, in declared-2024, before this sheet can be scored:\n"
             "table  row  column\n"
-            "parts  2rb  value\n");
+            "parts  2rb  value\n"
+            "\n"
+            "To fill them in:\n"
+            "  landdrill values fill declared-2024 LIST.csv --write\n"
+            "      with a code and a value on each line of LIST.csv\n");
   EXPECT_EQ(render_csv(page), "table,row,column\nparts,2rb,value\n");
   EXPECT_EQ(json_of(page).at("file"), "duet.sheet");
   EXPECT_EQ(json_of(page).at_pointer("/gaps/0/row"), "2rb");
   EXPECT_EQ(text_of(values_missing_page({"duet.sheet", "Reeds", "declared-2024", {}})),
             "duet.sheet: Reeds\ndeclared-2024 has every value that this sheet needs.\n");
+}
+
+TEST(Gaps, AreFilledInInACopyWhereTheSetComesWithTheProgram) {
+  const Page page =
+      values_missing_page({"duet.sheet", "Reeds", "declared-2024", {{"quotas", "duet", "most"}}, true});
+  EXPECT_TRUE(holds(text_of(page),
+                    "To fill them in:\n"
+                    "  landdrill values copy declared-2024 my-set\n"
+                    "      a set of your own; name it in the sheet: values my-set\n"
+                    "  landdrill values edit my-set quotas \"duet\" most VALUE\n"));
+}
+
+RowChange change_of_value(std::string before, std::string after) {
+  return {"parts", "spin-360", RowChange::What::changed, {{"value", std::move(before), std::move(after)}}};
+}
+
+TEST(ChangedCell, TellsWhatItWasAndWhatGoesWithIt) {
+  RowChange change = change_of_value("", "1.0");
+  change.cells.push_back({"status", "published", "memory"});
+  const Page page = values_change_page("values edit", "ours", change);
+  EXPECT_EQ(text_of(page), "ours parts spin-360: value nothing -> 1.0\n  its status is now \"memory\"\n");
+  EXPECT_EQ(json_of(page).at("set"), "ours");
+  EXPECT_EQ(json_of(page).at_pointer("/changes/0/after"), "1.0");
+  EXPECT_EQ(json_of(page).at_pointer("/changes/1/column"), "status");
+}
+
+TEST(ChangedCell, ThatSaysSoAlreadyIsNoChange) {
+  const Page page = values_change_page("values edit", "ours", change_of_value("1.0", "1.0"));
+  EXPECT_EQ(text_of(page), "ours parts spin-360: value is 1.0 already\n");
+  EXPECT_TRUE(json_of(page).at("changes").as_array().empty());
+}
+
+TEST(ChangedCell, OfAnUndoIsTheWishedOneAlone) {
+  RowChange change = change_of_value("1.0", "0.9");
+  change.cells.push_back({"status", "memory", "published"});
+  EXPECT_EQ(text_of(values_change_page("values undo", "ours", change)),
+            "undone: ours parts spin-360: value 1.0 -> 0.9\n");
+  EXPECT_EQ(text_of(values_change_page("values redo", "ours", {})), "done again: ours: all tables\n");
+}
+
+TEST(SetsOfASeasonFile, AreToldInOneLineHoweverLongTheirNames) {
+  const std::string file = std::string(100, 'a') + ".season";
+  EXPECT_EQ(text_of(values_import_page({"ours", file, 229})), "ours: 229 rows are in " + file + "\n");
+  EXPECT_EQ(text_of(values_import_page({"ours", file, 229, true})), "ours is in " + file + " already\n");
+  EXPECT_EQ(text_of(values_remove_page("ours", file)), "ours is no longer in " + file + "\n");
+  EXPECT_EQ(json_of(values_import_page({"ours", file, 229})).at("rows"), 229);
+  EXPECT_EQ(json_of(values_copy_page("values export", {"ours", "out/new", "new"})).at("written_into"),
+            "out/new");
 }
 
 }  // namespace
