@@ -18,28 +18,14 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/risk.h"
+#include "engine/choosing/duel.h"        // IWYU pragma: export
+#include "engine/choosing/part_worth.h"  // IWYU pragma: export
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 
 namespace landdrill {
-
-// One part of an option: what it adds, and what taking one of it out or exchanging one of it does to the
-// expected total, at the same mark and chance.
-struct PartWorth {
-  std::string code;
-  int times = 1;
-  std::optional<Difficulty>
-      adds;  // declared difficulty with it less without one of it; empty: cannot be worked out
-  std::optional<Points> dropping;  // change of the expected total, 0 or less as a rule
-  struct Exchange {
-    std::string code;     // the next part of the family with a lower or higher value that may stand there
-    Difficulty declared;  // of the element then
-    Points change;        // of the expected total
-  };
-  std::optional<Exchange> easier, harder;
-};
 
 struct OptionWorth {
   std::size_t option = 0;
@@ -58,33 +44,6 @@ struct OptionWorth {
   std::vector<PartWorth> parts;  // empty where the difficulty is stated
   std::vector<std::string>
       breaks;  // limits within the element, in words with their rows; a plan leaves it out
-};
-
-// Why one option gives more than another, step by step, from the expected total with the one to that with the
-// other.
-struct WorthStep {
-  enum class Cause { part, difficulty, execution, risk } cause = Cause::part;
-  std::string label;  // "without split-hold", "with spin-360", "mark 7.25 -> 7.75", "base chance 12 % -> 3 %"
-  Points change;
-};
-struct Duel {
-  // Indices of options: harder has the higher declared difficulty; of equal ones the higher base chance, else
-  // it is the first.
-  std::size_t harder = 0, easier = 0;
-  Points gain;                   // expected total with the harder less with the easier
-  std::vector<WorthStep> steps;  // from easier to harder, summing exactly to `gain`
-  // The harder one is at least as good at this mark and all above, all else as expected; in the panel's step.
-  // Empty: not even at the top of the scale.
-  std::optional<Mark> lowest_mark;
-  // Where both are equal, on or between two steps, to a millionth; empty: nowhere on the scale, or
-  // everywhere.
-  std::optional<Exact> even_mark;
-  // The harder one is at least as good at this base chance and all below, in per cent, rounded down to a
-  // hundredth. 100: whatever the chance, as where the kind has no base mark; empty: not even at 0.
-  std::optional<Decimal> highest_chance;
-  std::vector<Mark> marks;       // of the harder one; rows of the table, falling
-  std::vector<Decimal> chances;  // columns, rising
-  std::vector<Points> table;     // expected gain, row by row
 };
 
 struct Comparison {

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cassert>
 
-#include "engine/choosing/compare.h"
 #include "engine/choosing/part_worth.h"
 #include "engine/choosing/worth.h"
 #include "engine/routine/routine.h"

@@ -18,7 +18,7 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
-#include "engine/choosing/search/choose_best.h"
+#include "engine/choosing/plan_wish.h"  // IWYU pragma: export
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "grammar/diagnostics.h"
@@ -27,46 +27,6 @@
 
 namespace landdrill {
 
-constexpr std::size_t leave_out = static_cast<std::size_t>(-1);
-
-struct PlanWish {
-  enum class For { expected, quantile, target } aim = For::expected;
-  Chance share = 0.25;       // for quantile: the total that is not reached with this chance at most
-  Decimal target;            // for target, in points
-  std::size_t how_many = 6;  // the best, and the next five
-  bool event_limits = true;  // quotas, families, time, and those within one element
-  std::vector<OwnLimit>
-      limits;  // told on the command line; they stand instead of what the sheet says of the same
-  bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
-  ForecastWish forecast;
-  std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
-  // For quantile and target: after so many beginnings and programmes it stops by itself, in each search; a
-  // thousand take some two seconds for 12 elements x 8 options, and less the fewer there are.
-  std::uint64_t most_steps = 2'000;
-};
-// Where the event weights elements by difficulty together, quantile and target are worked out programme by
-// programme: all within the limits, or the most promising up to so many, and then the answer is not proved.
-constexpr std::size_t most_weighted_forecasts = 300;
-
-struct PlanChoice {
-  std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
-  Points total;                         // expected, to the sixth place
-  std::optional<Decimal> quantile;      // for quantile
-  std::optional<ChanceBounds> reaches;  // for target
-  std::optional<Decimal> seconds;
-  // By how much the best one's aim is above it: points; for a target, chance in per cent.
-  std::optional<Decimal> behind;
-};
-struct PlanLimit {
-  std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
-  std::string from;   // "quotas.csv line 9", "the sheet", "the command line"
-  std::optional<Decimal> least, most;
-  Decimal used;  // by the best programme; seconds to the tenth
-  // What one unit more room at its top (and at its bottom) adds to the aim; empty without a top (a bottom),
-  // or when even then nothing is feasible, or when it could not be proved in the steps allowed. In points;
-  // for a target: chance in per cent.
-  std::optional<Points> one_more, one_less;
-};
 struct Plan {
   Obstacles obstacles;
   std::vector<std::string> notes;   // options that are left out, and limits: whole sentences

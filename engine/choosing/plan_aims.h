@@ -11,8 +11,8 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
-#include "engine/choosing/plan.h"
 #include "engine/choosing/plan_rooms.h"
+#include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"

@@ -10,7 +10,7 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
-#include "engine/choosing/plan.h"
+#include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"

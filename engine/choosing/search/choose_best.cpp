@@ -4,13 +4,13 @@
 
 #include "engine/choosing/search/choose_layers.h"
 #include "engine/choosing/search/choose_prices.h"
+#include "engine/choosing/search/choosing.h"
 
 namespace landdrill {
 namespace {
 
-// Few places first, for a good answer soon; what it is worth then cuts down what more of them have to look
-// at.
-constexpr std::size_t widths[] = {128, 2'048, 32'768, 131'072};
+// Few ways first, for a good answer soon; what it is worth then cuts down what more of them have to look at.
+constexpr std::size_t widths[] = {512, 8'192, 131'072, 524'288};
 
 void put_in(std::vector<Chosen>& best, const std::vector<Chosen>& found, std::size_t how_many) {
   best.insert(best.end(), found.begin(), found.end());
@@ -27,72 +27,56 @@ std::int64_t whole_worths(std::int64_t bound, std::int64_t scale) {
 
 class Search {
  public:
-  Search(const Choosing& choosing, const ChooseWish& wish, Budget& budget)
-      : how_many_(wish.how_many), priced_(choosing), budget_(budget) {}
+  Search(const Choosing& choosing, const ChooseWish& wish)
+      : choosing_(choosing), wish_(wish), prices_(choosing) {}
 
   BestChoices run() {
-    drop_dominated(priced_, how_many_);
-    prices_.push_back(cheapest(priced_, {}));
-    if (root() == no_way) return nothing();
-    put_in(result_.best, repaired(priced_, prices_.front(), how_many_), how_many_);
+    const std::vector<std::int64_t> nothing(choosing_.limits.size());
+    dropped_ = prices_.bound(0, choosing_.chain ? choosing_.chain->start : 0, 0, nothing);
     for (const std::size_t width : widths) {
-      const LayersResult found = layers(priced_, prices_, {how_many_, known(), width}, budget_);
-      put_in(result_.best, found.best, how_many_);
-      if (done(found.dropped)) return std::move(result_);
-      if (budget_.over) break;
-      tighten();
+      // The first answers whatever it is told: it is soon done.
+      const auto go_on = [&](std::uint64_t more) { return count(more) || width == widths[0]; };
+      const auto found = layers(choosing_, prices_, {wish_.how_many, known(), width}, go_on);
+      if (!found) break;
+      put_in(result_.best, found->best, wish_.how_many);
+      dropped_ = std::min(dropped_, found->dropped);
+      if (proved() || over_) break;
+    }
+    result_.proved = proved();
+    result_.infeasible = result_.proved && result_.best.empty();
+    if (!result_.proved) {
+      result_.at_most = whole_worths(dropped_, prices_.scale);
+      if (!result_.best.empty()) result_.at_most = std::max(*result_.at_most, result_.best.front().worth);
     }
     return std::move(result_);
   }
 
  private:
-  std::int64_t root() const {
-    const std::vector<std::int64_t> nothing_used(priced_.rooms.size());
-    return prices_.front().bound(priced_, {0, priced_.start, 0}, nothing_used);
+  bool count(std::uint64_t more) {
+    result_.nodes += more;
+    if (result_.nodes > wish_.most_nodes || (wish_.go_on && !wish_.go_on(result_.nodes))) over_ = true;
+    return !over_;
   }
   // What is worth less cannot be among the best.
   std::optional<std::int64_t> known() const {
-    if (result_.best.size() < how_many_) return std::nullopt;
+    if (result_.best.size() < wish_.how_many) return std::nullopt;
     return result_.best.back().worth;
   }
-
-  BestChoices nothing() {
-    result_.infeasible = true;
-    return std::move(result_);
-  }
-
   // Whether nothing that was dropped could be better than what was found.
-  bool done(std::int64_t dropped) {
-    const std::int64_t at_most =
-        dropped == no_way ? 0 : whole_worths(std::min(dropped, root()), priced_.scale);
-    result_.proved = dropped == no_way || (known() && at_most <= *known());
-    result_.at_most.reset();
-    result_.infeasible = result_.proved && result_.best.empty();
-    if (result_.proved) return true;
-    result_.at_most = at_most;
-    if (!result_.best.empty()) result_.at_most = std::max(at_most, result_.best.front().worth);
-    return false;
+  bool proved() const {
+    return dropped_ == no_way || (known() && whole_worths(dropped_, prices_.scale) <= *known());
   }
 
-  void tighten() {
-    if (!known()) return;
-    drop_hopeless(priced_, prices_.front(), *known());
-    priced_.measure();
-    prices_.front() = cheapest(priced_, known(), prices_.front());
-  }
-
-  std::size_t how_many_;
-  Priced priced_;
-  Budget& budget_;
-  std::vector<Prices> prices_;
+  const Choosing& choosing_;
+  const ChooseWish& wish_;
+  const Prices prices_;
+  std::int64_t dropped_ = no_way;
+  bool over_ = false;
   BestChoices result_;
 };
 
 BestChoices search(const Choosing& choosing, const ChooseWish& wish) {
-  Budget budget{0, wish.most_nodes, &wish.go_on, false};
-  BestChoices result = Search(choosing, wish, budget).run();
-  result.nodes = budget.nodes;
-  return result;
+  return Search(choosing, wish).run();
 }
 
 std::vector<LimitSide> sides_of(const Choosing& choosing) {

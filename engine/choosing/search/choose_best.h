@@ -5,48 +5,19 @@
 //   choose_best(two, {}).best[0].choices    // {1, 0}: 20 + 25 with 12 of 12
 //
 // Whole numbers only, so the answer is exact and proved: list after list, what leaves the same room is put
-// together, and what cannot be among the best by prices on the limits (Lagrange multipliers) is dropped. When
-// it has to stop early, the answer says how much better another could be. Knows nothing of routines; plan.h
-// does.
+// together, and what cannot be among the best by prices on the limits is dropped. When it has to stop early,
+// the answer says how much better another could be. Knows nothing of routines; plan.h does.
 #pragma once
 
 #include <cstdint>
 #include <functional>
 #include <optional>
-#include <string>
 #include <vector>
+
+#include "engine/choosing/search/choosing.h"  // IWYU pragma: export
 
 namespace landdrill {
 
-struct ChoiceLimit {
-  std::string words;                        // for messages: "at most 5 elements of kind hybrid"
-  std::optional<std::int64_t> least, most;  // of the sum of what the choices use
-};
-struct Choice {
-  std::int64_t worth = 0;
-  std::vector<std::int64_t> uses;  // one for each limit; may be negative
-};
-
-// A limit on neighbours: from list to list, every choice leads from one state to the next.
-constexpr std::uint32_t broken = static_cast<std::uint32_t>(-1);
-struct ChoiceChain {
-  std::string words;
-  std::uint32_t states = 1, start = 0;
-  std::vector<std::vector<std::vector<std::uint32_t>>> next;  // [list][choice][state]: a state, or broken
-  std::vector<bool> may_end;                                  // for each state
-};
-
-struct Choosing {
-  std::vector<std::vector<Choice>> lists;  // one choice from each; a list without choices cannot be met
-  std::vector<ChoiceLimit> limits;
-  std::optional<ChoiceChain> chain;
-};
-
-struct Chosen {
-  std::vector<std::size_t> choices;  // one for each list
-  std::int64_t worth = 0;
-  friend bool operator==(const Chosen&, const Chosen&) = default;
-};
 // One side of a limit, or the chain (`limit` is then the number of limits).
 struct LimitSide {
   std::size_t limit = 0;
