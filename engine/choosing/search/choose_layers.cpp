@@ -10,7 +10,7 @@ namespace {
 // One way to choose so far; `before` is its way up to the list before.
 struct Track {
   std::int64_t worth = 0, bound = 0;
-  std::int64_t off = 0;    // how far off the limits it may end
+  std::int64_t off = 0;    // what it costs to end off the limits, see Prices
   std::uint64_t room = 0;  // of its state and what it uses: equal for equal ones
   std::uint32_t before = 0, choice = 0, state = 0;
 };
@@ -108,14 +108,16 @@ class Pass {
     layer = std::move(left);
   }
 
-  // Half of those that stay may be worth most, the others are nearest to the limits.
+  // To end off the limits costs what the lists can make up for; half of those that stay are the nearest.
   void drop(const Layer& layer, std::vector<std::uint32_t>& order) {
     const auto middle = order.begin() + static_cast<std::ptrdiff_t>(wish_.width / 2);
     const auto last = order.begin() + static_cast<std::ptrdiff_t>(wish_.width);
-    const auto by_bound = [&](std::uint32_t w) { return std::pair(-layer.ways[w].bound, w); };
-    std::ranges::nth_element(order.begin(), middle, order.end(), {}, by_bound);
+    const auto promise = [&](std::uint32_t w) {
+      return std::pair(layer.ways[w].off - layer.ways[w].bound, w);
+    };
+    std::ranges::nth_element(order.begin(), middle, order.end(), {}, promise);
     std::ranges::nth_element(middle, last, order.end(), {},
-                             [&](std::uint32_t w) { return std::pair(layer.ways[w].off, by_bound(w)); });
+                             [&](std::uint32_t w) { return std::pair(layer.ways[w].off, promise(w)); });
     for (auto at = last; at != order.end(); ++at) {
       result_.dropped = std::max(result_.dropped, layer.ways[*at].bound);
     }

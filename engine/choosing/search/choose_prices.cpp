@@ -41,6 +41,10 @@ Prices::Prices(const Choosing& choosing)
     : choosing_(choosing), states_(choosing.chain ? choosing.chain->states : 1) {
   const std::int64_t worth = largest_worth(choosing);
   while (scale < (std::int64_t{1} << 24) && worth * scale < top_bound / 4) scale *= 2;
+  for (const auto& list : choosing.lists) {
+    const auto [least, most] = std::ranges::minmax(list, {}, &Choice::worth);
+    step_worth_ = std::max(step_worth_, (most.worth - least.worth) * scale / 256);
+  }
   measure();
   find();
 }
@@ -87,7 +91,7 @@ std::int64_t Prices::off(std::size_t list, std::span<const std::int64_t> used) c
     const std::int64_t away = most && all > *most ? all - *most : least && all < *least ? *least - all : 0;
     sum += away / widest * 64 + away % widest * 64 / widest;
   }
-  return sum;
+  return std::min<std::int64_t>(sum, 4'096) * step_worth_;
 }
 
 // Works out what the lists are worth at these prices, and what the choices that reach it use, if there are any.

@@ -33,8 +33,8 @@ class Prices {
   // have a choice each.
   std::int64_t bound(std::size_t list, std::uint32_t state, std::int64_t worth,
                      std::span<const std::int64_t> used) const;
-  // How far off the limits it ends when the lists behind are chosen by the prices; the widest step in a list
-  // counts 64.
+  // What it costs to end off the limits when the lists behind are chosen by the prices: a fourth of the widest
+  // worths in a list for the widest step. A guess, no bound.
   std::int64_t off(std::size_t list, std::span<const std::int64_t> used) const;
 
   std::int64_t scale = 1;                   // prices and bounds are in so manieth parts of a worth
@@ -50,6 +50,7 @@ class Prices {
 
   const Choosing& choosing_;
   const std::size_t states_;
+  std::int64_t step_worth_ = 0;
   std::vector<std::int64_t> of_;      // one for each limit: above 0 for its most, below 0 for its least
   std::vector<std::int64_t> top_;     // so that nothing overflows
   std::vector<std::int64_t> widest_;  // the largest difference in one list
