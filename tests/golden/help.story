@@ -181,6 +181,7 @@ the program are never changed: copy one first.
   --source TEXT         where the value is from, for the row's source
   --status published|practice|memory|invented
                         how far the value can be trusted (otherwise memory)
+  --format text|json    how to print
   --values FOLDER       look for value sets in this folder first
   --season FILE         take the value sets from this season file, not from
                         folders
