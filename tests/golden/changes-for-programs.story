@@ -116,14 +116,6 @@ routin "Reeds"
       "column": "source",
       "before": "typed in, value was 1.4 before",
       "after": "typed in, value was 1.5 before"
-    },
-    {
-      "table": "parts",
-      "row": "spin-720",
-      "change": "changed",
-      "column": "status",
-      "before": "memory",
-      "after": "memory"
     }
   ]
 }

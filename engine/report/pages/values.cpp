@@ -4,6 +4,8 @@
 #include <fmt/ranges.h>
 
 #include <algorithm>
+#include <utility>
+#include <vector>
 
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
@@ -336,8 +338,10 @@ Page values_change_page(std::string question, std::string_view set, const RowCha
   Page page(std::move(question));
   page.verbatim("", std::move(text));
   page.fact("set", set);
-  const bool as_it_was = !change.cells.empty() && change.cells[0].before == change.cells[0].after;
-  page.add(changes_table(as_it_was ? SetComparison{} : SetComparison{{change}}), Seen::by_programs);
+  RowChange real = change;
+  std::erase_if(real.cells, [](const CellChange& cell) { return cell.before == cell.after; });
+  const bool as_it_was = real.cells.empty() && !change.cells.empty();
+  page.add(changes_table(as_it_was ? SetComparison{} : SetComparison{{std::move(real)}}), Seen::by_programs);
   return page;
 }
 
