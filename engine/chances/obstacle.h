@@ -1,4 +1,4 @@
-// Why a question about chances or choices has no answer, as values: engine/report/cautions.h makes the sentence.
+// Why a question about chances or choices has no answer, as values: engine/report/obstacle_words.h makes the sentence.
 //
 //   Obstacle{Obstacle::Of::elements_unmarked, {.elements = {1, 3}}}
 //   // "elements 1 and 3 have no expected mark: add `expect`, or a run"

@@ -9,7 +9,7 @@
 #include <cstdio>
 
 #include "engine/chances/forecast.h"
-#include "engine/report/cautions.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/outside/draws.h"
 #include "tests/outside/made_up_routines.h"
 

@@ -12,7 +12,7 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/output.h"
 #include "engine/judging/lessons.h"
-#include "engine/report/cautions.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/report/pages/progress.h"

@@ -1,8 +1,8 @@
 #include "engine/report/pages/score.h"
 
 #include "engine/chances/obstacle.h"
-#include "engine/report/cautions.h"
 #include "engine/report/figures.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"

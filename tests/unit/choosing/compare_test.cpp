@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "engine/report/cautions.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

@@ -5,7 +5,7 @@
 #include <random>
 
 #include "engine/choosing/worth.h"
-#include "engine/report/cautions.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/report/cautions.h"
+#include "engine/report/obstacle_words.h"
 #include "tests/unit/kit/planning_kit.h"
 
 namespace landdrill {

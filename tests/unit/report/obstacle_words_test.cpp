@@ -1,7 +1,7 @@
 // Sentences for what stands in the way.
-#include <gtest/gtest.h>
+#include "engine/report/obstacle_words.h"
 
-#include "engine/report/cautions.h"
+#include <gtest/gtest.h>
 
 namespace landdrill::report {
 namespace {
