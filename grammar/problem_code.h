@@ -24,7 +24,7 @@ struct ProblemEntry {
   std::array<char, 24> code{};
   std::size_t length;
   Severity severity;
-  std::string_view meaning;
+  std::string_view meaning;  // for who reads the list
 };
 
 class ProblemCode {
@@ -45,10 +45,6 @@ constexpr std::string_view code_of(ProblemCode problem) {
 }
 constexpr Severity severity_of(ProblemCode problem) {
   return problem.entry().severity;
-}
-// The sentence of the list, for the documentation.
-constexpr std::string_view meaning_of(ProblemCode problem) {
-  return problem.entry().meaning;
 }
 
 }  // namespace landdrill

@@ -109,12 +109,8 @@ std::vector<std::string_view> nearest(std::string_view word, std::span<const std
 }
 
 std::optional<Word> nearest_keyword(std::string_view word) {
-  static const auto list = [] {
-    std::array<std::string_view, std::size(keyword_list)> all;
-    std::transform(std::begin(keyword_list), std::end(keyword_list), all.begin(),
-                   [](const Keyword& k) { return k.word; });
-    return all;
-  }();
+  std::vector<std::string_view> list;
+  for (const Keyword& each : keywords()) list.push_back(each.word);
   const auto found = nearest(word, list, 1);
   return found.empty() ? std::nullopt : find(found.front());
 }

@@ -166,10 +166,4 @@ PanelView panel_view(const MarkSheet& sheet) {
   return view;
 }
 
-std::vector<PanelView> panel_views(const Routine& routine, std::span<const RecordedPanel> panels) {
-  std::vector<PanelView> views;
-  for (const MarkSheet& sheet : mark_sheets(routine, panels)) views.push_back(panel_view(sheet));
-  return views;
-}
-
 }  // namespace landdrill

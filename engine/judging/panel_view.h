@@ -1,8 +1,8 @@
 // A recorded panel, judge by judge: who marks high, who scatters, who is dropped, and how far they agree.
 //
-//   std::vector<PanelView> views = panel_views(routine, routine.panels);
-//   views[0].judges[2].bias.value    // -0.25 marks: below the mean of the others
-//   views[0].sentences[0]            // "Judge 3 marks half a step lower than the others."
+//   PanelView view = panel_view(mark_sheets(routine, routine.panels)[0]);
+//   view.judges[2].bias.value    // -0.25 marks: below the mean of the others
+//   view.sentences[0]            // "Judge 3 marks half a step lower than the others."
 //
 // Differences are in marks. Judges are told apart by their seat, 0 is the first; they are taken to sit in the
 // same seats all through a view. Statistics are from agreement.h and never go into a score.
@@ -37,7 +37,6 @@ PanelView panel_view(const MarkSheet& sheet);  // of at least one line
 // Elements with the same aspect, number of judges and scale make one sheet, over all panels given; so do the
 // aspects of the whole routine.
 std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const RecordedPanel> panels);
-std::vector<PanelView> panel_views(const Routine& routine, std::span<const RecordedPanel> panels);
 // The lines of `more` behind those of the same aspect, number of judges and scale.
 void put_together(std::vector<MarkSheet> more, std::vector<MarkSheet>& sheets);
 

@@ -21,8 +21,8 @@ std::string sheet_of_the_final() {
 }
 const PanelView& view_of_the_final() {
   static const kit::ReadSheet sheet(sheet_of_the_final(), kit::shipped("springboard-2000"));
-  static const std::vector<PanelView> views = panel_views(sheet.routine(), sheet.routine().panels);
-  return views.at(0);
+  static const PanelView view = panel_view(mark_sheets(sheet.routine(), sheet.routine().panels).at(0));
+  return view;
 }
 const published::Reference& final_by_r() {
   return published::references().at("springboard");

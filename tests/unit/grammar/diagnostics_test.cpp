@@ -62,7 +62,7 @@ TEST(Message, CutsALongLineBetweenCharacters) {
 TEST(Message, CarriesTheCodeWithHyphens) {
   EXPECT_EQ(code_of(Problem::unknown_keyword), "unknown-keyword");
   EXPECT_EQ(severity_of(Problem::syntax), Severity::error);
-  EXPECT_FALSE(meaning_of(Problem::syntax).empty());
+  EXPECT_FALSE(Problem::syntax.meaning.empty());
 }
 
 Diagnostic at_line(std::size_t line, std::string file = "a") {

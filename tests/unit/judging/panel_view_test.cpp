@@ -278,12 +278,13 @@ TEST(MarkSheets, KeepElementsAndTheWholeRoutineApart) {
 
 TEST(MarkSheets, LeaveTheDateOutOfASinglePanel) {
   const kit::ReadSheet reeds(kit::reeds + two_panels, kit::pond());
-  const std::vector<PanelView> views =
-      panel_views(reeds.routine(), std::span(reeds.routine().panels).last(1));
-  ASSERT_EQ(views.size(), 1u);
-  EXPECT_EQ(views[0].lines, (std::vector<std::string>{"1 Ripple"}));
-  EXPECT_TRUE(views[0].of_elements);
-  EXPECT_EQ(views[0].step.text(), "0.25");
+  const std::vector<MarkSheet> sheets =
+      mark_sheets(reeds.routine(), std::span(reeds.routine().panels).last(1));
+  ASSERT_EQ(sheets.size(), 1u);
+  const PanelView view = panel_view(sheets[0]);
+  EXPECT_EQ(view.lines, (std::vector<std::string>{"1 Ripple"}));
+  EXPECT_TRUE(view.of_elements);
+  EXPECT_EQ(view.step.text(), "0.25");
 }
 
 }  // namespace
