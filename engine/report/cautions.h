@@ -1,6 +1,6 @@
 // What swimmers have to take care of, in whole sentences.
 //
-//   sentences_of(account.cautions)      // {"Lifts and throws: check the depth ...", "This prices a routine ..."}
+//   sentences_of(account.cautions)      // {"Lifts and throws: agree on the call ...", "This prices a routine ..."}
 //
 // The words are rows of the set or of tables/data/usual-cautions.csv.
 #pragma once

@@ -52,8 +52,10 @@ How to read it
   - total: the whole routine, its other elements as they are.
 
 Take care
-  - Lifts: check the depth and a clear landing, have spotters, and let the bases
-    swim clear before the flyer comes down.
+  - Lifts: agree on the call, check the depth by the facility's and the
+    federation's rule, have spotters, land clear of the bases and the walls, and
+    let the bases swim clear before the flyer comes down.
+  - After a blow to the head: out of the water, and a medical check.
   - Breath-hold: never hyperventilate, never drill it alone or unsupervised,
     rest between tries, stop at the first sign of trouble.
   - This prices a routine; it does not say that anyone can safely swim it.

@@ -126,10 +126,12 @@ std::string cautions_of(const ValueSet& set) {
 
 TEST(Load, SaysTheUsualCautionsWhereTheSetHasNoOther) {
   EXPECT_EQ(cautions_of(*load(test::without(base_set(), "cautions.csv")).set),
-            "lifts: check the depth a\nthrows: check the depth a\nbreath-hold: never hyperventil\n"
+            "lifts: agree on the call\nblow-in-a-lift: After a blow to t\nthrows: agree on the call\n"
+            "blow-in-a-throw: After a blow to t\nbreath-hold: never hyperventil\n"
             "only-a-price: This prices a rou\n");
   EXPECT_EQ(cautions_of(base()),
-            "lifts: have two spotters\nthrows: check the depth a\nbreath-hold: never hyperventil\n"
+            "lifts: have two spotters\nblow-in-a-lift: After a blow to t\nthrows: agree on the call\n"
+            "blow-in-a-throw: After a blow to t\nbreath-hold: never hyperventil\n"
             "only-a-price: This prices a rou\nafter-a-blow: After a blow to t\n");
   EXPECT_EQ(base().cautions.front().from.line, 2u);
   EXPECT_EQ(base().cautions[1].from.status, Status::practice);
