@@ -132,7 +132,8 @@ Step Story::element(std::size_t index) const {
   const Element& element = routine_.elements[index];
   const ShownElement& shown = showing_.elements[index];
   const std::string title(element.title.empty() ? std::string_view(element.kind->title) : element.title);
-  Step step{Role::element, path_of(index), title, {}, {}, {}, {}, {credited(index)}};
+  Step step{Role::element, path_of(index), title, {}, {}, {}, {}, {}};
+  step.inputs.push_back(credited(index));
   const PanelRule* rule = element.panel;
   if (rule == nullptr) step.remark = "not marked by itself in this event";
   if (rule != nullptr && !shown.marks) step.remark = "no mark yet";
@@ -171,7 +172,8 @@ Step Story::aspect(std::size_t index) const {
     step.remark = "no mark yet";
     return step;
   }
-  step.inputs = {mark_step(rule, *shown.marks, shown.judges, rule.aspect), weight(rule, rule.aspect)};
+  step.inputs.push_back(mark_step(rule, *shown.marks, shown.judges, rule.aspect));
+  step.inputs.push_back(weight(rule, rule.aspect));
   const std::string mark = fraction_text(rule, *shown.marks);
   step.rule = mark + " x " + rule.weight->text() + ", " + rounded_text(rule);
   step.value = score_.aspects[index]->text(rule.places);

@@ -86,10 +86,9 @@ class Scoring {
   }
 
   Exit only(const StreamSheet& sheet) {
-    const report::Answer answer =
-        report::score(call_.given, *sheet.routine(), sheet.messages(), sheet.file());
+    report::Answer answer = report::score(call_.given, *sheet.routine(), sheet.messages(), sheet.file());
     if (!answer) return misused(call_, answer.error());
-    tell(with_place(*answer, *sheet.set));
+    tell(with_place(std::move(*answer), *sheet.set));
     return Exit::ok;
   }
 
