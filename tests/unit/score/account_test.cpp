@@ -264,13 +264,13 @@ TEST(Account, CautionsWhereSomeoneIsLiftedThrownOrUnderWater) {
   EXPECT_EQ(cautions(dry), "");
   EXPECT_EQ(cautions(reeds), "breath-hold only-a-price");
   EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 lift\nparts hold")),
-            "lifts only-a-price");
+            "lifts blow-in-a-lift only-a-price");
   EXPECT_EQ(cautions(replaced(dry, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold")),
-            "throws only-a-price");
+            "throws blow-in-a-throw only-a-price");
   const std::string both =
       replaced(replaced(reeds, "element 2 hybrid\nparts spin-b, hold x2", "element 2 throw\nparts hold"),
                "element 1 hybrid \"Ripple\"\nparts spin-a, hold", "element 1 lift\nparts hold");
-  EXPECT_EQ(cautions(both), "lifts throws breath-hold only-a-price");
+  EXPECT_EQ(cautions(both), "lifts blow-in-a-lift throws blow-in-a-throw breath-hold only-a-price");
 }
 
 TEST(Account, SaysTheCautionsOfASetBesideTheUsualOnes) {
