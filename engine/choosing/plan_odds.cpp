@@ -1,5 +1,6 @@
-// The quantile and the target: what could be among the best by odds on a coarse grid, then what still could on
-// finer ones, down to that of a forecast.
+// The quantile and the target: of all programmes within the limits (or those with the highest expected totals, where
+// they are too many) what could be among the best by odds on a coarse grid, then what still could on finer ones,
+// down to that of a forecast.
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -15,7 +16,6 @@
 #include "engine/choosing/plan_weighted_search.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
-#include "tables/binary.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
@@ -30,29 +30,24 @@ class ByOdds : public PlanAim {
       : inputs_(inputs),
         pieces_(std::move(pieces)),
         quantile_(inputs.how.aim == PlanWish::For::quantile),
-        weighing_(inputs_, pieces_),
-        reach_(pieces_, weighing_.coarsest()) {
+        weighing_(inputs_, pieces_) {
     Obstacles none;
     added_ = added_aim(inputs_, none);
   }
 
   AimedBest best(const Choosing& choosing, std::size_t how_many,
                  const std::vector<std::size_t>& known) override {
-    if (!known.empty()) return sifted(choosing, how_many, better_than(places_of(known)));
-    // Those with the highest expected totals are good ones, and whether there are any is known from then on.
-    const AimedBest first = added_->best(choosing, std::max(how_many, good_ones), {});
-    if (first.best.empty()) return first;
-    std::vector<std::vector<std::size_t>> good;
-    for (const AimedProgramme& one : first.best) good.push_back(places_of(one.options));
+    if (!known.empty()) return sifted(choosing, 1, better_than(places_of(known)));
+    const AimedBest by_total = by_expected_total(choosing);
+    if (by_total.best.empty()) return by_total;
+    Promising found = programmes_of(by_total);
+    std::vector<std::vector<std::size_t>> good = found.programmes;
+    if (good.size() > std::max(how_many, good_ones)) good.resize(std::max(how_many, good_ones));
     // Nothing is to be changed for nothing.
     const std::vector<std::size_t> earliest(choosing.lists.size());
-    if (meets(choosing, earliest) && std::find(good.begin(), good.end(), earliest) == good.end())
-      good.push_back(earliest);
-    const ReachFound found = as_good_as(good, how_many, choosing);
-    if (found.all || how_many == 1) return sifted(choosing, how_many, found);
-    // The best alone may be proved where the next ones are too many.
-    const AimedBest alone = sifted(choosing, 1, as_good_as(std::move(good), 1, choosing));
-    return led_by(alone, sifted(choosing, how_many, found));
+    if (meets(choosing, earliest)) good.push_back(earliest);
+    leave_as_good_as(good, how_many, found);
+    return sifted(choosing, how_many, found);
   }
 
   void tell(PlanChoice& choice) const override {
@@ -63,58 +58,67 @@ class ByOdds : public PlanAim {
   }
 
  private:
-  static constexpr std::size_t good_ones = 12;
+  // What may be among the best.
+  struct Promising {
+    std::vector<std::vector<std::size_t>> programmes;
+    bool all = true;        // false: others may be, too
+    std::size_t tried = 0;  // of so many
+  };
+  static constexpr std::size_t good_ones = 12, most_promising = 300;
+
+  // All programmes within the limits, and one more than are tried where they are more; of far too many, some.
+  AimedBest by_expected_total(const Choosing& choosing) const {
+    constexpr double soon_counted = 1e6;
+    double ways = 1;
+    for (const auto& list : choosing.lists) ways *= static_cast<double>(list.size());
+    const std::size_t most = ways > soon_counted ? most_promising : inputs_.how.most_programmes + 1;
+    AimedBest found = added_->best(choosing, most, {});
+    if (found.best.size() == most) found.proved = false;
+    return found;
+  }
+  Promising programmes_of(const AimedBest& by_total) const {
+    Promising found{{}, by_total.proved, by_total.best.size()};
+    if (!found.all) found.tried = std::min(found.tried, most_promising);
+    for (std::size_t i = 0; i < found.tried; ++i)
+      found.programmes.push_back(places_of(by_total.best[i].options));
+    return found;
+  }
 
   // The good ones, and what may be as good as the k-th of them.
-  ReachFound as_good_as(std::vector<std::vector<std::size_t>> good, std::size_t how_many,
-                        const Choosing& choosing) {
+  void leave_as_good_as(const std::vector<std::vector<std::size_t>>& good, std::size_t how_many,
+                        Promising& found) {
     std::vector<WeighedProgramme> known;
     for (const auto& choices : good) known.push_back(weighing_.of(choices, 0));
-    ReachWish wish{inputs_.how.target, -1, inputs_.how.most_steps,
-                   [this] { return inputs_.patience.more(1); }};
-    if (const std::optional<double> beaten = level(known, how_many)) {
-      // Certain as it is, or out of reach for all.
-      if (!quantile_ && reach_.most_often(inputs_.how.target) <= *beaten + 2 * last_bits)
-        return {std::move(good), true};
-      if (quantile_) wish.total = decimal_below(*beaten);
-      wish.often = (quantile_ ? 1 - inputs_.how.share : *beaten) - last_bits;
+    const std::optional<double> beaten = level(known, how_many);
+    // Certain as it is, or out of reach for all.
+    if (beaten && !quantile_ && weighing_.highest() <= *beaten + 2 * last_bits) {
+      found = {good, true, found.tried};
+      return;
     }
-    ReachFound found = reach_.walk(Openings(choosing), wish);
+    std::erase_if(found.programmes, [&](const std::vector<std::size_t>& choices) {
+      const bool goes_on = inputs_.patience.more(1);
+      found.all = found.all && goes_on;
+      return beaten && goes_on && !weighing_.may_be_worth(choices, *beaten);
+    });
     found.programmes.insert(found.programmes.begin(), good.begin(), good.end());
-    return found;
   }
 
   // Asked for one limit after another that is moved by one: worked out for all of them at once.
-  const ReachFound& better_than(const std::vector<std::size_t>& best) {
-    if (!better_) better_ = as_good_as({best}, 1, inputs_.programmes.loosened());
+  const Promising& better_than(const std::vector<std::size_t>& best) {
+    if (!better_) {
+      better_ = programmes_of(by_expected_total(inputs_.programmes.loosened()));
+      leave_as_good_as({best}, 1, *better_);
+    }
     return *better_;
   }
 
-  // The best alone, and what was found behind it.
-  static AimedBest led_by(const AimedBest& alone, AimedBest found) {
-    const AimedProgramme& best = alone.best.front();
-    const std::size_t how_many = found.best.size();
-    if (best.value > found.best.front().value) {
-      std::erase_if(found.best, [&](const AimedProgramme& one) { return one.options == best.options; });
-      found.best.insert(found.best.begin(), best);
-      if (found.best.size() > how_many) found.best.pop_back();
-    }
-    found.at_most = alone.proved ? found.best.front().value : std::max(*found.at_most, best.value);
-    if (alone.proved) found.not_told_apart = alone.not_told_apart;
-    return found;
-  }
-
-  AimedBest sifted(const Choosing& choosing, std::size_t how_many, const ReachFound& found) {
+  AimedBest sifted(const Choosing& choosing, std::size_t how_many, const Promising& found) {
     std::set<std::vector<std::size_t>> seen;
     std::vector<WeighedProgramme> left;
     for (const auto& choices : found.programmes) {
       if (meets(choosing, choices) && seen.insert(choices).second)
         left.push_back({choices, unknown, unknown, unknown, {}, {}, {}});
     }
-    // Without a proof, as many as are soon weighed.
-    constexpr std::size_t enough = 300;
-    if (!found.all && left.size() > enough) left.resize(enough);
-    const std::size_t tried = left.size();
     const bool all = sift_finer_and_finer(left, how_many) && found.all;
     weigh_first(left, how_many);
     AimedBest result;
@@ -125,7 +129,7 @@ class ByOdds : public PlanAim {
     }
     result.proved = all;
     if (!all) {
-      result.tried = inputs_.patience.over() ? 0 : tried;
+      result.tried = inputs_.patience.over() ? 0 : found.tried;
       result.at_most = highest(left.front());
     }
     return result;
@@ -159,16 +163,11 @@ class ByOdds : public PlanAim {
   }
 
   // What no programme exceeds, were there no limits: above the best by hundredths, rounded up.
-  Exact highest(const WeighedProgramme& best) const {
-    const double most =
-        quantile_ ? binary(reach_.most_missed(inputs_.how.share)) : reach_.most_often(inputs_.how.target);
-    double lead = std::max(most, best.most) - best.value;
+  Exact highest(const WeighedProgramme& best) {
+    double lead = std::max(weighing_.highest(), best.most) - best.value;
     if (!quantile_) lead = std::max(0.0, std::min(lead, 1 - best.value) - 2 * last_bits);
     return best.exact + Exact(Decimal::from_units(std::llround(std::ceil((quantile_ ? 100 : 10'000) * lead)) *
                                                   (Decimal::one / 100)));
-  }
-  static Decimal decimal_below(double points) {
-    return Decimal::from_units(static_cast<std::int64_t>(std::floor(points * Decimal::one)));
   }
 
   std::size_t place_of(std::size_t element, std::size_t option) const {
@@ -192,8 +191,7 @@ class ByOdds : public PlanAim {
   const bool quantile_;
   std::unique_ptr<PlanAim> added_;
   mutable ProgrammeOdds weighing_;
-  const Reach reach_;
-  std::optional<ReachFound> better_;  // than the best, were every limit wider by one
+  std::optional<Promising> better_;  // than the best, were every limit wider by one
 };
 
 }  // namespace

@@ -21,106 +21,6 @@
 #include "tables/value_set.h"
 
 namespace landdrill {
-namespace {
-
-class PiecesOf {
- public:
-  explicit PiecesOf(const AimInputs& inputs) : inputs_(inputs) {}
-
-  Pieces run(Obstacles& obstacles) {
-    const Wish first = wish_for(inputs_, 0);
-    ForecastWish coarse = inputs_.how.forecast;
-    coarse.grid.grid = Decimal::whole(10);
-    const Forecast told = forecast(inputs_.routine, first, coarse);
-    obstacles = told.obstacles;
-    if (!obstacles.empty()) return {};
-    pieces_.days = told.days;
-    add_shared(told);
-    add_choices(obstacles);
-    return std::move(pieces_);
-  }
-
- private:
-  void add_shared(const Forecast& told) {
-    for (const ForecastLine& line : told.lines) {
-      if (line.what == ForecastLine::What::aspect) {
-        const PanelRule& rule = *inputs_.routine.aspects[line.index];
-        pieces_.shared.push_back(marked(rule, *line.expected_mark, line.spread,
-                                        [&](const Odds& kept) { return plain_odds(rule, kept); }));
-      } else if (line.what == ForecastLine::What::sync || line.what == ForecastLine::What::penalties) {
-        pieces_.shared.push_back({line.points});
-      }
-    }
-  }
-
-  template <class OddsOf>
-  std::vector<Odds> marked(const PanelRule& rule, Decimal mark, const Spread& spread, OddsOf odds_of) {
-    std::vector<Odds> by_day;
-    for (const Odds::Case& day : pieces_.days.cases()) {
-      by_day.push_back(odds_of(memory_.kept(rule, mark + day.value, spread.marks).odds));
-    }
-    return by_day;
-  }
-
-  void add_choices(Obstacles& obstacles) {
-    const std::vector<std::vector<std::size_t>>& options = inputs_.programmes.options;
-    std::size_t most = 0;
-    const std::vector<Odds> nothing(pieces_.days.cases().size(), Odds::certain(Decimal()));
-    for (const auto& list : options) {
-      pieces_.choices.emplace_back(list.size(), nothing);
-      most = std::max(most, list.size());
-    }
-    for (std::size_t place = 0; place < most; ++place) {
-      const Wish wish = wish_for(inputs_, place);
-      const Risked all = risked(inputs_.routine, wish);
-      const Spreads spread = spreads(inputs_.routine, wish, inputs_.how.forecast.spreads);
-      for (Obstacle& one : obstacles_before(inputs_.routine, all, spread)) {
-        if (std::find(obstacles.begin(), obstacles.end(), one) == obstacles.end())
-          obstacles.push_back(std::move(one));
-      }
-      for (std::size_t i = 0; obstacles.empty() && i < options.size(); ++i) {
-        const PanelRule* rule = inputs_.routine.elements[i].panel;
-        if (place >= options[i].size() || options[i][place] == leave_out || rule == nullptr) continue;
-        pieces_.choices[i][place] = marked(
-            *rule, mean_mark(*all.showing.elements[i].marks), spread.elements[i],
-            [&](const Odds& kept) { return element_odds(*rule, kept, credited(inputs_.routine, all, i)); });
-      }
-    }
-  }
-
-  const AimInputs& inputs_;
-  KeptMemory memory_;
-  Pieces pieces_;
-};
-
-}  // namespace
-
-std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const {
-  std::vector<World> worlds;
-  for (std::size_t day = 0; day < days.cases().size(); ++day) {
-    World world{days.cases()[day].chance, {&nothing}};
-    for (std::size_t i = 0; i < chosen.size(); ++i) world.pieces.push_back(&choices[i][chosen[i]][day]);
-    for (std::size_t i = 0; i < shared.size(); ++i) world.pieces.push_back(&shared_on(i, day));
-    worlds.push_back(std::move(world));
-  }
-  return worlds;
-}
-
-TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
-  return total_odds(worlds(chosen), wish);
-}
-
-GridStep Pieces::step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
-  return chosen_step(worlds(chosen), wish);
-}
-
-TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, GridStep step) const {
-  return total_odds(worlds(chosen), step);
-}
-
-Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles) {
-  return PiecesOf(inputs).run(obstacles);
-}
 
 // A routine cut down to one programme.
 
@@ -168,34 +68,6 @@ Diagnostics objections_with(const Routine& routine, const Wish& wish, const Plan
   return objections_with(programme.routine, programme.wish, of_sheet);
 }
 
-namespace {
-
-// How many beginnings of programmes there are to look into.
-double beginnings_of(const Pieces& pieces) {
-  double all = 0, here = 1;
-  for (const auto& list : pieces.choices) {
-    if (list.size() > 1) all += here;
-    here *= static_cast<double>(list.size());
-  }
-  return std::max(all, 1.0);
-}
-
-// From one on which all beginnings take half a second, about, to that of a forecast.
-std::vector<GridStep> steps_for(const Pieces& pieces, GridWish wish) {
-  constexpr double work_of_all = 5e8, least_work = 1e7, most_work = 3e7, finer = 5;
-  const std::vector<std::size_t> first(pieces.choices.size());
-  const auto whole = static_cast<double>(wish.work);
-  double work = std::min(whole, std::clamp(work_of_all / beginnings_of(pieces), least_work, most_work));
-  std::vector<GridStep> steps;
-  for (; steps.empty() || work < whole; work *= finer) {
-    wish.work = static_cast<std::int64_t>(work);
-    steps.push_back(pieces.step_for(first, wish));
-  }
-  return steps;
-}
-
-}  // namespace
-
 std::optional<double> level(const std::vector<WeighedProgramme>& known, std::size_t how_many) {
   if (known.size() < how_many) return std::nullopt;
   std::vector<double> least;
@@ -227,24 +99,66 @@ bool are_alike(const std::vector<WeighedProgramme>& all) {
   return most - least <= 4 * last_bits;
 }
 
+namespace {
+
+// Multiplications for one programme on the coarsest grid, and how many times as many on every finer one.
+constexpr std::int64_t least_work = 10'000'000, finer = 5;
+
+std::size_t grids_for(std::int64_t whole_work) {
+  std::size_t grids = 1;
+  for (std::int64_t work = least_work * finer; work < whole_work; work *= finer) ++grids;
+  return grids;
+}
+
+}  // namespace
+
 ProgrammeOdds::ProgrammeOdds(const AimInputs& inputs, const Pieces& pieces)
     : inputs_(inputs),
       pieces_(pieces),
-      steps_(steps_for(pieces, inputs.how.forecast.grid)),
-      known_(steps_.size() + 1) {}
+      quantile_(inputs.how.aim == PlanWish::For::quantile),
+      grids_(grids_for(inputs.how.forecast.grid.work)),
+      known_(grids_.size() + 1) {}
+
+Reach& ProgrammeOdds::on(std::size_t grid) {
+  std::optional<Reach>& reach = grids_[grid];
+  if (!reach) {
+    GridWish wish = inputs_.how.forecast.grid;
+    std::int64_t work = least_work;
+    for (std::size_t i = 0; i < grid; ++i) work *= finer;
+    wish.work = std::min(wish.work, work);
+    reach.emplace(pieces_, pieces_.step_for(std::vector<std::size_t>(pieces_.choices.size()), wish));
+  }
+  return *reach;
+}
 
 const WeighedProgramme& ProgrammeOdds::of(const std::vector<std::size_t>& choices, std::size_t grid) {
   const auto known = known_[grid].find(choices);
   if (known != known_[grid].end()) return known->second;
-  const TotalOdds total = grid < finest() ? pieces_.total(choices, steps_[grid])
-                                          : pieces_.total(choices, inputs_.how.forecast.grid);
-  return known_[grid].emplace(choices, weighed(choices, total)).first->second;
+  return known_[grid]
+      .emplace(choices, grid < finest() ? weighed(choices, on(grid)) : forecast_of(choices))
+      .first->second;
 }
 
-WeighedProgramme ProgrammeOdds::weighed(const std::vector<std::size_t>& choices,
-                                        const TotalOdds& total) const {
+WeighedProgramme ProgrammeOdds::weighed(const std::vector<std::size_t>& choices, const Reach& reach) const {
   WeighedProgramme result{choices, 0, 0, 0, {}, {}, {}};
-  if (inputs_.how.aim == PlanWish::For::quantile) {
+  if (quantile_) {
+    const double off = binary(reach.bound());
+    result.value = binary(reach.missed(choices, inputs_.how.share));
+    result.least = result.value - off;
+    result.most = result.value + off;
+  } else {
+    const Decimal target = inputs_.how.target;
+    result.value = reach.often(choices, target);
+    result.least = reach.often(choices, target + reach.bound()) - last_bits;
+    result.most = reach.often(choices, target - reach.bound()) + last_bits;
+  }
+  return result;
+}
+
+WeighedProgramme ProgrammeOdds::forecast_of(const std::vector<std::size_t>& choices) const {
+  WeighedProgramme result{choices, 0, 0, 0, {}, {}, {}};
+  const TotalOdds total = pieces_.total(choices, inputs_.how.forecast.grid);
+  if (quantile_) {
     const double off = binary(total.bound);
     result.quantile = total.odds.quantile(inputs_.how.share);
     result.exact = Exact(*result.quantile);
@@ -259,6 +173,21 @@ WeighedProgramme ProgrammeOdds::weighed(const std::vector<std::size_t>& choices,
     result.most = result.reaches->most + last_bits;
   }
   return result;
+}
+
+bool ProgrammeOdds::may_be_worth(const std::vector<std::size_t>& choices, double value) {
+  const Reach& reach = on(0);
+  const Decimal total = quantile_
+                            ? Decimal::from_units(static_cast<std::int64_t>(std::floor(value * Decimal::one)))
+                            : inputs_.how.target;
+  return reach.often(choices, total - reach.bound()) >=
+         (quantile_ ? 1 - inputs_.how.share : value) - last_bits;
+}
+
+double ProgrammeOdds::highest() {
+  const Reach& reach = on(0);
+  if (quantile_) return binary(reach.missed(reach.ideal(), inputs_.how.share) + reach.bound());
+  return reach.often(reach.ideal(), inputs_.how.target - reach.bound());
 }
 
 }  // namespace landdrill

@@ -33,9 +33,9 @@ struct PlanWish {
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
-  // For quantile and target: after so many beginnings and programmes it stops by itself, in each search; a
-  // thousand take some two seconds for 12 elements x 8 options, and less the fewer there are.
-  std::uint64_t most_steps = 2'000;
+  // For quantile and target: all programmes within the limits are tried where they are no more than these, else
+  // only some, those with the highest expected totals.
+  std::size_t most_programmes = 10'000;
 };
 // Where the event weights elements by difficulty together, quantile and target are worked out programme by
 // programme: all within the limits, or the most promising up to so many, and then the answer is not proved.
