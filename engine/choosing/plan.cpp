@@ -12,7 +12,9 @@
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
+#include "engine/score/objections.h"
 #include "engine/score/score.h"
+#include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 
@@ -194,6 +196,12 @@ class Planning {
 
 Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how) {
   return Planning(routine, wish, how).run();
+}
+
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const PlanChoice& choice,
+                            const Diagnostics& of_sheet) {
+  const Programme programme = programme_of(routine, wish, choice.options);
+  return objections_with(programme.routine, programme.wish, of_sheet);
 }
 
 // Points that add up, element by element: the choosing itself, with the expected points as worths.
