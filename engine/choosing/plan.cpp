@@ -273,6 +273,13 @@ class Added : public PlanAim {
 
 }  // namespace
 
+std::size_t programmes_to_try(const Choosing& choosing, const AimInputs& inputs) {
+  constexpr double soon_counted = 1e6;
+  double ways = 1;
+  for (const auto& list : choosing.lists) ways *= static_cast<double>(list.size());
+  return ways > soon_counted ? most_promising : inputs.how.most_programmes + 1;
+}
+
 Wish wish_for(const AimInputs& inputs, std::size_t place) {
   Wish wish{{}, inputs.wish.runs};
   for (const auto& list : inputs.programmes.options) {

@@ -13,7 +13,6 @@
 #include "engine/chances/total_odds.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_reach.h"
-#include "engine/choosing/plan_weighted_search.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
 #include "tables/binary.h"
@@ -110,14 +109,11 @@ class ByOdds : public PlanAim {
     bool all = true;        // false: others may be, too
     std::size_t tried = 0;  // of so many
   };
-  static constexpr std::size_t good_ones = 12, most_promising = 300;
+  static constexpr std::size_t good_ones = 12;
 
   // All programmes within the limits, and one more than are tried where they are more; of far too many, some.
   AimedBest by_expected_total(const Choosing& choosing) const {
-    constexpr double soon_counted = 1e6;
-    double ways = 1;
-    for (const auto& list : choosing.lists) ways *= static_cast<double>(list.size());
-    const std::size_t most = ways > soon_counted ? most_promising : inputs_.how.most_programmes + 1;
+    const std::size_t most = programmes_to_try(choosing, inputs_);
     AimedBest found = added_->best(choosing, most, {});
     if (found.best.size() == most) found.proved = false;
     return found;
