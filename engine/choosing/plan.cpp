@@ -12,7 +12,9 @@
 #include "engine/choosing/search/choose_best.h"
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
+#include "engine/score/objections.h"
 #include "engine/score/score.h"
+#include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
 
@@ -196,6 +198,12 @@ Plan plan(const Routine& routine, const Wish& wish, const PlanWish& how) {
   return Planning(routine, wish, how).run();
 }
 
+Diagnostics objections_with(const Routine& routine, const Wish& wish, const PlanChoice& choice,
+                            const Diagnostics& of_sheet) {
+  const Programme programme = programme_of(routine, wish, choice.options);
+  return objections_with(programme.routine, programme.wish, of_sheet);
+}
+
 // Points that add up, element by element: the choosing itself, with the expected points as worths.
 
 namespace {
@@ -264,6 +272,13 @@ class Added : public PlanAim {
 };
 
 }  // namespace
+
+std::size_t programmes_to_try(const Choosing& choosing, const AimInputs& inputs) {
+  constexpr double soon_counted = 1e6;
+  double ways = 1;
+  for (const auto& list : choosing.lists) ways *= static_cast<double>(list.size());
+  return ways > soon_counted ? most_promising : inputs.how.most_programmes + 1;
+}
 
 Wish wish_for(const AimInputs& inputs, std::size_t place) {
   Wish wish{{}, inputs.wish.runs};

@@ -72,6 +72,8 @@ std::unique_ptr<PlanAim> added_aim(const AimInputs& inputs, Obstacles& obstacles
 std::unique_ptr<PlanAim> weighted_aim(const AimInputs& inputs, Obstacles& obstacles);
 std::unique_ptr<PlanAim> odds_aim(const AimInputs& inputs, Obstacles& obstacles);
 
+// One more than are tried where programmes may be no more than that; of far too many, only the most promising.
+std::size_t programmes_to_try(const Choosing& choosing, const AimInputs& inputs);
 // The expected points of each choice, by element; nothing for elements that are not marked or left out.
 std::vector<std::vector<Exact>> expected_points(const AimInputs& inputs);
 // A wish for the `place`-th choice of each element, or its last; where that is to leave it out, another.

@@ -1,18 +1,18 @@
-// The quantile and the target: what could be among the best by odds on a coarse grid, then what still could on
-// finer ones, down to that of a forecast.
+// The quantile and the target: of all programmes within the limits (or those with the highest expected totals,
+// where they are too many) what could be among the best by odds on a coarse grid, and of these what is by forecasts.
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <map>
 #include <set>
 #include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/total_odds.h"
 #include "engine/choosing/plan_aims.h"
-#include "engine/choosing/plan_programme_odds.h"
 #include "engine/choosing/plan_reach.h"
-#include "engine/choosing/plan_weighted_search.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
 #include "tables/binary.h"
@@ -21,8 +21,53 @@
 namespace landdrill {
 namespace {
 
+// Chances are not told apart more finely: they come from sums of many small ones.
+constexpr Chance last_bits = 1e-12;
+
 // Of what is not weighed yet.
 constexpr double unknown = -std::numeric_limits<double>::infinity();
+
+// Its value lies between the two for certain, as far as the model goes. In points, or a chance.
+struct Weighed {
+  std::vector<std::size_t> choices;
+  double value = unknown, least = unknown, most = unknown;
+  // As forecast:
+  Exact exact = {};                      // in points, or per cent
+  std::optional<Decimal> quantile = {};  // one of the two, by the aim
+  std::optional<ChanceBounds> reaches = {};
+};
+
+// The k-th highest of what is certain; nothing while there are fewer.
+std::optional<double> level(const std::vector<Weighed>& known, std::size_t how_many) {
+  if (known.size() < how_many) return std::nullopt;
+  std::vector<double> least;
+  for (const Weighed& one : known) least.push_back(one.least);
+  std::nth_element(least.begin(), least.begin() + static_cast<std::ptrdiff_t>(how_many - 1), least.end(),
+                   std::greater<>());
+  return least[how_many - 1];
+}
+
+// Those that differ by no more than sums do by chance are equal: earlier choices first.
+void put_best_first(std::span<Weighed> all) {
+  std::sort(all.begin(), all.end(), [](const Weighed& a, const Weighed& b) { return a.value > b.value; });
+  for (auto from = all.begin(); from != all.end();) {
+    const double equal = from->value - last_bits;
+    const auto next =
+        std::find_if(from, all.end(), [equal](const Weighed& one) { return one.value < equal; });
+    std::sort(from, next, [](const Weighed& a, const Weighed& b) { return a.choices < b.choices; });
+    from = next;
+  }
+}
+
+// Whether no finer grid tells any chance from another.
+bool are_alike(const std::vector<Weighed>& all) {
+  double least = all.front().least, most = all.front().most;
+  for (const Weighed& one : all) {
+    least = std::min(least, one.least);
+    most = std::max(most, one.most);
+  }
+  return most - least <= 4 * last_bits;
+}
 
 class ByOdds : public PlanAim {
  public:
@@ -30,145 +75,185 @@ class ByOdds : public PlanAim {
       : inputs_(inputs),
         pieces_(std::move(pieces)),
         quantile_(inputs.how.aim == PlanWish::For::quantile),
-        weighing_(inputs_, pieces_),
-        reach_(pieces_, weighing_.coarsest()) {
+        reach_(pieces_, coarse_step()) {
     Obstacles none;
     added_ = added_aim(inputs_, none);
   }
 
   AimedBest best(const Choosing& choosing, std::size_t how_many,
                  const std::vector<std::size_t>& known) override {
-    if (!known.empty()) return sifted(choosing, how_many, better_than(places_of(known)));
-    // Those with the highest expected totals are good ones, and whether there are any is known from then on.
-    const AimedBest first = added_->best(choosing, std::max(how_many, good_ones), {});
-    if (first.best.empty()) return first;
-    std::vector<std::vector<std::size_t>> good;
-    for (const AimedProgramme& one : first.best) good.push_back(places_of(one.options));
+    if (!known.empty()) return sifted(choosing, 1, better_than(places_of(known)));
+    const AimedBest by_total = by_expected_total(choosing);
+    if (by_total.best.empty()) return by_total;
+    Promising found = programmes_of(by_total);
+    std::vector<std::vector<std::size_t>> good = found.programmes;
+    if (good.size() > std::max(how_many, good_ones)) good.resize(std::max(how_many, good_ones));
     // Nothing is to be changed for nothing.
     const std::vector<std::size_t> earliest(choosing.lists.size());
-    if (meets(choosing, earliest) && std::find(good.begin(), good.end(), earliest) == good.end())
-      good.push_back(earliest);
-    const ReachFound found = as_good_as(good, how_many, choosing);
-    if (found.all || how_many == 1) return sifted(choosing, how_many, found);
-    // The best alone may be proved where the next ones are too many.
-    const AimedBest alone = sifted(choosing, 1, as_good_as(std::move(good), 1, choosing));
-    return led_by(alone, sifted(choosing, how_many, found));
+    if (meets(choosing, earliest)) good.push_back(earliest);
+    leave_as_good_as(good, how_many, found);
+    return sifted(choosing, how_many, found);
   }
 
   void tell(PlanChoice& choice) const override {
     if (!has_choices(choice.options)) return;
-    const WeighedProgramme& weighed = weighing_.of(places_of(choice.options), weighing_.finest());
+    const Weighed& weighed = forecast_of(places_of(choice.options));
     choice.quantile = weighed.quantile;
     choice.reaches = weighed.reaches;
   }
 
  private:
+  // What may be among the best.
+  struct Promising {
+    std::vector<std::vector<std::size_t>> programmes;
+    bool all = true;        // false: others may be, too
+    std::size_t tried = 0;  // of so many
+  };
   static constexpr std::size_t good_ones = 12;
 
-  // The good ones, and what may be as good as the k-th of them.
-  ReachFound as_good_as(std::vector<std::vector<std::size_t>> good, std::size_t how_many,
-                        const Choosing& choosing) {
-    std::vector<WeighedProgramme> known;
-    for (const auto& choices : good) known.push_back(weighing_.of(choices, 0));
-    ReachWish wish{inputs_.how.target, -1, inputs_.how.most_steps,
-                   [this] { return inputs_.patience.more(1); }};
-    if (const std::optional<double> beaten = level(known, how_many)) {
-      // Certain as it is, or out of reach for all.
-      if (!quantile_ && reach_.most_often(inputs_.how.target) <= *beaten + 2 * last_bits)
-        return {std::move(good), true};
-      if (quantile_) wish.total = decimal_below(*beaten);
-      wish.often = (quantile_ ? 1 - inputs_.how.share : *beaten) - last_bits;
-    }
-    ReachFound found = reach_.walk(Openings(choosing), wish);
-    found.programmes.insert(found.programmes.begin(), good.begin(), good.end());
+  // All programmes within the limits, and one more than are tried where they are more; of far too many, some.
+  AimedBest by_expected_total(const Choosing& choosing) const {
+    const std::size_t most = programmes_to_try(choosing, inputs_);
+    AimedBest found = added_->best(choosing, most, {});
+    if (found.best.size() == most) found.proved = false;
     return found;
+  }
+  Promising programmes_of(const AimedBest& by_total) const {
+    Promising found{{}, by_total.proved, by_total.best.size()};
+    if (!found.all) found.tried = std::min(found.tried, most_promising);
+    for (std::size_t i = 0; i < found.tried; ++i)
+      found.programmes.push_back(places_of(by_total.best[i].options));
+    return found;
+  }
+
+  // The good ones, and what may be as good as the k-th of them.
+  void leave_as_good_as(const std::vector<std::vector<std::size_t>>& good, std::size_t how_many,
+                        Promising& found) const {
+    std::vector<Weighed> known;
+    for (const auto& choices : good) known.push_back(coarsely(choices));
+    const std::optional<double> beaten = level(known, how_many);
+    // Certain as it is, or out of reach for all.
+    if (beaten && !quantile_ && highest() <= *beaten + 2 * last_bits) {
+      found = {good, true, found.tried};
+      return;
+    }
+    std::erase_if(found.programmes, [&](const std::vector<std::size_t>& choices) {
+      const bool goes_on = inputs_.patience.more(1);
+      found.all = found.all && goes_on;
+      return beaten && goes_on && !may_be_worth(choices, *beaten);
+    });
+    found.programmes.insert(found.programmes.begin(), good.begin(), good.end());
   }
 
   // Asked for one limit after another that is moved by one: worked out for all of them at once.
-  const ReachFound& better_than(const std::vector<std::size_t>& best) {
-    if (!better_) better_ = as_good_as({best}, 1, inputs_.programmes.loosened());
+  const Promising& better_than(const std::vector<std::size_t>& best) {
+    if (!better_) {
+      better_ = programmes_of(by_expected_total(inputs_.programmes.loosened()));
+      leave_as_good_as({best}, 1, *better_);
+    }
     return *better_;
   }
 
-  // The best alone, and what was found behind it.
-  static AimedBest led_by(const AimedBest& alone, AimedBest found) {
-    const AimedProgramme& best = alone.best.front();
-    const std::size_t how_many = found.best.size();
-    if (best.value > found.best.front().value) {
-      std::erase_if(found.best, [&](const AimedProgramme& one) { return one.options == best.options; });
-      found.best.insert(found.best.begin(), best);
-      if (found.best.size() > how_many) found.best.pop_back();
-    }
-    found.at_most = alone.proved ? found.best.front().value : std::max(*found.at_most, best.value);
-    if (alone.proved) found.not_told_apart = alone.not_told_apart;
-    return found;
-  }
-
-  AimedBest sifted(const Choosing& choosing, std::size_t how_many, const ReachFound& found) {
+  AimedBest sifted(const Choosing& choosing, std::size_t how_many, const Promising& found) const {
     std::set<std::vector<std::size_t>> seen;
-    std::vector<WeighedProgramme> left;
+    std::vector<Weighed> left;
     for (const auto& choices : found.programmes) {
-      if (meets(choosing, choices) && seen.insert(choices).second)
-        left.push_back({choices, unknown, unknown, unknown, {}, {}, {}});
+      if (meets(choosing, choices) && seen.insert(choices).second) left.push_back({choices});
     }
-    // Without a proof, as many as are soon weighed.
-    constexpr std::size_t enough = 300;
-    if (!found.all && left.size() > enough) left.resize(enough);
-    const std::size_t tried = left.size();
-    const bool all = sift_finer_and_finer(left, how_many) && found.all;
-    weigh_first(left, how_many);
+    bool all = sift(left, how_many, good_ones, [this](const auto& choices) { return coarsely(choices); });
+    if (left.size() > how_many && (quantile_ || !are_alike(left)))
+      all = sift(left, how_many, 0, [this](const auto& choices) { return forecast_of(choices); }) && all;
+    // Those that are told are as forecast.
+    const std::span first(left.data(), std::min(how_many, left.size()));
+    for (Weighed& one : first) one = forecast_of(one.choices);
+    put_best_first(first);
     AimedBest result;
     for (std::size_t i = 0; i < left.size(); ++i) {
       if (i > 0 && left[i].most >= left.front().least) ++result.not_told_apart;
       if (i < how_many)
         result.best.push_back({inputs_.programmes.options_of(left[i].choices), left[i].exact});
     }
-    result.proved = all;
-    if (!all) {
-      result.tried = inputs_.patience.over() ? 0 : tried;
-      result.at_most = highest(left.front());
+    result.proved = all && found.all;
+    if (!result.proved) {
+      result.tried = inputs_.patience.over() ? 0 : found.tried;
+      result.at_most = at_most(left.front());
     }
     return result;
   }
 
-  // Keeps what may be among the best, best first; false when it had to stop.
-  bool sift_finer_and_finer(std::vector<WeighedProgramme>& left, std::size_t how_many) {
-    for (std::size_t grid = 0; grid <= weighing_.finest() && left.size() > how_many; ++grid) {
-      if (!sift(left, how_many, grid)) return false;
-      if (!quantile_ && are_alike(left)) return true;
-    }
-    return true;
-  }
-  // What it does not come to keeps the place that a coarser grid gave it. Good ones are known on the coarsest.
-  bool sift(std::vector<WeighedProgramme>& left, std::size_t how_many, std::size_t grid) {
-    const std::size_t in_any_case = grid == 0 ? good_ones : 0;
+  // Keeps what may be among the best, best first; false when it had to stop. What it does not come to keeps its
+  // place; the good ones it comes to.
+  template <class Weigh>
+  bool sift(std::vector<Weighed>& left, std::size_t how_many, std::size_t in_any_case,
+            const Weigh& weigh) const {
     std::size_t weighed = 0;
     for (; weighed < left.size() && (weighed < in_any_case || inputs_.patience.more(1)); ++weighed)
-      left[weighed] = weighing_.of(left[weighed].choices, grid);
+      left[weighed] = weigh(left[weighed].choices);
     const bool all = weighed == left.size();
     put_best_first(left);
     if (const std::optional<double> beaten = level(left, how_many))
-      std::erase_if(left, [&](const WeighedProgramme& one) { return one.most < *beaten; });
+      std::erase_if(left, [&](const Weighed& one) { return one.most < *beaten; });
     return all;
   }
-  // Those that are told are as forecast.
-  void weigh_first(std::vector<WeighedProgramme>& left, std::size_t how_many) {
-    const std::span first(left.data(), std::min(how_many, left.size()));
-    for (WeighedProgramme& one : first) one = weighing_.of(one.choices, weighing_.finest());
-    put_best_first(first);
-  }
 
-  // What no programme exceeds, were there no limits: above the best by hundredths, rounded up.
-  Exact highest(const WeighedProgramme& best) const {
-    const double most =
-        quantile_ ? binary(reach_.most_missed(inputs_.how.share)) : reach_.most_often(inputs_.how.target);
-    double lead = std::max(most, best.most) - best.value;
+  // So coarse that thousands of programmes are soon looked into.
+  GridStep coarse_step() const {
+    GridWish wish = inputs_.how.forecast.grid;
+    wish.work = std::min<std::int64_t>(wish.work, 10'000'000);
+    return pieces_.step_for(std::vector<std::size_t>(pieces_.choices.size()), wish);
+  }
+  Weighed coarsely(const std::vector<std::size_t>& choices) const {
+    if (quantile_) {
+      const double value = binary(reach_.missed(choices, inputs_.how.share)), off = binary(reach_.bound());
+      return {choices, value, value - off, value + off};
+    }
+    const Decimal target = inputs_.how.target;
+    return {choices, reach_.often(choices, target),
+            reach_.often(choices, target + reach_.bound()) - last_bits,
+            reach_.often(choices, target - reach_.bound()) + last_bits};
+  }
+  // Whether it may be worth as much, as far as the coarse grid can tell: far sooner done than weighing it.
+  bool may_be_worth(const std::vector<std::size_t>& choices, double value) const {
+    const Decimal total = quantile_ ? decimal_below(value) : inputs_.how.target;
+    return reach_.often(choices, total - reach_.bound()) >=
+           (quantile_ ? 1 - inputs_.how.share : value) - last_bits;
+  }
+  static Decimal decimal_below(double points) {
+    return Decimal::from_units(static_cast<std::int64_t>(std::floor(points * Decimal::one)));
+  }
+  // What no programme exceeds, were there no limits.
+  double highest() const {
+    if (quantile_) return binary(reach_.missed(reach_.ideal(), inputs_.how.share) + reach_.bound());
+    return reach_.often(reach_.ideal(), inputs_.how.target - reach_.bound());
+  }
+  // The same above the best by hundredths, rounded up.
+  Exact at_most(const Weighed& best) const {
+    double lead = std::max(highest(), best.most) - best.value;
     if (!quantile_) lead = std::max(0.0, std::min(lead, 1 - best.value) - 2 * last_bits);
     return best.exact + Exact(Decimal::from_units(std::llround(std::ceil((quantile_ ? 100 : 10'000) * lead)) *
                                                   (Decimal::one / 100)));
   }
-  static Decimal decimal_below(double points) {
-    return Decimal::from_units(static_cast<std::int64_t>(std::floor(points * Decimal::one)));
+
+  const Weighed& forecast_of(const std::vector<std::size_t>& choices) const {
+    const auto [known, is_new] = forecasts_.try_emplace(choices);
+    if (is_new) known->second = forecast(choices);
+    return known->second;
+  }
+  Weighed forecast(const std::vector<std::size_t>& choices) const {
+    const TotalOdds total = pieces_.total(choices, inputs_.how.forecast.grid);
+    if (quantile_) {
+      const Decimal quantile = total.odds.quantile(inputs_.how.share);
+      const double value = binary(quantile), off = binary(total.bound);
+      return {choices, value, value - off, value + off, Exact(quantile), quantile};
+    }
+    const ChanceBounds chance = reaches(total, inputs_.how.target);
+    return {choices,
+            chance.chance,
+            chance.least - last_bits,
+            chance.most + last_bits,
+            Exact(Decimal::from_units(std::llround(chance.chance * 100 * Decimal::one))),
+            {},
+            chance};
   }
 
   std::size_t place_of(std::size_t element, std::size_t option) const {
@@ -191,9 +276,9 @@ class ByOdds : public PlanAim {
   const Pieces pieces_;
   const bool quantile_;
   std::unique_ptr<PlanAim> added_;
-  mutable ProgrammeOdds weighing_;
   const Reach reach_;
-  std::optional<ReachFound> better_;  // than the best, were every limit wider by one
+  mutable std::map<std::vector<std::size_t>, Weighed> forecasts_;
+  std::optional<Promising> better_;  // than the best, were every limit wider by one
 };
 
 }  // namespace

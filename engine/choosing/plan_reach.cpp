@@ -3,97 +3,123 @@
 #include <algorithm>
 #include <map>
 
+#include "engine/chances/forecast.h"
+#include "engine/chances/mark_odds.h"
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/risk.h"
+#include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/choosing/plan_programme_odds.h"
+#include "engine/choosing/plan_aims.h"
+#include "engine/choosing/plan_wish.h"
+#include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "tables/decimal.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
+namespace {
 
-OpenLists Openings::all() const {
-  OpenLists open;
-  for (const auto& list : choosing_.lists) {
-    auto& here = open.emplace_back();
-    for (std::size_t c = 0; c < list.size(); ++c) here.push_back(c);
-  }
-  return open;
-}
+class PiecesOf {
+ public:
+  explicit PiecesOf(const AimInputs& inputs) : inputs_(inputs) {}
 
-bool Openings::narrow(OpenLists& open) const {
-  for (bool changed = true; changed;) {
-    changed = false;
-    for (std::size_t j = 0; j < choosing_.limits.size(); ++j) {
-      if (!narrow_by_limit(open, j, changed)) return false;
-    }
-    if (!narrow_by_chain(open, changed)) return false;
+  Pieces run(Obstacles& obstacles) {
+    const Wish first = wish_for(inputs_, 0);
+    ForecastWish coarse = inputs_.how.forecast;
+    coarse.grid.grid = Decimal::whole(10);
+    const Forecast told = forecast(inputs_.routine, first, coarse);
+    obstacles = told.obstacles;
+    if (!obstacles.empty()) return {};
+    pieces_.days = told.days;
+    add_shared(told);
+    add_choices(obstacles);
+    return std::move(pieces_);
   }
-  return true;
-}
 
-bool Openings::narrow_by_limit(OpenLists& open, std::size_t limit, bool& changed) const {
-  const ChoiceLimit& sides = choosing_.limits[limit];
-  const auto uses = [&](std::size_t i, std::size_t c) { return choosing_.lists[i][c].uses[limit]; };
-  std::vector<std::pair<std::int64_t, std::int64_t>> range;
-  std::int64_t least = 0, most = 0;
-  for (std::size_t i = 0; i < open.size(); ++i) {
-    if (open[i].empty()) return false;
-    range.emplace_back(uses(i, open[i].front()), uses(i, open[i].front()));
-    for (const std::size_t c : open[i]) {
-      range[i].first = std::min(range[i].first, uses(i, c));
-      range[i].second = std::max(range[i].second, uses(i, c));
-    }
-    least += range[i].first;
-    most += range[i].second;
-  }
-  for (std::size_t i = 0; i < open.size(); ++i) {
-    const std::size_t before = open[i].size();
-    std::erase_if(open[i], [&](std::size_t c) {
-      return (sides.most && least - range[i].first + uses(i, c) > *sides.most) ||
-             (sides.least && most - range[i].second + uses(i, c) < *sides.least);
-    });
-    changed |= open[i].size() != before;
-    if (open[i].empty()) return false;
-  }
-  return true;
-}
-
-// A choice stays when some state that the lists before it can lead to goes on through it to an allowed end.
-bool Openings::narrow_by_chain(OpenLists& open, bool& changed) const {
-  if (!choosing_.chain) return true;
-  const ChoiceChain& chain = *choosing_.chain;
-  std::vector<std::vector<bool>> reached(open.size() + 1, std::vector<bool>(chain.states));
-  reached[0][chain.start] = true;
-  for (std::size_t i = 0; i < open.size(); ++i) {
-    for (const std::size_t c : open[i]) {
-      for (std::uint32_t state = 0; state < chain.states; ++state) {
-        const std::uint32_t next = chain.next[i][c][state];
-        if (reached[i][state] && next != broken) reached[i + 1][next] = true;
+ private:
+  void add_shared(const Forecast& told) {
+    for (const ForecastLine& line : told.lines) {
+      if (line.what == ForecastLine::What::aspect) {
+        const PanelRule& rule = *inputs_.routine.aspects[line.index];
+        pieces_.shared.push_back(marked(rule, *line.expected_mark, line.spread,
+                                        [&](const Odds& kept) { return plain_odds(rule, kept); }));
+      } else if (line.what == ForecastLine::What::sync || line.what == ForecastLine::What::penalties) {
+        pieces_.shared.push_back({line.points});
       }
     }
   }
-  std::vector<bool> ends = chain.may_end;
-  for (std::size_t i = open.size(); i-- > 0;) {
-    std::vector<bool> before(chain.states);
-    const std::size_t count = open[i].size();
-    std::erase_if(open[i], [&](std::size_t c) {
-      bool leads = false;
-      for (std::uint32_t state = 0; state < chain.states; ++state) {
-        const std::uint32_t next = chain.next[i][c][state];
-        if (!reached[i][state] || next == broken || !ends[next]) continue;
-        leads = before[state] = true;
-      }
-      return !leads;
-    });
-    changed |= open[i].size() != count;
-    if (open[i].empty()) return false;
-    ends = std::move(before);
+
+  template <class OddsOf>
+  std::vector<Odds> marked(const PanelRule& rule, Decimal mark, const Spread& spread, OddsOf odds_of) {
+    std::vector<Odds> by_day;
+    for (const Odds::Case& day : pieces_.days.cases()) {
+      by_day.push_back(odds_of(memory_.kept(rule, mark + day.value, spread.marks).odds));
+    }
+    return by_day;
   }
-  return true;
+
+  void add_choices(Obstacles& obstacles) {
+    const std::vector<std::vector<std::size_t>>& options = inputs_.programmes.options;
+    std::size_t most = 0;
+    const std::vector<Odds> nothing(pieces_.days.cases().size(), Odds::certain(Decimal()));
+    for (const auto& list : options) {
+      pieces_.choices.emplace_back(list.size(), nothing);
+      most = std::max(most, list.size());
+    }
+    for (std::size_t place = 0; place < most; ++place) {
+      const Wish wish = wish_for(inputs_, place);
+      const Risked all = risked(inputs_.routine, wish);
+      const Spreads spread = spreads(inputs_.routine, wish, inputs_.how.forecast.spreads);
+      for (Obstacle& one : obstacles_before(inputs_.routine, all, spread)) {
+        if (std::find(obstacles.begin(), obstacles.end(), one) == obstacles.end())
+          obstacles.push_back(std::move(one));
+      }
+      for (std::size_t i = 0; obstacles.empty() && i < options.size(); ++i) {
+        const PanelRule* rule = inputs_.routine.elements[i].panel;
+        if (place >= options[i].size() || options[i][place] == leave_out || rule == nullptr) continue;
+        pieces_.choices[i][place] = marked(
+            *rule, mean_mark(*all.showing.elements[i].marks), spread.elements[i],
+            [&](const Odds& kept) { return element_odds(*rule, kept, credited(inputs_.routine, all, i)); });
+      }
+    }
+  }
+
+  const AimInputs& inputs_;
+  KeptMemory memory_;
+  Pieces pieces_;
+};
+
+}  // namespace
+
+std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const {
+  std::vector<World> worlds;
+  for (std::size_t day = 0; day < days.cases().size(); ++day) {
+    World world{days.cases()[day].chance, {&nothing}};
+    for (std::size_t i = 0; i < chosen.size(); ++i) world.pieces.push_back(&choices[i][chosen[i]][day]);
+    for (std::size_t i = 0; i < shared.size(); ++i) world.pieces.push_back(&shared_on(i, day));
+    worlds.push_back(std::move(world));
+  }
+  return worlds;
+}
+
+TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
+  return total_odds(worlds(chosen), wish);
+}
+
+GridStep Pieces::step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
+  return chosen_step(worlds(chosen), wish);
+}
+
+Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles) {
+  return PiecesOf(inputs).run(obstacles);
 }
 
 namespace {
 
 constexpr Chance next_to_nothing = 1e-15;
+// No more halves are kept: with a few megabytes each they would fill the memory.
+constexpr std::size_t most_halves = 256;
 
 // The chance of as much or more that is the highest of any, total by total.
 Gridded best_of(const std::vector<std::vector<Gridded>>& choices, std::size_t day) {
@@ -121,17 +147,30 @@ Gridded best_of(const std::vector<std::vector<Gridded>>& choices, std::size_t da
   return best;
 }
 
+// `tail` has the chances of every point or more.
+Chance at_least(const GridSum& sum, const GridSum& tail, std::int64_t point) {
+  // What is as far down as the tail is long reaches nothing; from its first point on, all.
+  const std::int64_t end = sum.first + static_cast<std::int64_t>(sum.chances.size());
+  const std::int64_t from =
+      std::clamp(point - tail.first - static_cast<std::int64_t>(tail.chances.size()) + 1, sum.first, end);
+  const std::int64_t sure = std::clamp(point - tail.first, from, end);
+  const auto chance = [&](std::int64_t i) { return sum.chances[static_cast<std::size_t>(i - sum.first)]; };
+  Chance here = 0, certain = 0;
+  for (std::int64_t i = from; i < sure; ++i)
+    here += chance(i) * tail.chances[static_cast<std::size_t>(point - i - tail.first)];
+  for (std::int64_t i = sure; i < end; ++i) certain += chance(i);
+  return here + certain * tail.chances.front();
+}
+
 }  // namespace
 
 Reach::Reach(const Pieces& pieces, GridStep step) : pieces_(pieces), step_(step) {
-  for (std::size_t i = 0; i < pieces.choices.size(); ++i) {
-    if (pieces.choices[i].size() > 1) order_.push_back(i);
-  }
   put_on_grid();
-  look_behind();
+  halve();
 }
 
 void Reach::put_on_grid() {
+  const std::size_t days = pieces_.days.cases().size();
   for (const auto& list : pieces_.choices) {
     std::int64_t move = 0;
     auto& here = choices_.emplace_back();
@@ -142,10 +181,14 @@ void Reach::put_on_grid() {
         move = std::max(move, by_day.back().largest_move);
       }
     }
-    if (list.size() > 1) bound_ += move;  // else it is shared
+    if (list.size() == 1) continue;  // it is shared
+    bound_ += move;
+    std::vector<Gridded> ideal;
+    for (std::size_t day = 0; day < days; ++day) ideal.push_back(best_of(here, day));
+    here.push_back(std::move(ideal));
   }
   std::int64_t shared = 0;
-  for (std::size_t day = 0; day < pieces_.days.cases().size(); ++day) {
+  for (std::size_t day = 0; day < days; ++day) {
     World world{1, {&pieces_.nothing}};
     for (const auto& list : pieces_.choices) {
       if (list.size() == 1) world.pieces.push_back(&list.front()[day]);
@@ -159,140 +202,78 @@ void Reach::put_on_grid() {
   bound_ += shared;
 }
 
-void Reach::look_behind() {
-  const std::size_t days = shared_.size();
-  tails_.resize(order_.size());
-  best_.assign(days, {0, {1.0}});
-  for (std::size_t place = order_.size(); place-- > 0;) {
-    const auto& list = choices_[order_[place]];
-    for (std::size_t day = 0; day < days; ++day) {
-      for (std::size_t c = 0; c < list.size(); ++c) {
-        if (day == 0) tails_[place].emplace_back();
-        GridSum sum = plus(best_[day], list[c][day]);
-        for (std::size_t i = sum.chances.size() - 1; i-- > 0;) sum.chances[i] += sum.chances[i + 1];
-        tails_[place][c].push_back({sum.first, std::move(sum.chances)});
-      }
-      best_[day] = plus(best_[day], best_of(list, day));
-    }
-  }
-  for (std::size_t day = 0; day < days; ++day) {
-    // The sum of both: the longer one is moved along the cases of the shorter one.
-    Gridded rest;
-    for (std::size_t i = 0; i < best_[day].chances.size(); ++i) {
-      if (best_[day].chances[i] > next_to_nothing)
-        rest.cases.push_back({best_[day].first + static_cast<std::int64_t>(i), best_[day].chances[i]});
-    }
-    best_[day] = plus(shared_[day], rest);
+// So that both halves have about as many ways to choose.
+void Reach::halve() {
+  std::array<double, 2> ways = {1, 1};
+  for (std::size_t i = 0; i < pieces_.choices.size(); ++i) {
+    if (pieces_.choices[i].size() == 1) continue;
+    const std::size_t which = ways[0] <= ways[1] ? 0 : 1;
+    lists_[which].push_back(i);
+    ways[which] *= static_cast<double>(pieces_.choices[i].size());
   }
 }
 
-// The first point from which on a sum may in truth be the total.
-std::int64_t Reach::lowest_point(Decimal total) const {
-  const Int128 parts = Int128{total.units() - bound_ - 1} * step_.parts;
+const Reach::Days& Reach::half(std::size_t which, const Choices& choices) const {
+  Choices chosen;
+  for (const std::size_t list : lists_[which]) chosen.push_back(choices[list]);
+  std::map<Choices, Days>& known = halves_[which];
+  if (const auto at = known.find(chosen); at != known.end()) return at->second;
+  if (known.size() == most_halves) known.clear();
+  Days sums = which == 0 ? shared_ : Days(shared_.size(), GridSum{0, {1.0}});
+  for (std::size_t day = 0; day < sums.size(); ++day) {
+    GridSum& sum = sums[day];
+    for (const std::size_t list : lists_[which]) {
+      sum = plus(sum, choices_[list][choices[list]][day]);
+      cut_tails(sum, next_to_nothing);
+    }
+    for (std::size_t i = sum.chances.size() - 1; which == 1 && i-- > 0;) sum.chances[i] += sum.chances[i + 1];
+  }
+  return known.emplace(std::move(chosen), std::move(sums)).first->second;
+}
+
+// The first point that is no less than the total.
+std::int64_t Reach::point_of(Decimal total) const {
+  const Int128 parts = Int128{total.units()} * step_.parts;
   const Int128 down = parts / step_.millionths;
   return static_cast<std::int64_t>(down * step_.millionths < parts ? down + 1 : down);
 }
 
-Chance Reach::reached(const Days& begun, std::size_t place, std::size_t choice, std::int64_t point) const {
-  Chance all = 0;
-  for (std::size_t day = 0; day < begun.size(); ++day) {
-    const GridSum& sum = begun[day];
-    const Tail& tail = tails_[place][choice][day];
-    // What is as far down as the tail is long reaches nothing; from its first point on, all.
-    const std::int64_t end = sum.first + static_cast<std::int64_t>(sum.chances.size());
-    const std::int64_t from =
-        std::clamp(point - tail.first - static_cast<std::int64_t>(tail.at_least.size()) + 1, sum.first, end);
-    const std::int64_t sure = std::clamp(point - tail.first, from, end);
-    const auto chance = [&](std::int64_t i) { return sum.chances[static_cast<std::size_t>(i - sum.first)]; };
-    Chance here = 0, certain = 0;
-    for (std::int64_t i = from; i < sure; ++i)
-      here += chance(i) * tail.at_least[static_cast<std::size_t>(point - i - tail.first)];
-    for (std::int64_t i = sure; i < end; ++i) certain += chance(i);
-    all += pieces_.days.cases()[day].chance * (here + certain * tail.at_least.front());
-  }
-  return all;
+Chance Reach::often_at(const Choices& choices, std::int64_t point) const {
+  const Days &sums = half(0, choices), &tails = half(1, choices);
+  Chance often = 0;
+  for (std::size_t day = 0; day < sums.size(); ++day)
+    often += pieces_.days.cases()[day].chance * at_least(sums[day], tails[day], point);
+  return often;
 }
 
-Reach::Days Reach::with(const Days& begun, std::size_t list, std::size_t choice) const {
-  Days sums;
-  for (std::size_t day = 0; day < begun.size(); ++day) {
-    sums.push_back(plus(begun[day], choices_[list][choice][day]));
-    cut_tails(sums.back(), next_to_nothing);
-  }
-  return sums;
+Chance Reach::often(const Choices& choices, Decimal total) const {
+  return often_at(choices, point_of(total));
 }
 
-struct Reach::Walk {
-  const Openings& openings;
-  const ReachWish& wish;
-  std::int64_t point = 0;
-  std::uint64_t steps = 0;
-  ReachFound found;
-};
-
-// The likeliest choice first.
-void Reach::look_into(Walk& walk, const OpenLists& open, const Days& begun, std::size_t place) const {
-  const std::size_t list = order_[place];
-  std::vector<std::pair<Chance, std::size_t>> ways;
-  for (const std::size_t choice : open[list]) {
-    const Chance chance = reached(begun, place, choice, walk.point);
-    if (chance >= walk.wish.often) ways.emplace_back(chance, choice);
+Decimal Reach::missed(const Choices& choices, Chance share) const {
+  const Days &sums = half(0, choices), &tails = half(1, choices);
+  std::int64_t low = sums.front().first + tails.front().first, high = low;
+  for (std::size_t day = 0; day < sums.size(); ++day) {
+    const std::int64_t first = sums[day].first + tails[day].first;
+    low = std::min(low, first);
+    high = std::max(high,
+                    first + static_cast<std::int64_t>(sums[day].chances.size() + tails[day].chances.size()));
   }
-  std::stable_sort(ways.begin(), ways.end(), [](const auto& a, const auto& b) { return a.first > b.first; });
-  for (const auto& [chance, choice] : ways) {
-    OpenLists rest = open;
-    rest[list] = {choice};
-    if (!walk.openings.narrow(rest)) continue;
-    walk.found.all =
-        walk.found.all && ++walk.steps <= walk.wish.most_steps && (!walk.wish.go_on || walk.wish.go_on());
-    if (!walk.found.all) return;
-    if (place + 1 < order_.size()) {
-      look_into(walk, rest, with(begun, list, choice), place + 1);
+  while (low < high) {
+    const std::int64_t middle = low + (high - low) / 2;
+    if (often_at(choices, middle + 1) <= 1 - share) {
+      high = middle;
     } else {
-      auto& found = walk.found.programmes.emplace_back();
-      for (const auto& one : rest) found.push_back(one.front());
+      low = middle + 1;
     }
   }
+  return value_at(low, step_);
 }
 
-ReachFound Reach::walk(const Openings& openings, const ReachWish& wish) const {
-  Walk walk{openings, wish, lowest_point(wish.total), 0, {}};
-  OpenLists open = openings.all();
-  if (!openings.narrow(open)) return {};
-  if (order_.empty()) {
-    walk.found.programmes.emplace_back(open.size());
-  } else {
-    look_into(walk, open, shared_, 0);
-  }
-  return std::move(walk.found);
-}
-
-GridSum Reach::best_total() const {
-  GridSum total;
-  for (std::size_t day = 0; day < best_.size(); ++day)
-    mix_in(total, best_[day], pieces_.days.cases()[day].chance);
-  return total;
-}
-
-Decimal Reach::most_missed(Chance share) const {
-  const GridSum total = best_total();
-  Chance below = 0;
-  std::int64_t point = total.first;
-  for (const Chance one : total.chances) {
-    below += one;
-    if (below >= share) break;
-    ++point;
-  }
-  return value_at(point, step_) + Decimal::from_units(bound_ + 1);
-}
-
-Chance Reach::most_often(Decimal total) const {
-  const GridSum best = best_total();
-  const std::int64_t from = lowest_point(total);
-  Chance sum = 0;
-  for (std::size_t i = 0; i < best.chances.size(); ++i)
-    sum += best.first + static_cast<std::int64_t>(i) >= from ? best.chances[i] : 0;
-  return sum;
+Reach::Choices Reach::ideal() const {
+  Choices choices;
+  for (const auto& list : pieces_.choices) choices.push_back(list.size() == 1 ? 0 : list.size());
+  return choices;
 }
 
 }  // namespace landdrill

@@ -1,91 +1,84 @@
-// Which programmes reach a total often enough: depth first, beginnings shared.
+// How often programmes reach a total, all on one grid.
 //
 //   Reach reach(pieces, step);
-//   reach.walk(openings, {from, 0.75, 20'000}).programmes    // every one that reaches `from` 3 times in 4
+//   reach.often({0, 1, 0}, total)                       // of these choices, as far as the grid can tell
+//   reach.often(reach.ideal(), total - reach.bound())   // no programme reaches it more often
 //
-// A beginning is given up when it falls short although each list behind it has the best of all its choices at
-// once, total by total: the highest chance of any to come to that much or more. All on one grid. Only
-// plan*.cpp include this.
+// What half of the elements give is added up once for all programmes that share it: then another programme takes
+// no more than a sum of products. Only plan*.cpp include this.
 #pragma once
 
+#include <array>
+#include <map>
+
+#include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/total_odds.h"
-#include "engine/choosing/plan_programme_odds.h"
-#include "engine/choosing/search/choose_best.h"
+#include "engine/choosing/plan_aims.h"
 #include "tables/decimal.h"
 
 namespace landdrill {
 
-// Which choices of each list are still open, when some are settled and limits are to be kept.
+// The odds that a plan adds up: of every choice on every day, and of what all programmes share.
 //
-//   Openings openings(choosing);
-//   openings.narrow(open)       // false: nothing within the limits is left
+//   Pieces pieces = pieces_of(inputs, obstacles);
+//   pieces.total({0, 1, 0}, {}).odds.quantile(0.25)    // of the programme of these choices
 //
-// Takes out what no programme can hold that keeps one limit, or the chain; it does not look at several
-// together. Only plan*.cpp include this.
+// The same model as forecast.h; spreads are those of the whole sheet, whatever is left out.
 
-// The choices of each list that are still open; a list of one is settled.
-using OpenLists = std::vector<std::vector<std::size_t>>;
+struct Pieces {
+  Odds days;
+  std::vector<std::vector<std::vector<Odds>>> choices;  // [element][choice][day]
+  std::vector<std::vector<Odds>> shared;                // [piece][day, or only one]
 
-class Openings {
- public:
-  explicit Openings(const Choosing& choosing) : choosing_(choosing) {}
-  OpenLists all() const;
-  bool narrow(OpenLists& open) const;
+  const Odds& shared_on(std::size_t piece, std::size_t day) const {
+    return shared[piece][shared[piece].size() == 1 ? 0 : day];
+  }
+  // Of one choice for each element.
+  TotalOdds total(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
+  GridStep step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const;
+
+  Odds nothing = Odds::certain(Decimal());  // what a world of no pieces has
 
  private:
-  bool narrow_by_limit(OpenLists& open, std::size_t limit, bool& changed) const;
-  bool narrow_by_chain(OpenLists& open, bool& changed) const;
-
-  const Choosing& choosing_;
+  std::vector<World> worlds(const std::vector<std::size_t>& chosen) const;
 };
+// Fills `obstacles` instead when there can be no forecast.
+Pieces pieces_of(const AimInputs& inputs, Obstacles& obstacles);
 
-struct ReachWish {
-  Decimal total;
-  Chance often = 0;              // so often it is to be reached, but for the bound of the grid
-  std::uint64_t most_steps = 0;  // beginnings that are looked into, and programmes that are found
-  std::function<bool()> go_on;
-};
-struct ReachFound {
-  std::vector<std::vector<std::size_t>> programmes;  // one choice for each list
-  bool all = true;                                   // false: it had to stop
-};
-
+// See above.
 class Reach {
  public:
+  using Choices = std::vector<std::size_t>;  // one for each list
+
   Reach(const Pieces& pieces, GridStep step);
 
-  ReachFound walk(const Openings& openings, const ReachWish& wish) const;
-  // The total that no programme misses less often than this.
-  Decimal most_missed(Chance share) const;
-  // No programme reaches the total more often.
-  Chance most_often(Decimal total) const;
+  Chance often(const Choices& choices, Decimal total) const;
+  // The least total that is not exceeded with a chance of at least `share`.
+  Decimal missed(const Choices& choices, Chance share) const;
+  // No total lies further than that from where it truly is.
+  Decimal bound() const { return Decimal::from_units(bound_ + 1); }
+  // Each list has the best of all its choices at once, total by total: the highest chance of any to come to that
+  // much or more.
+  Choices ideal() const;
 
  private:
-  // The chance of every point from `first` on, or of more; 1 below, 0 above.
-  struct Tail {
-    std::int64_t first = 0;
-    std::vector<Chance> at_least;
-  };
   using Days = std::vector<GridSum>;
-  struct Walk;
 
   void put_on_grid();
-  void look_behind();
-  Chance reached(const Days& begun, std::size_t list, std::size_t choice, std::int64_t point) const;
-  Days with(const Days& begun, std::size_t list, std::size_t choice) const;
-  std::int64_t lowest_point(Decimal total) const;
-  GridSum best_total() const;
-  void look_into(Walk& walk, const OpenLists& open, const Days& begun, std::size_t place) const;
+  void halve();
+  const Days& half(std::size_t which, const Choices& choices) const;
+  std::int64_t point_of(Decimal total) const;
+  Chance often_at(const Choices& choices, std::int64_t point) const;
 
   const Pieces& pieces_;
   const GridStep step_;
   std::int64_t bound_ = 0;                                  // in millionths
-  std::vector<std::size_t> order_;                          // the lists that have more than one choice
-  std::vector<std::vector<std::vector<Gridded>>> choices_;  // [list][choice][day]
+  std::vector<std::vector<std::vector<Gridded>>> choices_;  // [list][choice][day], the ideal one last
   Days shared_;                                             // all that no choice changes
-  Days best_;                                               // with the best of every list
-  std::vector<std::vector<std::vector<Tail>>> tails_;       // [place][choice][day]: with the best behind it
+  std::array<Choices, 2> lists_;                            // of each half: those with more than one choice
+  // The first half with what is shared; of the second one, the chance of every point or more.
+  mutable std::array<std::map<Choices, Days>, 2> halves_;
 };
 
 }  // namespace landdrill

@@ -3,8 +3,12 @@
 #include <algorithm>
 
 #include "engine/chances/risk.h"
+#include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_rooms.h"
+#include "engine/choosing/search/choose_best.h"
+#include "engine/score/panel.h"
 #include "tables/decimal.h"
+#include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -15,11 +19,12 @@ WeighingWay credited_way(std::size_t rule, const TogetherElement& element) {
   way.rule = rule;
   way.together = element;
   const Exact declared(element.declared.value());
-  const Exact share = as_share(element.percent), certain(Decimal::whole(1)),
-              lost = declared - Exact(element.base.value());
-  way.credited = declared - share * lost;
-  way.variance = Exact(round(share * (certain - share) * lost * lost, Decimal::places, Rounding::up));
+  way.credited = declared - as_share(element.percent) * (declared - Exact(element.base.value()));
   return way;
+}
+
+Exact sixth(Exact value) {
+  return Exact(round(value, Decimal::places, Rounding::half_up));
 }
 
 }  // namespace
@@ -33,7 +38,6 @@ Weighing::Weighing(const AimInputs& inputs) : rules_(weighting_rules(inputs.rout
     for (WeighingWay& way : ways_.back()) way.rule = rules_.size();
   }
   add_ways(inputs);
-  is_mixed_ |= rules_.size() > 1 || rules_.front()->weight->value() <= Decimal();
 }
 
 void Weighing::add_ways(const AimInputs& inputs) {
@@ -50,7 +54,6 @@ void Weighing::add_ways(const AimInputs& inputs) {
                            *together_element(inputs.routine, all, i));
       } else if (const auto points = risked_points(inputs.routine, all, i)) {
         way.own = points->expected;
-        is_mixed_ |= !way.own.is_zero();
       }
     }
   }
@@ -75,179 +78,120 @@ std::optional<Exact> Weighing::value(const std::vector<std::size_t>& choices) co
   return total;
 }
 
-std::int64_t Weighing::credited(std::size_t rule, std::size_t element, std::size_t choice) const {
-  const WeighingWay& way = ways_[element][choice];
-  return way.rule == rule ? round(way.credited, Decimal::places, Rounding::down).units() : 0;
-}
-
-// The points of a rule are E[sum(c m) / sum(c)] x weight: m are the marks, c what is credited, which chance
-// has a hand in where base marks are. Such a quotient is above L only if E[sum of c (m - L)] is above 0 (W.
-// Dinkelbach, On nonlinear fractional programming, Management Science 13, 1967, 492-498), but for what base
-// marks do to the divisor. With D = sum of c, S = sum of c (m - L), and M the highest mark, S / D is never
-// above M - L, so
-//   E[D] E[S / D] = E[S] - cov(S, D) / E[D] + E[(S / D) (D - E[D])^2] / E[D]
-//                <= sum of E[c] (m - L) + (M - m) var(c) / E[D],
-// which adds up element by element.
-
-namespace {
-
-constexpr std::int64_t nanos = 1'000'000'000;
-
-Exact whole(std::int64_t number) {
-  return Exact(Decimal::whole(number));
-}
-Exact millionths(std::int64_t number) {
-  return Exact(Decimal::from_units(number));
-}
-// To the sixth place, towards higher and towards lower numbers.
-Decimal up(Exact value) {
-  return round(value, Decimal::places, value < Exact() ? Rounding::down : Rounding::up);
-}
-Decimal down(Exact value) {
-  return round(value, Decimal::places, value < Exact() ? Rounding::up : Rounding::down);
-}
-std::int64_t nanos_above(Exact points) {
-  return up(points * whole(nanos / Decimal::one)).units();
-}
-std::int64_t nanos_below(Exact points) {
-  return down(points * whole(nanos / Decimal::one)).units();
-}
-
-// What rounding can add to points at most; the twelfth place of an expected value is far below a millionth.
-Exact rounded_up_by(const PanelRule& rule) {
-  Exact last(Decimal::whole(1));
-  for (int place = 0; place < rule.places; ++place) last = last / whole(10);
-  const bool to_nearest = rule.rounding == Rounding::half_up || rule.rounding == Rounding::half_even;
-  return (to_nearest ? last / whole(2) : last) + millionths(1);
-}
-
-// Of one rule: points <= fixed + slack + factor x (what its elements add to the line).
-struct Slope {
-  Exact mark;                              // L
-  Exact factor;                            // the weight over what is credited in all
-  Exact least = Exact(Decimal::whole(1));  // of what is credited in all
-  Exact highest_mark, fixed, slack;
-};
-
-class Line {
- public:
-  Line(const Weighing& weighing, const WeighingBands& bands, const WeighingAim& aim)
-      : weighing_(weighing), bands_(bands), aim_(aim) {}
-
-  WeighingLine run() {
-    Exact fixed = weighing_.fixed(), slack;
-    for (std::size_t rule = 0; rule < weighing_.rules().size(); ++rule) {
-      slopes_.push_back(slope(rule));
-      fixed = fixed + slopes_.back().fixed;
-      slack = slack + slopes_.back().slack;
-    }
-    WeighingLine line;
-    line.level = aim_.level.value_or(fixed);
-    // A quotient with nothing beside it is above its level by the sign of the line alone.
-    line.need = weighing_.is_mixed() ? nanos_below(line.level - fixed - slack) : 0;
-    for (const auto& list : weighing_.ways()) {
-      auto& worths = line.worths.emplace_back();
-      for (const WeighingWay& way : list) worths.push_back(worth(way));
-    }
-    return line;
+Exact Weighing::highest() const {
+  Exact sum = fixed_;
+  for (std::size_t rule = 0; rule < rules_.size(); ++rule) sum = sum + highest_of(rule);
+  for (const auto& list : ways_) {
+    const auto most = std::max_element(
+        list.begin(), list.end(), [](const WeighingWay& a, const WeighingWay& b) { return a.own < b.own; });
+    if (most != list.end()) sum = sum + most->own;
   }
+  return sum;
+}
 
- private:
-  std::int64_t worth(const WeighingWay& way) const {
-    return nanos_above(way.own) + (way.rule < slopes_.size() ? weighted(way, slopes_[way.rule]) : 0);
-  }
-  static std::int64_t weighted(const WeighingWay& way, const Slope& slope) {
-    const Exact above = way.credited * (way.together.mark - slope.mark);
-    const Exact risk = (slope.highest_mark - way.together.mark) * way.variance / slope.least;
-    return nanos_above((above + Exact(up(risk))) * slope.factor);
-  }
-
-  Slope slope(std::size_t rule) const {
-    const WeighingBand& band = bands_[rule];
-    const PanelRule& of = *weighing_.rules()[rule];
-    const Exact weight(of.weight->value());
-    Slope result;
-    if (band.absent) return result;
-    const auto [low, high] = marks_of(rule);
-    result.least = millionths(std::max<std::int64_t>(band.least, 1));
-    result.highest_mark = high;
-    result.fixed = rounded_up_by(of);
-    if (weight <= Exact()) {
-      result.mark = low;
-    } else if (weighing_.is_mixed()) {
-      steep_within(band, rule, result);
-    } else {
-      result.mark =
-          aim_.level ? Exact(down((*aim_.level - weighing_.fixed() - result.fixed) / weight)) : high;
-      result.factor = Exact(up(weight / result.least));
-    }
-    result.fixed = result.fixed + weight * result.mark;
-    return result;
-  }
-
-  // What is credited in all is between two numbers: by the higher one what is above the mark counts least,
-  // and how much too little that is has a bound.
-  void steep_within(const WeighingBand& band, std::size_t rule, Slope& slope) const {
-    const Exact weight(weighing_.rules()[rule]->weight->value());
-    // Every element was rounded down by less than a millionth.
-    const auto elements = static_cast<std::int64_t>(weighing_.ways().size());
-    const Exact most = millionths(std::max<std::int64_t>(band.most, 1) + elements);
-    slope.mark = ratio_of(rule).value_or(slope.highest_mark);
-    slope.factor = Exact(down(weight / most));
-    Slope steepest = slope;
-    steepest.factor = Exact(up(weight / slope.least)) - slope.factor;
-    std::int64_t highest = 0;
-    for (const auto& list : weighing_.ways()) {
-      std::optional<std::int64_t> best;
-      for (const WeighingWay& way : list) {
-        const std::int64_t here = way.rule == rule ? weighted(way, steepest) : 0;
-        best = std::max(best.value_or(here), here);
-      }
-      highest += best.value_or(0);
-    }
-    slope.slack = millionths(std::max<std::int64_t>(highest, 0)) / whole(nanos / Decimal::one);
-  }
-
-  // The quotient of the programme that is aimed at, but for its base marks.
-  std::optional<Exact> ratio_of(std::size_t rule) const {
-    if (aim_.choices == nullptr) return std::nullopt;
-    Exact merit, credited;
-    for (std::size_t i = 0; i < aim_.choices->size(); ++i) {
-      const WeighingWay& way = weighing_.ways()[i][(*aim_.choices)[i]];
+// No quotient is beyond the marks that it is of; without any element it is nothing.
+Exact Weighing::highest_of(std::size_t rule) const {
+  Exact highest;
+  for (const auto& list : ways_) {
+    for (const WeighingWay& way : list) {
       if (way.rule != rule) continue;
-      merit = merit + way.credited * way.together.mark;
-      credited = credited + way.credited;
+      const Points alone = weighted_points(*rules_[rule], way.together.mark, Difficulty(Decimal::whole(1)));
+      highest = std::max(highest, Exact(alone.value()));
     }
-    if (credited.is_zero()) return std::nullopt;
-    return Exact(down(merit / credited));
   }
-
-  std::pair<Exact, Exact> marks_of(std::size_t rule) const {
-    std::optional<Exact> low, high;
-    for (const auto& list : weighing_.ways()) {
-      for (const WeighingWay& way : list) {
-        if (way.rule != rule) continue;
-        low = std::min(low.value_or(way.together.mark), way.together.mark);
-        high = std::max(high.value_or(way.together.mark), way.together.mark);
-      }
-    }
-    return {low.value_or(Exact()), high.value_or(Exact())};
-  }
-
-  const Weighing& weighing_;
-  const WeighingBands& bands_;
-  const WeighingAim& aim_;
-  std::vector<Slope> slopes_;
-};
-
-}  // namespace
-
-Exact WeighingLine::at_most(std::int64_t sum) const {
-  return level + millionths(std::max<std::int64_t>(sum - need, 0)) / whole(nanos / Decimal::one);
+  return highest;
 }
 
-WeighingLine line_above(const Weighing& weighing, const WeighingBands& bands, const WeighingAim& aim) {
-  return Line(weighing, bands, aim).run();
+// A quotient grows by what is credited times how far its mark is above the quotient (W. Dinkelbach, On nonlinear
+// fractional programming, Management Science 13, 1967, 492-498).
+std::vector<std::vector<std::int64_t>> Weighing::worths_near(const std::vector<std::size_t>& choices) const {
+  std::vector<Exact> merits(rules_.size()), credits(rules_.size());
+  for (std::size_t i = 0; i < choices.size(); ++i) {
+    const WeighingWay& way = ways_[i][choices[i]];
+    if (way.rule == rules_.size()) continue;
+    merits[way.rule] = merits[way.rule] + way.credited * way.together.mark;
+    credits[way.rule] = credits[way.rule] + way.credited;
+  }
+  std::vector<std::vector<std::int64_t>> worths;
+  for (const auto& list : ways_) {
+    auto& here = worths.emplace_back();
+    for (const WeighingWay& way : list) {
+      Exact worth = way.own;
+      if (way.rule < rules_.size() && !credits[way.rule].is_zero()) {
+        const Exact above = sixth(way.together.mark - merits[way.rule] / credits[way.rule]);
+        worth = worth +
+                sixth(way.credited * above / credits[way.rule]) * Exact(rules_[way.rule]->weight->value());
+      }
+      here.push_back(round(worth, Decimal::places, Rounding::half_up).units());
+    }
+  }
+  return worths;
+}
+
+AimedBest WeightedSearch::best(const Choosing& choosing, std::size_t how_many) {
+  how_many_ = how_many;
+  tried_ = 0;
+  best_.clear();
+  const std::size_t most = programmes_to_try(choosing, inputs_);
+  std::vector<std::size_t> near(choosing.lists.size());
+  AimedBest result;
+  for (bool better = true; better;) {
+    Choosing here = choosing;
+    const auto worths = weighing_.worths_near(near);
+    for (std::size_t i = 0; i < worths.size(); ++i) {
+      for (std::size_t c = 0; c < worths[i].size(); ++c) here.lists[i][c].worth = worths[i][c];
+    }
+    const BestChoices found = chosen(here, std::max(most, how_many));
+    result.infeasible = found.infeasible;
+    result.conflict = found.conflict;
+    result.proved = found.proved && found.best.size() < most;
+    better = work_out(found.best) && !result.proved && !inputs_.patience.over();
+    if (better) near = best_.front().choices;
+  }
+  result.proved = result.proved && !inputs_.patience.over();
+  for (const Worked& one : best_)
+    result.best.push_back({inputs_.programmes.options_of(one.choices), one.value});
+  if (!result.proved) {
+    result.at_most = weighing_.highest();
+    result.tried = inputs_.patience.over() ? 0 : tried_;
+  }
+  return result;
+}
+
+BestChoices WeightedSearch::chosen(const Choosing& choosing, std::size_t how_many) const {
+  std::uint64_t before = 0;
+  return choose_best(choosing, {how_many, [&](std::uint64_t nodes) {
+                                  const std::uint64_t more = nodes - std::min(nodes, before);
+                                  before = nodes;
+                                  return inputs_.patience.more(more);
+                                }});
+}
+
+// Whether one of them is better than any before.
+bool WeightedSearch::work_out(const std::vector<Chosen>& found) {
+  bool better = false;
+  for (const Chosen& one : found) {
+    // Whoever has to stop tells the first all the same.
+    if (!inputs_.patience.more(1) && !best_.empty()) break;
+    const auto [known, is_new] = known_.try_emplace(one.choices);
+    if (is_new) known->second = weighing_.value(one.choices);
+    ++tried_;
+    if (known->second) better |= keep(one.choices, *known->second);
+  }
+  return better;
+}
+
+bool WeightedSearch::keep(const std::vector<std::size_t>& choices, Exact value) {
+  const auto is_before = [](const Worked& a, const Worked& b) {
+    return a.value != b.value ? a.value > b.value : a.choices < b.choices;
+  };
+  Worked worked{choices, value};
+  const auto place = std::upper_bound(best_.begin(), best_.end(), worked, is_before);
+  if (place != best_.begin() && (place - 1)->choices == choices) return false;
+  const bool is_best = place == best_.begin();
+  best_.insert(place, std::move(worked));
+  if (best_.size() > how_many_) best_.pop_back();
+  return is_best;
 }
 
 }  // namespace landdrill

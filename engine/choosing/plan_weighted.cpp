@@ -1,6 +1,5 @@
-// Where elements are weighted by difficulty together, no element has points of its own. The expected total is
-// searched for by lines above it (plan_weighted_search.h). For odds there is no such line: programme by
-// programme they are worked out, all of them, or the most promising.
+// Where elements are weighted by difficulty together, no element has points of its own: programme by programme is
+// worked out, all of them, or the most promising; by odds as by expected total (plan_weighing.h).
 #include <algorithm>
 #include <cmath>
 
@@ -11,7 +10,6 @@
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_rooms.h"
 #include "engine/choosing/plan_weighing.h"
-#include "engine/choosing/plan_weighted_search.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
 #include "engine/choosing/worth.h"

@@ -33,10 +33,11 @@ struct PlanWish {
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   ForecastWish forecast;
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
-  // For quantile and target: after so many beginnings and programmes it stops by itself, in each search; a
-  // thousand take some two seconds for 12 elements x 8 options, and less the fewer there are.
-  std::uint64_t most_steps = 2'000;
+  // For quantile and target, and where elements are weighted by difficulty together: all programmes within the
+  // limits are tried where they are no more than these, else only the most promising.
+  std::size_t most_programmes = 10'000;
 };
+constexpr std::size_t most_promising = 300;
 // Where the event weights elements by difficulty together, quantile and target are worked out programme by
 // programme: all within the limits, or the most promising up to so many, and then the answer is not proved.
 constexpr std::size_t most_weighted_forecasts = 300;

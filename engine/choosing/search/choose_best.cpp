@@ -130,4 +130,19 @@ BestChoices choose_best(const Choosing& choosing, const ChooseWish& wish) {
   return result;
 }
 
+bool meets(const Choosing& choosing, const std::vector<std::size_t>& choices) {
+  for (std::size_t j = 0; j < choosing.limits.size(); ++j) {
+    std::int64_t used = 0;
+    for (std::size_t i = 0; i < choices.size(); ++i) used += choosing.lists[i][choices[i]].uses[j];
+    const ChoiceLimit& limit = choosing.limits[j];
+    if ((limit.least && used < *limit.least) || (limit.most && used > *limit.most)) return false;
+  }
+  if (!choosing.chain) return true;
+  std::uint32_t state = choosing.chain->start;
+  for (std::size_t i = 0; i < choices.size() && state != broken; ++i) {
+    state = choosing.chain->next[i][choices[i]][state];
+  }
+  return state != broken && choosing.chain->may_end[state];
+}
+
 }  // namespace landdrill

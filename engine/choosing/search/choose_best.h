@@ -46,6 +46,8 @@ struct ChooseWish {
   // limit. Some ten million take a second.
   std::uint64_t most_nodes = 20'000'000;
 };
+// Whether one choice for each list keeps all limits.
+bool meets(const Choosing& choosing, const std::vector<std::size_t>& choices);
 // Throws Overflow when the sums of worths or uses leave 2^55.
 BestChoices choose_best(const Choosing& choosing, const ChooseWish& wish);
 

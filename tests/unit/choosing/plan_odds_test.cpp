@@ -146,7 +146,7 @@ TEST(PlanByOdds, StopsWhenToldAndSaysHowMuchBetterAnotherCouldBe) {
     for (PlanWish how :
          {wish_for(PlanWish::For::quantile, 0.3, "0"), wish_for(PlanWish::For::target, 0, "100")}) {
       const Plan whole = plan(sheet.routine(), {}, how);
-      how.most_steps = 1;
+      how.most_programmes = 1;
       const Plan cut = plan(sheet.routine(), {}, how);
       if (cut.proved || cut.choices.empty()) continue;
       ++stopped;
