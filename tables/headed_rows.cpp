@@ -130,8 +130,9 @@ bool HeadedRows::cut_off() const {
 
 bool HeadedRows::complete() {
   if (!rows_.broken().empty()) {
-    complain_at(rows_.broken(), {Problem::unclosed_quote, "a quotation mark that does not close its cell",
-                                 "a closing one before the next cell"});
+    complain_at(rows_.broken().back().piece,
+                {Problem::unclosed_quote, "a quotation mark that does not close its cell",
+                 "a closing one before the next cell"});
     return false;
   }
   if (rows_.cells() > columns_) {
