@@ -120,20 +120,17 @@ Trouble no_such_set(std::string_view name, const Search& search) {
 
 // ---- reading ----
 
-Trouble trouble_with(const fs::path& file, std::string hint = {}) {
-  return {file.string(), std::strerror(errno), std::move(hint)};
+Trouble trouble_with(const fs::path& file) {
+  return {file.string(), std::strerror(errno), ""};
 }
 
 class OpenFile {
  public:
-  OpenFile(const fs::path& path, int flags, mode_t mode = 0)
-      : number_(::open(path.c_str(), flags | O_CLOEXEC, mode)) {}
+  OpenFile(const fs::path& path, int flags) : number_(::open(path.c_str(), flags | O_CLOEXEC)) {}
   OpenFile(const OpenFile&) = delete;
   OpenFile& operator=(const OpenFile&) = delete;
-  ~OpenFile() { close(); }
-  bool close() {
-    const int number = std::exchange(number_, -1);
-    return number < 0 || ::close(number) == 0;
+  ~OpenFile() {
+    if (is_open()) ::close(number_);
   }
   bool is_open() const { return number_ >= 0; }
   int number() const { return number_; }
@@ -191,31 +188,13 @@ std::vector<std::string> csv_files(const fs::path& folder) {
 
 // ---- writing ----
 
-bool write_all(int file, std::string_view text) {
+int write_all(int file, std::string_view text) {
   while (!text.empty()) {
     const ssize_t written = ::write(file, text.data(), text.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(written));
+    if (written < 0 && errno != EINTR) return errno;
+    if (written > 0) text.remove_prefix(static_cast<std::size_t>(written));
   }
-  return true;
-}
-
-mode_t mode_for(const fs::path& file) {
-  struct stat about {};
-  return ::stat(file.c_str(), &about) == 0 ? about.st_mode & 0777 : 0666;
-}
-
-// On the disk before it gets its name, so that a reader sees the old text or the new one.
-Result<void> replace_file(const fs::path& file, std::string_view text) {
-  const fs::path new_file = file.string() + ".new-" + std::to_string(::getpid());
-  OpenFile open(new_file, O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW, mode_for(file));
-  const bool written =
-      open.is_open() && write_all(open.number(), text) && ::fsync(open.number()) == 0 && open.close();
-  if (written && ::rename(new_file.c_str(), file.c_str()) == 0) return {};
-  const Trouble trouble = trouble_with(file, "nothing was changed in it");
-  ::unlink(new_file.c_str());
-  return tl::unexpected(trouble);
+  return ::fsync(file) == 0 ? 0 : errno;
 }
 
 Result<void> write_file(const TableFile& file, const fs::path& folder) {
@@ -230,6 +209,27 @@ Result<void> write_file(const TableFile& file, const fs::path& folder) {
 }
 
 }  // namespace
+
+Result<void> replace_file(const fs::path& file, std::string_view text) {
+  std::error_code not_there;
+  const fs::path real = fs::canonical(file, not_there);
+  const std::string target = not_there ? file.string() : real.string();
+  struct stat before {};
+  const bool there = ::stat(target.c_str(), &before) == 0;
+  if (there && ::access(target.c_str(), W_OK) != 0)
+    return tl::unexpected(Trouble{file.string(), "you are not allowed to change it", ""});
+  std::string beside = target + ".XXXXXX";
+  const int descriptor = ::mkstemp(beside.data());
+  if (descriptor < 0) return tl::unexpected(trouble_with(file));
+  int error = write_all(descriptor, text);
+  if (error == 0 && ::fchmod(descriptor, there ? before.st_mode & 07777 : 0644) != 0) error = errno;
+  if (::close(descriptor) != 0 && error == 0) error = errno;
+  if (error == 0 && ::rename(beside.c_str(), target.c_str()) != 0) error = errno;
+  if (error == 0) return {};
+  ::unlink(beside.c_str());
+  return tl::unexpected(
+      Trouble{file.string(), std::string("it was not changed: ") + std::strerror(error), ""});
+}
 
 std::string to_string(const Trouble& trouble) {
   std::string text = trouble.what + ": " + trouble.why + "\n";

@@ -7,7 +7,6 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/output.h"
 #include "engine/files/read_sheets.h"
-#include "engine/files/replace_file.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/values.h"
