@@ -6,9 +6,7 @@
 #include <string>
 
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
-#include "grammar/hints.h"
 #include "grammar/problems.h"
 
 namespace landdrill {

@@ -1,5 +1,3 @@
-#include "grammar/hints.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -8,7 +6,7 @@
 
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
-#include "grammar/expected.h"
+#include "grammar/explain.h"
 #include "grammar/failure.h"
 #include "grammar/words.h"
 

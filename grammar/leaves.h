@@ -10,8 +10,8 @@
 #include <algorithm>
 
 #include "grammar/ast.h"
+#include "grammar/calendar.h"
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/words.h"
 
@@ -176,17 +176,10 @@ bool take_code(Iterator& first, Iterator last, Failure& failure, ast::Name& name
 
 // ---- dates ----
 
-inline bool is_shaped_as_date(std::string_view text) {
-  constexpr std::string_view shape = "0000-00-00";
-  return text.size() == shape.size() &&
-         std::equal(text.begin(), text.end(), shape.begin(),
-                    [](char c, char s) { return s == '-' ? c == '-' : characters::is_digit(c); });
-}
-
 inline bool take_date(Iterator& first, Iterator last, Failure& failure, ast::Date& date) {
   const Iterator end = characters::code_end(first, last);
   if (end == first || !characters::is_digit(*first)) return false;
-  if (!is_shaped_as_date(view(first, end))) {
+  if (!has_shape(view(first, end), "0000-00-00")) {
     failure.mistaken(first, end, Mistake::wrong_date);
     return false;
   }

@@ -4,7 +4,6 @@
 
 #include "grammar/ast.h"
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/leaves.h"
 #include "grammar/words.h"
