@@ -45,10 +45,10 @@ struct Failure {
   const char* to = nullptr;  // the end of a mistaken word
   Mistake mistake = Mistake::none;
   std::size_t count = 0;
-  std::array<const char*, 6> expected{};
+  std::array<std::string_view, 6> expected{};
 
   // Of the places where something was expected, the farthest counts; a mistake there outweighs the rest.
-  void expect(const char* at, const char* what) {
+  void expect(const char* at, std::string_view what) {
     if (where != nullptr && at < where) return;
     if (at != where) start_again(at);
     if (mistake != Mistake::none || count == expected.size()) return;

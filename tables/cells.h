@@ -21,8 +21,6 @@ void check_cells(ReadTable& table, Diagnostics& diagnostics);
 
 // Whether the text can be a code: one line without quotation marks.
 bool may_be_code(std::string_view text);
-// "Half up" -> "half-up": the words of a Cell::choice are read forgivingly.
-std::string normal_choice(std::string_view text);
 // A whole number, also typed "2.0"; empty when it is none or outside least..most of the column.
 std::optional<int> whole_from(const Column& column, std::string_view text);
 // A number that is not below 0 (above 0 where the column says so).

@@ -1,5 +1,3 @@
-#include "tables/check.h"
-
 #include <algorithm>
 #include <array>
 #include <unordered_map>
@@ -33,23 +31,11 @@ Codes codes_of(const ReadTable& read) {
 
 // ---- keys ----
 
-// Keeps the cells of a key apart, whatever is in them.
-std::string exact_key(const ReadTable& read, const CsvRow& row) {
-  std::string key;
-  for (std::size_t i = 0; i < read.table->key_columns; ++i) {
-    const Column& column = read.table->columns[i];
-    const std::string_view text = read.text(row, column.name);
-    key += column.holds == Cell::choice ? normal_choice(text) : std::string(text);
-    key += '\n';
-  }
-  return key;
-}
-
 void check_keys(const ReadTable& read, Complaints& complaints) {
   std::unordered_map<std::string, std::size_t> lines;
   for (const CsvRow& row : read.csv.rows) {
     if (is_blank(row) || row.broken || read.text(row, read.table->columns[0].name).empty()) continue;
-    const auto [first, is_new] = lines.emplace(exact_key(read, row), row.line);
+    const auto [first, is_new] = lines.emplace(read.exact_key(row), row.line);
     if (is_new) continue;
     complaints.at_piece(read, read.piece(row, read.table->columns[0].name),
                         {Problem::repeated_row, in_quotes(read.key(row)) + " a second time",

@@ -11,7 +11,6 @@
 #include "tables/decimal.h"
 #include "tables/problems.h"
 #include "tables/read_table.h"
-#include "tables/value_list.h"
 
 namespace landdrill {
 namespace {
@@ -145,17 +144,11 @@ class Filling {
   Filled& filled_;
 };
 
-const TableFile* file_called(const TableFiles& files, std::string_view name) {
-  const auto file = std::find_if(files.files.begin(), files.files.end(),
-                                 [&](const TableFile& candidate) { return candidate.file == name; });
-  return file == files.files.end() ? nullptr : &*file;
-}
-
 // Complains when not.
 bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics& diagnostics) {
   constexpr std::string_view name = "families.csv";
   std::vector<std::string> codes;
-  if (const TableFile* file = file_called(files, name)) {
+  if (const TableFile* file = files.find(name)) {
     Diagnostics ignored;
     const ReadTable families = read_table(*find_table("families"), {file->file, file->text}, ignored);
     for (const CsvRow& row : families.csv.rows)
@@ -174,9 +167,8 @@ bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics&
 Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   Filled filled;
   filled.files = files;
-  const auto file = std::find_if(filled.files.files.begin(), filled.files.files.end(),
-                                 [](const TableFile& candidate) { return candidate.file == parts_file; });
-  if (file == filled.files.files.end()) {
+  const TableFile* file = files.find(parts_file);
+  if (file == nullptr) {
     filled.diagnostics.add(diagnostic_about(
         files.place + std::string(parts_file),
         {Problem::missing_table, "no such file", "the parts whose values are to be filled in"}));
@@ -195,7 +187,8 @@ Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   Filling filling(parts, list, wish, filled);
   for (const ListedValue& value : listed) filling.put(value);
   if (filled.diagnostics.ok()) {
-    file->text = parts.text();
+    for (TableFile& one : filled.files.files)
+      if (one.file == parts_file) one.text = parts.text();
     filled.still_missing = parts.without_value();
   } else {
     filled.filled.clear();

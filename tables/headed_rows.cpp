@@ -13,17 +13,6 @@
 #include "tables/read_table.h"
 
 namespace landdrill {
-namespace {
-
-std::string listed(const std::vector<std::string_view>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    text.append(i == 0 ? "" : i + 1 == names.size() ? " or " : ", ").append(names[i]);
-  return text;
-}
-
-}  // namespace
-
 HeadedRows::HeadedRows(const Source& list, const ListShape& shape, Diagnostics& diagnostics)
     : list_(list),
       shape_(shape),
@@ -84,7 +73,7 @@ void HeadedRows::tell_unread() {
   for (const std::size_t column : unread_)
     complain_at(rows_.piece(column),
                 {Problem::unread_column, "a column " + in_quotes(rows_.cell(column)) + ", which is not read",
-                 listed(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
+                 words::alternatives(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
 }
 
 void HeadedRows::miss(const ListColumn& column) {

@@ -145,6 +145,16 @@ std::string ReadTable::key(const CsvRow& row) const {
   return key;
 }
 
+std::string ReadTable::exact_key(const CsvRow& row) const {
+  std::string key;
+  for (std::size_t i = 0; i < table->key_columns; ++i) {
+    const Column& column = table->columns[i];
+    const std::string_view part = text(row, column.name);
+    key += (column.holds == Cell::choice ? normal_choice(part) : std::string(part)) + '\n';
+  }
+  return key;
+}
+
 ReadTable read_table(const Table& table, const Source& source, Diagnostics& diagnostics) {
   ReadTable read;
   read.table = &table;
@@ -179,6 +189,12 @@ std::string normal_name(std::string_view header) {
     if (c >= 'A' && c <= 'Z') c = static_cast<char>(c - 'A' + 'a');
   }
   return name;
+}
+
+std::string normal_choice(std::string_view text) {
+  std::string word = normal_name(text);
+  std::replace(word.begin(), word.end(), '_', '-');
+  return word;
 }
 
 const ReadTable* Complaints::table(std::string_view name) const {

@@ -43,6 +43,8 @@ struct ReadTable {
   std::string_view piece(const CsvCell& cell) const;
   // The key cells, joined by blanks: "duet-free execution".
   std::string key(const CsvRow& row) const;
+  // They kept apart, whatever is in them: for telling rows apart.
+  std::string exact_key(const CsvRow& row) const;
 };
 
 // Reads the text and its header; complaints go to `diagnostics`. `source.text` must outlive the result.
@@ -52,6 +54,8 @@ ReadTable read_table(const Table& table, const Source& source, Diagnostics& diag
 bool is_blank(const CsvRow& row);
 // "Most parts" -> "most_parts"
 std::string normal_name(std::string_view header);
+// "Half up" -> "half-up": the words of a Cell::choice are read forgivingly.
+std::string normal_choice(std::string_view text);
 // A word of a table as messages show it: "\"spins\"".
 std::string in_quotes(std::string_view text);
 
@@ -86,7 +90,17 @@ class Complaints {
   Diagnostics& diagnostics_;
 };
 
-// The parts of check().
+// What a value set promises that no single cell can show: names that exist, limits that can be met.
+//
+// Duplicate code; a formula that names an unknown family; least over most; a quota nobody can meet (more
+// required than the event allows in all, or no part of that family); a panel that drops all its judges; a
+// step that does not divide the scale; a fault without any size; an event without a panel; two element panels
+// for one kind; a kind or event that is named but not there; invented rows without a source ...
+//
+// Adds what is wrong with `set` to `diagnostics`; `tables` are the texts it was read from, for places in
+// messages.
+void check(const ValueSet& set, const std::vector<ReadTable>& tables, Diagnostics& diagnostics);
+// The parts of it.
 void check_rows(const ValueSet& set, Complaints& complaints);
 void check_formulas(const ValueSet& set, Complaints& complaints);
 void check_panels(const ValueSet& set, Complaints& complaints);

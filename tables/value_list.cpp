@@ -1,5 +1,3 @@
-#include "tables/value_list.h"
-
 #include <algorithm>
 #include <array>
 #include <map>
@@ -11,6 +9,8 @@
 #include "grammar/words.h"
 #include "tables/cells.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
+#include "tables/fill.h"
 #include "tables/problems.h"
 #include "tables/read_table.h"
 
