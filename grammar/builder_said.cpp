@@ -227,10 +227,7 @@ bool Builder::wants_more() {
 }
 
 void Builder::complain(std::string_view piece, Complaint complaint) {
-  if (out_.diagnostics.wants_more())
-    out_.diagnostics.add(diagnostic_at(source_, piece, std::move(complaint)));
-  else
-    out_.diagnostics.count_only(severity_of(complaint.problem));
+  out_.diagnostics.complain(source_, piece, std::move(complaint));
 }
 
 }  // namespace landdrill::ast

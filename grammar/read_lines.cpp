@@ -179,10 +179,9 @@ class Reader {
   }
 
   void complain_of_length(std::string_view piece, const char* found) {
-    if (!diagnostics_.wants_more()) return diagnostics_.count_only(Severity::error);
-    diagnostics_.add(diagnostic_at(
+    diagnostics_.complain(
         source_, piece,
-        {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"}));
+        {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"});
   }
 
   void complain_of_utf16() {

@@ -1,15 +1,16 @@
-#include "tables/cells.h"
-
 #include <algorithm>
 #include <tuple>
 #include <vector>
 
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "grammar/words.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/problems.h"
+#include "tables/read_table.h"
 
 namespace landdrill {
 namespace {
@@ -202,8 +203,7 @@ class CellCheck {
   }
 
   void complain(std::string_view piece, Complaint complaint) {
-    if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-    diagnostics_.add(diagnostic_at(read_.source, piece, std::move(complaint)));
+    diagnostics_.complain(read_.source, piece, std::move(complaint));
   }
 
   ReadTable& read_;

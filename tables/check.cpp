@@ -4,7 +4,6 @@
 
 #include "grammar/diagnostics.h"
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"

@@ -16,6 +16,8 @@ constexpr std::size_t most_cells = 2'000'000;
 constexpr std::size_t most_rows = 500'000;
 constexpr std::size_t most_bytes_in_a_cell = 65'536;
 
+// What some programs write before the first line.
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr const char* save_as = "in the spreadsheet, save the sheet as \"CSV UTF-8\"";
 
 bool ends_line(char c) {
@@ -28,6 +30,28 @@ std::size_t count_line_ends(std::string_view text) {
     lines += text[i] == '\n' || (text[i] == '\r' && (i + 1 == text.size() || text[i + 1] != '\n'));
   }
   return lines;
+}
+
+// What stands between the cells of a text, by its first line. On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
+char separator_of(std::string_view text) {
+  std::size_t tabs = 0, semicolons = 0, commas = 0;
+  bool quoted = false;
+  for (char c : text) {
+    if (ends_line(c)) break;
+    if (c == '"') quoted = !quoted;
+    if (quoted) continue;
+    tabs += c == '\t';
+    semicolons += c == ';';
+    commas += c == ',';
+  }
+  if (tabs > 0 && tabs >= semicolons && tabs >= commas) return '\t';
+  return semicolons > 0 && semicolons >= commas ? ';' : ',';
+}
+
+// Empty at the start where there is nothing else.
+std::string_view inside_blanks(std::string_view raw) {
+  const std::string_view inner = trimmed(raw);
+  return inner.empty() ? raw.substr(0, 0) : inner;
 }
 
 // Copies the rows of a table, and complains of them.
@@ -50,8 +74,7 @@ class TableReader {
 
  private:
   void complain(std::string_view piece, Complaint complaint) {
-    if (!read_.diagnostics.wants_more()) return read_.diagnostics.count_only(severity_of(complaint.problem));
-    read_.diagnostics.add(diagnostic_at(source_, piece.substr(0, 1), std::move(complaint)));
+    read_.diagnostics.complain(source_, piece.substr(0, 1), std::move(complaint));
   }
 
   CsvCell cell(std::string_view text, std::string_view raw) const {
@@ -108,22 +131,6 @@ void write_row(const CsvRow& row, char separator, std::string& text) {
 
 }  // namespace
 
-// On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
-char separator_of(std::string_view text) {
-  std::size_t tabs = 0, semicolons = 0, commas = 0;
-  bool quoted = false;
-  for (char c : text) {
-    if (ends_line(c)) break;
-    if (c == '"') quoted = !quoted;
-    if (quoted) continue;
-    tabs += c == '\t';
-    semicolons += c == ';';
-    commas += c == ',';
-  }
-  if (tabs > 0 && tabs >= semicolons && tabs >= commas) return '\t';
-  return semicolons > 0 && semicolons >= commas ? ';' : ',';
-}
-
 std::optional<Diagnostic> no_csv_text(const Source& source) {
   const std::string_view text = source.text;
   if (text.starts_with("PK\x03\x04") || text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF")) {
@@ -150,6 +157,10 @@ std::string write_csv(const CsvTable& table) {
   write_row(table.header, table.separator, text);
   for (const CsvRow& row : table.rows) write_row(row, table.separator, text);
   return text;
+}
+
+std::string_view piece_of(const Source& source, const CsvCell& cell) {
+  return inside_blanks(source.text.substr(cell.offset, cell.raw.size()));
 }
 
 std::string_view text_at(const CsvRow& row, std::size_t place) {
@@ -292,9 +303,7 @@ std::string_view CsvRows::cell(std::size_t place) const {
 }
 
 std::string_view CsvRows::piece(std::size_t place) const {
-  const Cell& one = cells_[std::min(place, cells_.size() - 1)];
-  const std::string_view inner = trimmed(one.raw);
-  return inner.empty() ? one.raw.substr(0, 0) : inner;
+  return inside_blanks(cells_[std::min(place, cells_.size() - 1)].raw);
 }
 
 }  // namespace landdrill

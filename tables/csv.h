@@ -53,13 +53,11 @@ std::string write_csv(const CsvTable& table);
 // Why the bytes are no CSV text in UTF-8 at all, if they are none: a workbook, UTF-16, a NUL byte.
 std::optional<Diagnostic> no_csv_text(const Source& source);
 
-// What some programs write before the first line.
-inline constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-// Comma, semicolon or tab: what stands between the cells of a first line, or of a text, up to its first line
-// ending.
-char separator_of(std::string_view text);
 // Without the blanks around it, also the no-break kind.
 std::string_view trimmed(std::string_view text);
+
+// A cell where it stands in the source, without the blanks around it.
+std::string_view piece_of(const Source& source, const CsvCell& cell);
 
 // The same of a cell of a row; empty past its end.
 std::string_view text_at(const CsvRow& row, std::size_t place);

@@ -6,7 +6,6 @@
 #include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
 #include "tables/problems.h"
@@ -129,13 +128,11 @@ class Filling {
   }
 
   void complain_of_other(const ListedValue& listed, std::string_view before) {
-    if (!filled_.diagnostics.wants_more()) return filled_.diagnostics.count_only(Severity::error);
-    const std::string code(listed.code);
-    filled_.diagnostics.add(diagnostic_at(list_, listed.piece,
-                                          {Problem::has_value, listed.value.text() + " for \"" + code + "\"",
-                                           "its value " + std::string(before) + ", as in line " +
-                                               std::to_string(parts_.line_of(code)) + " of parts.csv",
-                                           "ask for overwriting if the list is right"}));
+    filled_.diagnostics.complain(list_, listed.piece,
+                                 {Problem::has_value, listed.value.text() + " for \"" + listed.code + "\"",
+                                  "its value " + std::string(before) + ", as in line " +
+                                      std::to_string(parts_.line_of(listed.code)) + " of parts.csv",
+                                  "ask for overwriting if the list is right"});
   }
 
   PartsTable& parts_;

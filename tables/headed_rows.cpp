@@ -151,8 +151,7 @@ bool HeadedRows::complete() {
 }
 
 void HeadedRows::complain_at(std::string_view piece, Complaint complaint) {
-  if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-  diagnostics_.add(diagnostic_at(list_, piece, std::move(complaint)));
+  diagnostics_.complain(list_, piece, std::move(complaint));
 }
 
 void HeadedRows::complain_of_date(std::size_t field) {

@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"

@@ -7,6 +7,7 @@
 // Header names may differ from columns.h in case and in blanks or hyphens for `_`.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -15,6 +16,7 @@
 #include "grammar/span.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -27,7 +29,7 @@ struct ReadTable {
   CsvTable csv;
   std::vector<std::size_t> cell_of;  // for each column of `table` its place in a row, or no_cell
   bool usable = true;                // false: a column is missing, so the rows cannot be understood
-  std::vector<bool> in_error;        // for each row: a cell is not what its column says (see cells.h)
+  std::vector<bool> in_error;        // for each row: a cell is not what its column says (see check_cells)
 
   // Every row is understood, so that a row that is not there is not there.
   bool complete() const;
@@ -59,6 +61,22 @@ std::string normal_choice(std::string_view text);
 // A word of a table as messages show it: "\"spins\"".
 std::string in_quotes(std::string_view text);
 
+// Are the cells of a table what their columns say they are? Complains of every one that is not.
+//
+//   parts.csv:12:14: error: found "0.9x"; expected a number in the column "value" [bad-number]
+//
+// Marks the rows that have a complaint: `broken` for a wrong number of cells, else `in_error`.
+void check_cells(ReadTable& table, Diagnostics& diagnostics);
+
+// Whether the text can be a code: one line without quotation marks.
+bool may_be_code(std::string_view text);
+// A whole number, also typed "2.0"; empty when it is none or outside least..most of the column.
+std::optional<int> whole_from(const Column& column, std::string_view text);
+// A number that is not below 0 (above 0 where the column says so).
+std::optional<Decimal> number_from(const Column& column, std::string_view text);
+// Why `text` is no number, for somebody who typed it: "leave the cell empty while the value is not known".
+std::string number_hint(std::string_view text);
+
 // Complaints about rows of a set that has been read, at the cell that is to blame.
 //
 //   complaints.at(kind.from, "most_parts", {Problem::contradiction, "...", "..."});
@@ -84,7 +102,6 @@ class Complaints {
 
  private:
   const CsvRow* row_of(const Provenance& from) const;
-  void add(const ReadTable& table, std::string_view piece, Complaint complaint);
 
   const std::vector<ReadTable>& tables_;
   Diagnostics& diagnostics_;
