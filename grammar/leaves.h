@@ -122,10 +122,16 @@ inline bool take_word(std::string_view word, Iterator& first, Iterator last) {
   return true;
 }
 
+// A word that is part of the language, such as `lost`, in upper or lower case.
+template <const std::string_view& word>
+bool take_the(Iterator& first, Iterator last, Failure&) {
+  return take_word(word, first, last);
+}
+
 // ---- codes and titles ----
 
 inline Mistake mistake_in_quotes(std::string_view text) {
-  const auto is_control = [](char c) { return (0 <= c && c < 0x20 && c != '\t') || c == 0x7F; };
+  const auto is_control = [](char c) { return c != '\t' && characters::is_control({&c, 1}); };
   const Iterator last = text.data() + text.size();
   if (characters::skip_blanks(text.data(), last) == last) return Mistake::empty_quote;
   return std::any_of(text.begin(), text.end(), is_control) ? Mistake::control_character : Mistake::none;

@@ -6,8 +6,10 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <cstdint>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <system_error>
 
 #include "grammar/words.h"
@@ -16,7 +18,7 @@ namespace landdrill {
 namespace fs = std::filesystem;
 namespace {
 
-constexpr off_t largest_file = 64 * 1024 * 1024;
+constexpr std::uintmax_t largest_file = 64 * 1024 * 1024;
 
 bool has_tables(const fs::path& folder) {
   std::error_code ignored;
@@ -124,56 +126,26 @@ Trouble trouble_with(const fs::path& file) {
   return {file.string(), std::strerror(errno), ""};
 }
 
-class OpenFile {
- public:
-  OpenFile(const fs::path& path, int flags) : number_(::open(path.c_str(), flags | O_CLOEXEC)) {}
-  OpenFile(const OpenFile&) = delete;
-  OpenFile& operator=(const OpenFile&) = delete;
-  ~OpenFile() {
-    if (is_open()) ::close(number_);
-  }
-  bool is_open() const { return number_ >= 0; }
-  int number() const { return number_; }
-
- private:
-  int number_;
-};
-
-// Stops at one byte more than is allowed, in case the file grows while it is read.
-Result<std::string> read_all(const OpenFile& open, const fs::path& file, off_t size) {
-  std::string text(static_cast<std::size_t>(size) + 1, '\0');
-  std::size_t filled = 0;
-  while (filled < text.size()) {
-    const ssize_t got = ::read(open.number(), text.data() + filled, text.size() - filled);
-    if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return tl::unexpected(trouble_with(file));
-    if (got == 0) break;
-    filled += static_cast<std::size_t>(got);
-    if (filled == text.size() && filled <= static_cast<std::size_t>(largest_file)) text.resize(filled + 4096);
-  }
-  text.resize(filled);
-  return text;
-}
-
 Result<std::string> read_file(const fs::path& file) {
-  // Not to wait for the other end of a pipe.
-  const OpenFile open(file, O_RDONLY | O_NONBLOCK);
-  struct stat about {};
-  if (!open.is_open() || ::fstat(open.number(), &about) != 0) return tl::unexpected(trouble_with(file));
-  if (!S_ISREG(about.st_mode))
+  std::error_code failed;
+  const fs::file_status about = fs::status(file, failed);
+  if (failed) return tl::unexpected(Trouble{file.string(), failed.message(), ""});
+  if (!fs::is_regular_file(about))
     return tl::unexpected(Trouble{file.string(), "it is not a file with text", ""});
-  if (about.st_size > largest_file) {
+  const std::uintmax_t size = fs::file_size(file, failed);
+  if (!failed && size > largest_file) {
     return tl::unexpected(
         Trouble{file.string(), "it is larger than 64 MB, and no table of a value set is", ""});
   }
-  return read_all(open, file, about.st_size);
+  std::ifstream open(file, std::ios::binary);
+  std::string text(failed ? 0 : size, '\0');
+  if (failed || !open.read(text.data(), static_cast<std::streamsize>(size)))
+    return tl::unexpected(trouble_with(file));
+  return text;
 }
 
 bool is_csv(const fs::path& file) {
-  std::string ending = file.extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](char c) { return c >= 'A' && c <= 'Z' ? c + 32 : c; });
-  return ending == ".csv";
+  return words::same(file.extension().string(), ".csv");
 }
 
 std::vector<std::string> csv_files(const fs::path& folder) {
@@ -320,8 +292,10 @@ Result<void> write_folder(const TableFiles& files, const fs::path& folder) {
   for (const TableFile& file : files.files) {
     if (auto done = write_file(file, folder); !done) return done;
   }
-  const OpenFile open(folder, O_RDONLY | O_DIRECTORY);
-  if (!open.is_open() || ::fsync(open.number()) != 0) return tl::unexpected(trouble_with(folder));
+  const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  const bool kept = opened >= 0 && ::fsync(opened) == 0;
+  if (opened >= 0) ::close(opened);
+  if (!kept) return tl::unexpected(trouble_with(folder));
   return {};
 }
 
