@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <unordered_map>
@@ -115,13 +117,8 @@ class NameCheck {
     // Of so many codes hardly one is near, and looking for it takes its time.
     if (codes_.size() > 20'000 || !complaints_.wants_more()) return {};
     const std::string nearest = words::nearest_hint(word, codes_);
-    return nearest.empty() && codes_.size() <= 12 ? all_codes() : nearest;
-  }
-
-  std::string all_codes() const {
-    std::string list;
-    for (std::string_view code : codes_) list += (list.empty() ? "" : ", ") + std::string(code);
-    return file_ + " has " + list;
+    return nearest.empty() && codes_.size() <= 12 ? fmt::format("{} has {}", file_, fmt::join(codes_, ", "))
+                                                  : nearest;
   }
 
   const Table& table_;
@@ -265,6 +262,8 @@ void check_rows(const ValueSet& set, Complaints& complaints) {
   for (const Family& family : set.families) check_family(family, complaints);
   for (const Kind& kind : set.kinds) check_kind(kind, complaints);
   for (const Event& event : set.events) check_event(event, complaints);
+  for (const Quota& quota : set.quotas)
+    check_order(quota.from, limit("least", quota.least), limit("most", quota.most), complaints);
   for (const FaultRule& fault : set.faults) {
     check_fault(fault, complaints);
     check_word(fault.from, "code", fault.code, fault_words, "has its own meaning in a run", complaints);

@@ -261,18 +261,12 @@ class PracticeReader {
   }
 
   bool take_name(ListedPractice& row) {
-    const std::string typed = text(trainee);
-    if (typed != last_typed_) {
-      auto name = trainee_name(typed);
-      if (!name) {
-        rows_.complain(trainee, name.error());
-        return false;
-      }
-      last_typed_ = typed;
-      last_name_ = std::move(*name);
-    }
-    row.trainee = last_name_;
-    return true;
+    auto name = trainee_name(text(trainee));
+    if (name)
+      row.trainee = std::move(*name);
+    else
+      rows_.complain(trainee, name.error());
+    return name.has_value();
   }
 
   bool take_session(ListedPractice& row) {
@@ -290,7 +284,6 @@ class PracticeReader {
   const std::string who_;
   HeadedRows rows_;
   std::vector<ListedPractice> listed_;
-  std::string last_typed_, last_name_;
 };
 
 }  // namespace
