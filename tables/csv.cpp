@@ -32,7 +32,8 @@ std::size_t count_line_ends(std::string_view text) {
   return lines;
 }
 
-// What stands between the cells of a text, by its first line. On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
+// What stands between the cells of a text, by its first line. On a tie the rarer sign wins: "SP-360;0,9" has a
+// decimal comma, not three cells.
 char separator_of(std::string_view text) {
   std::size_t tabs = 0, semicolons = 0, commas = 0;
   bool quoted = false;
@@ -48,7 +49,7 @@ char separator_of(std::string_view text) {
   return semicolons > 0 && semicolons >= commas ? ';' : ',';
 }
 
-// Empty at the start where there is nothing else.
+// Without the blanks around it, and still in its place when there is nothing else.
 std::string_view inside_blanks(std::string_view raw) {
   const std::string_view inner = trimmed(raw);
   return inner.empty() ? raw.substr(0, 0) : inner;
