@@ -1,4 +1,4 @@
-// The sheet as a tree, free of Boost: first line by line, as typed, then in blocks (tree.h).
+// The sheet as a tree, free of Boost: first line by line, as typed, then in blocks (blocks.h).
 //
 //   element 2 hybrid "Undertow"   ->  ElementLine{number "2", kind "hybrid", title "Undertow"}
 //     parts split-hold x2         ->  CountedLine{parts, {{"split-hold", times "2"}}}
@@ -7,6 +7,7 @@
 // typed; what they mean is decided in the engine.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <string_view>
 #include <variant>
@@ -21,7 +22,11 @@ using words::Word;
 // Digits as typed: "7.25", "7,25", "128". Two numbers are equal when they read the same with a point.
 struct Number {
   std::string_view text;
-  bool operator==(const Number& other) const;
+  bool operator==(const Number& other) const {
+    const auto as_point = [](char c) { return c == ',' ? '.' : c; };
+    return std::equal(text.begin(), text.end(), other.text.begin(), other.text.end(),
+                      [&](char a, char b) { return as_point(a) == as_point(b); });
+  }
 };
 
 // A code, a word or a quoted title: the text without its quotation marks.
@@ -150,8 +155,15 @@ struct LimitLine {
   Name name;
   std::optional<Number> least, most;  // never both empty
   // The word of words::limited that is meant; empty for a code.
-  std::string_view word() const;
-  bool operator==(const LimitLine& other) const;
+  std::string_view word() const {
+    for (std::string_view word : words::limited)
+      if (!name.quoted && words::same(name.text, word)) return word;
+    return {};
+  }
+  bool operator==(const LimitLine& other) const {
+    const bool same_name = !word().empty() || name == other.name;
+    return same_name && word() == other.word() && least == other.least && most == other.most;
+  }
 };
 // An empty line, or one that holds only a comment.
 struct EmptyLine {
@@ -172,8 +184,20 @@ using Statement = std::variant<EmptyLine, TitleLine, CodeLine, NumberLine, WordL
                                CountsLine, NamedNumbersLine, ElementLine, FaultsLine, ElementMarksLine,
                                AspectMarksLine, LimitLine, BadLine>;
 
+struct WordOf {
+  std::optional<Word> operator()(const auto& line) const { return line.word; }
+  std::optional<Word> operator()(const ElementLine&) const { return Word::element; }
+  std::optional<Word> operator()(const FaultsLine&) const { return Word::element; }
+  std::optional<Word> operator()(const ElementMarksLine&) const { return Word::element; }
+  std::optional<Word> operator()(const LimitLine&) const { return Word::limit; }
+  std::optional<Word> operator()(const AspectMarksLine&) const { return std::nullopt; }
+  std::optional<Word> operator()(const EmptyLine&) const { return std::nullopt; }
+  std::optional<Word> operator()(const BadLine&) const { return std::nullopt; }
+};
 // The keyword that starts it; none for an empty line, one in error, and the marks of an aspect.
-std::optional<Word> word_of(const Statement& statement);
+inline std::optional<Word> word_of(const Statement& statement) {
+  return std::visit(WordOf{}, statement);
+}
 
 // A statement, its comment (from `#` on, without the line ending; empty when there is none), and the line as
 // typed.

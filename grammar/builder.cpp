@@ -3,10 +3,11 @@
 #include <fmt/format.h>
 
 #include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/calendar.h"
 #include "grammar/diagnostics.h"
+#include "grammar/parse.h"
 #include "grammar/problems.h"
-#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
@@ -233,3 +234,13 @@ std::string Builder::aspect_hint(const AspectMarksLine& line) {
 }
 
 }  // namespace landdrill::ast
+
+namespace landdrill {
+
+void assemble(const Source& source, Assembled& so_far) {
+  ast::Builder builder(source, so_far);
+  parse(
+      source, [&](ast::Line& line) { builder.add(line); }, so_far.diagnostics);
+}
+
+}  // namespace landdrill

@@ -10,9 +10,9 @@
 #include <string_view>
 
 #include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
-#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill {
@@ -76,7 +76,7 @@ class Builder {
   void start_lost_routine();
   bool may_start(const Date& date);
 
-  // ---- what is said in a block once: the tables of tree.h ----
+  // ---- what is said in a block once: the tables of blocks.h ----
   void put(CodeLine& line) { put_said(line.word, line.code); }
   void put(NumberLine& line) { put_said(line.word, line.number); }
   void put(CountedLine& line) { put_said(line.word, line.items); }

@@ -1,17 +1,17 @@
 #include <fmt/format.h>
 
 #include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/builder.h"
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
-#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill::ast {
 
-// What is said in a block, by the tables of tree.h.
+// What is said in a block, by the tables of blocks.h.
 
 namespace {
 
@@ -227,10 +227,7 @@ bool Builder::wants_more() {
 }
 
 void Builder::complain(std::string_view piece, Complaint complaint) {
-  if (out_.diagnostics.wants_more())
-    out_.diagnostics.add(diagnostic_at(source_, piece, std::move(complaint)));
-  else
-    out_.diagnostics.count_only(severity_of(complaint.problem));
+  out_.diagnostics.complain(source_, piece, std::move(complaint));
 }
 
 }  // namespace landdrill::ast

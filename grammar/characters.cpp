@@ -63,6 +63,13 @@ std::size_t character_length(const char* first, const char* last) {
   return std::max<std::size_t>(1, sequence_length(first, last));
 }
 
+bool is_control(std::string_view character) {
+  const auto byte = static_cast<unsigned char>(character.front());
+  const bool second_block =
+      character.size() == 2 && byte == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0;
+  return byte < 0x20 || byte == 0x7F || second_block;
+}
+
 const char* first_bad_byte(const char* first, const char* last) {
   constexpr std::uint64_t ones = 0x0101010101010101, highs = 0x8080808080808080;
   while (first != last) {

@@ -37,6 +37,8 @@ bool all_digits(std::string_view text);
 
 // The bytes of the UTF-8 character at `first`; 1 for a byte that starts none. first < last.
 std::size_t character_length(const char* first, const char* last);
+// Of ASCII, or of the block behind it: U+0080 to U+009F.
+bool is_control(std::string_view character);
 // The first byte that is NUL or breaks UTF-8, or `last`.
 const char* first_bad_byte(const char* first, const char* last);
 

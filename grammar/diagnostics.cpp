@@ -41,11 +41,8 @@ Excerpt excerpt(std::string_view line, std::size_t piece_at) {
 
 // One character as it is shown on a terminal: bytes that could change the terminal are spelled out.
 std::string shown(std::string_view character) {
-  const unsigned char first = static_cast<unsigned char>(character[0]);
-  const bool c1_control =
-      first == 0xC2 && character.size() == 2 && static_cast<unsigned char>(character[1]) < 0xA0;
-  const bool bad = character.size() == 1 && first >= 0x80;
-  if ((first >= 0x20 && first != 0x7F && !bad && !c1_control) || first == '\t') return std::string(character);
+  const bool bad = character.size() == 1 && static_cast<unsigned char>(character[0]) >= 0x80;
+  if (character == "\t" || (!bad && !characters::is_control(character))) return std::string(character);
   std::string bytes;
   for (char byte : character) bytes += fmt::format("\\x{:02X}", static_cast<unsigned char>(byte));
   return bytes;

@@ -74,7 +74,13 @@ class Diagnostics {
  public:
   static constexpr std::size_t most = 100;
   void add(Diagnostic diagnostic);
-  // For makers whose diagnostic costs time: false once the list is full, and then the caller only calls
+  // A diagnostic about `piece` of `from`, a Source or Sources; once the list is full it is only counted.
+  template <class From>
+  void complain(const From& from, std::string_view piece, Complaint complaint) {
+    if (!wants_more()) return count_only(severity_of(complaint.problem));
+    add(diagnostic_at(from, piece, std::move(complaint)));
+  }
+  // For makers whose complaint costs time: false once the list is full, and then the caller only calls
   // count_only.
   bool wants_more() const { return list_.size() < most; }
   void count_only(Severity severity);

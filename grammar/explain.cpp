@@ -6,10 +6,9 @@
 #include <string>
 
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
-#include "grammar/hints.h"
 #include "grammar/problems.h"
+#include "grammar/words.h"
 
 namespace landdrill {
 namespace {
@@ -29,15 +28,6 @@ std::string in_quotes(std::string_view text) {
 
 std::string found_at(std::string_view word) {
   return word.empty() ? "the end of the line" : in_quotes(word);
-}
-
-std::string expected_of(const Failure& failure) {
-  std::string text;
-  for (std::size_t i = 0; i < failure.count; ++i) {
-    if (i > 0) text += i + 1 == failure.count ? " or " : ", ";
-    text += failure.expected[i];
-  }
-  return text;
 }
 
 Complaint complaint_of(const FailedLine& line, const Failure& failure, std::string_view piece) {
@@ -73,7 +63,8 @@ Complaint complaint_of(const FailedLine& line, const Failure& failure, std::stri
     case Mistake::none:
       break;
   }
-  return {Problem::syntax, found_at(piece), expected_of(failure), hint_of(line, failure, piece)};
+  return {Problem::syntax, found_at(piece), words::alternatives({failure.expected.data(), failure.count}),
+          hint_of(line, failure, piece)};
 }
 
 // No keyword, and no marks either: a misspelled keyword, or a title that lost its keyword.

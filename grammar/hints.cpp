@@ -1,5 +1,3 @@
-#include "grammar/hints.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -8,7 +6,7 @@
 
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"
-#include "grammar/expected.h"
+#include "grammar/explain.h"
 #include "grammar/failure.h"
 #include "grammar/words.h"
 
@@ -216,10 +214,6 @@ Hint instead(const char* hint, std::string word) {
   return {hint + word, word};
 }
 
-bool is_control(std::string_view word) {
-  return !word.empty() && ((0 <= word[0] && word[0] < 0x20) || word[0] == 0x7F);
-}
-
 // "\"2026-04-14\"" without its quotation marks, or nothing.
 std::string_view quoted_date(std::string_view word) {
   if (word.size() != 12 || word.front() != '"' || !characters::is_digit(word[1])) return {};
@@ -264,7 +258,8 @@ bool has_title(const FailedLine& line) {
 }
 
 Hint hint_of(const FailedLine& line, const Failure& failure, std::string_view word) {
-  if (is_control(word)) return "delete this control character; it came with copying";
+  if (!word.empty() && characters::is_control(word.substr(0, 1)))
+    return "delete this control character; it came with copying";
   if (word.size() > 1 && (word[0] == '.' || word[0] == ',') && characters::is_digit(word[1]))
     return instead("write a zero before the point: ", fmt::format("0.{}", word.substr(1)));
   if (shape_of(line) == Shape::limit) return limit_hint(line, failure, word);

@@ -10,8 +10,8 @@
 #include <algorithm>
 
 #include "grammar/ast.h"
+#include "grammar/calendar.h"
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/words.h"
 
@@ -122,10 +122,16 @@ inline bool take_word(std::string_view word, Iterator& first, Iterator last) {
   return true;
 }
 
+// A word that is part of the language, such as `lost`, in upper or lower case.
+template <const std::string_view& word>
+bool take_the(Iterator& first, Iterator last, Failure&) {
+  return take_word(word, first, last);
+}
+
 // ---- codes and titles ----
 
 inline Mistake mistake_in_quotes(std::string_view text) {
-  const auto is_control = [](char c) { return (0 <= c && c < 0x20 && c != '\t') || c == 0x7F; };
+  const auto is_control = [](char c) { return c != '\t' && characters::is_control({&c, 1}); };
   const Iterator last = text.data() + text.size();
   if (characters::skip_blanks(text.data(), last) == last) return Mistake::empty_quote;
   return std::any_of(text.begin(), text.end(), is_control) ? Mistake::control_character : Mistake::none;
@@ -176,17 +182,10 @@ bool take_code(Iterator& first, Iterator last, Failure& failure, ast::Name& name
 
 // ---- dates ----
 
-inline bool is_shaped_as_date(std::string_view text) {
-  constexpr std::string_view shape = "0000-00-00";
-  return text.size() == shape.size() &&
-         std::equal(text.begin(), text.end(), shape.begin(),
-                    [](char c, char s) { return s == '-' ? c == '-' : characters::is_digit(c); });
-}
-
 inline bool take_date(Iterator& first, Iterator last, Failure& failure, ast::Date& date) {
   const Iterator end = characters::code_end(first, last);
   if (end == first || !characters::is_digit(*first)) return false;
-  if (!is_shaped_as_date(view(first, end))) {
+  if (!has_shape(view(first, end), "0000-00-00")) {
     failure.mistaken(first, end, Mistake::wrong_date);
     return false;
   }

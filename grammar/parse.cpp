@@ -4,7 +4,6 @@
 
 #include "grammar/ast.h"
 #include "grammar/characters.h"
-#include "grammar/expected.h"
 #include "grammar/failure.h"
 #include "grammar/leaves.h"
 #include "grammar/words.h"
@@ -43,6 +42,12 @@ struct leaf : x3::parser<leaf<Value, take>> {
   bool parse(Iterator& first, Iterator const& last, const Context& context, RContext&, Value& value) const {
     return take(first, last, x3::get<FailureTag>(context), value);
   }
+  // The same where the tree holds a std::optional.
+  template <class Context, class RContext>
+  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext& rcontext,
+             std::optional<Value>& value) const {
+    return parse(first, last, context, rcontext, value.emplace());
+  }
 };
 
 // The same for a function that sets nothing.
@@ -55,19 +60,6 @@ struct mark_of : x3::parser<mark_of<take>> {
   bool parse(Iterator& first, Iterator const& last, const Context& context, RContext&, Attribute&) const {
     return take(first, last, x3::get<FailureTag>(context));
   }
-};
-
-// A word that is part of the language, such as `lost`, in upper or lower case.
-struct spelled : x3::parser<spelled> {
-  using attribute_type = x3::unused_type;
-  static bool const has_attribute = false;
-  explicit constexpr spelled(std::string_view w) : word(w) {}
-
-  template <class Context, class RContext, class Attribute>
-  bool parse(Iterator& first, Iterator const& last, const Context&, RContext&, Attribute&) const {
-    return leaves::take_word(word, first, last);
-  }
-  std::string_view word;
 };
 
 // Skips blanks before its subject, and remembers by its English name what was expected when the subject
@@ -110,20 +102,6 @@ struct maybe : x3::unary_parser<Subject, maybe<Subject>> {
   }
 };
 
-// Its subject, where the tree holds a std::optional.
-template <class Subject>
-struct given : x3::unary_parser<Subject, given<Subject>> {
-  using attribute_type = std::optional<typename Subject::attribute_type>;
-  static bool const has_attribute = true;
-  constexpr explicit given(const Subject& inner) : x3::unary_parser<Subject, given<Subject>>(inner) {}
-
-  template <class Context, class RContext>
-  bool parse(Iterator& first, Iterator const& last, const Context& context, RContext& rcontext,
-             attribute_type& attribute) const {
-    return this->subject.parse(first, last, context, rcontext, attribute.emplace());
-  }
-};
-
 // ---- the grammar ----
 
 template <bool (*refused)(std::string_view)>
@@ -138,7 +116,7 @@ constexpr auto colon = named{x3::lit(':'), expected::colon};
 constexpr auto is = mark_of<leaves::take_optional_colon>{};
 constexpr auto title = named{leaf<ast::Name, leaves::take_quoted>{}, expected::title};
 constexpr auto times = maybe{named{leaf<ast::Number, leaves::take_times>{}, expected::times}};
-constexpr auto none = named{spelled{words::none}, "none"};
+constexpr auto none = named{mark_of<leaves::take_the<words::none>>{}, "none"};
 
 constexpr auto percent = named{x3::lit('%'), expected::percent};
 
@@ -182,10 +160,10 @@ constexpr auto marks =
     (named{leaf<ast::JudgeMark, leaves::take_mark>{}, expected::mark} % between_marks) >> end;
 constexpr auto aspect_line = named{any_code{}, "an aspect"} >> colon >> marks;
 constexpr auto marked_element = is >> element_number >> leaf<bool, leaves::take_base>{} >> colon;
-constexpr auto clean_line = named{spelled{words::clean}, expected::clean} >> end;
+constexpr auto clean_line = named{mark_of<leaves::take_the<words::clean>>{}, expected::clean} >> end;
 using fault_rule = x3::rule<struct FaultTag, ast::Fault>;
 constexpr auto lost_part = fault_rule{"fault"} =
-    named{spelled{words::lost}, "lost"} >> given{named{any_code{}, expected::lost_code}} >>
+    named{mark_of<leaves::take_the<words::lost>>{}, "lost"} >> named{any_code{}, expected::lost_code} >>
     x3::attr(ast::Name{}) >> x3::attr(ast::Name{}) >> x3::attr(std::optional<ast::Number>{});
 constexpr auto fault = fault_rule{"fault"} =
     x3::attr(std::optional<ast::Name>{}) >> named{code_unless<leaves::is_no_fault>{}, "a fault"} >>

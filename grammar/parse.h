@@ -8,6 +8,8 @@
 // Never throws for any input, never recurses on input, takes time and memory linear in the text.
 #pragma once
 
+#include <functional>
+
 #include "grammar/ast.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
@@ -23,17 +25,8 @@ struct Parsed {
 // The lines point into `source.text`.
 Parsed parse(const Source& source);
 
-// Takes the lines of a text one by one, every empty one too.
-class LineTaker {
- public:
-  // The line may be changed: it is gone when the next one is read.
-  virtual void take(ast::Line& line) = 0;
-
- protected:
-  ~LineTaker() = default;
-};
-
-// The same without keeping the lines: each is handed over as soon as it is read.
-void parse(const Source& source, LineTaker& lines, Diagnostics& diagnostics);
+// The same without keeping the lines: each is handed over as soon as it is read, every empty one too. It may be changed:
+// it is gone when the next one is read.
+void parse(const Source& source, const std::function<void(ast::Line&)>& take, Diagnostics& diagnostics);
 
 }  // namespace landdrill

@@ -6,10 +6,10 @@
 #include <vector>
 
 #include "grammar/ast.h"
+#include "grammar/blocks.h"
 #include "grammar/characters.h"
 #include "grammar/leaves.h"
 #include "grammar/parse.h"
-#include "grammar/tree.h"
 #include "grammar/words.h"
 
 namespace landdrill {

@@ -59,8 +59,8 @@ ast::Opens opens(std::optional<Word> word) {
 
 class Reader {
  public:
-  Reader(const Source& source, LineTaker& lines, Diagnostics& diagnostics)
-      : source_(source), lines_(lines), diagnostics_(diagnostics) {}
+  Reader(const Source& source, const std::function<void(ast::Line&)>& take, Diagnostics& diagnostics)
+      : source_(source), take_(take), diagnostics_(diagnostics) {}
 
   void read_all() {
     std::string_view text = source_.text;
@@ -117,7 +117,7 @@ class Reader {
     line_.comment = comment;
     const auto* bad = std::get_if<ast::BadLine>(&line_.statement);
     list_goes_on_ = bad != nullptr && without_trailing_blanks(text).ends_with(',');
-    lines_.take(line_);
+    take_(line_);
   }
 
   void add_empty_line(std::string_view text) {
@@ -179,10 +179,9 @@ class Reader {
   }
 
   void complain_of_length(std::string_view piece, const char* found) {
-    if (!diagnostics_.wants_more()) return diagnostics_.count_only(Severity::error);
-    diagnostics_.add(diagnostic_at(
+    diagnostics_.complain(
         source_, piece,
-        {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"}));
+        {Problem::too_long, found, "a sheet as a person would type it", "is this the right file?"});
   }
 
   void complain_of_utf16() {
@@ -191,7 +190,7 @@ class Reader {
   }
 
   const Source& source_;
-  LineTaker& lines_;
+  const std::function<void(ast::Line&)>& take_;
   Diagnostics& diagnostics_;
   Iterator at_ = nullptr;
   Iterator last_ = nullptr;
@@ -200,51 +199,26 @@ class Reader {
   bool list_goes_on_ = false;  // the line before was in error, and ends in a comma
 };
 
-// The lines as Parsed has them.
-class LineKeeper : public LineTaker {
- public:
-  explicit LineKeeper(ast::Lines& lines) : lines_(lines) {}
-
-  void take(ast::Line& line) override {
-    if (!is_empty(line) || (!lines_.empty() && !is_empty(lines_.back()))) lines_.push_back(std::move(line));
-  }
-  void end() {
-    if (!lines_.empty() && is_empty(lines_.back())) lines_.pop_back();
-  }
-
- private:
-  static bool is_empty(const ast::Line& line) {
-    return line.comment.empty() && std::holds_alternative<ast::EmptyLine>(line.statement);
-  }
-
-  ast::Lines& lines_;
-};
-
-// Blocks of fixed length, so that the compiler counts many bytes at a time.
-std::size_t line_estimate(std::string_view text) {
-  constexpr std::size_t block = 128;
-  std::size_t count = 1;
-  for (; text.size() >= block; text.remove_prefix(block)) {
-    unsigned char in_block = 0;
-    for (std::size_t i = 0; i < block; ++i) in_block += static_cast<unsigned char>(text[i] == '\n');
-    count += in_block;
-  }
-  return count + static_cast<std::size_t>(std::count(text.begin(), text.end(), '\n'));
+bool says_nothing(const ast::Line& line) {
+  return line.comment.empty() && std::holds_alternative<ast::EmptyLine>(line.statement);
 }
 
 }  // namespace
 
 Parsed parse(const Source& source) {
   Parsed parsed;
-  parsed.lines.reserve(std::min(most_lines, line_estimate(source.text)));
-  LineKeeper lines(parsed.lines);
-  parse(source, lines, parsed.diagnostics);
-  lines.end();
+  ast::Lines& lines = parsed.lines;
+  const auto keep = [&](ast::Line& line) {
+    if (!says_nothing(line) || (!lines.empty() && !says_nothing(lines.back())))
+      lines.push_back(std::move(line));
+  };
+  parse(source, keep, parsed.diagnostics);
+  if (!lines.empty() && says_nothing(lines.back())) lines.pop_back();
   return parsed;
 }
 
-void parse(const Source& source, LineTaker& lines, Diagnostics& diagnostics) {
-  Reader(source, lines, diagnostics).read_all();
+void parse(const Source& source, const std::function<void(ast::Line&)>& take, Diagnostics& diagnostics) {
+  Reader(source, take, diagnostics).read_all();
 }
 
 }  // namespace landdrill

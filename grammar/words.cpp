@@ -121,6 +121,13 @@ std::string lower(std::string_view text) {
   return result;
 }
 
+std::string alternatives(std::span<const std::string_view> words) {
+  std::string text;
+  for (std::size_t i = 0; i < words.size(); ++i)
+    text.append(i == 0 ? "" : i + 1 == words.size() ? " or " : ", ").append(words[i]);
+  return text;
+}
+
 Hint nearest_hint(std::string_view word, std::span<const std::string_view> known) {
   const auto found = nearest(word, known);
   if (found.empty()) return {};

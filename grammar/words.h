@@ -3,6 +3,7 @@
 //   nearest("spin-730", {"spin-720", "spin-360", "join-foot"})   // {"spin-720", "spin-360"}
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <optional>
 #include <span>
@@ -97,6 +98,18 @@ std::vector<std::string_view> nearest(std::string_view word, std::span<const std
                                       std::size_t most = 3);
 // The keyword nearest to `word`.
 std::optional<Word> nearest_keyword(std::string_view word);
+
+// The value that a word stands for, among the words of an enum in its order.
+//
+//   words::value_of<Rounding>(rounding_words, "down")     // Rounding::down
+template <class Enum>
+std::optional<Enum> value_of(std::span<const std::string_view> words, std::string_view word) {
+  const auto at = std::find(words.begin(), words.end(), word);
+  return at == words.end() ? std::nullopt : std::optional(static_cast<Enum>(at - words.begin()));
+}
+
+// "a", "a or b", "a, b or c"
+std::string alternatives(std::span<const std::string_view> words);
 
 // "the nearest is spin-720" / "the nearest are a, b, c" / "" when there is none.
 // A single one can go in the place of the word, if it needs no quotation marks.

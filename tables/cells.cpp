@@ -1,15 +1,16 @@
-#include "tables/cells.h"
-
 #include <algorithm>
 #include <tuple>
 #include <vector>
 
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "grammar/words.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
 #include "tables/problems.h"
+#include "tables/read_table.h"
 
 namespace landdrill {
 namespace {
@@ -19,35 +20,6 @@ bool has(std::string_view text, std::string_view any_of) {
 }
 std::string in_column(const Column& column) {
   return " in the column " + in_quotes(column.name);
-}
-
-std::vector<std::string_view> split(std::string_view words) {
-  std::vector<std::string_view> result;
-  while (!words.empty()) {
-    const std::size_t end = std::min(words.find(' '), words.size());
-    if (end > 0) result.push_back(words.substr(0, end));
-    words.remove_prefix(std::min(end + 1, words.size()));
-  }
-  return result;
-}
-
-bool is_among(std::string_view words, std::string_view word) {
-  while (!words.empty()) {
-    const std::size_t end = std::min(words.find(' '), words.size());
-    if (words.substr(0, end) == word) return true;
-    words.remove_prefix(std::min(end + 1, words.size()));
-  }
-  return false;
-}
-
-// "mean or sum", "half-up, half-even, down or up"
-std::string one_of(std::span<const std::string_view> words) {
-  std::string text;
-  for (std::size_t i = 0; i < words.size(); ++i) {
-    if (i > 0) text += i + 1 == words.size() ? " or " : ", ";
-    text += words[i];
-  }
-  return text;
 }
 
 std::string whole_of(const Column& column) {
@@ -188,7 +160,7 @@ class CellCheck {
       case Cell::whole:
         return whole_of(column);
       case Cell::choice:
-        return one_of(split(column.choices));
+        return words::alternatives(column.choices);
       case Cell::code:
         return "a code";
       default:
@@ -218,9 +190,9 @@ class CellCheck {
 
   void check_choice(const Column& column, std::string_view text, std::string_view piece) {
     const std::string word = normal_choice(text);
-    if (is_among(column.choices, word)) return;
-    const auto known = split(column.choices);
-    complain(piece, {Problem::bad_choice, in_quotes(text), one_of(known) + in_column(column),
+    const auto& known = column.choices;
+    if (std::find(known.begin(), known.end(), word) != known.end()) return;
+    complain(piece, {Problem::bad_choice, in_quotes(text), words::alternatives(known) + in_column(column),
                      words::nearest_hint(word, known)});
   }
 
@@ -231,8 +203,7 @@ class CellCheck {
   }
 
   void complain(std::string_view piece, Complaint complaint) {
-    if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-    diagnostics_.add(diagnostic_at(read_.source, piece, std::move(complaint)));
+    diagnostics_.complain(read_.source, piece, std::move(complaint));
   }
 
   ReadTable& read_;
@@ -249,12 +220,6 @@ bool may_be_code(std::string_view text) {
 
 void check_cells(ReadTable& table, Diagnostics& diagnostics) {
   CellCheck(table, diagnostics).run();
-}
-
-std::string normal_choice(std::string_view text) {
-  std::string word = normal_name(text);
-  std::replace(word.begin(), word.end(), '_', '-');
-  return word;
 }
 
 std::optional<int> whole_from(const Column& column, std::string_view text) {

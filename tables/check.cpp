@@ -1,4 +1,4 @@
-#include "tables/check.h"
+#include <fmt/format.h>
 
 #include <algorithm>
 #include <array>
@@ -6,7 +6,6 @@
 
 #include "grammar/diagnostics.h"
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
@@ -33,23 +32,11 @@ Codes codes_of(const ReadTable& read) {
 
 // ---- keys ----
 
-// Keeps the cells of a key apart, whatever is in them.
-std::string exact_key(const ReadTable& read, const CsvRow& row) {
-  std::string key;
-  for (std::size_t i = 0; i < read.table->key_columns; ++i) {
-    const Column& column = read.table->columns[i];
-    const std::string_view text = read.text(row, column.name);
-    key += column.holds == Cell::choice ? normal_choice(text) : std::string(text);
-    key += '\n';
-  }
-  return key;
-}
-
 void check_keys(const ReadTable& read, Complaints& complaints) {
   std::unordered_map<std::string, std::size_t> lines;
   for (const CsvRow& row : read.csv.rows) {
     if (is_blank(row) || row.broken || read.text(row, read.table->columns[0].name).empty()) continue;
-    const auto [first, is_new] = lines.emplace(exact_key(read, row), row.line);
+    const auto [first, is_new] = lines.emplace(read.exact_key(row), row.line);
     if (is_new) continue;
     complaints.at_piece(read, read.piece(row, read.table->columns[0].name),
                         {Problem::repeated_row, in_quotes(read.key(row)) + " a second time",
@@ -130,13 +117,8 @@ class NameCheck {
     // Of so many codes hardly one is near, and looking for it takes its time.
     if (codes_.size() > 20'000 || !complaints_.wants_more()) return {};
     const std::string nearest = words::nearest_hint(word, codes_);
-    return nearest.empty() && codes_.size() <= 12 ? all_codes() : nearest;
-  }
-
-  std::string all_codes() const {
-    std::string list;
-    for (std::string_view code : codes_) list += (list.empty() ? "" : ", ") + std::string(code);
-    return file_ + " has " + list;
+    return nearest.empty() && codes_.size() <= 12 ? fmt::format("{} has {}", file_, fmt::join(codes_, ", "))
+                                                  : nearest;
   }
 
   const Table& table_;
@@ -280,6 +262,8 @@ void check_rows(const ValueSet& set, Complaints& complaints) {
   for (const Family& family : set.families) check_family(family, complaints);
   for (const Kind& kind : set.kinds) check_kind(kind, complaints);
   for (const Event& event : set.events) check_event(event, complaints);
+  for (const Quota& quota : set.quotas)
+    check_order(quota.from, limit("least", quota.least), limit("most", quota.most), complaints);
   for (const FaultRule& fault : set.faults) {
     check_fault(fault, complaints);
     check_word(fault.from, "code", fault.code, fault_words, "has its own meaning in a run", complaints);

@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <span>
 
@@ -97,11 +99,11 @@ class FormulaCheck {
     if (kinds.empty() || std::find(kinds.begin(), kinds.end(), kind.code) != kinds.end()) return;
     const auto is_unknown = [&](const std::string& code) { return !set_.kinds.find(code); };
     if (std::any_of(kinds.begin(), kinds.end(), is_unknown)) return;
-    complaints_.at_part(
-        kind.from, "formula", name,
-        {Problem::never_counts,
-         "the family " + in_quotes(name) + " in the formula of " + in_quotes(kind.code),
-         "a family that may stand in this kind", "families.csv allows " + name + " only in " + list(kinds)});
+    complaints_.at_part(kind.from, "formula", name,
+                        {Problem::never_counts,
+                         "the family " + in_quotes(name) + " in the formula of " + in_quotes(kind.code),
+                         "a family that may stand in this kind",
+                         fmt::format("families.csv allows {} only in {}", name, fmt::join(kinds, ", "))});
   }
 
   void complain_of_unknown(const Kind& kind, const std::string& name) {
@@ -113,12 +115,6 @@ class FormulaCheck {
     complaints_.at_part(kind.from, "formula", name,
                         {Problem::unknown_name, "the family " + in_quotes(name) + " in the formula",
                          "parts, or a code of families.csv", hint});
-  }
-
-  static std::string list(const std::vector<std::string>& words) {
-    std::string text;
-    for (const std::string& word : words) text += (text.empty() ? "" : ", ") + word;
-    return text;
   }
 
   const ValueSet& set_;

@@ -158,7 +158,7 @@ class QuotaCheck {
   }
 
   void check(const Quota& quota) {
-    check_own_limits(quota);
+    check_has_number(quota);
     check_wider_limits(quota);
     if (quota.least.value_or(0) > 0) {
       check_family_has_parts(quota);
@@ -185,12 +185,7 @@ class QuotaCheck {
     complaints_.at(quota.from, column, std::move(complaint));
   }
 
-  void check_own_limits(const Quota& quota) {
-    if (quota.least && quota.most && *quota.least > *quota.most) {
-      complain(quota, "most",
-               {Problem::contradiction, "most " + std::to_string(*quota.most),
-                "at least " + std::to_string(*quota.least) + ", which stands in the column \"least\""});
-    }
+  void check_has_number(const Quota& quota) {
     if (quota.least || quota.most) return;
     complain(quota, "event",
              {Problem::never_counts, "a quota without a number", "a number under least or most"});

@@ -1,13 +1,24 @@
 #include "tables/columns.h"
 
+#include "tables/ties.h"
+#include "tables/value_set.h"
+
 namespace landdrill {
 namespace {
 
 constexpr bool required = true, optional = false;
 
+// What the cells of a choice may say, in the order of the enums of value_set.h.
+constexpr std::string_view with_caution[] = {"lift", "throw"}, per_what[] = {"element", "routine"},
+                           ways_to_combine[] = {"mean", "sum"},
+                           uses[] = {"times-difficulty", "weighted", "plain"},
+                           ways_with_missing[] = {"refuse", "mean", "fewer"},
+                           what_scatters[] = {"judges", "day"},
+                           cautioned[] = {"lift", "throw", "under-water", "any"};
+
 constexpr Column source_column = {"source", Cell::text, required, "where the fact is from"};
 constexpr Column status_column = {"status", Cell::choice, required, "how far it can be trusted",
-                                  "published practice memory invented"};
+                                  status_words};
 
 constexpr Column code(std::string_view meaning) {
   return {"code", Cell::code, required, meaning};
@@ -27,7 +38,7 @@ constexpr Column whole(std::string_view name, std::string_view meaning, int leas
           .most = most};
 }
 constexpr Column choice(std::string_view name, bool needed, std::string_view meaning,
-                        std::string_view choices) {
+                        std::span<const std::string_view> choices) {
   return {name, Cell::choice, needed, meaning, choices};
 }
 constexpr Column row_of(std::string_view table, std::string_view name, bool needed,
@@ -53,7 +64,7 @@ constexpr Column set_columns[] = {
 constexpr Column family_columns[] = {
     code("what parts and formulas write for the family"),
     title("the family in words"),
-    {"kinds", Cell::codes, optional, "the kinds of element its parts may stand in; empty: any", "", "kinds"},
+    {"kinds", Cell::codes, optional, "the kinds of element its parts may stand in; empty: any", {}, "kinds"},
     whole("most_in_element", "parts of this family in one element, at most", 1),
     whole("most_in_routine", "parts of this family in the routine, at most", 1),
     source_column,
@@ -75,9 +86,8 @@ constexpr Column kind_columns[] = {
     whole("most_parts", "parts in an element, at most", 1),
     whole("most_same", "parts of one code in an element, at most", 1),
     whole("places", "decimal places of a declared difficulty; empty: 6", 0, 6),
-    choice("rounding", optional, "how a declared difficulty is rounded; empty: half-up",
-           "half-up half-even down up"),
-    choice("caution", optional, "which caution a report prints", "lift throw"),
+    choice("rounding", optional, "how a declared difficulty is rounded; empty: half-up", rounding_words),
+    choice("caution", optional, "which caution a report prints", with_caution),
     source_column,
     status_column};
 
@@ -104,27 +114,26 @@ constexpr Column panel_columns[] = {
     {"aspect", Cell::code, required, "what the panel marks: execution, choreography ..."},
     row_of("kinds", "kind", optional, "for this kind of element only; empty: every kind"),
     title("the aspect in words"),
-    choice("per", required, "marked for each element, or once for the routine", "element routine"),
+    choice("per", required, "marked for each element, or once for the routine", per_what),
     needed(whole("judges", "judges of the panel", 1, 99)),
     whole("drop_high", "highest marks that do not count", 0, 99),
     whole("drop_low", "lowest marks that do not count", 0, 99),
-    choice("combine", required, "what is made of the kept marks", "mean sum"),
+    choice("combine", required, "what is made of the kept marks", ways_to_combine),
     needed(above_zero(number("step", "from one mark to the next"))),
     needed(number("least", "the least mark")),
     needed(above_zero(number("most", "the highest mark"))),
-    choice("use", required, "how the marks become points", "times-difficulty weighted plain"),
+    choice("use", required, "how the marks become points", uses),
     number("weight", "what the rule multiplies by; empty: a gap to fill in"),
     whole("places", "decimal places of the points; empty: 4", 0, 6),
-    choice("rounding", optional, "how the points are rounded; empty: half-up", "half-up half-even down up"),
+    choice("rounding", optional, "how the points are rounded; empty: half-up", rounding_words),
     choice("missing", optional,
            "when a judge is missing: an error, the mean of the others, or fewer marks; empty: refuse",
-           "refuse mean fewer"),
+           ways_with_missing),
     above_zero(number("missing_step", "the step to which that mean is rounded")),
-    choice("missing_rounding", optional, "how that mean is rounded; empty: as the points",
-           "half-up half-even down up"),
+    choice("missing_rounding", optional, "how that mean is rounded; empty: as the points", rounding_words),
     choice("run_rounding", optional,
            "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
-           "half-up half-even down up"),
+           rounding_words),
     number("run_base", "of averaged runs, the share above which the base mark is credited; empty: 0.5"),
     source_column,
     status_column};
@@ -151,7 +160,8 @@ constexpr Column penalty_columns[] = {code("what the sheet writes for the penalt
 
 constexpr Column spread_columns[] = {
     choice("what", required,
-           "the marks of the judges of one panel, or the good or bad day that all marks share", "judges day"),
+           "the marks of the judges of one panel, or the good or bad day that all marks share",
+           what_scatters),
     {"aspect", Cell::code, optional, "for this aspect only; empty: every aspect"},
     row_of("kinds", "kind", optional, "for this kind of element only; empty: every kind"),
     needed(number("spread", "how far they scatter, as a standard deviation in marks")),
@@ -162,7 +172,7 @@ constexpr Column caution_columns[] = {
     code("names the caution; the code of a usual one puts this row in its place"),
     choice("when", required,
            "said of a routine with a lift, with a throw, with time under water, or with any of these",
-           "lift throw under-water any"),
+           cautioned),
     {"topic", Cell::text, optional, "the words before the colon; rows with the same text share it"},
     {"text", Cell::text, required, "what to take care of"},
     source_column,
@@ -195,6 +205,10 @@ const Table* find_table(std::string_view name) {
     if (table.name == name) return &table;
   }
   return nullptr;
+}
+
+std::string file_of(const Table& table) {
+  return std::string(table.name) + ".csv";
 }
 
 const Column* find_column(const Table& table, std::string_view name) {

@@ -8,6 +8,7 @@
 
 #include <cstddef>
 #include <span>
+#include <string>
 #include <string_view>
 
 namespace landdrill {
@@ -26,12 +27,12 @@ enum class Cell {
 struct Column {
   std::string_view name;
   Cell holds;
-  bool required;                    // an empty cell is an error
-  std::string_view meaning;         // one line for the coach
-  std::string_view choices = {};    // for Cell::choice: "mean sum"
-  std::string_view refers_to = {};  // the table whose code the cell names, or empty
-  int least = 0, most = 1'000'000;  // for Cell::whole
-  bool above_zero = false;          // for Cell::number, which is never below 0
+  bool required;                                   // an empty cell is an error
+  std::string_view meaning;                        // one line for the coach
+  std::span<const std::string_view> choices = {};  // for Cell::choice, in the order of their enum
+  std::string_view refers_to = {};                 // the table whose code the cell names, or empty
+  int least = 0, most = 1'000'000;                 // for Cell::whole
+  bool above_zero = false;                         // for Cell::number, which is never below 0
 };
 
 struct Table {
@@ -46,6 +47,7 @@ struct Table {
 // sync, penalties, spreads, cautions.
 std::span<const Table> value_tables();
 const Table* find_table(std::string_view name);  // nullptr when there is none
+std::string file_of(const Table& table);         // "parts.csv"
 const Column* find_column(const Table& table, std::string_view name);
 
 }  // namespace landdrill

@@ -15,12 +15,10 @@ namespace {
 using What = RowChange::What;
 
 std::optional<ReadTable> table_of(const TableFiles& files, const Table& table) {
-  const std::string name = std::string(table.name) + ".csv";
-  const auto file = std::find_if(files.files.begin(), files.files.end(),
-                                 [&](const TableFile& candidate) { return candidate.file == name; });
-  if (file == files.files.end()) return std::nullopt;
+  const TableFile* file = files.find(file_of(table));
+  if (file == nullptr) return std::nullopt;
   Diagnostics ignored;
-  return read_table(table, {name, file->text}, ignored);
+  return read_table(table, {file->file, file->text}, ignored);
 }
 
 // A key that stands in a table several times is met several times, in order.
@@ -36,11 +34,7 @@ Keyed keyed(const std::optional<ReadTable>& read) {
   std::map<std::string, int> times;
   for (const CsvRow& row : read->csv.rows) {
     if (is_blank(row)) continue;
-    // Blanks may stand inside codes; for telling rows apart the cells are kept apart.
-    std::string key;
-    for (std::size_t i = 0; i < read->table->key_columns; ++i) {
-      key += std::string(read->text(row, read->table->columns[i].name)) + '\n';
-    }
+    const std::string key = read->exact_key(row);
     const int time = times[key]++;
     result.order.emplace_back(key, time);
     result.rows.emplace(result.order.back(), &row);

@@ -16,6 +16,8 @@ constexpr std::size_t most_cells = 2'000'000;
 constexpr std::size_t most_rows = 500'000;
 constexpr std::size_t most_bytes_in_a_cell = 65'536;
 
+// What some programs write before the first line.
+constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
 constexpr const char* save_as = "in the spreadsheet, save the sheet as \"CSV UTF-8\"";
 
 bool ends_line(char c) {
@@ -30,158 +32,8 @@ std::size_t count_line_ends(std::string_view text) {
   return lines;
 }
 
-class Reader {
- public:
-  explicit Reader(const Source& source) : source_(source), text_(source.text) {
-    read_.table.file = source.name;
-  }
-
-  CsvRead read() {
-    if (auto complaint = no_csv_text(source_)) read_.diagnostics.add(std::move(*complaint));
-    if (text_.starts_with(byte_order_mark)) {
-      read_.table.before = byte_order_mark;
-      at_ = byte_order_mark.size();
-    }
-    read_.table.separator = separator_of(text_.substr(at_));
-    read_.table.header = next_row();
-    while (at_ < text_.size()) read_.table.rows.push_back(next_row());
-    return std::move(read_);
-  }
-
- private:
-  void complain(std::size_t offset, std::size_t size, Complaint complaint) {
-    if (!read_.diagnostics.wants_more()) return read_.diagnostics.count_only(severity_of(complaint.problem));
-    read_.diagnostics.add(diagnostic_at(source_, text_.substr(offset, size), std::move(complaint)));
-  }
-
-  bool at_cell_end(std::size_t at) const {
-    return at >= text_.size() || text_[at] == read_.table.separator || ends_line(text_[at]);
-  }
-  std::size_t cell_end(std::size_t at) const {
-    while (!at_cell_end(at)) ++at;
-    return at;
-  }
-  std::size_t line_end(std::size_t at) const {
-    return std::min(text_.find_first_of("\r\n", at), text_.size());
-  }
-
-  CsvRow next_row() {
-    CsvRow row;
-    row.line = line_;
-    if (cells_ >= most_cells || read_.table.rows.size() >= most_rows) return all_the_rest(std::move(row));
-    if (at_ < text_.size() && !ends_line(text_[at_])) next_cells(row);
-    row.ending = line_ending();
-    return row;
-  }
-
-  void next_cells(CsvRow& row) {
-    while (true) {
-      row.cells.push_back(next_cell(row));
-      ++cells_;
-      if (at_ >= text_.size() || text_[at_] != read_.table.separator || cells_ >= most_cells) return;
-      ++at_;
-    }
-  }
-
-  CsvRow all_the_rest(CsvRow row) {
-    complain(at_, 1,
-             {Problem::too_long,
-              "more than " + std::to_string(most_rows) + " rows or " + std::to_string(most_cells) + " cells",
-              "a table of a value set"});
-    row.cells.push_back(cell_to(text_.size()));
-    row.broken = true;
-    return row;
-  }
-
-  // The plain cell from here to `end`, and goes there.
-  CsvCell cell_to(std::size_t end) {
-    CsvCell cell;
-    cell.offset = at_;
-    cell.raw = text_.substr(at_, end - at_);
-    cell.text = cell.raw;
-    at_ = end;
-    return cell;
-  }
-
-  CsvCell next_cell(CsvRow& row) {
-    const std::size_t start = at_;
-    CsvCell cell = start < text_.size() && text_[start] == '"' ? quoted_cell(row) : cell_to(cell_end(start));
-    if (cell.raw.size() > most_bytes_in_a_cell) {
-      complain(start, 1,
-               {Problem::too_long, "a cell of " + std::to_string(cell.raw.size()) + " bytes",
-                "at most " + std::to_string(most_bytes_in_a_cell)});
-      row.broken = true;
-    }
-    return cell;
-  }
-
-  // The quotation mark that closes the one at `open`.
-  std::size_t closing_quote(std::size_t open) const {
-    std::size_t at = text_.find('"', open + 1);
-    while (at != std::string_view::npos && at + 1 < text_.size() && text_[at + 1] == '"')
-      at = text_.find('"', at + 2);
-    return at;
-  }
-
-  CsvCell quoted_cell(CsvRow& row) {
-    const std::size_t open = at_;
-    const std::size_t close = closing_quote(open);
-    if (close == std::string_view::npos) return unclosed_cell(row);
-    std::size_t after = close + 1;
-    while (after < text_.size() && text_[after] == ' ') ++after;
-    if (!at_cell_end(after)) {
-      // A quote that closes lines below and in the middle of a word was meant to open there.
-      if (text_.substr(open, close - open).find_first_of("\r\n") != std::string_view::npos)
-        return unclosed_cell(row);
-      complain(after, 1,
-               {Problem::after_quote, "text after the closing quotation mark",
-                "a separator or the end of the line", "write a quotation mark inside a cell twice: \"\""});
-      row.broken = true;
-    }
-    CsvCell cell = cell_to(cell_end(after));
-    cell.text = without_doubled_quotes(text_.substr(open + 1, close - open - 1));
-    line_ += count_line_ends(cell.raw);
-    return cell;
-  }
-
-  // The cell is taken to end with its line, so that the rows below are still read.
-  CsvCell unclosed_cell(CsvRow& row) {
-    complain(at_, 1,
-             {Problem::unclosed_quote, "a quotation mark that is never closed",
-              "a closing quotation mark in this line"});
-    row.broken = true;
-    CsvCell cell = cell_to(line_end(at_));
-    cell.text.erase(0, 1);
-    return cell;
-  }
-
-  std::string line_ending() {
-    if (at_ >= text_.size() || !ends_line(text_[at_])) return "";
-    const std::size_t size = text_.substr(at_).starts_with("\r\n") ? 2 : 1;
-    at_ += size;
-    ++line_;
-    return std::string(text_.substr(at_ - size, size));
-  }
-
-  const Source& source_;
-  std::string_view text_;
-  std::size_t at_ = 0;
-  std::size_t line_ = 1;
-  std::size_t cells_ = 0;
-  CsvRead read_;
-};
-
-void write_row(const CsvRow& row, char separator, std::string& text) {
-  for (std::size_t i = 0; i < row.cells.size(); ++i) {
-    if (i > 0) text += separator;
-    text += row.cells[i].raw;
-  }
-  text += row.ending;
-}
-
-}  // namespace
-
-// On a tie the rarer sign wins: "SP-360;0,9" has a decimal comma, not three cells.
+// What stands between the cells of a text, by its first line. On a tie the rarer sign wins: "SP-360;0,9" has a
+// decimal comma, not three cells.
 char separator_of(std::string_view text) {
   std::size_t tabs = 0, semicolons = 0, commas = 0;
   bool quoted = false;
@@ -197,15 +49,88 @@ char separator_of(std::string_view text) {
   return semicolons > 0 && semicolons >= commas ? ';' : ',';
 }
 
-std::string without_doubled_quotes(std::string_view inside) {
-  std::string text;
-  text.reserve(inside.size());
-  for (std::size_t i = 0; i < inside.size(); ++i) {
-    text += inside[i];
-    if (inside[i] == '"') ++i;
-  }
-  return text;
+// Without the blanks around it, and still in its place when there is nothing else.
+std::string_view inside_blanks(std::string_view raw) {
+  const std::string_view inner = trimmed(raw);
+  return inner.empty() ? raw.substr(0, 0) : inner;
 }
+
+// Copies the rows of a table, and complains of them.
+class TableReader {
+ public:
+  explicit TableReader(const Source& source) : source_(source), rows_(source, CsvRows::Of::table) {}
+
+  CsvRead read() {
+    if (auto complaint = no_csv_text(source_)) read_.diagnostics.add(std::move(*complaint));
+    CsvTable& table = read_.table;
+    table.file = source_.name;
+    if (source_.text.starts_with(byte_order_mark)) table.before = byte_order_mark;
+    table.separator = rows_.separator();
+    table.header.line = 1;
+    if (rows_.next_line()) table.header = row();
+    while (table.rows.size() < most_rows && rows_.next_line()) table.rows.push_back(row());
+    if (!rows_.rest().empty()) table.rows.push_back(all_the_rest());
+    return std::move(read_);
+  }
+
+ private:
+  void complain(std::string_view piece, Complaint complaint) {
+    read_.diagnostics.complain(source_, piece.substr(0, 1), std::move(complaint));
+  }
+
+  CsvCell cell(std::string_view text, std::string_view raw) const {
+    return {std::string(text), std::string(raw), static_cast<std::size_t>(raw.data() - source_.text.data())};
+  }
+
+  CsvRow row() {
+    CsvRow row;
+    row.line = rows_.line();
+    row.ending = rows_.ending();
+    row.broken = !rows_.broken().empty();
+    for (const CsvRows::Broken& broken : rows_.broken()) complain_of(broken);
+    for (const CsvRows::Cell& one : rows_.all_cells()) {
+      row.cells.push_back(cell(one.text, one.raw));
+      if (one.raw.size() <= most_bytes_in_a_cell) continue;
+      complain(one.raw, {Problem::too_long, "a cell of " + std::to_string(one.raw.size()) + " bytes",
+                         "at most " + std::to_string(most_bytes_in_a_cell)});
+      row.broken = true;
+    }
+    return row;
+  }
+
+  void complain_of(const CsvRows::Broken& broken) {
+    if (broken.never_closed)
+      return complain(broken.piece, {Problem::unclosed_quote, "a quotation mark that is never closed",
+                                     "a closing quotation mark in this line"});
+    complain(broken.piece,
+             {Problem::after_quote, "text after the closing quotation mark",
+              "a separator or the end of the line", "write a quotation mark inside a cell twice: \"\""});
+  }
+
+  CsvRow all_the_rest() {
+    complain(rows_.rest(),
+             {Problem::too_long,
+              "more than " + std::to_string(most_rows) + " rows or " + std::to_string(most_cells) + " cells",
+              "a table of a value set"});
+    CsvRow row{{cell(rows_.rest(), rows_.rest())}, {}, rows_.line() + 1};
+    row.broken = true;
+    return row;
+  }
+
+  const Source& source_;
+  CsvRows rows_;
+  CsvRead read_;
+};
+
+void write_row(const CsvRow& row, char separator, std::string& text) {
+  for (std::size_t i = 0; i < row.cells.size(); ++i) {
+    if (i > 0) text += separator;
+    text += row.cells[i].raw;
+  }
+  text += row.ending;
+}
+
+}  // namespace
 
 std::optional<Diagnostic> no_csv_text(const Source& source) {
   const std::string_view text = source.text;
@@ -225,7 +150,7 @@ std::optional<Diagnostic> no_csv_text(const Source& source) {
 }
 
 CsvRead read_csv(const Source& source) {
-  return Reader(source).read();
+  return TableReader(source).read();
 }
 
 std::string write_csv(const CsvTable& table) {
@@ -233,6 +158,10 @@ std::string write_csv(const CsvTable& table) {
   write_row(table.header, table.separator, text);
   for (const CsvRow& row : table.rows) write_row(row, table.separator, text);
   return text;
+}
+
+std::string_view piece_of(const Source& source, const CsvCell& cell) {
+  return inside_blanks(source.text.substr(cell.offset, cell.raw.size()));
 }
 
 std::string_view text_at(const CsvRow& row, std::size_t place) {
@@ -271,94 +200,111 @@ std::string csv_cell(std::string_view text, char separator) {
 
 namespace {
 
-std::string_view first_line_of(std::string_view text) {
-  return text.substr(0, std::min(text.find_first_of("\r\n"), text.size()));
+// `a ""b""` -> `a "b"`
+std::string without_doubled_quotes(std::string_view inside) {
+  std::string text;
+  text.reserve(inside.size());
+  for (std::size_t i = 0; i < inside.size(); ++i) {
+    text += inside[i];
+    if (inside[i] == '"') ++i;
+  }
+  return text;
 }
 
 }  // namespace
 
-CsvRows::CsvRows(const Source& source) : text_(source.text), line_(source.first_line - 1) {
+CsvRows::CsvRows(const Source& source, Of what)
+    : text_(source.text),
+      over_lines_(what == Of::table),
+      room_(what == Of::table ? most_cells : std::string_view::npos),
+      next_line_(source.first_line) {
   if (text_.starts_with(byte_order_mark)) text_.remove_prefix(byte_order_mark.size());
-  separator_ = separator_of(first_line_of(text_));
-  newline_ = std::min(text_.find('\n'), text_.size());
-  return_ = std::min(text_.find('\r'), text_.size());
+  separator_ = separator_of(text_);
 }
 
 bool CsvRows::next() {
-  while (at_ < text_.size()) {
-    const std::size_t end = line_end();
-    const std::string_view line = text_.substr(at_, end - at_);
-    at_ = end + (text_.substr(end).starts_with("\r\n") ? 2 : 1);
-    ++line_;
-    split(line);
+  while (next_line()) {
     const bool blank =
-        std::all_of(cells_.begin(), cells_.end(), [](const Cell& one) { return one.text.empty(); });
+        std::all_of(cells_.begin(), cells_.end(), [](const Cell& one) { return trimmed(one.text).empty(); });
     if (!blank || !broken_.empty()) return true;
   }
   return false;
 }
 
-// Each of the two is looked for once through the text, not letter by letter.
-std::size_t CsvRows::line_end() {
-  if (newline_ < at_) newline_ = std::min(text_.find('\n', at_), text_.size());
-  if (return_ < at_) return_ = std::min(text_.find('\r', at_), text_.size());
-  return std::min(newline_, return_);
+bool CsvRows::next_line() {
+  if (at_ >= text_.size() || room_ == 0) return false;
+  cells_.clear();
+  unescaped_.clear();
+  broken_.clear();
+  line_ = next_line_;
+  if (!ends_line(text_[at_])) split();
+  const std::string_view rest = this->rest();
+  ending_ = rest.substr(0, rest.starts_with("\r\n") ? 2 : !rest.empty() && ends_line(rest[0]) ? 1 : 0);
+  at_ += ending_.size();
+  next_line_ += !ending_.empty();
+  return true;
+}
+
+void CsvRows::split() {
+  while (true) {
+    cells_.push_back(next_cell());
+    --room_;
+    if (at_ >= text_.size() || text_[at_] != separator_ || room_ == 0) return;
+    ++at_;
+  }
+}
+
+std::size_t CsvRows::cell_end(std::size_t at) const {
+  while (at < text_.size() && text_[at] != separator_ && !ends_line(text_[at])) ++at;
+  return at;
+}
+
+CsvRows::Cell CsvRows::next_cell() {
+  const std::size_t start = at_;
+  std::size_t open = start;
+  while (open < text_.size() && text_[open] != separator_ && (text_[open] == ' ' || text_[open] == '\t'))
+    ++open;
+  if (open < text_.size() && text_[open] == '"') return quoted_cell(open);
+  at_ = cell_end(open);
+  const std::string_view raw = text_.substr(start, at_ - start);
+  return {raw, raw};
+}
+
+CsvRows::Cell CsvRows::quoted_cell(std::size_t open) {
+  const std::size_t start = at_;
+  std::size_t close = text_.find('"', open + 1);
+  while (close != std::string_view::npos && close + 1 < text_.size() && text_[close + 1] == '"')
+    close = text_.find('"', close + 2);
+  if (close == std::string_view::npos) return unclosed_cell(open);
+  const std::string_view inside = text_.substr(open + 1, close - open - 1);
+  const std::size_t end = cell_end(close + 1);
+  const std::string_view behind = trimmed(text_.substr(close + 1, end - close - 1));
+  if (const std::size_t lines = count_line_ends(inside); lines > 0) {
+    // A quote that closes lines below and in the middle of a word was meant to open there.
+    if (!over_lines_ || !behind.empty()) return unclosed_cell(open);
+    next_line_ += lines;
+  }
+  if (!behind.empty()) broken_.push_back({behind, false});
+  at_ = end;
+  const bool doubled = inside.find('"') != std::string_view::npos;
+  return {text_.substr(start, end - start),
+          doubled ? unescaped_.emplace_back(without_doubled_quotes(inside)) : inside};
+}
+
+// The cell is taken to end with its line, so that the rows below are still read.
+CsvRows::Cell CsvRows::unclosed_cell(std::size_t open) {
+  broken_.push_back({text_.substr(open, 1), true});
+  const std::size_t start = at_;
+  at_ = std::min(text_.find_first_of("\r\n", open), text_.size());
+  return {text_.substr(start, at_ - start), text_.substr(open + 1, at_ - open - 1)};
 }
 
 std::string_view CsvRows::cell(std::size_t place) const {
-  return place < cells_.size() ? cells_[place].text : std::string_view();
+  return place < cells_.size() ? trimmed(cells_[place].text) : std::string_view();
 }
 
 std::string_view CsvRows::piece(std::size_t place) const {
-  const Cell& one = cells_[std::min(place, cells_.size() - 1)];
-  const std::string_view inner = trimmed(one.raw);
-  return inner.empty() ? one.raw.substr(0, 0) : inner;
-}
-
-void CsvRows::split(std::string_view line) {
-  cells_.clear();
-  if (!unescaped_.empty()) unescaped_.clear();
-  broken_ = {};
-  std::size_t at = 0;
-  while (true) {
-    std::size_t blank_end = at;
-    while (blank_end < line.size() && (line[blank_end] == ' ' || line[blank_end] == '\t')) ++blank_end;
-    if (separator_ != '\t' && blank_end < line.size() && line[blank_end] == '"') {
-      cells_.push_back(quoted_cell(line, at));
-    } else if (at < line.size() && line[at] == '"') {
-      cells_.push_back(quoted_cell(line, at));
-    } else {
-      const std::size_t end = std::min(line.find(separator_, at), line.size());
-      const std::string_view raw = line.substr(at, end - at);
-      cells_.push_back({raw, trimmed(raw)});
-      at = end;
-    }
-    if (at >= line.size()) return;
-    ++at;  // the separator
-  }
-}
-
-// Leaves `at` behind the cell. What follows the closing quotation mark is part of the cell, and a mistake.
-CsvRows::Cell CsvRows::quoted_cell(std::string_view line, std::size_t& at) {
-  const std::size_t start = at, open = line.find('"', at);
-  bool doubled = false;
-  std::size_t close = line.find('"', open + 1);
-  while (close != std::string_view::npos && close + 1 < line.size() && line[close + 1] == '"') {
-    doubled = true;
-    close = line.find('"', close + 2);
-  }
-  if (close == std::string_view::npos) {
-    broken_ = line.substr(open, 1);
-    at = line.size();
-    return {line.substr(start), line.substr(open + 1)};
-  }
-  const std::size_t end = std::min(line.find(separator_, close + 1), line.size());
-  const std::string_view behind = trimmed(line.substr(close + 1, end - close - 1));
-  if (!behind.empty()) broken_ = behind;
-  at = end;
-  std::string_view inside = line.substr(open + 1, close - open - 1);
-  if (doubled) inside = unescaped_.emplace_back(without_doubled_quotes(inside));
-  return {line.substr(start, end - start), trimmed(inside)};
+  return inside_blanks(cells_[std::min(place, cells_.size() - 1)].raw);
 }
 
 }  // namespace landdrill

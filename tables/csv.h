@@ -53,15 +53,11 @@ std::string write_csv(const CsvTable& table);
 // Why the bytes are no CSV text in UTF-8 at all, if they are none: a workbook, UTF-16, a NUL byte.
 std::optional<Diagnostic> no_csv_text(const Source& source);
 
-// What some programs write before the first line.
-inline constexpr std::string_view byte_order_mark = "\xEF\xBB\xBF";
-// Comma, semicolon or tab: what stands between the cells of a first line, or of a text, up to its first line
-// ending.
-char separator_of(std::string_view text);
-// `a ""b""` -> `a "b"`
-std::string without_doubled_quotes(std::string_view inside);
 // Without the blanks around it, also the no-break kind.
 std::string_view trimmed(std::string_view text);
+
+// A cell where it stands in the source, without the blanks around it.
+std::string_view piece_of(const Source& source, const CsvCell& cell);
 
 // The same of a cell of a row; empty past its end.
 std::string_view text_at(const CsvRow& row, std::size_t place);
@@ -69,21 +65,22 @@ std::string_view text_at(const CsvRow& row, std::size_t place);
 // The bytes that stand for `text` in a file with this separator: quoted when it must be.
 std::string csv_cell(std::string_view text, char separator);
 
-// The rows of a long CSV text, one at a time, as views: nothing is kept, so a million rows take no memory.
+// The rows of a CSV text, one at a time, as views: nothing is kept, so a million rows take no memory.
 //
 //   CsvRows rows({"marks.csv", "date;mark\n2026-05-09;7,25\n"});
 //   while (rows.next()) rows.cell(1)      // "mark", then "7,25"
-//
-// The same dialects as csv.h (separator seen from the first line, quotes doubled inside quotes, BOM, LF, CRLF
-// or CR), but nothing can be written back. A quoted cell ends on its line.
 
 class CsvRows {
  public:
+  // A quoted cell of a list ends on its line; a table has no more cells than any set needs.
+  enum class Of { list, table };
   // `source` outlives the rows and every view.
-  explicit CsvRows(const Source& source);
+  explicit CsvRows(const Source& source, Of what = Of::list);
 
   // False at the end. Lines without any text are passed over.
   bool next();
+  // The same, also with such lines; false as well when the table has too many cells.
+  bool next_line();
   std::size_t line() const { return line_; }  // 1 is the first of the source
   std::size_t cells() const { return cells_.size(); }
   // Without quotation marks and the blanks around it; empty past the end of the row. A view into the source,
@@ -92,22 +89,37 @@ class CsvRows {
   // The same place in the source, for a message.
   std::string_view piece(std::size_t place) const;
   char separator() const { return separator_; }
-  // What is wrong with the quotation marks of this row: a view into the source, or empty.
-  std::string_view broken() const { return broken_; }
 
- private:
+  // The bytes of a cell, and its text with the blanks that are in it.
   struct Cell {
     std::string_view raw, text;
   };
-  std::size_t line_end();
-  void split(std::string_view line);
-  Cell quoted_cell(std::string_view line, std::size_t& at);
+  const std::vector<Cell>& all_cells() const { return cells_; }
+  std::string_view ending() const { return ending_; }
+  // What is wrong with the quotation marks of this row: the mark itself, or what follows the closing one.
+  struct Broken {
+    std::string_view piece;
+    bool never_closed;
+  };
+  const std::vector<Broken>& broken() const { return broken_; }
+  // What is not read yet.
+  std::string_view rest() const { return text_.substr(at_); }
+
+ private:
+  void split();
+  std::size_t cell_end(std::size_t at) const;
+  Cell next_cell();
+  Cell quoted_cell(std::size_t open);
+  Cell unclosed_cell(std::size_t open);
 
   std::string_view text_;
+  bool over_lines_;
+  std::size_t room_;  // for so many cells
+  std::size_t next_line_;
   std::size_t at_ = 0, line_ = 0;
-  std::size_t newline_ = 0, return_ = 0;  // the next ones, or the end
   char separator_ = ',';
-  std::string_view broken_;
+  std::string_view ending_;
+  std::vector<Broken> broken_;
   std::vector<Cell> cells_;
   std::deque<std::string> unescaped_;
 };

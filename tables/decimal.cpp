@@ -4,8 +4,6 @@
 #include <array>
 #include <cassert>
 #include <charconv>
-#include <limits>
-#include <numeric>
 
 #include "grammar/characters.h"
 #include "tables/ties.h"
@@ -13,27 +11,9 @@
 namespace landdrill {
 namespace {
 
-constexpr std::int64_t most_units = Decimal::most_units;
+using characters::is_digit;
 
-std::int64_t units_in_range(Int128 units) {
-  if (units > most_units || units < -most_units) throw Overflow();
-  return static_cast<std::int64_t>(units);
-}
-
-// Adds up `digits` onto `number`; false when it leaves the range.
-bool append_digits(std::string_view digits, Int128& number) {
-  for (char c : digits) {
-    if (!characters::is_digit(c)) return false;
-    number = number * 10 + (c - '0');
-    if (number > Int128{most_units} * 1'000) return false;
-  }
-  return true;
-}
-
-std::string_view without_trailing_zeros(std::string_view digits) {
-  while (!digits.empty() && digits.back() == '0') digits.remove_suffix(1);
-  return digits;
-}
+constexpr std::int64_t tens[] = {1, 10, 100, 1'000, 10'000, 100'000, 1'000'000};
 
 // The least of all has no magnitude, so it counts as too large as well.
 __extension__ typedef unsigned __int128 UnsignedInt128;
@@ -112,24 +92,26 @@ Int128 rounded_quotient(Int128 numerator, Int128 denominator, Rounding rounding)
 
 }  // namespace
 
-std::optional<Decimal> Decimal::parse_any(std::string_view text) {
-  const bool negative = !text.empty() && text.front() == '-';
-  if (!text.empty() && (negative || text.front() == '+')) text.remove_prefix(1);
-  const std::size_t sign_of_decimals = text.find_first_of(".,");
-  const std::string_view before = text.substr(0, sign_of_decimals);
-  std::string_view after;
-  if (sign_of_decimals != std::string_view::npos) {
-    after = text.substr(sign_of_decimals + 1);
-    if (after.empty()) return std::nullopt;
+std::optional<Decimal> Decimal::parse(std::string_view text) {
+  const bool negative = text.starts_with('-');
+  if (negative || text.starts_with('+')) text.remove_prefix(1);
+  if (text.empty() || !is_digit(text.front()) || !is_digit(text.back())) return std::nullopt;
+  std::int64_t units = 0;
+  int after = -1;  // places behind the point, once there is one
+  for (char c : text) {
+    if (after < 0 && (c == '.' || c == ',')) {
+      after = 0;
+      continue;
+    }
+    if (!is_digit(c) || (after == places && c != '0')) return std::nullopt;
+    if (after == places) continue;
+    if (units > most_units / 10) return std::nullopt;
+    units = units * 10 + (c - '0');
+    after += after >= 0;
   }
-  if (before.empty()) return std::nullopt;
-  after = without_trailing_zeros(after);
-  Int128 units = 0;
-  if (after.size() > places || !append_digits(before, units) || !append_digits(after, units))
-    return std::nullopt;
-  for (std::size_t place = after.size(); place < places; ++place) units *= 10;
-  if (units > most_units) return std::nullopt;
-  return Decimal(static_cast<std::int64_t>(negative ? -units : units));
+  const Int128 whole = Int128{units} * tens[places - std::max(after, 0)];
+  if (whole > most_units) return std::nullopt;
+  return Decimal(static_cast<std::int64_t>(negative ? -whole : whole));
 }
 
 int Decimal::places_used() const {
@@ -191,7 +173,7 @@ Exact operator-(Exact a, Exact b) {
   return a + Exact(-b.numerator_, b.denominator_);
 }
 
-Exact Exact::product_of_long(Exact a, Exact b) {
+Exact operator*(Exact a, Exact b) {
   Int128 numerator, denominator;
   if (multiply(a.numerator_, b.numerator_, numerator) &&
       multiply(a.denominator_, b.denominator_, denominator)) {
@@ -223,8 +205,7 @@ std::strong_ordering operator<=>(Exact a, Exact b) {
 std::optional<Decimal> Exact::decimal() const {
   const Exact reduced = in_lowest_terms();
   if (Int128{Decimal::one} % reduced.denominator_ != 0) return std::nullopt;
-  return Decimal::from_units(
-      units_in_range(checked_product(reduced.numerator_, Decimal::one / reduced.denominator_)));
+  return Decimal::in_range(checked_product(reduced.numerator_, Decimal::one / reduced.denominator_));
 }
 
 std::string Exact::text() const {
@@ -235,20 +216,19 @@ std::string Exact::text() const {
 
 Decimal round(Exact value, int places, Rounding rounding) {
   assert(places >= 0 && places <= Decimal::places);
-  std::int64_t step = 1;
-  for (int place = places; place < Decimal::places; ++place) step *= 10;
+  const std::int64_t step = tens[Decimal::places - places];
   Int128 numerator;
   if (!multiply(value.numerator_, Decimal::one / step, numerator))
     return round_to_step(value, Decimal::from_units(step), rounding);
   const Int128 whole = rounded_quotient(numerator, value.denominator_, rounding);
-  return Decimal::from_units(units_in_range(checked_product(whole, step)));
+  return Decimal::in_range(checked_product(whole, step));
 }
 
 Decimal round_to_step(Exact value, Decimal step, Rounding rounding) {
   assert(step.units() > 0);
   const Exact steps = value / Exact(step);
   const Int128 whole = rounded_quotient(steps.numerator_, steps.denominator_, rounding);
-  return Decimal::from_units(units_in_range(checked_product(whole, step.units())));
+  return Decimal::in_range(checked_product(whole, step.units()));
 }
 
 }  // namespace landdrill

@@ -35,14 +35,15 @@ class Decimal {
   constexpr Decimal() = default;
   static constexpr Decimal from_units(std::int64_t millionths) { return Decimal(millionths); }
   // Overflow when out of range, as all that follows.
+  static Decimal in_range(Int128 units) {
+    if (units > most_units || units < -most_units) throw Overflow();
+    return Decimal(static_cast<std::int64_t>(units));
+  }
   static Decimal whole(std::int64_t number) { return in_range(Int128{number} * one); }
 
   // "7.25", "-3", "7,25", "+0.1"; nothing else: no blanks, no exponent, no thousands separator. Empty when it
   // is none, has more than six places that are not zero, or is out of range.
-  static std::optional<Decimal> parse(std::string_view text) {
-    const std::optional<Decimal> number = parse_short(text);
-    return number ? number : parse_any(text);
-  }
+  static std::optional<Decimal> parse(std::string_view text);
 
   constexpr std::int64_t units() const { return units_; }
   // The shortest exact text: "7.25", "3", "-0.1". With `at_least` places: "7.50".
@@ -61,32 +62,6 @@ class Decimal {
 
  private:
   explicit constexpr Decimal(std::int64_t units) : units_(units) {}
-  static Decimal in_range(Int128 units) {
-    if (units > most_units || units < -most_units) throw Overflow();
-    return Decimal(static_cast<std::int64_t>(units));
-  }
-  // Few digits with a point among them, as nearly all numbers are, read in one go; empty for everything else,
-  // right or wrong.
-  static std::optional<Decimal> parse_short(std::string_view text) {
-    constexpr std::string_view::size_type most_digits = 12;
-    std::int64_t units = 0;
-    std::size_t point = text.size();
-    if (text.empty() || text.size() > most_digits) return std::nullopt;
-    for (std::size_t i = 0; i < text.size(); ++i) {
-      const unsigned digit = static_cast<unsigned char>(text[i]) - unsigned{'0'};
-      if (digit <= 9)
-        units = units * 10 + digit;
-      else if ((text[i] == '.' || text[i] == ',') && point == text.size())
-        point = i;
-      else
-        return std::nullopt;
-    }
-    const std::size_t after = point == text.size() ? 0 : text.size() - point - 1;
-    if (point == 0 || point + 1 == text.size() || after > places) return std::nullopt;
-    return Decimal(units * tens[places - after]);
-  }
-  static std::optional<Decimal> parse_any(std::string_view text);
-  static constexpr std::int64_t tens[] = {1, 10, 100, 1'000, 10'000, 100'000, 1'000'000};
   std::int64_t units_ = 0;
 };
 
@@ -105,13 +80,7 @@ class Exact {
 
   friend Exact operator+(Exact a, Exact b);
   friend Exact operator-(Exact a, Exact b);
-  friend Exact operator*(Exact a, Exact b) {
-    // Most numbers of a score are short, and the product of two short ones always fits.
-    if (is_short(a.numerator_) && is_short(b.numerator_) && is_short(a.denominator_) &&
-        is_short(b.denominator_))
-      return Exact(a.numerator_ * b.numerator_, a.denominator_ * b.denominator_);
-    return product_of_long(a, b);
-  }
+  friend Exact operator*(Exact a, Exact b);
   friend Exact operator/(Exact a, Exact b);  // division by zero: asserts; ask is_zero first
   friend bool operator==(Exact a, Exact b) { return (a <=> b) == 0; }
   friend std::strong_ordering operator<=>(Exact a, Exact b);
@@ -127,8 +96,6 @@ class Exact {
 
  private:
   Exact(Int128 numerator, Int128 denominator) : numerator_(numerator), denominator_(denominator) {}
-  static constexpr bool is_short(Int128 a) { return a == static_cast<std::int64_t>(a); }
-  static Exact product_of_long(Exact a, Exact b);
   Exact in_lowest_terms() const;
   static std::optional<Exact> sum_of_short(Exact a, Exact b);
   Int128 numerator_ = 0;

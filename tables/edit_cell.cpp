@@ -33,7 +33,7 @@ std::string nearest_or_all(std::string_view word, const std::vector<std::string>
   return hint;
 }
 
-Result<const TableFile*> file_of(const std::vector<TableFile>& files, const Edit& wish) {
+Result<const TableFile*> named_file(const std::vector<TableFile>& files, const Edit& wish) {
   const std::string_view name = without_ending(wish.table);
   std::vector<std::string> known;
   for (const TableFile& file : files) {
@@ -104,7 +104,7 @@ Result<std::size_t> named_row(const ReadTable& table, const Edit& wish) {
 }  // namespace
 
 Result<FoundCell> find_cell(const std::vector<TableFile>& files, const Edit& wish) {
-  const auto found = file_of(files, wish);
+  const auto found = named_file(files, wish);
   if (!found) return tl::unexpected(found.error());
   const TableFile& file = **found;
   Diagnostics ignored;  // the set was loaded before

@@ -6,12 +6,10 @@
 #include "grammar/problem_code.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
 #include "tables/problems.h"
 #include "tables/read_table.h"
-#include "tables/value_list.h"
 
 namespace landdrill {
 namespace {
@@ -130,13 +128,11 @@ class Filling {
   }
 
   void complain_of_other(const ListedValue& listed, std::string_view before) {
-    if (!filled_.diagnostics.wants_more()) return filled_.diagnostics.count_only(Severity::error);
-    const std::string code(listed.code);
-    filled_.diagnostics.add(diagnostic_at(list_, listed.piece,
-                                          {Problem::has_value, listed.value.text() + " for \"" + code + "\"",
-                                           "its value " + std::string(before) + ", as in line " +
-                                               std::to_string(parts_.line_of(code)) + " of parts.csv",
-                                           "ask for overwriting if the list is right"}));
+    filled_.diagnostics.complain(list_, listed.piece,
+                                 {Problem::has_value, listed.value.text() + " for \"" + listed.code + "\"",
+                                  "its value " + std::string(before) + ", as in line " +
+                                      std::to_string(parts_.line_of(listed.code)) + " of parts.csv",
+                                  "ask for overwriting if the list is right"});
   }
 
   PartsTable& parts_;
@@ -145,17 +141,11 @@ class Filling {
   Filled& filled_;
 };
 
-const TableFile* file_called(const TableFiles& files, std::string_view name) {
-  const auto file = std::find_if(files.files.begin(), files.files.end(),
-                                 [&](const TableFile& candidate) { return candidate.file == name; });
-  return file == files.files.end() ? nullptr : &*file;
-}
-
 // Complains when not.
 bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics& diagnostics) {
   constexpr std::string_view name = "families.csv";
   std::vector<std::string> codes;
-  if (const TableFile* file = file_called(files, name)) {
+  if (const TableFile* file = files.find(name)) {
     Diagnostics ignored;
     const ReadTable families = read_table(*find_table("families"), {file->file, file->text}, ignored);
     for (const CsvRow& row : families.csv.rows)
@@ -174,9 +164,8 @@ bool has_family(const TableFiles& files, const std::string& wanted, Diagnostics&
 Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   Filled filled;
   filled.files = files;
-  const auto file = std::find_if(filled.files.files.begin(), filled.files.files.end(),
-                                 [](const TableFile& candidate) { return candidate.file == parts_file; });
-  if (file == filled.files.files.end()) {
+  const TableFile* file = files.find(parts_file);
+  if (file == nullptr) {
     filled.diagnostics.add(diagnostic_about(
         files.place + std::string(parts_file),
         {Problem::missing_table, "no such file", "the parts whose values are to be filled in"}));
@@ -195,7 +184,8 @@ Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   Filling filling(parts, list, wish, filled);
   for (const ListedValue& value : listed) filling.put(value);
   if (filled.diagnostics.ok()) {
-    file->text = parts.text();
+    for (TableFile& one : filled.files.files)
+      if (one.file == parts_file) one.text = parts.text();
     filled.still_missing = parts.without_value();
   } else {
     filled.filled.clear();

@@ -6,8 +6,10 @@
 
 #include <algorithm>
 #include <cerrno>
+#include <cstdint>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <system_error>
 
 #include "grammar/words.h"
@@ -16,7 +18,7 @@ namespace landdrill {
 namespace fs = std::filesystem;
 namespace {
 
-constexpr off_t largest_file = 64 * 1024 * 1024;
+constexpr std::uintmax_t largest_file = 64 * 1024 * 1024;
 
 bool has_tables(const fs::path& folder) {
   std::error_code ignored;
@@ -120,63 +122,30 @@ Trouble no_such_set(std::string_view name, const Search& search) {
 
 // ---- reading ----
 
-Trouble trouble_with(const fs::path& file, std::string hint = {}) {
-  return {file.string(), std::strerror(errno), std::move(hint)};
-}
-
-class OpenFile {
- public:
-  OpenFile(const fs::path& path, int flags, mode_t mode = 0)
-      : number_(::open(path.c_str(), flags | O_CLOEXEC, mode)) {}
-  OpenFile(const OpenFile&) = delete;
-  OpenFile& operator=(const OpenFile&) = delete;
-  ~OpenFile() { close(); }
-  bool close() {
-    const int number = std::exchange(number_, -1);
-    return number < 0 || ::close(number) == 0;
-  }
-  bool is_open() const { return number_ >= 0; }
-  int number() const { return number_; }
-
- private:
-  int number_;
-};
-
-// Stops at one byte more than is allowed, in case the file grows while it is read.
-Result<std::string> read_all(const OpenFile& open, const fs::path& file, off_t size) {
-  std::string text(static_cast<std::size_t>(size) + 1, '\0');
-  std::size_t filled = 0;
-  while (filled < text.size()) {
-    const ssize_t got = ::read(open.number(), text.data() + filled, text.size() - filled);
-    if (got < 0 && errno == EINTR) continue;
-    if (got < 0) return tl::unexpected(trouble_with(file));
-    if (got == 0) break;
-    filled += static_cast<std::size_t>(got);
-    if (filled == text.size() && filled <= static_cast<std::size_t>(largest_file)) text.resize(filled + 4096);
-  }
-  text.resize(filled);
-  return text;
+Trouble trouble_with(const fs::path& file) {
+  return {file.string(), std::strerror(errno), ""};
 }
 
 Result<std::string> read_file(const fs::path& file) {
-  // Not to wait for the other end of a pipe.
-  const OpenFile open(file, O_RDONLY | O_NONBLOCK);
-  struct stat about {};
-  if (!open.is_open() || ::fstat(open.number(), &about) != 0) return tl::unexpected(trouble_with(file));
-  if (!S_ISREG(about.st_mode))
+  std::error_code failed;
+  const fs::file_status about = fs::status(file, failed);
+  if (failed) return tl::unexpected(Trouble{file.string(), failed.message(), ""});
+  if (!fs::is_regular_file(about))
     return tl::unexpected(Trouble{file.string(), "it is not a file with text", ""});
-  if (about.st_size > largest_file) {
+  const std::uintmax_t size = fs::file_size(file, failed);
+  if (!failed && size > largest_file) {
     return tl::unexpected(
         Trouble{file.string(), "it is larger than 64 MB, and no table of a value set is", ""});
   }
-  return read_all(open, file, about.st_size);
+  std::ifstream open(file, std::ios::binary);
+  std::string text(failed ? 0 : size, '\0');
+  if (failed || !open.read(text.data(), static_cast<std::streamsize>(size)))
+    return tl::unexpected(trouble_with(file));
+  return text;
 }
 
 bool is_csv(const fs::path& file) {
-  std::string ending = file.extension().string();
-  std::transform(ending.begin(), ending.end(), ending.begin(),
-                 [](char c) { return c >= 'A' && c <= 'Z' ? c + 32 : c; });
-  return ending == ".csv";
+  return words::same(file.extension().string(), ".csv");
 }
 
 std::vector<std::string> csv_files(const fs::path& folder) {
@@ -191,31 +160,13 @@ std::vector<std::string> csv_files(const fs::path& folder) {
 
 // ---- writing ----
 
-bool write_all(int file, std::string_view text) {
+int write_all(int file, std::string_view text) {
   while (!text.empty()) {
     const ssize_t written = ::write(file, text.data(), text.size());
-    if (written < 0 && errno == EINTR) continue;
-    if (written < 0) return false;
-    text.remove_prefix(static_cast<std::size_t>(written));
+    if (written < 0 && errno != EINTR) return errno;
+    if (written > 0) text.remove_prefix(static_cast<std::size_t>(written));
   }
-  return true;
-}
-
-mode_t mode_for(const fs::path& file) {
-  struct stat about {};
-  return ::stat(file.c_str(), &about) == 0 ? about.st_mode & 0777 : 0666;
-}
-
-// On the disk before it gets its name, so that a reader sees the old text or the new one.
-Result<void> replace_file(const fs::path& file, std::string_view text) {
-  const fs::path new_file = file.string() + ".new-" + std::to_string(::getpid());
-  OpenFile open(new_file, O_WRONLY | O_CREAT | O_TRUNC | O_NOFOLLOW, mode_for(file));
-  const bool written =
-      open.is_open() && write_all(open.number(), text) && ::fsync(open.number()) == 0 && open.close();
-  if (written && ::rename(new_file.c_str(), file.c_str()) == 0) return {};
-  const Trouble trouble = trouble_with(file, "nothing was changed in it");
-  ::unlink(new_file.c_str());
-  return tl::unexpected(trouble);
+  return ::fsync(file) == 0 ? 0 : errno;
 }
 
 Result<void> write_file(const TableFile& file, const fs::path& folder) {
@@ -230,6 +181,27 @@ Result<void> write_file(const TableFile& file, const fs::path& folder) {
 }
 
 }  // namespace
+
+Result<void> replace_file(const fs::path& file, std::string_view text) {
+  std::error_code not_there;
+  const fs::path real = fs::canonical(file, not_there);
+  const std::string target = not_there ? file.string() : real.string();
+  struct stat before {};
+  const bool there = ::stat(target.c_str(), &before) == 0;
+  if (there && ::access(target.c_str(), W_OK) != 0)
+    return tl::unexpected(Trouble{file.string(), "you are not allowed to change it", ""});
+  std::string beside = target + ".XXXXXX";
+  const int descriptor = ::mkstemp(beside.data());
+  if (descriptor < 0) return tl::unexpected(trouble_with(file));
+  int error = write_all(descriptor, text);
+  if (error == 0 && ::fchmod(descriptor, there ? before.st_mode & 07777 : 0644) != 0) error = errno;
+  if (::close(descriptor) != 0 && error == 0) error = errno;
+  if (error == 0 && ::rename(beside.c_str(), target.c_str()) != 0) error = errno;
+  if (error == 0) return {};
+  ::unlink(beside.c_str());
+  return tl::unexpected(
+      Trouble{file.string(), std::string("it was not changed: ") + std::strerror(error), ""});
+}
 
 std::string to_string(const Trouble& trouble) {
   std::string text = trouble.what + ": " + trouble.why + "\n";
@@ -320,8 +292,10 @@ Result<void> write_folder(const TableFiles& files, const fs::path& folder) {
   for (const TableFile& file : files.files) {
     if (auto done = write_file(file, folder); !done) return done;
   }
-  const OpenFile open(folder, O_RDONLY | O_DIRECTORY);
-  if (!open.is_open() || ::fsync(open.number()) != 0) return tl::unexpected(trouble_with(folder));
+  const int opened = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+  const bool kept = opened >= 0 && ::fsync(opened) == 0;
+  if (opened >= 0) ::close(opened);
+  if (!kept) return tl::unexpected(trouble_with(folder));
   return {};
 }
 

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <string>
+#include <string_view>
 #include <tl/expected.hpp>
 #include <vector>
 
@@ -51,7 +52,10 @@ Result<SetPlace> find_set(std::string_view name, const Search& search);
 std::vector<SetPlace> all_sets(const Search& search);
 
 Result<TableFiles> read_folder(const std::filesystem::path& folder);
-// Writes the files that differ, each whole or not at all (a new file, then renamed).
+// Writes `file` whole or not at all: a new file beside it, forced to disk, then renamed onto it. Keeps its
+// permissions; follows a symbolic link to the file it names.
+Result<void> replace_file(const std::filesystem::path& file, std::string_view text);
+// Replaces the files that differ.
 Result<void> write_folder(const TableFiles& files, const std::filesystem::path& folder);
 
 }  // namespace landdrill

@@ -45,7 +45,7 @@ class StepList {
     steps_.push_back({of_family, {}, std::string(name), 0});
   }
   void put_rounding(std::string_view word) {
-    const auto rounding = rounding_from(words::lower(word));
+    const auto rounding = words::value_of<Rounding>(rounding_words, words::lower(word));
     if (!rounding) bad_roundings_.push_back(word);
     steps_.back().rounding = rounding.value_or(Rounding::half_up);
   }
@@ -134,8 +134,6 @@ BOOST_SPIRIT_DEFINE(sum, product, signed_value, value)
 // ---- what is wrong ----
 constexpr std::array<std::string_view, 8> formula_words = {"base", "families", "sum",   "count",
                                                            "min",  "max",      "round", "parts"};
-
-constexpr std::array<std::string_view, 4> formula_roundings = {"half-up", "half-even", "down", "up"};
 
 bool is_letter(char c) {
   return characters::kind(c) == characters::letter;
@@ -252,7 +250,7 @@ FormulaRead read_formula(const Source& source, std::string_view text) {
   for (std::string_view word : list_of_steps.bad_roundings()) {
     read.diagnostics.add(diagnostic_at(source, word,
                                        {Problem::formula, "\"" + std::string(word) + "\" in the formula",
-                                        a_rounding, words::nearest_hint(word, formula_roundings)}));
+                                        a_rounding, words::nearest_hint(word, rounding_words)}));
   }
   if (read.diagnostics.ok()) read.formula.steps = list_of_steps.take();
   return read;

@@ -92,7 +92,5 @@ std::string print(const Formula& formula);
 
 // The number that a step puts on the stack which takes none from it.
 Decimal number_of(const FormulaStep& step, const FormulaInput& input);
-// The formula for the number that is on top of the stack after these steps, the first ones of a formula.
-std::string print_last(std::span<const FormulaStep> steps);
 
 }  // namespace landdrill

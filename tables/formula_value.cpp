@@ -105,20 +105,6 @@ Decimal number_of(const FormulaStep& step, const FormulaInput& input) {
   }
 }
 
-FormulaResult evaluate(const Formula& formula, const FormulaInput& input) {
-  Stack stack;
-  for (std::size_t i = 0; i < formula.steps.size(); ++i) {
-    try {
-      carry_out(formula.steps[i], input, stack);
-    } catch (const Overflow& overflow) {
-      return {std::nullopt, overflow.what()};
-    } catch (const DividesByZero&) {
-      return {std::nullopt, "divides by " + print_last(std::span(formula.steps).first(i)) + ", which is 0"};
-    }
-  }
-  return {stack.take(), ""};
-}
-
 namespace {
 
 // How strongly a piece of text holds together: what binds less needs brackets inside what binds more.
@@ -237,8 +223,19 @@ std::string print(const Formula& formula) {
   return print_steps(formula.steps, word_for);
 }
 
-std::string print_last(std::span<const FormulaStep> steps) {
-  return print_steps(steps, word_for);
+FormulaResult evaluate(const Formula& formula, const FormulaInput& input) {
+  Stack stack;
+  for (std::size_t i = 0; i < formula.steps.size(); ++i) {
+    try {
+      carry_out(formula.steps[i], input, stack);
+    } catch (const Overflow& overflow) {
+      return {std::nullopt, overflow.what()};
+    } catch (const DividesByZero&) {
+      return {std::nullopt,
+              "divides by " + print_steps(std::span(formula.steps).first(i), word_for) + ", which is 0"};
+    }
+  }
+  return {stack.take(), ""};
 }
 
 std::string with_numbers(const Formula& formula, const FormulaInput& input) {

@@ -13,17 +13,6 @@
 #include "tables/read_table.h"
 
 namespace landdrill {
-namespace {
-
-std::string listed(const std::vector<std::string_view>& names) {
-  std::string text;
-  for (std::size_t i = 0; i < names.size(); ++i)
-    text.append(i == 0 ? "" : i + 1 == names.size() ? " or " : ", ").append(names[i]);
-  return text;
-}
-
-}  // namespace
-
 HeadedRows::HeadedRows(const Source& list, const ListShape& shape, Diagnostics& diagnostics)
     : list_(list),
       shape_(shape),
@@ -84,7 +73,7 @@ void HeadedRows::tell_unread() {
   for (const std::size_t column : unread_)
     complain_at(rows_.piece(column),
                 {Problem::unread_column, "a column " + in_quotes(rows_.cell(column)) + ", which is not read",
-                 listed(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
+                 words::alternatives(known), words::nearest_hint(normal_name(rows_.cell(column)), known)});
 }
 
 void HeadedRows::miss(const ListColumn& column) {
@@ -130,8 +119,9 @@ bool HeadedRows::cut_off() const {
 
 bool HeadedRows::complete() {
   if (!rows_.broken().empty()) {
-    complain_at(rows_.broken(), {Problem::unclosed_quote, "a quotation mark that does not close its cell",
-                                 "a closing one before the next cell"});
+    complain_at(rows_.broken().back().piece,
+                {Problem::unclosed_quote, "a quotation mark that does not close its cell",
+                 "a closing one before the next cell"});
     return false;
   }
   if (rows_.cells() > columns_) {
@@ -161,8 +151,7 @@ bool HeadedRows::complete() {
 }
 
 void HeadedRows::complain_at(std::string_view piece, Complaint complaint) {
-  if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-  diagnostics_.add(diagnostic_at(list_, piece, std::move(complaint)));
+  diagnostics_.complain(list_, piece, std::move(complaint));
 }
 
 void HeadedRows::complain_of_date(std::size_t field) {

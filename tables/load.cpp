@@ -6,8 +6,6 @@
 #include <utility>
 
 #include "grammar/words.h"
-#include "tables/cells.h"
-#include "tables/check.h"
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
@@ -27,7 +25,10 @@ class RowReader {
       : read_(read), row_(row), diagnostics_(diagnostics) {}
 
   std::string text(std::string_view column) const { return std::string(read_.text(row_, column)); }
-  std::string choice(std::string_view column) const { return normal_choice(read_.text(row_, column)); }
+  template <class Enum>
+  std::optional<Enum> choice(std::string_view column) const {
+    return words::value_of<Enum>(known(column).choices, normal_choice(read_.text(row_, column)));
+  }
   std::optional<int> whole(std::string_view column) const {
     return whole_from(known(column), read_.text(row_, column));
   }
@@ -39,7 +40,7 @@ class RowReader {
     const auto value = number(column);
     return value ? std::optional(Quantity(*value)) : std::nullopt;
   }
-  Rounding rounding() const { return rounding_from(choice("rounding")).value_or(Rounding::half_up); }
+  Rounding rounding() const { return choice<Rounding>("rounding").value_or(Rounding::half_up); }
 
   std::vector<std::string> codes(std::string_view column) const {
     std::vector<std::string> result;
@@ -64,7 +65,7 @@ class RowReader {
 
   Provenance from() const {
     return {read_.table->name, read_.key(row_), row_.line, text("source"),
-            status_from(choice("status")).value_or(Status::memory)};
+            choice<Status>("status").value_or(Status::memory)};
   }
 
  private:
@@ -89,11 +90,6 @@ void add_part(const RowReader& row, ValueSet& set) {
                  row.from()});
 }
 
-Caution caution_from(std::string_view word) {
-  if (word == "lift") return Caution::lift;
-  return word == "throw" ? Caution::thrown : Caution::none;
-}
-
 void add_kind(const RowReader& row, ValueSet& set) {
   set.kinds.add({.code = row.text("code"),
                  .title = row.text("title"),
@@ -104,7 +100,7 @@ void add_kind(const RowReader& row, ValueSet& set) {
                  .most_same = row.whole("most_same"),
                  .places = row.whole("places").value_or(Kind().places),
                  .rounding = row.rounding(),
-                 .caution = caution_from(row.choice("caution")),
+                 .caution = row.choice<Caution>("caution").value_or(Caution::none),
                  .from = row.from()});
 }
 
@@ -118,37 +114,29 @@ void add_quota(const RowReader& row, ValueSet& set) {
                         row.whole("most"), row.from()});
 }
 
-Use use_from(std::string_view word) {
-  if (word == "times-difficulty") return Use::times_difficulty;
-  return word == "weighted" ? Use::weighted : Use::plain;
-}
-
-Missing missing_from(std::string_view word) {
-  if (word == "mean") return Missing::mean;
-  return word == "fewer" ? Missing::fewer : Missing::refuse;
-}
+enum class Per { element, routine };
 
 void add_panel(const RowReader& row, ValueSet& set) {
   set.panels.push_back({.event = row.text("event"),
                         .aspect = row.text("aspect"),
                         .kind = row.text("kind"),
                         .title = row.text("title"),
-                        .per_element = row.choice("per") == "element",
+                        .per_element = row.choice<Per>("per") == Per::element,
                         .judges = row.whole("judges").value_or(0),
                         .drop_high = row.whole("drop_high").value_or(0),
                         .drop_low = row.whole("drop_low").value_or(0),
-                        .combine = row.choice("combine") == "sum" ? Combine::sum : Combine::mean,
+                        .combine = row.choice<Combine>("combine").value_or(Combine::mean),
                         .step = row.number("step").value_or(Decimal()),
                         .least = row.quantity<Mark>("least").value_or(Mark()),
                         .most = row.quantity<Mark>("most").value_or(Mark()),
-                        .use = use_from(row.choice("use")),
+                        .use = row.choice<Use>("use").value_or(Use::plain),
                         .weight = row.quantity<Factor>("weight"),
                         .places = row.whole("places").value_or(PanelRule().places),
                         .rounding = row.rounding(),
-                        .missing = missing_from(row.choice("missing")),
+                        .missing = row.choice<Missing>("missing").value_or(Missing::refuse),
                         .missing_step = row.number("missing_step"),
-                        .missing_rounding = rounding_from(row.choice("missing_rounding")),
-                        .run_rounding = rounding_from(row.choice("run_rounding")),
+                        .missing_rounding = row.choice<Rounding>("missing_rounding"),
+                        .run_rounding = row.choice<Rounding>("run_rounding"),
                         .run_base = row.number("run_base"),
                         .from = row.from()});
 }
@@ -169,24 +157,16 @@ void add_penalty(const RowReader& row, ValueSet& set) {
 }
 
 void add_spread(const RowReader& row, ValueSet& set) {
-  set.spreads.push_back(
-      {.what = row.choice("what") == "day" ? SpreadRule::What::day : SpreadRule::What::judges,
-       .aspect = row.text("aspect"),
-       .kind = row.text("kind"),
-       .spread = row.number("spread").value_or(Decimal()),
-       .from = row.from()});
-}
-
-CautionRule::When when_from(std::string_view word) {
-  using When = CautionRule::When;
-  if (word == "lift") return When::lift;
-  if (word == "throw") return When::thrown;
-  return word == "under-water" ? When::under_water : When::any;
+  set.spreads.push_back({.what = row.choice<SpreadRule::What>("what").value_or(SpreadRule::What::judges),
+                         .aspect = row.text("aspect"),
+                         .kind = row.text("kind"),
+                         .spread = row.number("spread").value_or(Decimal()),
+                         .from = row.from()});
 }
 
 void add_caution(const RowReader& row, ValueSet& set) {
-  set.cautions.push_back(
-      {when_from(row.choice("when")), row.text("code"), row.text("topic"), row.text("text"), row.from()});
+  set.cautions.push_back({row.choice<CautionRule::When>("when").value_or(CautionRule::When::any),
+                          row.text("code"), row.text("topic"), row.text("text"), row.from()});
 }
 
 struct RowAdder {
@@ -255,16 +235,6 @@ void tie_rows(ValueSet& set) {
   }
 }
 
-std::string csv_of(const Table& table) {
-  return std::string(table.name) + ".csv";
-}
-
-const TableFile* find_file(const TableFiles& files, const Table& table) {
-  const auto at = std::find_if(files.files.begin(), files.files.end(),
-                               [&](const TableFile& file) { return file.file == csv_of(table); });
-  return at == files.files.end() ? nullptr : &*at;
-}
-
 std::string_view stem_of(std::string_view file) {
   return file.substr(0, file.find('.'));
 }
@@ -287,7 +257,7 @@ std::string_view nearly_named(const TableFiles& files, const Table& table) {
 }
 
 void complain_of_absent(const TableFiles& files, const Table& table, Diagnostics& diagnostics) {
-  const std::string file = csv_of(table);
+  const std::string file = file_of(table);
   const std::string_view near = nearly_named(files, table);
   if (table.required) {
     diagnostics.add(diagnostic_about(
@@ -303,7 +273,7 @@ void complain_of_absent(const TableFiles& files, const Table& table, Diagnostics
 std::vector<ReadTable> read_tables(const TableFiles& files, Diagnostics& diagnostics) {
   std::vector<ReadTable> tables;
   for (const Table& table : value_tables()) {
-    if (const TableFile* file = find_file(files, table)) {
+    if (const TableFile* file = files.find(file_of(table))) {
       tables.push_back(read_table(table, {files.place + file->file, file->text}, diagnostics));
     } else {
       complain_of_absent(files, table, diagnostics);
@@ -313,6 +283,12 @@ std::vector<ReadTable> read_tables(const TableFiles& files, Diagnostics& diagnos
 }
 
 }  // namespace
+
+const TableFile* TableFiles::find(std::string_view file) const {
+  const auto at =
+      std::find_if(files.begin(), files.end(), [&](const TableFile& one) { return one.file == file; });
+  return at == files.end() ? nullptr : &*at;
+}
 
 bool same_files(std::vector<TableFile> one, std::vector<TableFile> other) {
   const auto by_name = [](const TableFile& a, const TableFile& b) { return a.file < b.file; };

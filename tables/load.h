@@ -8,6 +8,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "grammar/diagnostics.h"
@@ -24,6 +25,8 @@ struct TableFiles {
   std::string name;   // of the set: "kingfisher-2026"
   std::string place;  // put before file names in messages: "tables/data/kingfisher-2026/"; may be empty
   std::vector<TableFile> files;
+
+  const TableFile* find(std::string_view file) const;  // nullptr when there is none
 };
 
 // The same bytes under the same names, in whatever order.

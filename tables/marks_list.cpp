@@ -99,7 +99,6 @@ class MarksReader {
 
   void give(ListedPanel::Line& into, std::size_t seat, const ListedPanel::Given& given) {
     if (into.judges.size() <= seat) into.judges.resize(seat + 1);
-    usual_seats_ = std::max(usual_seats_, seat + 1);
     auto& place = into.judges[seat];
     if (place) {
       return rows_.complain_at(
@@ -120,7 +119,6 @@ class MarksReader {
     }
     const auto [known, is_new] = by_name_.try_emplace(std::move(key), panels_.size());
     last_ = known->second;
-    last_line_ = 0;
     if (is_new) {
       panels_.push_back({std::string(text(date)),
                          std::string(text(meet)),
@@ -132,7 +130,6 @@ class MarksReader {
                          rows_.piece(routine),
                          rows_.piece(event, routine),
                          rows_.has(base)});
-      panels_.back().lines.reserve(usual_lines_);
     }
     return panels_[last_];
   }
@@ -145,28 +142,19 @@ class MarksReader {
 
   ListedPanel::Line& line_of(ListedPanel& panel) {
     const std::string_view name = characters::all_digits(text(line)) ? text(line) : line_name(text(line));
-    const bool is_base = says_yes(text(base));
-    if (last_line_ < panel.lines.size() && panel.lines[last_line_].name == name) {
-      panel.lines[last_line_].base |= is_base;
-      return panel.lines[last_line_];
-    }
-    const auto known = std::find_if(panel.lines.begin(), panel.lines.end(),
-                                    [&](const ListedPanel::Line& one) { return one.name == name; });
-    last_line_ = static_cast<std::size_t>(known - panel.lines.begin());
-    if (known == panel.lines.end()) {
-      panel.lines.push_back({std::string(name), false, {}, rows_.piece(line)});
-      panel.lines.back().judges.reserve(usual_seats_);
-      usual_lines_ = std::max(usual_lines_, panel.lines.size());
-    }
-    panel.lines[last_line_].base |= is_base;
-    return panel.lines[last_line_];
+    auto known = std::find_if(panel.lines.begin(), panel.lines.end(),
+                              [&](const ListedPanel::Line& one) { return one.name == name; });
+    if (known == panel.lines.end())
+      known = panel.lines.insert(known, {std::string(name), false, {}, rows_.piece(line)});
+    known->base |= says_yes(text(base));
+    return *known;
   }
 
   const Source& source_;
   HeadedRows rows_;
   std::vector<ListedPanel> panels_;
   std::unordered_map<std::string, std::size_t> by_name_;
-  std::size_t last_ = nowhere, last_line_ = 0, usual_seats_ = 5, usual_lines_ = 8;
+  std::size_t last_ = nowhere;
 };
 
 }  // namespace
@@ -273,18 +261,12 @@ class PracticeReader {
   }
 
   bool take_name(ListedPractice& row) {
-    const std::string typed = text(trainee);
-    if (typed != last_typed_) {
-      auto name = trainee_name(typed);
-      if (!name) {
-        rows_.complain(trainee, name.error());
-        return false;
-      }
-      last_typed_ = typed;
-      last_name_ = std::move(*name);
-    }
-    row.trainee = last_name_;
-    return true;
+    auto name = trainee_name(text(trainee));
+    if (name)
+      row.trainee = std::move(*name);
+    else
+      rows_.complain(trainee, name.error());
+    return name.has_value();
   }
 
   bool take_session(ListedPractice& row) {
@@ -302,7 +284,6 @@ class PracticeReader {
   const std::string who_;
   HeadedRows rows_;
   std::vector<ListedPractice> listed_;
-  std::string last_typed_, last_name_;
 };
 
 }  // namespace

@@ -79,7 +79,7 @@ class Header {
   }
 
   void complain(std::string_view piece, Complaint complaint) {
-    diagnostics_.add(diagnostic_at(read_.source, piece, std::move(complaint)));
+    diagnostics_.complain(read_.source, piece, std::move(complaint));
   }
 
   ReadTable& read_;
@@ -125,9 +125,7 @@ std::string_view ReadTable::text(const CsvRow& row, std::string_view column) con
 }
 
 std::string_view ReadTable::piece(const CsvCell& cell) const {
-  const std::string_view raw = source.text.substr(cell.offset, cell.raw.size());
-  const std::string_view inner = trimmed(raw);
-  return inner.empty() ? raw.substr(0, 0) : inner;
+  return piece_of(source, cell);
 }
 
 std::string_view ReadTable::piece(const CsvRow& row, std::string_view column) const {
@@ -141,6 +139,16 @@ std::string ReadTable::key(const CsvRow& row) const {
     const std::string_view part = text(row, table->columns[i].name);
     if (!key.empty() && !part.empty()) key += ' ';
     key += part;
+  }
+  return key;
+}
+
+std::string ReadTable::exact_key(const CsvRow& row) const {
+  std::string key;
+  for (std::size_t i = 0; i < table->key_columns; ++i) {
+    const Column& column = table->columns[i];
+    const std::string_view part = text(row, column.name);
+    key += (column.holds == Cell::choice ? normal_choice(part) : std::string(part)) + '\n';
   }
   return key;
 }
@@ -181,6 +189,12 @@ std::string normal_name(std::string_view header) {
   return name;
 }
 
+std::string normal_choice(std::string_view text) {
+  std::string word = normal_name(text);
+  std::replace(word.begin(), word.end(), '_', '-');
+  return word;
+}
+
 const ReadTable* Complaints::table(std::string_view name) const {
   const auto at = std::find_if(tables_.begin(), tables_.end(),
                                [&](const ReadTable& read) { return read.table->name == name; });
@@ -213,20 +227,16 @@ void Complaints::at_part(const Provenance& from, std::string_view column, std::s
   const ReadTable& read = *table(from.table);
   const std::string_view cell = read.piece(*row, column);
   const std::size_t place = part.empty() ? std::string_view::npos : cell.find(part);
-  add(read, place == std::string_view::npos ? cell : cell.substr(place, part.size()), std::move(complaint));
-}
-
-void Complaints::at_piece(const ReadTable& table, std::string_view piece, Complaint complaint) {
-  add(table, piece, std::move(complaint));
+  at_piece(read, place == std::string_view::npos ? cell : cell.substr(place, part.size()),
+           std::move(complaint));
 }
 
 void Complaints::about_file(const ReadTable& table, Complaint complaint) {
   diagnostics_.add(diagnostic_about(table.source.name, std::move(complaint)));
 }
 
-void Complaints::add(const ReadTable& table, std::string_view piece, Complaint complaint) {
-  if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-  diagnostics_.add(diagnostic_at(table.source, piece, std::move(complaint)));
+void Complaints::at_piece(const ReadTable& table, std::string_view piece, Complaint complaint) {
+  diagnostics_.complain(table.source, piece, std::move(complaint));
 }
 
 }  // namespace landdrill

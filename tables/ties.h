@@ -6,14 +6,17 @@
 // Equal marks of judges are dropped by seat (engine/score/dropped_marks.h).
 #pragma once
 
-#include <optional>
+#include <cstddef>
 #include <string_view>
 
 namespace landdrill {
 
 enum class Rounding { half_up, half_even, down, up };  // half_up: ties away from zero; down: towards zero
-std::optional<Rounding> rounding_from(std::string_view word);  // "half-up", "half-even", "down", "up"
-std::string_view word_of(Rounding rounding);
+inline constexpr std::string_view rounding_words[] = {"half-up", "half-even", "down",
+                                                      "up"};  // in their order
+inline std::string_view word_of(Rounding rounding) {
+  return rounding_words[static_cast<std::size_t>(rounding)];
+}
 
 // Where a number lies, its sign apart, between a whole number and the next.
 struct Between {

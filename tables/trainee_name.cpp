@@ -12,13 +12,6 @@
 namespace landdrill {
 namespace {
 
-bool is_control(std::string_view character) {
-  const auto byte = static_cast<unsigned char>(character.front());
-  const bool second_block =
-      character.size() == 2 && byte == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0;
-  return byte < 0x20 || byte == 0x7F || second_block;
-}
-
 tl::unexpected<Complaint> no_name(std::string found) {
   return tl::unexpected(
       Complaint{Problem::bad_name, std::move(found), "a name on one line, such as Robin", ""});
@@ -53,7 +46,7 @@ tl::expected<std::string, Complaint> trainee_name(std::string_view typed) {
   const char* at = characters::skip_blanks(typed.data(), last);
   while (at != last) {
     const std::string_view character(at, characters::character_length(at, last));
-    if (is_control(character)) return no_name("a name with a control character in it");
+    if (characters::is_control(character)) return no_name("a name with a control character in it");
     name += character;
     ++length;
     at += character.size();

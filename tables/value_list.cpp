@@ -1,5 +1,3 @@
-#include "tables/value_list.h"
-
 #include <algorithm>
 #include <array>
 #include <map>
@@ -9,8 +7,9 @@
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "grammar/words.h"
-#include "tables/cells.h"
 #include "tables/csv.h"
+#include "tables/decimal.h"
+#include "tables/fill.h"
 #include "tables/problems.h"
 #include "tables/read_table.h"
 
@@ -20,47 +19,47 @@ namespace {
 constexpr std::size_t none = static_cast<std::size_t>(-1);
 
 // What people write over a column of codes, and over one of values, in the languages of the pool deck.
-constexpr std::array code_words = std::to_array<std::string_view>(
-    {"code", "codes", "part",  "parts", "element", "movement", "symbol", "abbreviation",
-     "nr",   "no",    "kode",  "teil",  "kürzel",  "codigo",   "código", "codice",
-     "kod",  "kód",   "koodi", "код",   "Код",     "コード",   "代码"});
-constexpr std::array value_words = std::to_array<std::string_view>({"value",
-                                                                    "values",
-                                                                    "difficulty",
-                                                                    "dd",
-                                                                    "degree_of_difficulty",
-                                                                    "nv",
-                                                                    "numerical_value",
-                                                                    "points",
-                                                                    "wert",
-                                                                    "werte",
-                                                                    "schwierigkeit",
-                                                                    "punkte",
-                                                                    "valeur",
-                                                                    "difficulté",
-                                                                    "difficulte",
-                                                                    "valor",
-                                                                    "dificultad",
-                                                                    "dificuldade",
-                                                                    "valore",
-                                                                    "difficoltà",
-                                                                    "difficolta",
-                                                                    "waarde",
-                                                                    "värde",
-                                                                    "arvo",
-                                                                    "wartość",
-                                                                    "hodnota",
-                                                                    "значение",
-                                                                    "Значение",
-                                                                    "値",
-                                                                    "难度"});
+constexpr std::string_view code_words[] = {
+    "code", "codes", "part",  "parts", "element", "movement", "symbol", "abbreviation",
+    "nr",   "no",    "kode",  "teil",  "kürzel",  "codigo",   "código", "codice",
+    "kod",  "kód",   "koodi", "код",   "Код",     "コード",   "代码"};
+constexpr std::string_view value_words[] = {"value",
+                                            "values",
+                                            "difficulty",
+                                            "dd",
+                                            "degree_of_difficulty",
+                                            "nv",
+                                            "numerical_value",
+                                            "points",
+                                            "wert",
+                                            "werte",
+                                            "schwierigkeit",
+                                            "punkte",
+                                            "valeur",
+                                            "difficulté",
+                                            "difficulte",
+                                            "valor",
+                                            "dificultad",
+                                            "dificuldade",
+                                            "valore",
+                                            "difficoltà",
+                                            "difficolta",
+                                            "waarde",
+                                            "värde",
+                                            "arvo",
+                                            "wartość",
+                                            "hodnota",
+                                            "значение",
+                                            "Значение",
+                                            "値",
+                                            "难度"};
 
 // Over a column of what the codes stand for.
-constexpr std::array title_words = std::to_array<std::string_view>(
-    {"title",       "name",        "description", "meaning", "titel",       "bezeichnung", "beschreibung",
-     "titre",       "nom",         "désignation", "titulo",  "título",      "nombre",      "descripción",
-     "descripcion", "nome",        "descrição",   "titolo",  "descrizione", "naam",        "omschrijving",
-     "namn",        "beskrivning", "nimi",        "nazwa",   "название",    "Название",    "名称"});
+constexpr std::string_view title_words[] = {
+    "title",       "name",        "description", "meaning", "titel",       "bezeichnung", "beschreibung",
+    "titre",       "nom",         "désignation", "titulo",  "título",      "nombre",      "descripción",
+    "descripcion", "nome",        "descrição",   "titolo",  "descrizione", "naam",        "omschrijving",
+    "namn",        "beskrivning", "nimi",        "nazwa",   "название",    "Название",    "名称"};
 
 // "Wert (2026)" is the word "wert" as well.
 bool is_one_of(std::span<const std::string_view> words, std::string_view header) {
@@ -176,15 +175,11 @@ class ListReader {
   }
 
   std::string_view piece(const CsvRow& row, std::size_t place) const {
-    const CsvCell& cell = row.cells[std::min(place, row.cells.size() - 1)];
-    const std::string_view raw = source_.text.substr(cell.offset, cell.raw.size());
-    const std::string_view inner = trimmed(raw);
-    return inner.empty() ? raw.substr(0, 0) : inner;
+    return piece_of(source_, row.cells[std::min(place, row.cells.size() - 1)]);
   }
 
   void complain(std::string_view at, Complaint complaint) {
-    if (!diagnostics_.wants_more()) return diagnostics_.count_only(severity_of(complaint.problem));
-    diagnostics_.add(diagnostic_at(source_, at, std::move(complaint)));
+    diagnostics_.complain(source_, at, std::move(complaint));
   }
 
   void read_row(const CsvRow& row) {

@@ -1,35 +1,6 @@
 #include "tables/value_set.h"
 
-#include <array>
-#include <cstdlib>
-
 namespace landdrill {
-namespace {
-
-struct StatusWord {
-  std::string_view word;
-  Status status;
-};
-constexpr std::array<StatusWord, 4> status_words = {{{"published", Status::published},
-                                                     {"practice", Status::practice},
-                                                     {"memory", Status::memory},
-                                                     {"invented", Status::invented}}};
-
-}  // namespace
-
-std::optional<Status> status_from(std::string_view word) {
-  for (const StatusWord& known : status_words) {
-    if (known.word == word) return known.status;
-  }
-  return std::nullopt;
-}
-
-std::string_view word_of(Status status) {
-  for (const StatusWord& known : status_words) {
-    if (known.status == status) return known.word;
-  }
-  std::abort();
-}
 
 const PanelRule* ValueSet::element_panel(const Event& event, const Kind& kind) const {
   const std::size_t event_row = events.place(event), kind_row = kinds.place(kind);

@@ -23,8 +23,11 @@
 namespace landdrill {
 
 enum class Status { published, practice, memory, invented };
-std::optional<Status> status_from(std::string_view word);
-std::string_view word_of(Status status);
+inline constexpr std::string_view status_words[] = {"published", "practice", "memory",
+                                                    "invented"};  // in their order
+inline std::string_view word_of(Status status) {
+  return status_words[static_cast<std::size_t>(status)];
+}
 
 // Where a fact comes from: the row of a table, and what the row says of itself.
 struct Provenance {
@@ -57,7 +60,7 @@ struct Part {
   Provenance from;
   std::size_t family_row = no_row;
 };
-enum class Caution { none, lift, thrown };
+enum class Caution { lift, thrown, none };
 struct Kind {
   std::string code, title;
   std::optional<Formula> formula;  // parts -> declared difficulty; empty: a gap

@@ -8,6 +8,7 @@
 #include <map>
 #include <memory>
 #include <mutex>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -88,5 +89,12 @@ class SetFolders : public ValueSets {
 
 // The whole path of a folder, wherever the reader is; links stay links.
 std::string whole_path(const std::filesystem::path& folder);
+
+// Where a coach's own sets may be written: never over those that come with the program.
+
+// Empty when the set in `folder` may be changed; else why not, and what to do.
+std::optional<Trouble> no_own_folder(const ReadSet& set);
+// Empty when a new set may be written into `folder`: it is not there, or empty.
+std::optional<Trouble> not_new(const std::filesystem::path& folder);
 
 }  // namespace landdrill

@@ -5,7 +5,6 @@
 #include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
-#include "engine/files/replace_file.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/report/pages/check.h"
 #include "engine/report/pages/explain.h"
@@ -13,6 +12,7 @@
 #include "engine/report/render_json.h"
 #include "grammar/diagnostics.h"
 #include "grammar/print.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 

@@ -7,18 +7,19 @@
 #include "engine/cli/find_values.h"
 #include "engine/cli/output.h"
 #include "engine/files/read_sheets.h"
-#include "engine/files/replace_file.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/values.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
+#include "grammar/words.h"
 #include "tables/edit_cell.h"
 #include "tables/fill.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/problems.h"
 #include "tables/store/season.h"
+#include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {
@@ -78,7 +79,7 @@ FillWish fill_wish(const Call& call) {
   wish.overwrite = call.given.has("--overwrite");
   wish.family = call.given.value("--family");
   wish.source = call.given.value("--source", wish.source);
-  wish.status = *status_from(call.given.value("--status", word_of(wish.status)));
+  wish.status = *words::value_of<Status>(status_words, call.given.value("--status", word_of(wish.status)));
   return wish;
 }
 

@@ -10,7 +10,6 @@
 #include "engine/cli/messages.h"
 #include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
-#include "engine/files/replace_file.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"

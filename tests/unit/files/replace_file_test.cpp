@@ -1,5 +1,5 @@
 // A file is rewritten whole or not at all.
-#include "engine/files/replace_file.h"
+#include "tables/folder.h"
 
 #include <gtest/gtest.h>
 #include <sys/stat.h>

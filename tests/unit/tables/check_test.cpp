@@ -1,5 +1,5 @@
 // What is near a limit and still right gets no complaint. (The mistakes themselves are in tests/bad/tables.)
-#include "tables/check.h"
+#include "tables/read_table.h"
 
 #include <gtest/gtest.h>
 

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include "grammar/words.h"
 #include "kit.h"
 
 namespace landdrill {
@@ -143,11 +144,11 @@ TEST(DecimalLaw, NoBytesMakeItThrow) {
 
 TEST(Rounding, IsNamedByItsWords) {
   for (const char* word : {"half-up", "half-even", "down", "up"}) {
-    ASSERT_TRUE(rounding_from(word)) << word;
-    EXPECT_EQ(word_of(*rounding_from(word)), word);
+    ASSERT_TRUE(words::value_of<Rounding>(rounding_words, word)) << word;
+    EXPECT_EQ(word_of(*words::value_of<Rounding>(rounding_words, word)), word);
   }
-  EXPECT_FALSE(rounding_from("half up"));
-  EXPECT_FALSE(rounding_from(""));
+  EXPECT_FALSE(words::value_of<Rounding>(rounding_words, "half up"));
+  EXPECT_FALSE(words::value_of<Rounding>(rounding_words, ""));
 }
 
 }  // namespace
