@@ -21,14 +21,13 @@ std::string outcome(const Checked& sheet) {
 }  // namespace
 
 Page check_page(const Checked& sheet) {
-  Page page("check");
   const std::string title = sheet.routine.empty() ? "" : std::string(sheet.routine) + ": ";
   // One line, however wide, as one looks for it.
-  page.verbatim("", std::string(sheet.file) + ": " + title + outcome(sheet) + "\n");
-  page.fact("file", sheet.file);
-  page.fact("routine", sheet.routine);
-  page.fact("ok", {"", sheet.ok()});
-  page.fact("value_set_found", {"", !sheet.without_set});
+  Page page = brief_page("check", std::string(sheet.file) + ": " + title + outcome(sheet) + "\n",
+                         {{"file", sheet.file},
+                          {"routine", sheet.routine},
+                          {"ok", sheet.ok()},
+                          {"value_set_found", !sheet.without_set}});
   put_messages(page, sheet.messages);
   return page;
 }
@@ -42,7 +41,7 @@ Page tidy_page(const TidiedSheet& sheet) {
   else if (ok && !sheet.was_tidy())
     page.verbatim("", std::string(sheet.file) + (sheet.tell == Tell::written ? ": tidied\n" : "\n"));
   page.fact("file", sheet.file);
-  page.fact("tidy", {"", sheet.was_tidy()});
+  page.fact("tidy", sheet.was_tidy());
   page.fact("text", ok ? sheet.now.text : "");
   put_messages(page, sheet.now.messages);
   return page;

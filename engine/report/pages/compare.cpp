@@ -119,7 +119,7 @@ PageParts element_part(const Routine& routine, const ComparedElement& compared) 
   PageParts page;
   page.heading(name_of(element) + ", " + element.kind->title);
   page.fact("element", comparison.label);
-  page.fact("number", {"", element.number});
+  page.fact("number", element.number);
   page.fact("title", std::string(element.title));
   page.fact("kind", element.kind->title);
   for (const Duel& duel : comparison.duels) page.say(verdict(routine, comparison, duel));
@@ -198,28 +198,21 @@ Datum usual(const OptionWorth& option, int places) {
 }
 
 std::vector<PageColumn> option_columns() {
-  using enum Align;
-  const auto column = [](std::string key, std::string heading, std::string group, std::string csv) {
-    return PageColumn{key, heading, amount, Wraps::no, Seen::always, group, 2, 0, csv};
-  };
-  const auto for_programs = [](std::string key, std::string csv) {
-    return PageColumn{key, "", amount, Wraps::no, Seen::by_programs, "", 2, 0, csv};
-  };
   const std::string declared = "as declared", base = "base mark", expect = "to expect";
-  return {{"option", "option", words, Wraps::yes},
-          column("mark", "mark", "", ""),
-          column("declared", "difficulty", declared, "difficulty"),
-          column("points_declared", "points", declared, ""),
-          column("base_chance", "chance", base, "chance"),
-          column("points_base", "points", base, ""),
-          column("points_expected", "points", expect, "points"),
-          column("scatter", "scatter", expect, ""),
-          for_programs("base_difficulty", ""),
+  return {{"option", "option", Align::words, Wraps::yes},
+          amount_column("mark", "mark"),
+          amount_column("declared", "difficulty", declared, "difficulty"),
+          amount_column("points_declared", "points", declared),
+          amount_column("base_chance", "chance", base, "chance"),
+          amount_column("points_base", "points", base),
+          amount_column("points_expected", "points", expect, "points"),
+          amount_column("scatter", "scatter", expect),
+          for_programs("base_difficulty"),
           for_programs("base_chance_from", "chance_from"),
           for_programs("total_expected", "total"),
-          for_programs("usual", ""),
-          for_programs("breaks", ""),
-          for_programs("parts", "")};
+          for_programs("usual"),
+          for_programs("breaks"),
+          for_programs("parts")};
 }
 
 PageTable options_table(std::span<const OptionWorth> options, const Element& element, int places) {
@@ -240,9 +233,9 @@ PageTable options_table(std::span<const OptionWorth> options, const Element& ele
                text_of(option.base),
                chance_source_word(option.chance.from),
                option.total.text(places),
-               {"", usual(option, places)},
-               {"", Datum::texts(option.breaks)},
-               {"", records_of(parts_table(option, places))}});
+               usual(option, places),
+               Datum::texts(option.breaks),
+               records_of(parts_table(option, places))});
   return table;
 }
 

@@ -128,7 +128,7 @@ void put_title(PageParts& page, const Account& account) {
   if (!account.statuses.empty()) page.say(counts_sentence(account));
   page.fact("routine", account.title);
   page.fact("event", account.event);
-  page.fact("values", {"", values_datum(account)});
+  page.fact("values", values_datum(account));
 }
 
 std::string panel_name(const Account& account) {
@@ -136,7 +136,7 @@ std::string panel_name(const Account& account) {
 }
 
 void put_objections(PageParts& page, const Diagnostics& objections) {
-  page.fact("objections", {"", messages_datum(objections)});
+  page.fact("objections", messages_datum(objections));
   std::vector<std::string> sentences;
   for (const Diagnostic& one : objections.list()) sentences.push_back(objection_words(one));
   const std::size_t all = objections.errors() + objections.warnings();

@@ -208,12 +208,9 @@ std::vector<std::string> chance_sentences(const ToldForecast& told) {
 }
 
 PageTable chances_table(std::string key, std::string what) {
-  using enum Align;
-  const auto column = [](std::string name, std::string csv) {
-    return PageColumn{std::move(name), "", amount, Wraps::no, Seen::always, "", 2, 0, std::move(csv)};
-  };
-  PageTable table(std::move(key), {column("target", "line"), column("chance", ""),
-                                   column("least", "chance_least"), column("most", "chance_most")});
+  PageTable table(std::move(key),
+                  {for_programs("target", "line"), for_programs("chance"),
+                   for_programs("least", "chance_least"), for_programs("most", "chance_most")});
   table.in_csv = true;
   table.given = {{"what", std::move(what)}};
   return table;
@@ -245,7 +242,7 @@ void put_chances(PageParts& page, const ToldForecast& told) {
   for (const ForecastTarget& target : told.targets)
     targets.add(bounds_cells(target.points.text(), target.chance));
   page.add(std::move(targets), Seen::by_programs);
-  page.fact("against", {"", rival_datum(told.rival)});
+  page.fact("against", rival_datum(told.rival));
   if (!told.rival) return;
   PageTable beat = chances_table("", "beat"), equal = chances_table("", "equal");
   beat.add(bounds_cells(told.rival->title, told.rival->chance.above));

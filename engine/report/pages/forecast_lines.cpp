@@ -57,22 +57,18 @@ Datum odds_datum(const Odds& odds) {
 // Of the lines, and of the total.
 std::vector<PageColumn> odds_columns() {
   using enum Align;
-  const auto csv = [](std::string_view name, std::string_view heading, Seen seen, std::string group) {
-    return PageColumn{"", std::string(heading), amount, Wraps::no, seen, std::move(group), 2,
-                      0,  std::string(name)};
-  };
-  std::vector<PageColumn> columns{{"what", "", words, Wraps::no, Seen::by_programs},
+  std::vector<PageColumn> columns{for_programs("what"),
                                   {"line", "line", words, Wraps::yes},
                                   {"mark", "mark", amount},
-                                  {"spread", "", words, Wraps::no, Seen::by_programs},
-                                  csv("spread", "", Seen::by_programs, ""),
-                                  csv("spread_from", "", Seen::by_programs, ""),
+                                  for_programs("spread"),
+                                  for_programs("", "spread"),
+                                  for_programs("", "spread_from"),
                                   {"base_chance", "base mark", amount},
-                                  {"points", "", words, Wraps::no, Seen::by_programs},
-                                  csv("mean", "mean", Seen::always, ""),
-                                  csv("deviation", "", Seen::by_programs, "")};
+                                  for_programs("points"),
+                                  amount_column("", "mean", "", "mean"),
+                                  for_programs("", "deviation")};
   for (const Share& one : shares)
-    columns.push_back(csv(one.name, one.heading, Seen::always, "from bad to good"));
+    columns.push_back(amount_column("", std::string(one.heading), "from bad to good", std::string(one.name)));
   return columns;
 }
 
@@ -112,7 +108,7 @@ PageTable swims_table(const ToldForecast& told) {
     Data reached;
     for (const ForecastTarget& target : told.targets)
       if (total >= target.points) reached.emplace_back(target.points.text());
-    table.add({{"", swim}, total.text(), {"", std::move(reached)}});
+    table.add({swim, total.text(), {"", std::move(reached)}});
   }
   return table;
 }
@@ -142,7 +138,7 @@ void put_forecast_lines(PageParts& page, const ToldForecast& told) {
   page.apart();
   page.add(std::move(lines));
   page.add(std::move(total), Seen::by_programs);
-  page.fact("total", {"", odds_datum(odds)});
+  page.fact("total", odds_datum(odds));
   page.add(swims_table(told), Seen::by_programs);
   put_total_sentences(page, odds);
 }
@@ -213,8 +209,8 @@ void put_source_facts(PageParts& page, const Forecast& forecast) {
   for (const ExpectedErrors& error : forecast.errors)
     numbers.emplace_back(error.sync->code, error.number.text());
   const TotalOdds& total = *forecast.total;
-  page.fact("day", {"", spread_datum(forecast.day)});
-  page.fact("sync_errors", {"", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}}});
+  page.fact("day", spread_datum(forecast.day));
+  page.fact("sync_errors", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}});
   page.fact("grid", {"", Record{{"grid", total.grid.text()},
                                 {"bound", total.bound.text()},
                                 {"lost", as_number(total.lost)}}});

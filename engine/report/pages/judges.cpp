@@ -61,8 +61,8 @@ PageParts meet_part(const MeetView& meet) {
   page.fact("meet", meet.meet);
   page.fact("event", meet.event);
   page.fact("event_title", meet.event_title);
-  page.fact("routines", {"", Datum::texts(meet.routines)});
-  page.fact("panels", {"", meet.panels});
+  page.fact("routines", Datum::texts(meet.routines));
+  page.fact("panels", meet.panels);
   page.say("  ", fmt::format("{}", fmt::join(meet.routines, ", ")));
   for (const PanelView& view : meet.views) page.section("views", view_part(view));
   return page;

@@ -82,22 +82,21 @@ PageTable agreement_table(const PanelView& view) {
 void put_judges_table(const PanelView& view, PageParts& page) {
   PageTable table("judges", {{"judge", "judge"},
                              {"marks", "marks", Align::amount},
-                             {"missing", "", Align::amount, Wraps::no, Seen::by_programs},
+                             for_programs("missing"),
                              {"mean", "mean", Align::amount},
                              {"bias", "bias", Align::amount},
                              {"", "95 % interval", Align::words, Wraps::yes},
                              {"spread", "spread", Align::amount},
-                             {"dropped_high", "high", Align::amount, Wraps::no, Seen::always, "dropped"},
-                             {"dropped_low", "low", Align::amount, Wraps::no, Seen::always, "dropped"},
+                             amount_column("dropped_high", "high", "dropped"),
+                             amount_column("dropped_low", "low", "dropped"),
                              {"order", "order", Align::amount},
-                             {"kinds", "", Align::words, Wraps::no, Seen::by_programs}});
+                             for_programs("kinds")});
   for (const JudgeView& one : view.judges)
-    table.add({judge_entry(one.judge), Entry(marks_text(one), one.marks), Entry("", one.missing),
-               figure_entry(one.mean), statistic_entry(signed_figure(one.bias.value), one.bias),
-               signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread),
-               Entry(std::to_string(one.dropped_high), one.dropped_high),
-               Entry(std::to_string(one.dropped_low), one.dropped_low),
-               statistic_entry(figure(one.order.value), one.order), biases_by_kind(one.kinds, "bias")});
+    table.add({judge_entry(one.judge), Entry(marks_text(one), one.marks), one.missing, figure_entry(one.mean),
+               statistic_entry(signed_figure(one.bias.value), one.bias),
+               signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread), one.dropped_high,
+               one.dropped_low, statistic_entry(figure(one.order.value), one.order),
+               biases_by_kind(one.kinds, "bias")});
   table.picture = {
       Picture::As::dots, "How far each judge marks above or below the others", "marks", "judge", {"bias"}};
   page.heading("Judge by judge");
@@ -115,7 +114,7 @@ void put_agreement(const PanelView& view, Seen seen, PageParts& page) {
   Record numbers;
   for (const auto& [name, statistic] : agreement_numbers(view))
     numbers.emplace_back(name, statistic_datum(statistic));
-  page.fact("agreement", {"", std::move(numbers)});
+  page.fact("agreement", std::move(numbers));
 }
 
 namespace {
@@ -149,12 +148,12 @@ PageTable no_pairs() {
           {{"judges", "judges"},
            {"apart", "apart", Align::amount},
            {"", "95 % interval", Align::words, Wraps::yes},
-           {"lower_limit", "", Align::amount, Wraps::no, Seen::by_programs},
-           {"upper_limit", "", Align::amount, Wraps::no, Seen::by_programs},
+           for_programs("lower_limit"),
+           for_programs("upper_limit"),
            {"spearman", "Spearman", Align::amount},
            {"kendall", "Kendall", Align::amount},
            {"kappa", "kappa", Align::amount},
-           {"kinds", "", Align::words, Wraps::no, Seen::by_programs}}};
+           for_programs("kinds")}};
 }
 
 std::vector<Entry> pair_row(const PairView& pair) {
@@ -234,9 +233,8 @@ class Numbers {
     table_.given = std::move(about);
   }
   void add(std::string name, const Statistic& statistic, const std::string& kind = {}) {
-    table_.add({kind, std::move(name), Entry("", figure_datum(statistic.value)),
-                Entry("", figure_datum(statistic.low)), Entry("", figure_datum(statistic.high)),
-                Entry("", statistic.rows), statistic.why_not});
+    table_.add({kind, std::move(name), figure_datum(statistic.value), figure_datum(statistic.low),
+                figure_datum(statistic.high), statistic.rows, statistic.why_not});
   }
   // Over all, then kind by kind.
   void add(const std::string& name, const Statistic& all, const std::vector<KindBias>& kinds) {

@@ -23,9 +23,6 @@ std::string_view verdict_of(BackTest::Verdict verdict) {
 }
 
 PageTable no_biases() {
-  const auto for_programs = [](const char* key) {
-    return PageColumn{key, "", Align::amount, Wraps::no, Seen::by_programs};
-  };
   return {"biases",
           {for_programs("of"),
            {"code", "", Align::words, Wraps::yes},
@@ -43,19 +40,18 @@ PageTable no_biases() {
 }
 
 std::vector<Entry> bias_row(const LearnedBias& one) {
-  const auto datum = [](std::optional<double> value) { return Entry("", figure_datum(value)); };
   return {sort_of(one.of),
           Entry(one.code.empty() ? "all" : "  " + one.code, one.code),
-          Entry(std::to_string(one.lessons), one.lessons),
+          one.lessons,
           signed_entry(one.bias),
           signed_interval(one.low, one.high),
-          datum(one.low),
-          datum(one.high),
+          figure_datum(one.low),
+          figure_datum(one.high),
           signed_entry(one.shrunk),
           signed_interval(one.shrunk_low, one.shrunk_high),
-          datum(one.shrunk_low),
-          datum(one.shrunk_high),
-          datum(one.weight),
+          figure_datum(one.shrunk_low),
+          figure_datum(one.shrunk_high),
+          figure_datum(one.weight),
           figure_entry(one.spread)};
 }
 
@@ -75,10 +71,10 @@ PageTable no_elements() {
   return {"elements",
           {{"element", "element", Align::words, Wraps::yes},
            {"kind", "kind", Align::words, Wraps::yes},
-           {"mark", "mark", Align::amount, Wraps::no, Seen::always, "expected"},
-           {"points", "points", Align::amount, Wraps::no, Seen::always, "expected"},
-           {"calibrated_mark", "mark", Align::amount, Wraps::no, Seen::always, "calibrated"},
-           {"calibrated_points", "points", Align::amount, Wraps::no, Seen::always, "calibrated"}}};
+           amount_column("mark", "mark", "expected"),
+           amount_column("points", "points", "expected"),
+           amount_column("calibrated_mark", "mark", "calibrated"),
+           amount_column("calibrated_points", "points", "calibrated")}};
 }
 
 Entry mark_entry(const std::optional<Mark>& mark) {
@@ -246,8 +242,8 @@ Page lessons_page(const LessonsTold& told) {
                            counted(learned.days, "day", "days")));
   page.apart();
   page.list("sentences", {bias_sentence(all), verdict_sentence(*told.tested)});
-  page.fact("days", {"", learned.days});
-  page.fact("back_test", {"", back_test_datum(*told.tested)});
+  page.fact("days", learned.days);
+  page.fact("back_test", back_test_datum(*told.tested));
   put_warnings(told, page);
   if (told.estimate != nullptr) put_estimate(told, page);
   put_biases(learned, told.estimate == nullptr, page);

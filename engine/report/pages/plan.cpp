@@ -196,9 +196,9 @@ void put_nothing_found(PageParts& page, const Plan& plan) {
 }
 
 void put_proof(PageParts& page, const Plan& plan) {
-  page.fact("proved", {"", plan.proved});
-  page.fact("tried", {"", plan.tried});
-  page.fact("not_told_apart", {"", plan.not_told_apart});
+  page.fact("proved", plan.proved);
+  page.fact("tried", plan.tried);
+  page.fact("not_told_apart", plan.not_told_apart);
   page.fact("gap", text_of(plan.gap));
 }
 

@@ -162,7 +162,7 @@ void add_judges(PageTable& table, const std::string& line, const LineResult& rec
                {"", i + 1},
                given ? judge.mark.text(recorded.mark->places) : "",
                what_became_of(judge),
-               {"", judge.filled}});
+               judge.filled});
   }
 }
 
@@ -220,8 +220,7 @@ PageTable items_table(const Account& account) {
                             {"under_seconds", "under water"}});
   for (const ItemTime& one : account.timing.items) {
     const Datum number = one.item.is_element ? Datum(account.elements.at(one.item.index).number) : Datum();
-    table.add(
-        {{"", number}, {"", one.counts}, {"", one.under}, text_of(one.seconds), text_of(one.under_seconds)});
+    table.add({{"", number}, one.counts, one.under, text_of(one.seconds), text_of(one.under_seconds)});
   }
   return table;
 }
@@ -231,14 +230,14 @@ PageTable items_table(const Account& account) {
 void put_time(PageParts& page, const Account& account) {
   const Timing& timing = account.timing;
   PageParts time;
-  time.fact("counts", {"", timing.counts});
-  time.fact("under_counts", {"", timing.under});
-  time.fact("longest_under_counts", {"", timing.longest_under});
+  time.fact("counts", timing.counts);
+  time.fact("under_counts", timing.under);
+  time.fact("longest_under_counts", timing.longest_under);
   time.fact("seconds", text_of(timing.seconds));
   time.fact("under_seconds", text_of(timing.under_seconds));
   time.fact("longest_under_seconds", text_of(timing.longest_under_seconds));
   time.fact("under_per_cent", text_of(timing.under_share));
-  time.fact("longest_starts_at", {"", timing.items.empty() ? Datum() : Datum(timing.longest_starts)});
+  time.fact("longest_starts_at", timing.items.empty() ? Datum() : Datum(timing.longest_starts));
   time.add(items_table(account), Seen::by_programs);
   page.single("time", std::move(time), Seen::by_programs);
   if (timing.counts == 0) return;

@@ -50,23 +50,13 @@ PageTable element_amounts(const Account& account) {
   for (const ElementLine& line : account.elements) {
     const ElementResult& expected = line.expected;
     const ElementResult recorded = line.recorded.value_or(ElementResult{});
-    table.add({{"", line.number},
-               line.title,
-               line.kind,
-               line.option,
-               line.declared.text(difficulty_places),
-               expected.credited.text(difficulty_places),
-               {"", expected.base},
-               text_of(expected.mark),
-               text_of(expected.points, expected.places),
-               text_of(line.left, account.places),
+    table.add({line.number, line.title, line.kind, line.option, line.declared.text(difficulty_places),
+               expected.credited.text(difficulty_places), expected.base, text_of(expected.mark),
+               text_of(expected.points, expected.places), text_of(line.left, account.places),
                line.rests_on ? words_of(*line.rests_on) : "",
-               line.recorded ? recorded.credited.text(difficulty_places) : "",
-               {"", recorded.base},
-               text_of(recorded.mark),
-               text_of(recorded.points, recorded.places),
-               signed_text(line.difference, account.places),
-               {"", line.worst}});
+               line.recorded ? recorded.credited.text(difficulty_places) : "", recorded.base,
+               text_of(recorded.mark), text_of(recorded.points, recorded.places),
+               signed_text(line.difference, account.places), line.worst});
   }
   return table;
 }
@@ -136,12 +126,12 @@ void put_amounts(PageParts& page, const Account& account) {
   page.fact("panel", panel_name(account));
   page.section("", totals(account), Seen::by_programs);
   page.add(element_amounts(account), Seen::by_programs);
-  page.fact("elements_together", {"", both(account.together, places)});
+  page.fact("elements_together", both(account.together, places));
   page.add(points_line("elements together", account.together, places), Seen::by_programs);
   page.add(aspect_amounts(account), Seen::by_programs);
-  page.fact("sync", {"", both(account.sync, places)});
+  page.fact("sync", both(account.sync, places));
   page.add(points_line("sync", account.sync, places), Seen::by_programs);
-  page.fact("penalties", {"", both(account.penalties, places)});
+  page.fact("penalties", both(account.penalties, places));
   page.add(points_line("penalties", account.penalties, places), Seen::by_programs);
   page.add(total_line(account), Seen::by_programs);
   page.add(points_line("announced", {{}, account.announced, account.announced_difference}, places),
@@ -238,7 +228,7 @@ void put_bridge(PageParts& page, const Account& account) {
   way.add(steps_table(account));
   way.apart();
   way.add(cause_table(account), Seen::by_people);
-  way.fact("by_cause", {"", by_cause(*account.bridge)});
+  way.fact("by_cause", by_cause(*account.bridge));
   page.single("bridge", std::move(way));
 }
 

@@ -70,8 +70,8 @@ PageTable gains_table(std::span<const Gain> gains) {
                             {"line", "line", words, Wraps::yes},
                             {"what", "what to improve", words, Wraps::yes},
                             {"", "from ... to", words},
-                            {"before", "", amount, Wraps::no, Seen::by_programs},
-                            {"after", "", amount, Wraps::no, Seen::by_programs},
+                            for_programs("before"),
+                            for_programs("after"),
                             {"points", "points", amount}});
   table.in_csv = true;
   for (std::size_t i = 0; i < gains.size(); ++i) {
