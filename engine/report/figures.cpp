@@ -27,6 +27,10 @@ std::string signed_interval(std::optional<double> low, std::optional<double> hig
   return low && high ? signed_figure(low) + " to " + signed_figure(high) : std::string();
 }
 
+std::string as_number(double amount) {
+  return fmt::format("{:.12g}", amount);
+}
+
 Datum figure_datum(std::optional<double> value) {
   return value ? Datum(exact_figure(*value)) : Datum();
 }

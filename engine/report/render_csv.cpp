@@ -1,8 +1,7 @@
-#include "engine/report/render_csv.h"
-
 #include <algorithm>
 #include <cassert>
 
+#include "engine/report/render.h"
 #include "engine/report/width.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"

@@ -13,7 +13,7 @@
 
 #include "engine/chances/obstacle.h"
 #include "engine/chances/spreads.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/routine/wish.h"

@@ -10,7 +10,7 @@
 #include <vector>
 
 #include "engine/choosing/compare.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"

@@ -14,7 +14,7 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"

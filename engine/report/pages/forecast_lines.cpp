@@ -7,7 +7,7 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/forecast.h"

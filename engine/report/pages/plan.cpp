@@ -2,12 +2,11 @@
 
 #include "engine/chances/risk.h"
 #include "engine/choosing/plan.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/pages/plan_wish.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"

@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "engine/choosing/plan.h"
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"

@@ -3,12 +3,11 @@
 #include <algorithm>
 #include <span>
 
-#include "engine/report/face.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
-#include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"

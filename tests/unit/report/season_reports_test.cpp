@@ -12,9 +12,6 @@
 #include "engine/report/pages/practice.h"
 #include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
-#include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
 #include "sample.h"
 
 namespace landdrill::report {
