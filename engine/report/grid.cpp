@@ -35,8 +35,7 @@ std::string blanks(int count) {
 
 void Grid::add(std::vector<std::string> cells, Look look) {
   assert(cells.size() == columns_.size());
-  for (std::string& cell : cells)
-    if (!is_plain(cell)) cell = plain(cell);
+  for (std::string& cell : cells) cell = plain(cell);
   rows_.push_back({std::move(cells), look, false});
 }
 

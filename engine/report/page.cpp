@@ -37,6 +37,12 @@ PageColumn for_programs(std::string key, std::string csv) {
   return {std::move(key), "", Align::words, Wraps::no, Seen::by_programs, "", 2, 0, std::move(csv)};
 }
 
+std::vector<PageColumn> program_columns(std::initializer_list<std::string_view> keys) {
+  std::vector<PageColumn> columns;
+  for (const std::string_view key : keys) columns.push_back(for_programs(std::string(key)));
+  return columns;
+}
+
 PageColumn amount_column(std::string key, std::string heading, std::string group, std::string csv) {
   return {std::move(key), std::move(heading), Align::amount, Wraps::no, Seen::always, std::move(group), 2, 0,
           std::move(csv)};

@@ -90,6 +90,7 @@ struct PageColumn {
   std::string csv = {};    // its name in CSV, where that is not the key; without a key it is in CSV alone
 };
 PageColumn for_programs(std::string key, std::string csv = {});
+std::vector<PageColumn> program_columns(std::initializer_list<std::string_view> keys);
 PageColumn amount_column(std::string key, std::string heading, std::string group = {}, std::string csv = {});
 
 struct PageRow {

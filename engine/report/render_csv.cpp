@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cassert>
 
+#include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/width.h"
 #include "tables/csv.h"

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <boost/json/src.hpp>
 
+#include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/width.h"
 #include "tables/value_set.h"

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "engine/report/grid.h"
+#include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/width.h"
 #include "engine/score/build_up.h"

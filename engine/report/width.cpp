@@ -3,8 +3,6 @@
 #include <utf8proc.h>
 
 #include <algorithm>
-#include <cstdint>
-#include <cstring>
 
 namespace landdrill::report {
 namespace {
@@ -85,13 +83,8 @@ std::size_t fitting(std::string_view text, int width) {
 }  // namespace
 
 int width_of(std::string_view text) {
-  constexpr std::uint64_t beyond_ascii = 0x8080808080808080;
-  std::size_t at = 0;
-  for (std::uint64_t eight; at + 8 <= text.size(); at += 8) {
-    std::memcpy(&eight, text.data() + at, 8);
-    if ((eight & beyond_ascii) != 0) break;
-  }
-  while (at < text.size() && static_cast<unsigned char>(text[at]) < 0x80) ++at;
+  const auto beyond_ascii = [](char c) { return static_cast<unsigned char>(c) >= 0x80; };
+  auto at = static_cast<std::size_t>(std::find_if(text.begin(), text.end(), beyond_ascii) - text.begin());
   if (at == text.size()) return static_cast<int>(at);
   at -= std::min<std::size_t>(at, 1);  // what follows may go with the last of these
   int width = static_cast<int>(at);
@@ -101,10 +94,6 @@ int width_of(std::string_view text) {
     at += letter.length;
   }
   return width;
-}
-
-bool is_plain(std::string_view text) {
-  return std::all_of(text.begin(), text.end(), is_plain_ascii);
 }
 
 std::string plain(std::string_view text) {

@@ -95,20 +95,10 @@ void Lookup::no_number(const ast::Number& typed, std::string_view what) {
 
 // "128", and "128.0" as well.
 std::optional<int> Lookup::whole_number(const ast::Number& typed, int least, int most) {
-  int number = 0;
-  bool digits = !typed.text.empty() && typed.text.size() < 10;
-  for (std::size_t i = 0; digits && i < typed.text.size(); ++i) {
-    digits = '0' <= typed.text[i] && typed.text[i] <= '9';
-    number = 10 * number + (typed.text[i] - '0');
-  }
-  if (!digits) {
-    const std::optional<Decimal> value = Decimal::parse(typed.text);
-    if (!value || value->places_used() != 0) return std::nullopt;
-    if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
-    number = static_cast<int>(value->units() / Decimal::one);
-  }
-  if (number < least || number > most) return std::nullopt;
-  return number;
+  const std::optional<Decimal> value = Decimal::parse(typed.text);
+  if (!value || value->places_used() != 0) return std::nullopt;
+  if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
+  return static_cast<int>(value->units() / Decimal::one);
 }
 
 std::optional<int> Lookup::whole(const ast::Number& typed, std::string_view what, int least, int most) {

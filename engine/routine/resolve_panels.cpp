@@ -112,17 +112,10 @@ std::optional<Size> size_from(std::string_view word) {
   return std::nullopt;
 }
 
-bool has_size(const FaultRule& fault, Size size) {
-  const std::optional<Mark>& taken = size == Size::small    ? fault.small
-                                     : size == Size::medium ? fault.medium
-                                                            : fault.large;
-  return taken.has_value();
-}
-
 std::string sizes_of(const FaultRule& fault) {
   std::string sizes;
   for (Size size : {Size::small, Size::medium, Size::large}) {
-    if (!has_size(fault, size)) continue;
+    if (!of_size(fault, size)) continue;
     if (!sizes.empty()) sizes += ", ";
     sizes += word_of(size);
   }
@@ -151,7 +144,7 @@ void read_fault(Lookup& lookup, const ast::Fault& typed, RunElement& seen) {
   const std::optional<int> times = lookup.times(typed.times);
   if (fault == nullptr || !times) return;
   const std::optional<Size> size = size_from(typed.size.text);
-  if (!size || !has_size(*fault, *size)) {
+  if (!size || !of_size(*fault, *size)) {
     lookup.complain(typed.size.text,
                     {Problem::unknown_size, quoted("the size", typed.size.text) + " of " + fault->code,
                      "a size that it has: " + sizes_of(*fault),

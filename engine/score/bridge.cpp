@@ -84,19 +84,8 @@ void exchange_deductions(Cause cause, std::string label, Deducted points, Steps&
 }  // namespace
 
 std::string_view word_of(Cause cause) {
-  switch (cause) {
-    case Cause::difficulty:
-      return "difficulty";
-    case Cause::execution:
-      return "execution";
-    case Cause::impression:
-      return "impression";
-    case Cause::sync:
-      return "sync";
-    case Cause::penalty:
-      return "penalty";
-  }
-  return "";
+  constexpr std::string_view words[] = {"difficulty", "execution", "impression", "sync", "penalty"};
+  return words[static_cast<std::size_t>(cause)];
 }
 
 Points Bridge::by_cause(Cause cause) const {

@@ -13,9 +13,9 @@
 
 #include "engine/chances/obstacle.h"
 #include "engine/chances/spreads.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "engine/score/score.h"
 #include "grammar/diagnostics.h"
@@ -55,6 +55,11 @@ Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<cons
 // The rows of the set that spreads come from.
 std::vector<Provenance> rows_of(const Spreads& spreads);
 
+// "2" -> 2; "2=safer" -> nothing.
+std::optional<int> number_in(std::string_view typed);
+std::optional<std::size_t> element_numbered(const Routine& routine, int number);
+// The option of the element with this title, in any case of its letters.
+std::optional<std::size_t> option_titled(const Element& element, std::string_view title);
 // "as written", "safer".
 std::string option_name(const Element& element, std::size_t option);
 

@@ -2,18 +2,17 @@
 
 #include <fmt/format.h>
 
-#include <charconv>
 #include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/choosing/compare.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
 #include "grammar/diagnostics.h"
@@ -23,13 +22,6 @@
 
 namespace landdrill::report {
 namespace {
-
-std::optional<int> number_in(std::string_view typed) {
-  int number = 0;
-  const auto [end, error] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
-  if (error != std::errc() || end != typed.data() + typed.size()) return std::nullopt;
-  return number;
-}
 
 // Those that were asked for: one by its number or its title, or all that have options.
 using Elements = std::vector<std::size_t>;

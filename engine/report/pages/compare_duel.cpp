@@ -9,17 +9,8 @@ namespace landdrill::report {
 namespace {
 
 std::string_view cause_word(WorthStep::Cause cause) {
-  switch (cause) {
-    case WorthStep::Cause::part:
-      return "part";
-    case WorthStep::Cause::difficulty:
-      return "difficulty";
-    case WorthStep::Cause::execution:
-      return "execution";
-    case WorthStep::Cause::risk:
-      return "base mark";
-  }
-  return "";
+  constexpr std::string_view words[] = {"part", "difficulty", "execution", "base mark"};
+  return words[static_cast<std::size_t>(cause)];
 }
 
 // One duel, told from top to bottom.

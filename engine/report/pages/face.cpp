@@ -46,17 +46,9 @@ std::string names_of(const StatusCount& count, std::size_t most) {
 }
 
 std::string_view words_for(Status status) {
-  switch (status) {
-    case Status::published:
-      return "published";
-    case Status::practice:
-      return "common practice";
-    case Status::memory:
-      return "from memory, not checked";
-    case Status::invented:
-      return "invented";
-  }
-  return "";
+  constexpr std::string_view words[] = {"published", "common practice", "from memory, not checked",
+                                        "invented"};
+  return words[static_cast<std::size_t>(status)];
 }
 
 std::string sentence_of(const StatusCount& count, std::size_t most) {

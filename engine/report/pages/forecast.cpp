@@ -9,11 +9,11 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"
 

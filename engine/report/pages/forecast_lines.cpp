@@ -7,9 +7,9 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/pages/forecast.h"
 #include "engine/routine/routine.h"
 #include "tables/decimal.h"
@@ -29,19 +29,8 @@ constexpr Share shares[] = {{"q05", "5 %", 0.05},
 constexpr int swims = 50;  // in the picture
 
 std::string_view line_word(ForecastLine::What what) {
-  switch (what) {
-    case ForecastLine::What::element:
-      return "element";
-    case ForecastLine::What::weighted:
-      return "elements together";
-    case ForecastLine::What::aspect:
-      return "impression";
-    case ForecastLine::What::sync:
-      return "sync";
-    case ForecastLine::What::penalties:
-      return "penalties";
-  }
-  return "";
+  constexpr std::string_view words[] = {"element", "elements together", "impression", "sync", "penalties"};
+  return words[static_cast<std::size_t>(what)];
 }
 
 std::string tenth(const Odds& odds, Chance share) {
@@ -101,7 +90,7 @@ std::vector<Entry> total_cells_of(const Odds& odds, std::string what, std::strin
 
 // One dot is one swim in fifty.
 PageTable swims_table(const ToldForecast& told) {
-  PageTable table("swims", {{"swim", ""}, {"total", ""}, {"reaches", ""}});
+  PageTable table("swims", program_columns({"swim", "total", "reaches"}));
   table.picture = {Picture::As::dots, "Fifty swims", "points", "swim", {"total"}};
   for (int swim = 1; swim <= swims; ++swim) {
     const Decimal total = told.forecast.total->odds.quantile((swim - 0.5) / swims);

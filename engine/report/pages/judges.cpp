@@ -7,7 +7,6 @@
 #include "engine/judging/panel_view.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
-#include "engine/report/pages/judges_tables.h"
 
 namespace landdrill::report {
 namespace {
@@ -26,7 +25,7 @@ std::string view_title(const PanelView& view) {
 }
 
 void put_lines(const PanelView& view, PageParts& page) {
-  PageTable lines("lines", {{"line", ""}, {"marks", ""}});
+  PageTable lines("lines", program_columns({"line", "marks"}));
   for (std::size_t row = 0; row < view.lines.size(); ++row) {
     Data marks;
     for (std::size_t judge = 0; judge < view.judges.size(); ++judge)
@@ -99,7 +98,8 @@ Answer judges(const Asked& asked, std::vector<SatPanel> panels) {
 Answer judges(const Asked& asked, const std::vector<MeetView>& meets) {
   if (meets.empty()) return tl::unexpected<std::string>("there is no recorded panel in it");
   Page page(asked.question());
-  page.csv = judges_csv;
+  page.csv = {"date",   "meet",  "event", "marked", "judge",    "other",  "kind",
+              "number", "value", "low",   "high",   "rests_on", "why_not"};
   for (const MeetView& meet : meets) page.section("meets", meet_part(meet));
   put_judges_legend(page);
   return page;

@@ -1,5 +1,3 @@
-#include "engine/report/pages/judges_tables.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -9,9 +7,40 @@
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/judges.h"
 
 namespace landdrill::report {
 namespace {
+
+Statistic bare(std::optional<double> value, std::size_t rows) {
+  Statistic statistic;
+  statistic.value = value;
+  statistic.rows = rows;
+  return statistic;
+}
+
+std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView& view) {
+  std::vector<std::pair<std::string, Statistic>> numbers;
+  for (std::size_t i = 0; i < std::size(intraclass_forms); ++i)
+    numbers.emplace_back("icc" + std::string(intraclass_forms[i]), view.intraclass.forms[i]);
+  numbers.emplace_back("alpha_interval", view.interval);
+  numbers.emplace_back("alpha_ordinal", view.ordinal);
+  numbers.emplace_back("alpha_nominal", view.nominal);
+  numbers.emplace_back("w", view.concordance.w);
+  numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
+  return numbers;
+}
+
+Entry statistic_entry(std::string text, const Statistic& statistic) {
+  return {std::move(text), statistic_datum(statistic)};
+}
+
+Entry biases_by_kind(const std::vector<KindBias>& kinds, const char* name) {
+  Data list;
+  for (const KindBias& one : kinds)
+    list.push_back(Record{{"kind", one.kind}, {name, statistic_datum(one.bias)}});
+  return {"", std::move(list)};
+}
 
 std::string judge_name(std::size_t judge) {
   return std::to_string(judge + 1);
@@ -207,13 +236,6 @@ void put_limits_table(const PanelView& view, PageParts& page) {
 
 namespace {
 
-Statistic bare(std::optional<double> value, std::size_t rows) {
-  Statistic statistic;
-  statistic.value = value;
-  statistic.rows = rows;
-  return statistic;
-}
-
 Statistic bare_count(std::size_t number, std::size_t rows) {
   return bare(static_cast<double>(number), rows);
 }
@@ -222,13 +244,7 @@ Statistic bare_count(std::size_t number, std::size_t rows) {
 class Numbers {
  public:
   explicit Numbers(Facts about)
-      : table_("", {{"kind", ""},
-                    {"number", ""},
-                    {"value", ""},
-                    {"low", ""},
-                    {"high", ""},
-                    {"rests_on", ""},
-                    {"why_not", ""}}) {
+      : table_("", program_columns({"kind", "number", "value", "low", "high", "rests_on", "why_not"})) {
     table_.in_csv = true;
     table_.given = std::move(about);
   }
@@ -275,33 +291,6 @@ void put_pair(const PairView& one, Facts about, PageParts& page) {
 }
 
 }  // namespace
-
-const std::vector<std::string> judges_csv = {"date",  "meet",     "event",  "marked", "judge",
-                                             "other", "kind",     "number", "value",  "low",
-                                             "high",  "rests_on", "why_not"};
-
-std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView& view) {
-  std::vector<std::pair<std::string, Statistic>> numbers;
-  for (std::size_t i = 0; i < std::size(intraclass_forms); ++i)
-    numbers.emplace_back("icc" + std::string(intraclass_forms[i]), view.intraclass.forms[i]);
-  numbers.emplace_back("alpha_interval", view.interval);
-  numbers.emplace_back("alpha_ordinal", view.ordinal);
-  numbers.emplace_back("alpha_nominal", view.nominal);
-  numbers.emplace_back("w", view.concordance.w);
-  numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
-  return numbers;
-}
-
-Entry statistic_entry(std::string text, const Statistic& statistic) {
-  return {std::move(text), statistic_datum(statistic)};
-}
-
-Entry biases_by_kind(const std::vector<KindBias>& kinds, const char* name) {
-  Data list;
-  for (const KindBias& one : kinds)
-    list.push_back(Record{{"kind", one.kind}, {name, statistic_datum(one.bias)}});
-  return {"", std::move(list)};
-}
 
 void put_numbers(const PanelView& view, PageParts& page) {
   const Facts about = {{"marked", view.title}};

@@ -98,7 +98,7 @@ PageTable elements_table(const CalibratedEstimate& both) {
 
 // The row of a spreadsheet below the elements.
 PageTable calibrated_total(const CalibratedEstimate& both) {
-  PageTable table("", {{"line", ""}, {"points", ""}, {"calibrated_points", ""}});
+  PageTable table("", program_columns({"line", "points", "calibrated_points"}));
   table.in_csv = true;
   table.add({"total", text_of(both.raw_total, both.places), text_of(both.calibrated_total, both.places)});
   return table;
@@ -113,8 +113,6 @@ std::string total_sentence(const CalibratedEstimate& both) {
                      *both.change > Points() ? "+" : "", both.change->text(both.places));
 }
 
-}  // namespace
-
 Datum back_test_datum(const BackTest& tested) {
   const auto if_any = [&](double value) { return tested.tested > 0 ? figure_datum(value) : Datum(); };
   return Record{{"verdict", verdict_of(tested.verdict)},
@@ -127,6 +125,7 @@ Datum back_test_datum(const BackTest& tested) {
                 {"better_high", figure_datum(tested.better_high)}};
 }
 
+// `in_csv`: they are the table of the spreadsheet.
 void put_biases(const Learned& learned, bool in_csv, PageParts& page) {
   const bool any = learned.biases.front().lessons > 0;
   PageTable table = no_biases();
@@ -161,8 +160,6 @@ void put_estimate(const LessonsTold& told, Page& page) {
       calibrated_places));
   page.single("estimate", std::move(inside));
 }
-
-namespace {
 
 // Whether all of the interval is on one side of nothing.
 bool is_clear(const LearnedBias& all) {

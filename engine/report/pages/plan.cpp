@@ -2,12 +2,11 @@
 
 #include "engine/chances/risk.h"
 #include "engine/choosing/plan.h"
-#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
-#include "engine/report/pages/plan_wish.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
@@ -86,15 +85,8 @@ tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& as_writte
 namespace {
 
 std::string_view aim_word(PlanWish::For aim) {
-  switch (aim) {
-    case PlanWish::For::expected:
-      return "expected";
-    case PlanWish::For::quantile:
-      return "quantile";
-    case PlanWish::For::target:
-      return "target";
-  }
-  return "";
+  constexpr std::string_view words[] = {"expected", "quantile", "target"};
+  return words[static_cast<std::size_t>(aim)];
 }
 
 std::string aim_words(const ToldPlan& told) {

@@ -108,7 +108,7 @@ Datum reaches_datum(const std::optional<ChanceBounds>& reaches) {
 }
 
 PageTable chosen_elements(const Routine& routine, const PlanChoice& choice) {
-  PageTable table("", {{"number", ""}, {"title", ""}, {"option", ""}, {"left_out", ""}});
+  PageTable table("", program_columns({"number", "title", "option", "left_out"}));
   for (std::size_t i = 0; i < choice.options.size(); ++i) {
     const Element& element = routine.elements.at(i);
     table.add({element.number,

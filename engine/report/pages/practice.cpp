@@ -66,15 +66,8 @@ PageTable tasks_table(const PracticeTold& told) {
 
 // A spreadsheet has figures as they are told.
 PageTable tasks_in_csv(const PracticeTold& told) {
-  PageTable table("", {{"routine", ""},
-                       {"panel", ""},
-                       {"line", ""},
-                       {"kind", ""},
-                       {"mark", ""},
-                       {"late", ""},
-                       {"kept", ""},
-                       {"off", ""},
-                       {"corrected", ""}});
+  PageTable table(
+      "", program_columns({"routine", "panel", "line", "kind", "mark", "late", "kept", "off", "corrected"}));
   table.in_csv = true;
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
@@ -235,13 +228,8 @@ PageTable sessions_table(const std::vector<PracticePoint>& points) {
 
 // A spreadsheet has figures as they are told.
 PageTable sessions_in_csv(const std::vector<PracticePoint>& points) {
-  PageTable table("", {{"started", ""},
-                       {"marked", ""},
-                       {"bias", ""},
-                       {"difference", ""},
-                       {"within_one", ""},
-                       {"order", ""},
-                       {"number", ""}});
+  PageTable table(
+      "", program_columns({"started", "marked", "bias", "difference", "within_one", "order", "number"}));
   table.in_csv = true;
   for (const PracticePoint& point : points) {
     const PracticeReport& report = *point.report;

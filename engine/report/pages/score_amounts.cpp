@@ -2,7 +2,6 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/score.h"
-#include "engine/report/pages/score_parts.h"
 #include "engine/score/account.h"
 #include "engine/score/bridge.h"
 #include "tables/quantity.h"
@@ -25,28 +24,12 @@ PageTable amount_lines(std::string key, std::string line, std::vector<PageColumn
   return table;
 }
 
-std::vector<PageColumn> element_columns() {
-  return {{"number", "no."},
-          {"title", "title"},
-          {"kind", "kind"},
-          {"option", "option"},
-          {"declared", "declared"},
-          {"credited", "credited"},
-          {"base_mark", "base mark"},
-          {"mark", "mark"},
-          {"points", "points"},
-          {"left", "left"},
-          {"rests_on", "rests on"},
-          {"recorded_credited", "credited"},
-          {"recorded_base_mark", "base mark"},
-          {"recorded_mark", "mark"},
-          {"recorded_points", "points"},
-          {"difference", "change"},
-          {"worst", "worst"}};
-}
-
 PageTable element_amounts(const Account& account) {
-  PageTable table = amount_lines("elements", "element", element_columns());
+  PageTable table = amount_lines(
+      "elements", "element",
+      program_columns({"number", "title", "kind", "option", "declared", "credited", "base_mark", "mark",
+                       "points", "left", "rests_on", "recorded_credited", "recorded_base_mark",
+                       "recorded_mark", "recorded_points", "difference", "worst"}));
   for (const ElementLine& line : account.elements) {
     const ElementResult& expected = line.expected;
     const ElementResult recorded = line.recorded.value_or(ElementResult{});
@@ -63,14 +46,8 @@ PageTable element_amounts(const Account& account) {
 
 PageTable aspect_amounts(const Account& account) {
   PageTable table = amount_lines("impression", "impression",
-                                 {{"title", "title"},
-                                  {"weight", "weight"},
-                                  {"mark", "mark"},
-                                  {"points", "points"},
-                                  {"rests_on", "rests on"},
-                                  {"recorded_mark", "mark"},
-                                  {"recorded_points", "points"},
-                                  {"difference", "change"}});
+                                 program_columns({"title", "weight", "mark", "points", "rests_on",
+                                                  "recorded_mark", "recorded_points", "difference"}));
   for (const AspectLine& line : account.aspects) {
     table.add({line.title, line.weight.text(), text_of(line.expected.mark),
                text_of(line.expected.points, line.expected.places), words_of(line.rests_on),
@@ -83,7 +60,7 @@ PageTable aspect_amounts(const Account& account) {
 // In CSV alone: in JSON these are objects of their own.
 PageTable points_line(std::string line, const Amounts& amounts, int places) {
   PageTable table =
-      amount_lines("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
+      amount_lines("", std::move(line), program_columns({"points", "recorded_points", "difference"}));
   if (amounts.estimate || amounts.recorded)
     table.add({text_of(amounts.estimate, places), text_of(amounts.recorded, places),
                signed_text(amounts.difference, places)});
@@ -141,19 +118,9 @@ void put_amounts(PageParts& page, const Account& account) {
 namespace {
 
 std::string cause_words(Cause cause) {
-  switch (cause) {
-    case Cause::difficulty:
-      return "difficulty credited";
-    case Cause::execution:
-      return "execution mark";
-    case Cause::impression:
-      return "impression mark";
-    case Cause::sync:
-      return "sync errors";
-    case Cause::penalty:
-      return "penalties";
-  }
-  return "";
+  constexpr std::string_view words[] = {"difficulty credited", "execution mark", "impression mark",
+                                        "sync errors", "penalties"};
+  return std::string(words[static_cast<std::size_t>(cause)]);
 }
 
 std::string what_changed(const BridgeStep& step, const Account& account) {

@@ -3,7 +3,6 @@
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/score.h"
-#include "engine/report/pages/score_parts.h"
 #include "engine/score/account.h"
 #include "engine/score/execution.h"
 #include "tables/quantity.h"

@@ -3,11 +3,11 @@
 #include <algorithm>
 #include <span>
 
-#include "engine/report/pages/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -18,34 +18,14 @@ namespace {
 constexpr int places = 4;
 
 std::string what_to_improve(Gain::What what) {
-  switch (what) {
-    case Gain::What::execution:
-      return "execution mark";
-    case Gain::What::base_chance:
-      return "chance of the base mark";
-    case Gain::What::impression:
-      return "impression mark";
-    case Gain::What::sync:
-    case Gain::What::penalty:
-      return "how many to expect";
-  }
-  return "";
+  constexpr std::string_view words[] = {"execution mark", "chance of the base mark", "impression mark",
+                                        "how many to expect", "how many to expect"};
+  return std::string(words[static_cast<std::size_t>(what)]);
 }
 
 std::string_view gain_word(Gain::What what) {
-  switch (what) {
-    case Gain::What::execution:
-      return "execution";
-    case Gain::What::base_chance:
-      return "base chance";
-    case Gain::What::impression:
-      return "impression";
-    case Gain::What::sync:
-      return "sync";
-    case Gain::What::penalty:
-      return "penalty";
-  }
-  return "";
+  constexpr std::string_view words[] = {"execution", "base chance", "impression", "sync", "penalty"};
+  return words[static_cast<std::size_t>(what)];
 }
 
 std::string gain_name(const Gain& gain) {
