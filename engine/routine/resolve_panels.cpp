@@ -154,17 +154,6 @@ void read_fault(Lookup& lookup, const ast::Fault& typed, RunElement& seen) {
   seen.faults.push_back({fault, *size, *times});
 }
 
-const PanelRule* aspect_rule(Lookup& lookup, const ast::Name& aspect, const Routine& routine) {
-  for (const PanelRule* rule : routine.aspects) {
-    if (rule->aspect == aspect.text) return rule;
-  }
-  std::vector<std::string_view> known;
-  for (const PanelRule* rule : routine.aspects) known.push_back(rule->aspect);
-  lookup.unknown(aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
-                 routine.event->code);
-  return nullptr;
-}
-
 bool right_number_of_judges(Lookup& lookup, std::string_view piece, std::size_t marks,
                             const PanelRule& rule) {
   if (marks == static_cast<std::size_t>(rule.judges)) return true;
@@ -233,7 +222,7 @@ Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
     run.elements.push_back(std::move(seen));
   }
   for (const ast::AspectMarksLine& line : typed.aspects) {
-    const PanelRule* rule = aspect_rule(lookup, line.aspect, routine);
+    const PanelRule* rule = lookup.aspect_rule(line.aspect, routine);
     if (rule == nullptr) continue;
     if (line.marks.size() != 1 || !line.marks.front()) {
       lookup.complain(line.aspect.text, {Problem::wrong_judges,
@@ -268,7 +257,7 @@ RecordedPanel read_panel(Lookup& lookup, const ast::Panel& typed, const Routine&
   panel.aspects.reserve(typed.aspects.size());
   for (const ast::AspectMarksLine& line : typed.aspects) {
     RecordedAspect& seen = panel.aspects.emplace_back();
-    seen.rule = aspect_rule(lookup, line.aspect, routine);
+    seen.rule = lookup.aspect_rule(line.aspect, routine);
     if (seen.rule == nullptr || !read_marks(lookup, {line.aspect.text, line.marks}, *seen.rule, seen.marks))
       panel.aspects.pop_back();
   }

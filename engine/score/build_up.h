@@ -59,7 +59,6 @@ struct Step {
   std::vector<Provenance> rows = {};  // the table rows it rests on
   std::vector<Step> inputs = {};
 
-  const Step* find(Role wanted) const;                 // the first input with this role
   const Step* at(std::string_view wanted_path) const;  // this step or one below it
 };
 

@@ -21,13 +21,6 @@ std::string_view word_of(Role role) {
   return role_words[static_cast<std::size_t>(role)];
 }
 
-const Step* Step::find(Role wanted) const {
-  for (const Step& step : inputs) {
-    if (step.role == wanted) return &step;
-  }
-  return nullptr;
-}
-
 const Step* Step::at(std::string_view wanted_path) const {
   if (path == wanted_path) return this;
   for (const Step& step : inputs) {

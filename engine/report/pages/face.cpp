@@ -128,7 +128,7 @@ std::string panel_name(const Account& account) {
 }
 
 void put_objections(PageParts& page, const Diagnostics& objections) {
-  page.fact("objections", messages_datum(objections));
+  page.fact("objections", messages_record(objections));
   std::vector<std::string> sentences;
   for (const Diagnostic& one : objections.list()) sentences.push_back(objection_words(one));
   const std::size_t all = objections.errors() + objections.warnings();
@@ -193,11 +193,7 @@ void put_notes(PageParts& page, const Face& face) {
 }
 
 void put_messages(PageParts& page, const Diagnostics& diagnostics) {
-  for (auto& [key, datum] : messages_record(diagnostics)) page.fact(key, {"", std::move(datum)});
-}
-
-Datum messages_datum(const Diagnostics& diagnostics) {
-  return messages_record(diagnostics);
+  for (auto& [key, datum] : messages_record(diagnostics)) page.fact(key, std::move(datum));
 }
 
 }  // namespace landdrill::report

@@ -47,7 +47,5 @@ void put_notes(PageParts& page, const Face& face);
 
 // Messages, each under a key of its own: "errors", "warnings", "messages".
 void put_messages(PageParts& page, const Diagnostics& diagnostics);
-// The same in one: {"errors": 1, "warnings": 0, "messages": [{"severity": "error", "code": ...
-Datum messages_datum(const Diagnostics& diagnostics);
 
 }  // namespace landdrill::report

@@ -13,17 +13,18 @@
 #include "tables/quantity.h"
 
 namespace landdrill::report {
+namespace {
 
+// "+0.25", "-0.25", "+0.00".
 std::string off_by(std::optional<double> value) {
   const std::string text = figure(value);
   return text.empty() || text.starts_with('-') ? text : "+" + text;
 }
 
+// "20 %"
 std::string in_per_cent(std::optional<double> share) {
   return share ? landdrill::figure(*share * 100, 0) + " %" : std::string();
 }
-
-namespace {
 
 std::string judges_marks(const JudgeMarks& judges) {
   std::string text;
