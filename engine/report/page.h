@@ -102,15 +102,6 @@ struct PageRow {
 
 using Facts = std::vector<std::pair<std::string, Entry>>;
 
-// How a table can be drawn: named by its columns' keys. An amount that is a record has its `value`, and around it the
-// interval from `low` to `high`.
-struct Picture {
-  enum class As { none, bars, bridge, dots, curve } as = As::none;
-  std::string title, unit,
-      label;  // label: the key of the column with the names, or with the places along a curve
-  std::vector<std::string> amounts;
-};
-
 struct PageTable {
   PageTable(std::string name, std::vector<PageColumn> all) : key(std::move(name)), columns(std::move(all)) {}
   void add(std::vector<Entry> cells, Look look = Look::usual, Seen seen = Seen::always);
@@ -123,7 +114,6 @@ struct PageTable {
   Facts given = {};  // of every row, in CSV
   bool hides_empty_columns = false;
   std::size_t keys = 0;  // when it is too wide, cut into several tables, each with the first so many columns
-  Picture picture = {};
 
  private:
   bool rule_next_ = false;

@@ -209,8 +209,6 @@ std::vector<PageColumn> option_columns() {
 PageTable options_table(std::span<const OptionWorth> options, const Element& element, int places) {
   PageTable table("options", option_columns());
   table.keys = 1;
-  table.picture = {
-      Picture::As::dots, "What each option can be expected to bring", "points", "option", {"usual"}};
   const int mark_places = element.panel->step.places_used();
   for (const OptionWorth& option : options)
     table.add({{(option.breaks.empty() ? "" : "! ") + option.title, option.title},
@@ -238,7 +236,6 @@ void put_options_for_csv(PageParts& page, const Element& element, const Comparis
     option.given = {{"what", "option"}};
     for (PageTable* table : {&option, &parts}) {
       table->in_csv = true;
-      table->picture = {};
       page.add(std::move(*table), Seen::by_programs);
     }
   }

@@ -75,7 +75,6 @@ PageTable DuelPart::steps() const {
                             {"total", "total", amount, Wraps::no, Seen::by_people}});
   table.in_csv = true;
   table.given = given("step");
-  table.picture = {Picture::As::bridge, "Why one gives more", "points", "step", {"change", "total"}};
   table.add({"expected with " + quoted(duel_.easier), "", "", easier_.total.text(places_)}, Look::total,
             Seen::by_people);
   for (const WorthStep& step : duel_.steps)
@@ -164,12 +163,9 @@ std::string signed_gain(Points gain) {
 PageTable gain_table(const Duel& duel, const OptionWorth& harder, int mark_places) {
   PageTable table("", {{"mark", "mark", Align::amount}});
   table.keys = 1;
-  table.picture = {Picture::As::curve, "Where the harder one stops paying", "points", "mark", {}};
   for (const Decimal chance : duel.chances) {
-    const std::string key = chance.text() + " %";
     const bool expected = chance == harder.chance.percent;
-    table.columns.push_back({key, (expected ? ">" : "") + given_per_cent(chance), Align::amount});
-    table.picture.amounts.push_back(key);
+    table.columns.push_back({"", (expected ? ">" : "") + given_per_cent(chance), Align::amount});
   }
   auto cell = duel.table.begin();
   for (const Mark mark : duel.marks) {

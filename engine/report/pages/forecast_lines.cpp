@@ -26,7 +26,7 @@ constexpr Share shares[] = {{"q05", "5 %", 0.05},
                             {"q50", "50 %", 0.5},
                             {"q75", "75 %", 0.75},
                             {"q95", "95 %", 0.95}};
-constexpr int swims = 50;  // in the picture
+constexpr int swims = 50;  // of which one dot of a picture can be made each
 
 std::string_view line_word(ForecastLine::What what) {
   constexpr std::string_view words[] = {"element", "elements together", "impression", "sync", "penalties"};
@@ -91,7 +91,6 @@ std::vector<Entry> total_cells_of(const Odds& odds, std::string what, std::strin
 // One dot is one swim in fifty.
 PageTable swims_table(const ToldForecast& told) {
   PageTable table("swims", program_columns({"swim", "total", "reaches"}));
-  table.picture = {Picture::As::dots, "Fifty swims", "points", "swim", {"total"}};
   for (int swim = 1; swim <= swims; ++swim) {
     const Decimal total = told.forecast.total->odds.quantile((swim - 0.5) / swims);
     Data reached;

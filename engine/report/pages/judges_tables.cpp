@@ -126,8 +126,6 @@ void put_judges_table(const PanelView& view, PageParts& page) {
                signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread), one.dropped_high,
                one.dropped_low, statistic_entry(figure(one.order.value), one.order),
                biases_by_kind(one.kinds, "bias")});
-  table.picture = {
-      Picture::As::dots, "How far each judge marks above or below the others", "marks", "judge", {"bias"}};
   page.heading("Judge by judge");
   page.add(std::move(table));
   put_kinds_table(view, page);

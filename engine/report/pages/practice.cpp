@@ -222,8 +222,6 @@ std::vector<Entry> session_row(const PracticePoint& point) {
 PageTable sessions_table(const std::vector<PracticePoint>& points) {
   PageTable table = no_sessions();
   for (const PracticePoint& point : points) table.add(session_row(point));
-  table.picture = {
-      Picture::As::curve, "How far off the panel, session by session", "marks", "started", {"difference"}};
   return table;
 }
 

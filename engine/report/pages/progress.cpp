@@ -71,7 +71,6 @@ PageTable course_table(const ProgressVersion& version) {
   table.in_csv = true;
   for (const ProgressPoint& point : version.points)
     table.add(point_row(point, version.places), point.panel ? Look::total : Look::usual);
-  table.picture = {Picture::As::curve, "Mean mark of an element, day by day", "marks", "date", {"mark"}};
   return table;
 }
 

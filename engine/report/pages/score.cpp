@@ -163,7 +163,6 @@ void put_judges(PageParts& page, const Account& account) {
   for (const ElementLine& line : account.elements)
     if (line.recorded) add_judges(table, named(line), *line.recorded);
   for (const AspectLine& line : account.aspects) add_judges(table, line.title, line.recorded);
-  table.picture = {Picture::As::dots, "Marks of the panel", "marks", "line", {"mark"}};
   page.add(std::move(table), Seen::by_programs);
 }
 

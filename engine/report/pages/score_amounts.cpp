@@ -162,7 +162,6 @@ PageTable steps_table(const Account& account) {
                {step.reached.text(account.places), step.reached.text()}});
   }
   add_end(table, "Panel", bridge.to, account.places);
-  table.picture = {Picture::As::bridge, "From estimate to result", "points", "label", {"change", "reached"}};
   return table;
 }
 

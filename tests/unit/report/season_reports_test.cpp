@@ -140,24 +140,6 @@ TEST(JudgesReport, GivesOtherProgramsEveryNumber) {
   EXPECT_TRUE(holds(csv, "\"icc(2,1)\"") || holds(csv, ",icc(2"));
 }
 
-TEST(JudgesReport, DrawsEachJudgesBiasWithItsInterval) {
-  const PanelRule rule = rule_of_three();
-  const Answer page = judges(Asked("judges"), meet(rule, 12));
-  const auto& meets = std::get<Section>(page->all().front().what);
-  for (const PagePart& part : meets.inside.all()) {
-    const auto* view = std::get_if<Section>(&part.what);
-    if (view == nullptr) continue;
-    for (const PagePart& one : view->inside.all()) {
-      const auto* table = std::get_if<PageTable>(&one.what);
-      if (table == nullptr || table->key != "judges") continue;
-      EXPECT_EQ(table->picture.as, Picture::As::dots);
-      EXPECT_EQ(table->picture.label, "judge");
-      return;
-    }
-  }
-  FAIL() << "there is no table of judges";
-}
-
 TEST(JudgesReport, PutsPanelsOfTheSameJudgesTogetherWhereThatIsAsked) {
   const PanelRule rule = rule_of_three();
   const std::vector<SatPanel> panels = {sat(rule, "2026-05-09"), sat(rule, "2026-06-13")};
