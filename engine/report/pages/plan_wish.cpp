@@ -121,25 +121,20 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
   return {};
 }
 
-std::string read_limits(const Asked& asked, const Routine& routine, TypedPlan& plan) {
-  for (const std::string& typed : asked.values("--limit")) {
-    const std::string mistake = read_limit(typed, routine, plan.texts, plan.wish.limits);
-    if (!mistake.empty()) return mistake;
-  }
+// In what was typed for an option that may be given several times.
+std::string first_mistake(const std::vector<std::string>& all, const auto& read) {
+  for (const std::string& typed : all)
+    if (std::string mistake = read(typed); !mistake.empty()) return mistake;
   return {};
 }
 
 std::string apply_keeps(const Asked& asked, Routine& routine, Wish& wish) {
   wish.options.resize(routine.elements.size());
-  for (const std::string& typed : asked.values("--keep")) {
-    const std::string mistake = keep_element(routine, wish, typed);
-    if (!mistake.empty()) return mistake;
-  }
-  for (const std::string& typed : asked.values("--optional")) {
-    const std::string mistake = may_go(routine, typed);
-    if (!mistake.empty()) return mistake;
-  }
-  return {};
+  const std::string mistake = first_mistake(
+      asked.values("--keep"), [&](const std::string& typed) { return keep_element(routine, wish, typed); });
+  if (!mistake.empty()) return mistake;
+  return first_mistake(asked.values("--optional"),
+                       [&](const std::string& typed) { return may_go(routine, typed); });
 }
 
 }  // namespace
@@ -152,7 +147,9 @@ Typed<TypedPlan> typed_plan(const Asked& asked, Routine& routine, Wish& wish) {
   if (!spread) return tl::unexpected(spread.error());
   plan.wish.forecast.spreads = *spread;
   plan.wish.event_limits = !asked.has("--ignore-limits");
-  mistake = read_limits(asked, routine, plan);
+  mistake = first_mistake(asked.values("--limit"), [&](const std::string& typed) {
+    return read_limit(typed, routine, plan.texts, plan.wish.limits);
+  });
   if (mistake.empty()) mistake = apply_keeps(asked, routine, wish);
   if (!mistake.empty()) return tl::unexpected(mistake);
   return plan;

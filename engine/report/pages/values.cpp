@@ -40,41 +40,20 @@ Page values_check_page(std::string_view set, const Loaded& loaded) {
   return page;
 }
 
-namespace {
-
-// What became of these codes: in a sentence, and as rows.
-class CodesTold {
- public:
-  explicit CodesTold(Page& page) : page_(page) { table_.in_csv = true; }
-
-  void add(const std::vector<std::string>& codes, std::string_view words, std::string_view outcome) {
-    std::string list;
-    for (const std::string& code : codes) {
-      list += (list.empty() ? "" : ", ") + code;
-      table_.add({code, outcome});
-    }
-    if (!codes.empty()) page_.say(std::string(words) + " (" + std::to_string(codes.size()) + "): " + list);
-  }
-  void finish() {
-    if (table_.rows.empty()) page_.say("Nothing to fill in.");
-    page_.add(std::move(table_), Seen::by_programs);
-  }
-
- private:
-  Page& page_;
-  PageTable table_{"codes", {{"code", "code"}, {"outcome", "outcome"}}};
-};
-
-}  // namespace
-
 Page values_fill_page(const Filled& outcome, std::string_view written_into) {
   Page page("values fill");
-  CodesTold codes(page);
-  codes.add(outcome.filled, "Filled in", "filled");
-  codes.add(outcome.added, "New in the set", "added");
-  codes.add(outcome.unchanged, "The same as before", "unchanged");
-  codes.add(outcome.still_missing, "Still missing", "missing");
-  codes.finish();
+  PageTable codes("codes", program_columns({"code", "outcome"}));
+  codes.in_csv = true;
+  const auto add = [&](const std::vector<std::string>& all, std::string_view words, std::string_view what) {
+    if (!all.empty()) page.say(fmt::format("{} ({}): {}", words, all.size(), fmt::join(all, ", ")));
+    for (const std::string& code : all) codes.add({code, what});
+  };
+  add(outcome.filled, "Filled in", "filled");
+  add(outcome.added, "New in the set", "added");
+  add(outcome.unchanged, "The same as before", "unchanged");
+  add(outcome.still_missing, "Still missing", "missing");
+  if (codes.rows.empty()) page.say("Nothing to fill in.");
+  page.add(std::move(codes), Seen::by_programs);
   page.apart();
   page.say(written_into.empty()
                ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
