@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/judging/statistics/figures.h"
+#include "engine/score/option_limits.h"
 #include "tables/decimal.h"
 
 namespace landdrill::report {
@@ -51,8 +52,8 @@ Entry signed_entry(std::optional<double> value) {
   return {signed_figure(value), figure_datum(value)};
 }
 
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return std::to_string(count) + " " + std::string(count == 1 ? one : many);
+std::string counted(std::size_t count, std::string_view one) {
+  return plural(static_cast<std::int64_t>(count), one);
 }
 
 namespace {

@@ -51,7 +51,7 @@ Entry figure_entry(std::optional<double> value);
 Entry signed_entry(std::optional<double> value);
 
 // "1 judge", "2 judges".
-std::string counted(std::size_t count, std::string_view one, std::string_view many);
+std::string counted(std::size_t count, std::string_view one);
 
 // Chances, means and the like as a coach reads them; and exact amounts shortened for the eye.
 //

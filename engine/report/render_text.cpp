@@ -27,12 +27,8 @@ std::vector<std::size_t> shown_columns(const PageTable& table, const TextWish& w
 }
 
 Grid grid_of(const PageTable& table, const std::vector<std::size_t>& shown, bool full) {
-  std::vector<GridColumn> columns;
-  for (const std::size_t i : shown) {
-    const PageColumn& column = table.columns[i];
-    columns.push_back(
-        {plain(column.heading), column.align, column.wraps == Wraps::yes, column.group, column.gap});
-  }
+  std::vector<PageColumn> columns;
+  for (const std::size_t i : shown) columns.push_back(table.columns[i]);
   Grid grid(std::move(columns));
   for (const PageRow& row : table.rows) {
     if (!is_for_people(row.seen, full)) continue;

@@ -1,5 +1,6 @@
 #include "engine/report/pages/check.h"
 
+#include "engine/report/figures.h"
 #include "engine/report/pages/face.h"
 
 namespace landdrill::report {
@@ -7,7 +8,7 @@ namespace {
 
 void add_count(std::string& words, std::size_t count, const std::string& one) {
   if (count == 0) return;
-  words += (words.empty() ? "" : ", ") + std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+  words += (words.empty() ? "" : ", ") + counted(count, one);
 }
 
 std::string outcome(const Checked& sheet) {

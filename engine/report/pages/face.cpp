@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/report/cautions.h"
+#include "engine/report/figures.h"
 #include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
@@ -66,7 +67,7 @@ std::string counts_sentence(const Account& account) {
               std::string(words_for(count.status));
   }
   if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
-  return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
+  return counted(all, "value") + " behind it: " + counts + ".";
 }
 
 Datum values_datum(const Account& account) {

@@ -13,15 +13,15 @@ namespace {
 
 std::string meet_title(const MeetView& meet) {
   if (meet.date.empty())
-    return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel", "panels"));
+    return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel"));
   const std::string name = meet.meet.empty() ? meet.date : meet.meet + ", " + meet.date;
   return name + ": " + meet.event_title;
 }
 
 std::string view_title(const PanelView& view) {
-  const std::string what = view.of_elements ? counted(view.lines.size(), "element", "elements")
-                                            : counted(view.lines.size(), "aspect", "aspects");
-  return fmt::format("{}: {}, {}", view.title, what, counted(view.judges.size(), "judge", "judges"));
+  const std::string what =
+      view.of_elements ? counted(view.lines.size(), "element") : counted(view.lines.size(), "aspect");
+  return fmt::format("{}: {}, {}", view.title, what, counted(view.judges.size(), "judge"));
 }
 
 void put_lines(const PanelView& view, PageParts& page) {

@@ -179,7 +179,7 @@ std::string bias_sentence(const LearnedBias& all) {
 std::string errors_of(const BackTest& tested) {
   return fmt::format("mean distance from the panel {} before, {} after, on {} on {}",
                      figure(tested.error_before), figure(tested.error_after),
-                     counted(tested.tested, "element", "elements"), counted(tested.days, "day", "days"));
+                     counted(tested.tested, "element"), counted(tested.days, "day"));
 }
 
 std::string verdict_sentence(const BackTest& tested) {
@@ -235,8 +235,7 @@ Page lessons_page(const LessonsTold& told) {
   const LearnedBias& all = learned.biases.front();
   Page page("book lessons");
   page.heading(fmt::format("What panels gave beside what you expected: {} on {}",
-                           counted(all.lessons, "element", "elements"),
-                           counted(learned.days, "day", "days")));
+                           counted(all.lessons, "element"), counted(learned.days, "day")));
   page.apart();
   page.list("sentences", {bias_sentence(all), verdict_sentence(*told.tested)});
   page.fact("days", learned.days);

@@ -20,8 +20,8 @@ std::string_view what_of(const ProgressPoint& point) {
 }
 
 std::string version_title(const ProgressVersion& version) {
-  const std::string size = fmt::format("{}, difficulty {}", counted(version.elements, "element", "elements"),
-                                       version.declared.text(2));
+  const std::string size =
+      fmt::format("{}, difficulty {}", counted(version.elements, "element"), version.declared.text(2));
   return version.of == 1 ? size : fmt::format("Version {} of {}: {}", version.number, version.of, size);
 }
 

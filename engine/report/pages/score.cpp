@@ -170,7 +170,7 @@ namespace {
 
 // "96 counts, 45.0 s", or the counts alone without a tempo.
 std::string length_words(int counts, const std::optional<Decimal>& seconds) {
-  const std::string words = std::to_string(counts) + (counts == 1 ? " count" : " counts");
+  const std::string words = counted(static_cast<std::size_t>(counts), "count");
   return seconds ? seconds->text(1) + " s (" + words + ")" : words;
 }
 

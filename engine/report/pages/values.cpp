@@ -21,12 +21,11 @@ namespace {
 
 std::string usable(const Loaded& loaded) {
   const Diagnostics& messages = loaded.diagnostics;
-  if (messages.errors() > 0) return counted(messages.errors(), "error", "errors");
+  if (messages.errors() > 0) return counted(messages.errors(), "error");
   std::string text = "ok";
-  if (messages.warnings() > 0)
-    text = "can be used, with " + counted(messages.warnings(), "warning", "warnings");
+  if (messages.warnings() > 0) text = "can be used, with " + counted(messages.warnings(), "warning");
   if (const std::size_t gaps = gaps_in(*loaded.set); gaps > 0)
-    text += "; " + counted(gaps, "value", "values") + " still to fill in";
+    text += "; " + counted(gaps, "value") + " still to fill in";
   return text;
 }
 
@@ -347,7 +346,7 @@ void put_tables(PageParts& page, const std::vector<ShownTable>& tables) {
   }
   if (gaps == 0) return;
   page.apart();
-  page.say("Still to fill in: " + std::to_string(gaps) + (gaps == 1 ? " gap." : " gaps."));
+  page.say("Still to fill in: " + counted(gaps, "gap") + ".");
 }
 
 std::string hint_for(std::string_view typed, const std::vector<std::string>& known) {
