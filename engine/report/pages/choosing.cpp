@@ -73,16 +73,10 @@ Typed<SpreadWish> spreads_of(const Asked& asked, const Routine& routine) {
   return SpreadWish{*judges, *day, source_called(asked.value("--spreads"))};
 }
 
-Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<const Wish> wishes,
-             const std::vector<Provenance>& also) {
-  Face face{account(routine, wishes.front(), std::nullopt),
-            objections_with(routine, wishes.front(), of_sheet)};
-  Step all;
-  all.rows = also;
-  all.inputs.push_back(*face.estimate);
-  for (const Wish& wish : wishes.subspan(1))
-    all.inputs.push_back(*account(routine, wish, std::nullopt).estimate);
-  face.statuses = statuses(all, nullptr);
+Face face_of(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, Step beside) {
+  Face face{account(routine, wish, std::nullopt), objections_with(routine, wish, of_sheet)};
+  beside.inputs.insert(beside.inputs.begin(), *face.estimate);
+  face.statuses = statuses(beside, nullptr);
   return face;
 }
 

@@ -6,7 +6,6 @@
 #pragma once
 
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -17,6 +16,7 @@
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
+#include "engine/score/build_up.h"
 #include "engine/score/score.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
@@ -48,10 +48,9 @@ Typed<std::optional<Decimal>> number_of(const Asked& asked, std::string_view opt
 // --spread, --day and --spreads; none is wider than the event's scale, as on a sheet.
 Typed<SpreadWish> spreads_of(const Asked& asked, const Routine& routine);
 
-// The account of the first wish, with the values that all of them rest on, and the rows of `also`; what the rules
-// object to with its options.
-Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<const Wish> wishes,
-             const std::vector<Provenance>& also = {});
+// The account of the routine with this wish, and what the rules object to with its options. The page rests on what is
+// `beside` it as well: other estimates, and rows.
+Face face_of(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, Step beside = {});
 // The rows of the set that spreads come from.
 std::vector<Provenance> rows_of(const Spreads& spreads);
 

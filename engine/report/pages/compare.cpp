@@ -56,26 +56,15 @@ std::vector<std::string> without_options(const Routine& routine, const Elements&
   return {fmt::format("{} has no option to compare with: {}", name_of(element), what_to_do)};
 }
 
-std::vector<Wish> wishes_for(const Routine& routine, const Elements& elements, Wish wish) {
-  std::vector<Wish> all{wish};
-  wish.options.resize(routine.elements.size());
-  for (const std::size_t element : elements)
-    for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option) {
-      all.push_back(wish);
-      all.back().options[element] = option;
-    }
-  return all;
-}
-
-// How the line of an element comes about with each of its options.
-std::vector<Step> stories_of(const Routine& routine, std::size_t element, Wish wish) {
-  std::vector<Step> stories;
+// The estimates with each of the options of an element.
+std::vector<Step> estimates_of(const Routine& routine, std::size_t element, Wish wish) {
+  std::vector<Step> estimates;
   wish.options.resize(routine.elements.size());
   for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option) {
     wish.options[element] = option;
-    stories.push_back(account(routine, wish, std::nullopt).estimate->inputs.at(element));
+    estimates.push_back(*account(routine, wish, std::nullopt).estimate);
   }
-  return stories;
+  return estimates;
 }
 
 }  // namespace
@@ -91,15 +80,19 @@ ChoosingAnswer compare(const Asked& asked, const Routine& routine, const Diagnos
   std::vector<std::string> nothing = without_options(routine, *elements);
   if (!nothing.empty()) return missing_in(routine, std::move(nothing));
   std::vector<ComparedElement> compared;
+  Step beside;
   for (const std::size_t element : *elements) {
     if (elements_done) elements_done(compared.size(), elements->size());
     Comparison one = landdrill::compare(routine, element, price.wish, {*spread, {}});
     if (!one.obstacles.empty()) return missing_in(routine, one.obstacles);
-    compared.push_back({std::move(one), stories_of(routine, element, price.wish)});
+    compared.push_back({std::move(one), {}});
+    for (Step& estimate : estimates_of(routine, element, price.wish)) {
+      compared.back().stories.push_back(estimate.inputs.at(element));
+      beside.inputs.push_back(std::move(estimate));
+    }
   }
-  const std::vector<Wish> wishes = wishes_for(routine, *elements, price.wish);
-  const Face face = face_of(routine, messages, wishes, rows_of(spreads(routine, price.wish, *spread)));
-  return compare_page(routine, face, compared);
+  beside.rows = rows_of(spreads(routine, price.wish, *spread));
+  return compare_page(routine, face_of(routine, messages, price.wish, std::move(beside)), compared);
 }
 
 namespace {

@@ -119,7 +119,7 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
     if (!other) return tl::unexpected(other.error());
     told.rival = std::move(*other);
   }
-  const Face face = face_of(routine, sheet.messages, std::span(&price.wish, 1), rows_of(told.spreads));
+  const Face face = face_of(routine, sheet.messages, price.wish, {.rows = rows_of(told.spreads)});
   return forecast_page(told, face);
 }
 

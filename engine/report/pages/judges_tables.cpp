@@ -238,63 +238,61 @@ Statistic bare_count(std::size_t number, std::size_t rows) {
   return bare(static_cast<double>(number), rows);
 }
 
-// The numbers about the same one or two judges, or about all of them.
-class Numbers {
- public:
-  explicit Numbers(Facts about)
-      : table_("", program_columns({"kind", "number", "value", "low", "high", "rests_on", "why_not"})) {
-    table_.in_csv = true;
-    table_.given = std::move(about);
-  }
-  void add(std::string name, const Statistic& statistic, const std::string& kind = {}) {
-    table_.add({kind, std::move(name), figure_datum(statistic.value), figure_datum(statistic.low),
-                figure_datum(statistic.high), statistic.rows, statistic.why_not});
-  }
-  // Over all, then kind by kind.
-  void add(const std::string& name, const Statistic& all, const std::vector<KindBias>& kinds) {
-    add(name, all);
-    for (const KindBias& of : kinds) add(name, of.bias, of.kind);
-  }
-  void put(PageParts& page) && { page.add(std::move(table_), Seen::by_programs); }
+// Numbers about the same one or two judges, or about all of them.
+PageTable no_numbers(Facts about) {
+  PageTable table("", program_columns({"kind", "number", "value", "low", "high", "rests_on", "why_not"}));
+  table.in_csv = true;
+  table.given = std::move(about);
+  return table;
+}
 
- private:
-  PageTable table_;
-};
+void add_number(PageTable& table, std::string name, const Statistic& statistic,
+                const std::string& kind = {}) {
+  table.add({kind, std::move(name), figure_datum(statistic.value), figure_datum(statistic.low),
+             figure_datum(statistic.high), statistic.rows, statistic.why_not});
+}
+
+// Over all, then kind by kind.
+void add_biases(PageTable& table, const std::string& name, const Statistic& all,
+                const std::vector<KindBias>& kinds) {
+  add_number(table, name, all);
+  for (const KindBias& of : kinds) add_number(table, name, of.bias, of.kind);
+}
 
 void put_judge(const JudgeView& one, Facts about, PageParts& page) {
   about.emplace_back("judge", std::to_string(one.judge + 1));
-  Numbers numbers(std::move(about));
-  numbers.add("marks", bare_count(one.marks, one.marks));
-  numbers.add("missing", bare_count(one.missing, one.marks));
-  numbers.add("mean", bare(one.mean, one.marks));
-  numbers.add("bias", one.bias, one.kinds);
-  numbers.add("spread", bare(one.spread, one.bias.rows));
-  numbers.add("dropped_high", bare_count(one.dropped_high, one.marks));
-  numbers.add("dropped_low", bare_count(one.dropped_low, one.marks));
-  numbers.add("order", one.order);
-  std::move(numbers).put(page);
+  PageTable numbers = no_numbers(std::move(about));
+  add_number(numbers, "marks", bare_count(one.marks, one.marks));
+  add_number(numbers, "missing", bare_count(one.missing, one.marks));
+  add_number(numbers, "mean", bare(one.mean, one.marks));
+  add_biases(numbers, "bias", one.bias, one.kinds);
+  add_number(numbers, "spread", bare(one.spread, one.bias.rows));
+  add_number(numbers, "dropped_high", bare_count(one.dropped_high, one.marks));
+  add_number(numbers, "dropped_low", bare_count(one.dropped_low, one.marks));
+  add_number(numbers, "order", one.order);
+  page.add(std::move(numbers), Seen::by_programs);
 }
 
 void put_pair(const PairView& one, Facts about, PageParts& page) {
   about.emplace_back("judge", std::to_string(one.judge + 1));
   about.emplace_back("other", std::to_string(one.other + 1));
-  Numbers numbers(std::move(about));
-  numbers.add("apart", one.limits.bias, one.kinds);
-  numbers.add("lower_limit", one.limits.lower);
-  numbers.add("upper_limit", one.limits.upper);
-  numbers.add("spearman", one.spearman);
-  numbers.add("kendall", one.kendall);
-  numbers.add("kappa", one.kappa);
-  std::move(numbers).put(page);
+  PageTable numbers = no_numbers(std::move(about));
+  add_biases(numbers, "apart", one.limits.bias, one.kinds);
+  add_number(numbers, "lower_limit", one.limits.lower);
+  add_number(numbers, "upper_limit", one.limits.upper);
+  add_number(numbers, "spearman", one.spearman);
+  add_number(numbers, "kendall", one.kendall);
+  add_number(numbers, "kappa", one.kappa);
+  page.add(std::move(numbers), Seen::by_programs);
 }
 
 }  // namespace
 
 void put_numbers(const PanelView& view, PageParts& page) {
   const Facts about = {{"marked", view.title}};
-  Numbers of_all(about);
-  for (const auto& [name, statistic] : agreement_numbers(view)) of_all.add(name, statistic);
-  std::move(of_all).put(page);
+  PageTable of_all = no_numbers(about);
+  for (const auto& [name, statistic] : agreement_numbers(view)) add_number(of_all, name, statistic);
+  page.add(std::move(of_all), Seen::by_programs);
   for (const JudgeView& one : view.judges) put_judge(one, about, page);
   for (const PairView& one : view.pairs) put_pair(one, about, page);
 }

@@ -54,9 +54,10 @@ ToldPlan told_plan_of(const Routine& routine, const Wish& wish, const TypedPlan&
 // With the values that all programmes rest on, and what the rules object to in the best of them.
 Face face_of_plan(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, const Plan& plan,
                   const std::vector<Provenance>& also) {
-  std::vector<Wish> wishes{wish};
-  for (const PlanChoice& choice : plan.choices) wishes.push_back(wish_with(choice, wish));
-  Face face = face_of(routine, of_sheet, wishes, also);
+  Step beside{.rows = also};
+  for (const PlanChoice& choice : plan.choices)
+    beside.inputs.push_back(*account(routine, wish_with(choice, wish), std::nullopt).estimate);
+  Face face = face_of(routine, of_sheet, wish, std::move(beside));
   if (!plan.choices.empty()) face.objections = objections_with(routine, wish, plan.choices.front(), of_sheet);
   return face;
 }

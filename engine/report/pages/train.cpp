@@ -134,7 +134,7 @@ ChoosingAnswer train(const Asked& asked, const Routine& routine, const Diagnosti
   if (!price.mistake.empty()) return mistaken(price.mistake);
   const NextPoints next = next_points(routine, price.wish);
   if (!next.obstacles.empty()) return missing_in(routine, next.obstacles);
-  return train_page(next, face_of(routine, messages, std::span(&price.wish, 1)),
+  return train_page(next, face_of(routine, messages, price.wish),
                     static_cast<std::size_t>(lines.units() / Decimal::one));
 }
 
