@@ -1,8 +1,6 @@
 // The totals of a routine alone, as the account has them but without its story: for long streams of sheets.
 //
 //   totals(routine, wish, 0).estimate      // 213.6125
-//   Estimated harbour(routine, wish);      // worked out once,
-//   harbour.beside(panel).difference       // beside as many panels as there are
 #pragma once
 
 #include <optional>
@@ -27,19 +25,6 @@ struct Totals {
   Difficulty difficulty;
   std::optional<Points> estimate, recorded, difference, announced;
   int places = 0;  // that points are shown with, at least
-};
-
-class Estimated {
- public:
-  // Of a routine that outlives this.
-  Estimated(const Routine& routine, const Wish& wish);
-  const Totals& alone() const { return alone_; }
-  Totals beside(const RecordedPanel& seen) const;
-
- private:
-  const Routine& routine_;
-  Wish wish_;
-  Totals alone_;
 };
 
 Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel);
