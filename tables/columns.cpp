@@ -49,6 +49,10 @@ constexpr Column needed(Column column) {
   column.required = true;
   return column;
 }
+constexpr Column gap(Column column) {
+  column.gap = true;
+  return column;
+}
 constexpr Column above_zero(Column column) {
   column.above_zero = true;
   return column;
@@ -73,15 +77,15 @@ constexpr Column family_columns[] = {
 constexpr Column part_columns[] = {code("what the sheet writes for the part"),
                                    row_of("families", "family", optional, "the family it belongs to"),
                                    title("the part in words"),
-                                   number("value", "what it is worth; empty: a gap to fill in"),
+                                   gap(number("value", "what it is worth; empty: a gap to fill in")),
                                    source_column,
                                    status_column};
 
 constexpr Column kind_columns[] = {
     code("what the sheet writes for the kind of element"),
     title("the kind in words"),
-    {"formula", Cell::formula, optional, "the difficulty from the parts; empty: a gap to fill in"},
-    number("base", "the base mark, a difficulty; empty: a gap to fill in"),
+    gap({"formula", Cell::formula, optional, "the difficulty from the parts; empty: a gap to fill in"}),
+    gap(number("base", "the base mark, a difficulty; empty: a gap to fill in")),
     whole("least_parts", "parts in an element, at least", 0),
     whole("most_parts", "parts in an element, at most", 1),
     whole("most_same", "parts of one code in an element, at most", 1),
@@ -123,7 +127,7 @@ constexpr Column panel_columns[] = {
     needed(number("least", "the least mark")),
     needed(above_zero(number("most", "the highest mark"))),
     choice("use", required, "how the marks become points", uses),
-    number("weight", "what the rule multiplies by; empty: a gap to fill in"),
+    gap(number("weight", "what the rule multiplies by; empty: a gap to fill in")),
     whole("places", "decimal places of the points; empty: 4", 0, 6),
     choice("rounding", optional, "how the points are rounded; empty: half-up", rounding_words),
     choice("missing", optional,
@@ -149,14 +153,16 @@ constexpr Column fault_columns[] = {code("what the sheet writes for the fault"),
 
 constexpr Column sync_columns[] = {
     code("what the sheet writes for the class of sync error"), title("the class in words"),
-    number("points", "points taken off for each; empty: a gap to fill in"), source_column, status_column};
+    gap(number("points", "points taken off for each; empty: a gap to fill in")), source_column,
+    status_column};
 
-constexpr Column penalty_columns[] = {code("what the sheet writes for the penalty"),
-                                      title("the penalty in words"),
-                                      number("points", "points taken off for each; empty: a gap to fill in"),
-                                      whole("most", "counted at most so often", 1),
-                                      source_column,
-                                      status_column};
+constexpr Column penalty_columns[] = {
+    code("what the sheet writes for the penalty"),
+    title("the penalty in words"),
+    gap(number("points", "points taken off for each; empty: a gap to fill in")),
+    whole("most", "counted at most so often", 1),
+    source_column,
+    status_column};
 
 constexpr Column spread_columns[] = {
     choice("what", required,

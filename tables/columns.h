@@ -33,6 +33,7 @@ struct Column {
   std::string_view refers_to = {};                 // the table whose code the cell names, or empty
   int least = 0, most = 1'000'000;                 // for Cell::whole
   bool above_zero = false;                         // for Cell::number, which is never below 0
+  bool gap = false;                                // an empty cell is a gap to fill in, as its meaning says
 };
 
 struct Table {

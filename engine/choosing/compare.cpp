@@ -116,7 +116,7 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
   result.total = *worth.points(rival.way);
   result.spread = spread(rival.option);
   result.parts = part_worths(routine_, *rival.is, worth, rival.way);
-  for (const BrokenLimit& limit : OptionLimits(*routine_.set).broken_by(*rival.is, *element_.kind))
+  for (const Objection& limit : objections_to(*rival.is, *element_.kind, *routine_.set))
     result.breaks.push_back(limit.words());
   return result;
 }

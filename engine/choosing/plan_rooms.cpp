@@ -38,11 +38,10 @@ bool has_mark(const Routine& routine, std::size_t element, std::size_t option, c
 }  // namespace
 
 void Programmes::look_into_elements(bool heed_limits) {
-  OptionLimits limits(*routine_.set);
   for (const Element& element : routine_.elements) {
     auto& here = broken_.emplace_back(element.options.size());
     for (std::size_t option = 0; heed_limits && option < here.size(); ++option) {
-      for (const BrokenLimit& limit : limits.broken_by(element.options[option], *element.kind)) {
+      for (const Objection& limit : objections_to(element.options[option], *element.kind, *routine_.set)) {
         here[option] += (here[option].empty() ? "" : "; ") + limit.words();
       }
     }

@@ -11,7 +11,7 @@
 #include <cstring>
 
 #include "engine/report/page.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 
 namespace landdrill::cli {
 namespace {

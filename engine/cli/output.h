@@ -14,8 +14,6 @@
 #include "engine/cli/exit.h"
 #include "engine/report/page.h"
 #include "engine/report/render.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
 
 namespace landdrill::cli {
 

@@ -4,7 +4,7 @@
 #include <array>
 
 #include "engine/report/figures.h"
-#include "engine/report/render_csv.h"
+#include "engine/report/render.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {
@@ -91,7 +91,7 @@ std::string batch_line(const SheetRow& row, const TextWish& wish) {
 
 std::string batch_refusal(std::string_view file, std::size_t errors, const TextWish& wish) {
   const Widths widths = widths_for(wish);
-  const std::string words = "not scored: " + std::to_string(errors) + (errors == 1 ? " error" : " errors");
+  const std::string words = "not scored: " + counted(errors, "error");
   return pad(cut_front(plain(file), widths.file), widths.file) + std::string(column_gap, ' ') + words + "\n";
 }
 

@@ -8,7 +8,7 @@
 #include <string>
 #include <string_view>
 
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "engine/score/totals.h"
 
 namespace landdrill::report {

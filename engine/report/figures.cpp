@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "engine/judging/statistics/figures.h"
+#include "engine/score/option_limits.h"
 #include "tables/decimal.h"
 
 namespace landdrill::report {
@@ -27,6 +28,10 @@ std::string signed_interval(std::optional<double> low, std::optional<double> hig
   return low && high ? signed_figure(low) + " to " + signed_figure(high) : std::string();
 }
 
+std::string as_number(double amount) {
+  return fmt::format("{:.12g}", amount);
+}
+
 Datum figure_datum(std::optional<double> value) {
   return value ? Datum(exact_figure(*value)) : Datum();
 }
@@ -47,8 +52,8 @@ Entry signed_entry(std::optional<double> value) {
   return {signed_figure(value), figure_datum(value)};
 }
 
-std::string counted(std::size_t count, std::string_view one, std::string_view many) {
-  return std::to_string(count) + " " + std::string(count == 1 ? one : many);
+std::string counted(std::size_t count, std::string_view one) {
+  return plural(static_cast<std::int64_t>(count), one);
 }
 
 namespace {

@@ -14,7 +14,6 @@
 #include "engine/chances/risk.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/page.h"
-#include "engine/report/render_json.h"
 #include "tables/decimal.h"
 
 namespace landdrill::report {
@@ -41,6 +40,9 @@ std::string signed_figure(std::optional<double> value);  // "+0.25", "-0.25", "0
 std::string interval(std::optional<double> low, std::optional<double> high);
 std::string signed_interval(std::optional<double> low, std::optional<double> high);
 
+// A chance or statistic as programs get it: the shortest text of at most 12 significant digits, as the last ones differ
+// between machines.
+std::string as_number(double amount);
 // To six places, as text, as all amounts are; nothing for none.
 Datum figure_datum(std::optional<double> value);
 Datum statistic_datum(const Statistic& statistic);
@@ -49,7 +51,7 @@ Entry figure_entry(std::optional<double> value);
 Entry signed_entry(std::optional<double> value);
 
 // "1 judge", "2 judges".
-std::string counted(std::size_t count, std::string_view one, std::string_view many);
+std::string counted(std::size_t count, std::string_view one);
 
 // Chances, means and the like as a coach reads them; and exact amounts shortened for the eye.
 //

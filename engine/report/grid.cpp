@@ -35,8 +35,7 @@ std::string blanks(int count) {
 
 void Grid::add(std::vector<std::string> cells, Look look) {
   assert(cells.size() == columns_.size());
-  for (std::string& cell : cells)
-    if (!is_plain(cell)) cell = plain(cell);
+  for (std::string& cell : cells) cell = plain(cell);
   rows_.push_back({std::move(cells), look, false});
 }
 
@@ -48,7 +47,7 @@ std::vector<Grid::Width> Grid::widths() const {
   std::vector<Width> result;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     Width width;
-    int words = width_of(columns_[i].heading);
+    int words = width_of(plain(columns_[i].heading));
     for (const Row& row : rows_) {
       if (row.rule) continue;
       const std::string& cell = row.cells[i];
@@ -75,7 +74,7 @@ std::vector<Grid::Width> Grid::widths_within(int width) const {
     std::size_t widest = columns_.size();
     for (std::size_t i = 0; i < columns_.size(); ++i) {
       const bool wider = widest == columns_.size() || result[i].all > result[widest].all;
-      if (columns_[i].wraps && result[i].all > 1 && wider) widest = i;
+      if (columns_[i].wraps == Wraps::yes && result[i].all > 1 && wider) widest = i;
     }
     if (widest == columns_.size()) break;
     --result[widest].all;
@@ -88,7 +87,8 @@ bool Grid::fits(int width, int least) const {
   int all = 0;
   const std::vector<Width> natural = widths();
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    all += gap_before(i) + (columns_[i].wraps ? std::min(natural[i].all, least) : natural[i].all);
+    all +=
+        gap_before(i) + (columns_[i].wraps == Wraps::yes ? std::min(natural[i].all, least) : natural[i].all);
   }
   return all <= width;
 }
@@ -142,12 +142,12 @@ void Grid::add_lines(const Row& row, const std::vector<Width>& widths, std::stri
 std::string Grid::headings(const std::vector<Width>& widths) const {
   std::string groups, names;
   for (std::size_t i = 0; i < columns_.size(); ++i) {
-    const GridColumn& column = columns_[i];
+    const PageColumn& column = columns_[i];
     const bool first = i == 0 || columns_[i - 1].group != column.group;
     names += blanks(gap_before(i));
     if (first && !column.group.empty())
       groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
-    const std::string heading = cut(column.heading, widths[i].all);
+    const std::string heading = cut(plain(column.heading), widths[i].all);
     const int before = column.align == Align::amount ? widths[i].all - width_of(heading) : 0;
     names += pad(blanks(before) + heading, widths[i].all);
   }

@@ -1,6 +1,6 @@
 // Rows of cells as aligned text: words to the left, amounts with their decimal points in one line.
 //
-//   Grid grid({{"element"}, {"points", Align::amount}});
+//   Grid grid({{"", "element"}, {"", "points", Align::amount}});
 //   grid.add({"Undertow", "38.0625"});
 //   grid.add({"Lantern", "9.5"});
 //   grid.text(80)     // element    points
@@ -19,17 +19,9 @@
 
 namespace landdrill::report {
 
-struct GridColumn {
-  std::string heading;
-  Align align = Align::words;
-  bool wraps = false;      // gives way when the rows are too wide; wrapped instead of running over
-  std::string group = {};  // a heading above those that follow each other with the same one
-  int gap = 2;             // blanks before it, unless it is the first
-};
-
 class Grid {
  public:
-  explicit Grid(std::vector<GridColumn> columns) : columns_(std::move(columns)) {}
+  explicit Grid(std::vector<PageColumn> columns) : columns_(std::move(columns)) {}
   void add(std::vector<std::string> cells, Look look = Look::usual);  // one for each column, made plain
   void add_rule();                                                    // a line across
   // Whether the rows fit into `width` with every wrapping column at least `least` wide.
@@ -55,7 +47,7 @@ class Grid {
                 std::string& page) const;
   void add_lines(const Row& row, const std::vector<Width>& widths, std::string& page) const;
 
-  std::vector<GridColumn> columns_;
+  std::vector<PageColumn> columns_;  // those that are shown
   std::vector<Row> rows_;
 };
 

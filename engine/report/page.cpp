@@ -33,6 +33,21 @@ Datum Datum::texts(const std::vector<std::string>& list) {
   return data;
 }
 
+PageColumn for_programs(std::string key, std::string csv) {
+  return {std::move(key), "", Align::words, Wraps::no, Seen::by_programs, "", 2, 0, std::move(csv)};
+}
+
+std::vector<PageColumn> program_columns(std::initializer_list<std::string_view> keys) {
+  std::vector<PageColumn> columns;
+  for (const std::string_view key : keys) columns.push_back(for_programs(std::string(key)));
+  return columns;
+}
+
+PageColumn amount_column(std::string key, std::string heading, std::string group, std::string csv) {
+  return {std::move(key), std::move(heading), Align::amount, Wraps::no, Seen::always, std::move(group), 2, 0,
+          std::move(csv)};
+}
+
 void PageTable::add(std::vector<Entry> cells, Look look, Seen seen) {
   assert(cells.size() == columns.size());
   rows.push_back({std::move(cells), look, seen, std::exchange(rule_next_, false)});
@@ -130,6 +145,13 @@ void PageParts::append(PageParts more) {
     part.apart = std::exchange(apart_, false) || part.apart;
     parts_.push_back(std::move(part));
   }
+}
+
+Page brief_page(std::string question, std::string lines, Facts facts) {
+  Page page(std::move(question));
+  page.verbatim("", std::move(lines));
+  for (auto& [key, entry] : facts) page.fact(std::move(key), std::move(entry));
+  return page;
 }
 
 }  // namespace landdrill::report

@@ -12,6 +12,7 @@
 // Knows no width, colour, escape or tag; holds texts as they were written, which renderers make safe.
 #pragma once
 
+#include <concepts>
 #include <cstddef>
 #include <cstdint>
 #include <initializer_list>
@@ -53,7 +54,8 @@ struct Datum {
   static Datum texts(const std::vector<std::string>& list);
 };
 
-// As people read it; and as programs do, where that is another (more digits, a code, a truth).
+// As people read it; and as programs do, where that is another (more digits, a code, a truth). A number of things is the
+// same for both; a truth, a record or a list is for programs alone.
 struct Entry {
   std::string text;
   std::optional<Datum> datum;
@@ -62,6 +64,11 @@ struct Entry {
   Entry(std::string shown) : text(std::move(shown)) {}
   Entry(std::string_view shown) : text(shown) {}
   Entry(const char* shown) : text(shown) {}
+  Entry(std::integral auto number) : text(std::to_string(number)), datum(number) {}
+  Entry(bool truth) : datum(truth) {}
+  Entry(Datum told) : datum(std::move(told)) {}
+  Entry(Record told) : datum(std::move(told)) {}
+  Entry(Data told) : datum(std::move(told)) {}
   Entry(std::string shown, Datum told) : text(std::move(shown)), datum(std::move(told)) {}
   Datum data() const { return datum ? *datum : Datum(text); }
 };
@@ -82,6 +89,9 @@ struct PageColumn {
   int from_width = 0;      // left out on a page of fewer columns
   std::string csv = {};    // its name in CSV, where that is not the key; without a key it is in CSV alone
 };
+PageColumn for_programs(std::string key, std::string csv = {});
+std::vector<PageColumn> program_columns(std::initializer_list<std::string_view> keys);
+PageColumn amount_column(std::string key, std::string heading, std::string group = {}, std::string csv = {});
 
 struct PageRow {
   std::vector<Entry> cells;  // one for each column
@@ -91,15 +101,6 @@ struct PageRow {
 };
 
 using Facts = std::vector<std::pair<std::string, Entry>>;
-
-// How a table can be drawn: named by its columns' keys. An amount that is a record has its `value`, and around it the
-// interval from `low` to `high`.
-struct Picture {
-  enum class As { none, bars, bridge, dots, curve } as = As::none;
-  std::string title, unit,
-      label;  // label: the key of the column with the names, or with the places along a curve
-  std::vector<std::string> amounts;
-};
 
 struct PageTable {
   PageTable(std::string name, std::vector<PageColumn> all) : key(std::move(name)), columns(std::move(all)) {}
@@ -113,7 +114,6 @@ struct PageTable {
   Facts given = {};  // of every row, in CSV
   bool hides_empty_columns = false;
   std::size_t keys = 0;  // when it is too wide, cut into several tables, each with the first so many columns
-  Picture picture = {};
 
  private:
   bool rule_next_ = false;
@@ -219,5 +219,7 @@ struct Page : PageParts {
   std::string question;          // "score", "values list": the command that asks it
   std::vector<std::string> csv;  // the columns in their order; empty: those of the only table
 };
+// What was done, in lines that stay as they are, and the same in facts.
+Page brief_page(std::string question, std::string lines, Facts facts);
 
 }  // namespace landdrill::report

@@ -1,8 +1,8 @@
-#include "engine/report/render_csv.h"
-
 #include <algorithm>
 #include <cassert>
 
+#include "engine/report/page.h"
+#include "engine/report/render.h"
 #include "engine/report/width.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"

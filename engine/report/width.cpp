@@ -3,8 +3,6 @@
 #include <utf8proc.h>
 
 #include <algorithm>
-#include <cstdint>
-#include <cstring>
 
 namespace landdrill::report {
 namespace {
@@ -66,8 +64,12 @@ std::string spelled_out(utf8proc_int32_t code, int digits, std::string_view star
   return result;
 }
 
-bool is_plain_ascii(char c) {
-  return ' ' <= c && c <= '~';
+void each_character(std::string_view text, auto use) {
+  while (!text.empty()) {
+    const Character c = first_of(text);
+    use(c, text.substr(0, c.length));
+    text.remove_prefix(c.length);
+  }
 }
 
 // How many bytes of `text` fit into `width` columns.
@@ -85,13 +87,8 @@ std::size_t fitting(std::string_view text, int width) {
 }  // namespace
 
 int width_of(std::string_view text) {
-  constexpr std::uint64_t beyond_ascii = 0x8080808080808080;
-  std::size_t at = 0;
-  for (std::uint64_t eight; at + 8 <= text.size(); at += 8) {
-    std::memcpy(&eight, text.data() + at, 8);
-    if ((eight & beyond_ascii) != 0) break;
-  }
-  while (at < text.size() && static_cast<unsigned char>(text[at]) < 0x80) ++at;
+  const auto beyond_ascii = [](char c) { return static_cast<unsigned char>(c) >= 0x80; };
+  auto at = static_cast<std::size_t>(std::find_if(text.begin(), text.end(), beyond_ascii) - text.begin());
   if (at == text.size()) return static_cast<int>(at);
   at -= std::min<std::size_t>(at, 1);  // what follows may go with the last of these
   int width = static_cast<int>(at);
@@ -103,45 +100,26 @@ int width_of(std::string_view text) {
   return width;
 }
 
-bool is_plain(std::string_view text) {
-  return std::all_of(text.begin(), text.end(), is_plain_ascii);
-}
-
 std::string plain(std::string_view text) {
   std::string result;
-  result.reserve(text.size());
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t start = at;
-    while (at < text.size() && is_plain_ascii(text[at])) ++at;
-    result += text.substr(start, at - start);
-    if (at == text.size()) break;
-    const Character c = first_of(text.substr(at));
-    if (!c.good || (c.code < 0x20 && c.code != '\t' && c.code != '\n' && c.code != '\r') || c.code == 0x7F) {
-      result += spelled_out(static_cast<unsigned char>(text[at]), 2, "\\x");
-    } else if (c.code < 0x20) {
+  each_character(text, [&](const Character& c, std::string_view bytes) {
+    const bool blank = bytes == "\t" || bytes == "\n" || bytes == "\r";
+    if (blank) {
       result += ' ';
-    } else if (is_unseen(c.code)) {
-      result += spelled_out(c.code, 4, "\\u");
+    } else if (!c.good || c.code < 0x20 || c.code == 0x7F) {
+      result += spelled_out(static_cast<unsigned char>(bytes.front()), 2, "\\x");
     } else {
-      result += text.substr(at, c.length);
+      result += is_unseen(c.code) ? spelled_out(c.code, 4, "\\u") : std::string(bytes);
     }
-    at += c.length;
-  }
+  });
   return result;
 }
 
 std::string valid_text(std::string_view text) {
   std::string result;
-  result.reserve(text.size());
-  for (std::size_t at = 0; at < text.size();) {
-    const Character c = first_of(text.substr(at));
-    if (c.good) {
-      result += text.substr(at, c.length);
-    } else {
-      result += spelled_out(static_cast<unsigned char>(text[at]), 2, "\\x");
-    }
-    at += c.length;
-  }
+  each_character(text, [&](const Character& c, std::string_view bytes) {
+    result += c.good ? std::string(bytes) : spelled_out(static_cast<unsigned char>(bytes.front()), 2, "\\x");
+  });
   return result;
 }
 

@@ -16,8 +16,6 @@ int width_of(std::string_view text);
 // Blanks for tabs and line ends; control bytes, bad UTF-8 and marks that turn the direction of writing
 // spelled out.
 std::string plain(std::string_view text);
-// Whether it is so already: printable ASCII throughout.
-bool is_plain(std::string_view text);
 // `text` with bytes that are no UTF-8 spelled out, and nothing else changed.
 std::string valid_text(std::string_view text);
 // `text`, or its beginning and an ellipsis, in at most `width` (>= 1) columns.

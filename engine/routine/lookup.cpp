@@ -89,26 +89,25 @@ std::optional<Decimal> Lookup::number(const ast::Number& typed, std::string_view
   return value;
 }
 
+std::optional<Decimal> Lookup::number_between(const ast::Number& typed, std::string_view what,
+                                              const Bounds& bounds) {
+  const std::optional<Decimal> value = number(typed, what);
+  if (!value || (*value >= bounds.least && *value <= bounds.most)) return value;
+  complain(typed.text,
+           {Problem::out_of_range, std::string(what) + " " + value->text(), std::string(bounds.expected)});
+  return std::nullopt;
+}
+
 void Lookup::no_number(const ast::Number& typed, std::string_view what) {
   complain(typed.text, {Problem::bad_number, quoted(what, typed.text), bound_of(typed.text)});
 }
 
 // "128", and "128.0" as well.
 std::optional<int> Lookup::whole_number(const ast::Number& typed, int least, int most) {
-  int number = 0;
-  bool digits = !typed.text.empty() && typed.text.size() < 10;
-  for (std::size_t i = 0; digits && i < typed.text.size(); ++i) {
-    digits = '0' <= typed.text[i] && typed.text[i] <= '9';
-    number = 10 * number + (typed.text[i] - '0');
-  }
-  if (!digits) {
-    const std::optional<Decimal> value = Decimal::parse(typed.text);
-    if (!value || value->places_used() != 0) return std::nullopt;
-    if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
-    number = static_cast<int>(value->units() / Decimal::one);
-  }
-  if (number < least || number > most) return std::nullopt;
-  return number;
+  const std::optional<Decimal> value = Decimal::parse(typed.text);
+  if (!value || value->places_used() != 0) return std::nullopt;
+  if (*value < Decimal::whole(least) || *value > Decimal::whole(most)) return std::nullopt;
+  return static_cast<int>(value->units() / Decimal::one);
 }
 
 std::optional<int> Lookup::whole(const ast::Number& typed, std::string_view what, int least, int most) {
@@ -156,6 +155,16 @@ std::optional<int> Lookup::times(const std::optional<ast::Number>& typed) {
   complain(typed->text,
            {Problem::bad_number, "x" + std::string(typed->text), "how many times, from x1 to x1000"});
   return std::nullopt;
+}
+
+const PanelRule* Lookup::aspect_rule(const ast::Name& typed, const Routine& routine) {
+  std::vector<std::string_view> known;
+  for (const PanelRule* rule : routine.aspects) {
+    if (rule->aspect == typed.text) return rule;
+    known.push_back(rule->aspect);
+  }
+  unknown(typed.text, known, Problem::unknown_aspect, "mark for the whole routine", routine.event->code);
+  return nullptr;
 }
 
 void Lookup::unknown(std::string_view piece, const std::vector<std::string_view>& known, ProblemCode problem,

@@ -36,6 +36,12 @@ class Lookup {
   void gap(std::string_view piece, Gap gap);
 
   std::optional<Decimal> number(const ast::Number& typed, std::string_view what);
+  struct Bounds {
+    Decimal least, most;
+    std::string_view expected;  // in words
+  };
+  std::optional<Decimal> number_between(const ast::Number& typed, std::string_view what,
+                                        const Bounds& bounds);
   std::optional<int> whole(const ast::Number& typed, std::string_view what, int least, int most);
   // The same without a complaint.
   static std::optional<int> whole_number(const ast::Number& typed, int least, int most);
@@ -53,6 +59,8 @@ class Lookup {
     if (found == nullptr) unknown(typed.text, rows.codes(), problem, what);
     return found;
   }
+  // The rule of the event for a mark of the whole routine.
+  const PanelRule* aspect_rule(const ast::Name& typed, const Routine& routine);
   // `of`: where the word should have been; the value set when empty.
   void unknown(std::string_view piece, const std::vector<std::string_view>& known, ProblemCode problem,
                std::string_view what, std::string of = {});

@@ -71,15 +71,10 @@ void RoutineLookup::read_header() {
                      {Problem::missing_line, "a routine without an event", "a line such as `event duet-free`",
                       "the events of " + lookup_.set.name + " are listed by `values show`"});
   }
-  if (typed.tempo) {
-    const std::optional<Decimal> tempo = lookup_.number(*typed.tempo, "the tempo");
-    if (tempo && *tempo >= Decimal::whole(20) && *tempo <= Decimal::whole(400)) {
-      routine_.tempo = tempo;
-    } else if (tempo) {
-      lookup_.complain(typed.tempo->text, {Problem::out_of_range, "the tempo " + tempo->text(),
-                                           "beats a minute, from 20 to 400"});
-    }
-  }
+  if (typed.tempo)
+    routine_.tempo =
+        lookup_.number_between(*typed.tempo, "the tempo",
+                               {Decimal::whole(20), Decimal::whole(400), "beats a minute, from 20 to 400"});
   if (typed.swimmers) {
     routine_.swimmers = lookup_.whole(*typed.swimmers, "the number of swimmers", 1, 100);
   }
@@ -247,16 +242,9 @@ void RoutineLookup::work_out_difficulty(Option& option, const Element& element, 
 
 void RoutineLookup::read_impression(const ast::NamedNumber& typed) {
   if (routine_.event == nullptr) return;
-  for (const PanelRule* rule : routine_.aspects) {
-    if (rule->aspect != typed.name.text) continue;
-    const std::optional<Mark> mark = lookup_.mark(typed.number, *rule, false);
-    if (mark) routine_.impressions.push_back({rule, *mark});
-    return;
-  }
-  std::vector<std::string_view> known;
-  for (const PanelRule* rule : routine_.aspects) known.push_back(rule->aspect);
-  lookup_.unknown(typed.name.text, known, Problem::unknown_aspect, "mark for the whole routine",
-                  routine_.event->code);
+  const PanelRule* rule = lookup_.aspect_rule(typed.name, routine_);
+  const std::optional<Mark> mark = rule == nullptr ? std::nullopt : lookup_.mark(typed.number, *rule, false);
+  if (mark) routine_.impressions.push_back({rule, *mark});
 }
 
 }  // namespace

@@ -22,21 +22,12 @@ std::optional<Decimal> width_if_any(const Lookup& lookup, const Event* event) {
   return event == nullptr ? std::nullopt : width_of_scale(lookup.set, *event);
 }
 
-std::optional<Decimal> number_between(Lookup& lookup, const ast::Number& typed, std::string_view what,
-                                      Decimal most, std::string_view expected) {
-  const std::optional<Decimal> value = lookup.number(typed, what);
-  if (!value || (*value >= Decimal() && *value <= most)) return value;
-  lookup.complain(typed.text,
-                  {Problem::out_of_range, std::string(what) + " " + value->text(), std::string(expected)});
-  return std::nullopt;
-}
-
 std::optional<Decimal> scatter(Lookup& lookup, const ast::Number& typed, std::string_view what,
                                const std::optional<Decimal>& width) {
   const Decimal most = width.value_or(Decimal::whole(most_of_anything));
-  return number_between(
-      lookup, typed, what, most,
-      "a standard deviation from 0 to " + most.text() + " marks" + (width ? ", the width of the scale" : ""));
+  const std::string expected =
+      "a standard deviation from 0 to " + most.text() + " marks" + (width ? ", the width of the scale" : "");
+  return lookup.number_between(typed, what, {Decimal(), most, expected});
 }
 
 // ---- what is expected of the whole ----
@@ -45,9 +36,9 @@ void read_errors(Lookup& lookup, const ast::Sheet& sheet, Routine& routine) {
   for (const ast::NamedNumber& typed : sheet.routine.errors) {
     const SyncClass* sync =
         lookup.row(typed.name, lookup.set.sync, Problem::unknown_sync, "class of sync error");
-    const std::optional<Decimal> number =
-        number_between(lookup, typed.number, "the expected number", Decimal::whole(1000),
-                       "how many sync errors there are on average, from 0 to 1000");
+    const std::optional<Decimal> number = lookup.number_between(
+        typed.number, "the expected number",
+        {Decimal(), Decimal::whole(1000), "how many sync errors there are on average, from 0 to 1000"});
     if (sync == nullptr || !number) continue;
     if (!sync->points) lookup.gap(typed.name.text, {"sync", sync->code, "points"});
     routine.errors.push_back({sync, *number});
@@ -101,9 +92,10 @@ bool is_time(Of of) {
 }
 
 std::optional<Decimal> read_bound(Lookup& lookup, const ast::Number& typed, Of of, std::string_view what) {
-  if (is_time(of))
-    return number_between(lookup, typed, what, Decimal::whole(most_of_anything),
-                          "seconds from 0 to " + std::to_string(most_of_anything));
+  if (is_time(of)) {
+    const std::string expected = "seconds from 0 to " + std::to_string(most_of_anything);
+    return lookup.number_between(typed, what, {Decimal(), Decimal::whole(most_of_anything), expected});
+  }
   const std::optional<int> count = lookup.whole(typed, what, 0, most_of_anything);
   return count ? std::optional(Decimal::whole(*count)) : std::nullopt;
 }

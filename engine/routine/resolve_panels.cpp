@@ -60,49 +60,42 @@ std::optional<std::size_t> marked_element(Lookup& lookup, const ast::Number& typ
   return index;
 }
 
-const SyncClass* row_of(const SyncUse& use) {
-  return use.sync;
-}
-const Penalty* row_of(const PenaltyUse& use) {
-  return use.penalty;
-}
-
 // One entry for each row, so that what a row allows "at most" is counted over the whole line.
 template <class Use, class Row>
-void add_use(std::vector<Use>& uses, const Row* row, int times) {
+void add_use(std::vector<Use>& uses, const Row* Use::*row, const Use& more) {
   for (Use& use : uses) {
-    if (row_of(use) == row) {
-      use.times += times;
-      return;
-    }
+    if (use.*row != more.*row) continue;
+    use.times += more.times;
+    return;
   }
-  uses.push_back({row, times});
+  uses.push_back(more);
 }
 
+struct RowWords {
+  ProblemCode unknown;
+  std::string_view what, table;
+};
 template <class Use, class Row>
-std::vector<Use> counted_uses(Lookup& lookup, const ast::CountedList& typed, const Rows<Row>& rows,
-                              ProblemCode problem, std::string_view what, std::string_view table) {
+std::vector<Use> counted_uses(Lookup& lookup, const std::optional<ast::CountedList>& line,
+                              const Row* Use::*row, const Rows<Row>& rows, const RowWords& words) {
   std::vector<Use> uses;
-  for (const ast::Counted& one : typed) {
-    const Row* row = lookup.row(one.code, rows, problem, what);
+  if (!line) return uses;
+  for (const ast::Counted& one : *line) {
+    const Row* found = lookup.row(one.code, rows, words.unknown, words.what);
     const std::optional<int> times = lookup.times(one.times);
-    if (row == nullptr || !times) continue;
-    if (!row->points) lookup.gap(one.code.text, {table, row->code, "points"});
-    add_use(uses, row, *times);
+    if (found == nullptr || !times) continue;
+    if (!found->points) lookup.gap(one.code.text, {words.table, found->code, "points"});
+    add_use(uses, row, {found, *times});
   }
   return uses;
 }
 
-std::vector<SyncUse> sync_errors(Lookup& lookup, const std::optional<ast::CountedList>& line) {
-  if (!line) return {};
-  return counted_uses<SyncUse>(lookup, *line, lookup.set.sync, Problem::unknown_sync, "class of sync error",
-                               "sync");
-}
-
-std::vector<PenaltyUse> penalties(Lookup& lookup, const std::optional<ast::CountedList>& line) {
-  if (!line) return {};
-  return counted_uses<PenaltyUse>(lookup, *line, lookup.set.penalties, Problem::unknown_penalty, "penalty",
-                                  "penalties");
+// Of a run and of a panel: sync errors and penalties.
+void read_deductions(Lookup& lookup, const auto& typed, auto& occasion) {
+  occasion.sync = counted_uses(lookup, typed.sync, &SyncUse::sync, lookup.set.sync,
+                               {Problem::unknown_sync, "class of sync error", "sync"});
+  occasion.penalties = counted_uses(lookup, typed.penalty, &PenaltyUse::penalty, lookup.set.penalties,
+                                    {Problem::unknown_penalty, "penalty", "penalties"});
 }
 
 std::optional<Size> size_from(std::string_view word) {
@@ -112,17 +105,10 @@ std::optional<Size> size_from(std::string_view word) {
   return std::nullopt;
 }
 
-bool has_size(const FaultRule& fault, Size size) {
-  const std::optional<Mark>& taken = size == Size::small    ? fault.small
-                                     : size == Size::medium ? fault.medium
-                                                            : fault.large;
-  return taken.has_value();
-}
-
 std::string sizes_of(const FaultRule& fault) {
   std::string sizes;
   for (Size size : {Size::small, Size::medium, Size::large}) {
-    if (!has_size(fault, size)) continue;
+    if (!of_size(fault, size)) continue;
     if (!sizes.empty()) sizes += ", ";
     sizes += word_of(size);
   }
@@ -151,7 +137,7 @@ void read_fault(Lookup& lookup, const ast::Fault& typed, RunElement& seen) {
   const std::optional<int> times = lookup.times(typed.times);
   if (fault == nullptr || !times) return;
   const std::optional<Size> size = size_from(typed.size.text);
-  if (!size || !has_size(*fault, *size)) {
+  if (!size || !of_size(*fault, *size)) {
     lookup.complain(typed.size.text,
                     {Problem::unknown_size, quoted("the size", typed.size.text) + " of " + fault->code,
                      "a size that it has: " + sizes_of(*fault),
@@ -159,17 +145,6 @@ void read_fault(Lookup& lookup, const ast::Fault& typed, RunElement& seen) {
     return;
   }
   seen.faults.push_back({fault, *size, *times});
-}
-
-const PanelRule* aspect_rule(Lookup& lookup, const ast::Name& aspect, const Routine& routine) {
-  for (const PanelRule* rule : routine.aspects) {
-    if (rule->aspect == aspect.text) return rule;
-  }
-  std::vector<std::string_view> known;
-  for (const PanelRule* rule : routine.aspects) known.push_back(rule->aspect);
-  lookup.unknown(aspect.text, known, Problem::unknown_aspect, "mark for the whole routine",
-                 routine.event->code);
-  return nullptr;
 }
 
 bool right_number_of_judges(Lookup& lookup, std::string_view piece, std::size_t marks,
@@ -240,7 +215,7 @@ Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
     run.elements.push_back(std::move(seen));
   }
   for (const ast::AspectMarksLine& line : typed.aspects) {
-    const PanelRule* rule = aspect_rule(lookup, line.aspect, routine);
+    const PanelRule* rule = lookup.aspect_rule(line.aspect, routine);
     if (rule == nullptr) continue;
     if (line.marks.size() != 1 || !line.marks.front()) {
       lookup.complain(line.aspect.text, {Problem::wrong_judges,
@@ -253,8 +228,7 @@ Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
   }
   run.has_sync = typed.sync.has_value();
   run.has_penalties = typed.penalty.has_value();
-  run.sync = sync_errors(lookup, typed.sync);
-  run.penalties = penalties(lookup, typed.penalty);
+  read_deductions(lookup, typed, run);
   return run;
 }
 
@@ -275,12 +249,11 @@ RecordedPanel read_panel(Lookup& lookup, const ast::Panel& typed, const Routine&
   panel.aspects.reserve(typed.aspects.size());
   for (const ast::AspectMarksLine& line : typed.aspects) {
     RecordedAspect& seen = panel.aspects.emplace_back();
-    seen.rule = aspect_rule(lookup, line.aspect, routine);
+    seen.rule = lookup.aspect_rule(line.aspect, routine);
     if (seen.rule == nullptr || !read_marks(lookup, {line.aspect.text, line.marks}, *seen.rule, seen.marks))
       panel.aspects.pop_back();
   }
-  panel.sync = sync_errors(lookup, typed.sync);
-  panel.penalties = penalties(lookup, typed.penalty);
+  read_deductions(lookup, typed, panel);
   if (typed.result) {
     const std::optional<Decimal> result = lookup.number(*typed.result, "the result");
     if (result) panel.result = Points(*result);

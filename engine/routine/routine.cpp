@@ -28,15 +28,12 @@ std::string name_of(const Element& element) {
 }
 
 std::string_view word_of(Size size) {
-  switch (size) {
-    case Size::small:
-      return "small";
-    case Size::medium:
-      return "medium";
-    case Size::large:
-      return "large";
-  }
-  return "";
+  constexpr std::string_view words[] = {"small", "medium", "large"};
+  return words[static_cast<std::size_t>(size)];
+}
+
+std::optional<Mark> of_size(const FaultRule& fault, Size size) {
+  return size == Size::small ? fault.small : size == Size::medium ? fault.medium : fault.large;
 }
 
 std::optional<Decimal> width_of_scale(const ValueSet& set, const Event& event) {

@@ -72,6 +72,8 @@ struct Item {
 
 enum class Size { small, medium, large };
 std::string_view word_of(Size size);
+// What a fault of this size takes; nothing where its row has no such size.
+std::optional<Mark> of_size(const FaultRule& fault, Size size);
 
 struct FaultUse {
   const FaultRule* fault = nullptr;

@@ -3,6 +3,7 @@
 //   chosen(routine, 1, Wish{{0, 1}, {}})     // the first option of element 2 that is not the one as written
 #pragma once
 
+#include <cassert>
 #include <string_view>
 #include <vector>
 
@@ -23,6 +24,11 @@ struct Wish {
   std::vector<std::size_t> options;
   RunWish runs;
 };
-const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish);
+inline const Option& chosen(const Routine& routine, std::size_t element, const Wish& wish) {
+  const std::vector<Option>& options = routine.elements[element].options;
+  const std::size_t option = element < wish.options.size() ? wish.options[element] : 0;
+  assert(option < options.size());
+  return options[option];
+}
 
 }  // namespace landdrill

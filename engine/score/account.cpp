@@ -188,11 +188,12 @@ void Telling::tell_heading() {
 Points Telling::left_on(std::size_t index) {
   const PanelRule& rule = *routine_.elements[index].panel;
   ShownElement& shown = expected_.showing.elements[index];
+  const Points now = share_of(routine_, expected_.showing, index);
   ShownElement full{{shown.declared, shown.declared}, all_giving(rule, rule.most)};
   std::swap(shown, full);
   const Points at_best = share_of(routine_, expected_.showing, index);
   std::swap(shown, full);
-  return at_best - share_of(routine_, expected_.score, index);
+  return at_best - now;
 }
 
 // What the element alone does to the total, from estimate to panel.

@@ -17,7 +17,6 @@
 #include "engine/score/bridge.h"
 #include "engine/score/build_up.h"
 #include "engine/score/execution.h"
-#include "engine/score/mark_story.h"
 #include "engine/score/panel.h"
 #include "engine/score/score.h"
 #include "tables/quantity.h"

@@ -39,21 +39,16 @@ void exchange_elements(const Routine& routine, const Scored& from, const Scored&
     const PanelRule* rule = routine.elements[i].panel;
     if (rule == nullptr) continue;
     const ShownElement &before = from.showing.elements[i], &after = to.showing.elements[i];
-    // What does not hang together with others is in the scores already.
-    const auto share_in = [&](const Scored& side) {
-      return rule->use == Use::weighted ? share_of(routine, now, i) : share_of(routine, side.score, i);
-    };
     const std::string label = name_of(routine.elements[i]);
-    Points share = share_in(from), by_difficulty;
+    const Points at_first = share_of(routine, now, i);
     now.elements[i].credited = after.credited;
-    if (before.credited != after.credited) by_difficulty = share_of(routine, now, i) - share;
+    const Points credited = share_of(routine, now, i);
     steps.note({Cause::difficulty, i, label, before.credited.value(), after.credited.value(), 2},
-               by_difficulty);
-    share += by_difficulty;
+               credited - at_first);
     now.elements[i].marks = after.marks;
     steps.note(
         {Cause::execution, i, label, mark_of(*rule, before.marks), mark_of(*rule, after.marks), mark_places},
-        share_in(to) - share);
+        share_of(routine, now, i) - credited);
   }
 }
 
@@ -84,19 +79,8 @@ void exchange_deductions(Cause cause, std::string label, Deducted points, Steps&
 }  // namespace
 
 std::string_view word_of(Cause cause) {
-  switch (cause) {
-    case Cause::difficulty:
-      return "difficulty";
-    case Cause::execution:
-      return "execution";
-    case Cause::impression:
-      return "impression";
-    case Cause::sync:
-      return "sync";
-    case Cause::penalty:
-      return "penalty";
-  }
-  return "";
+  constexpr std::string_view words[] = {"difficulty", "execution", "impression", "sync", "penalty"};
+  return words[static_cast<std::size_t>(cause)];
 }
 
 Points Bridge::by_cause(Cause cause) const {

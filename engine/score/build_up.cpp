@@ -7,7 +7,6 @@
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/execution.h"
-#include "engine/score/mark_story.h"
 #include "engine/score/sync_errors.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
@@ -48,14 +47,13 @@ class Story {
 };
 
 Step Story::weight(const PanelRule& rule, const std::string& path) const {
-  return {Role::weight, path + " weight", "weight", {}, rule.weight->text(), {}, {rule.from}, {}};
+  return {Role::weight, path + " weight", "weight", {}, rule.weight->text(), {}, {rule.from}};
 }
 
 Step part_step(const PartUse& use, const std::string& path) {
   const Part& part = *use.part;
-  Step step{
-      Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title, {part.from},
-      {}};
+  Step step{Role::part, path + " " + part.code, times_text(part.code, use.times), {}, {}, part.title,
+            {part.from}};
   if (!part.value) return step;
   step.value = (*part.value * use.times).text(difficulty_places);
   if (use.times != 1) step.rule = std::to_string(use.times) + " x " + part.value->text(difficulty_places);
@@ -70,10 +68,7 @@ Step Story::difficulty(std::size_t index) const {
             path + " difficulty",
             "declared difficulty",
             {},
-            showing_.elements[index].declared.text(difficulty_places),
-            {},
-            {},
-            {}};
+            showing_.elements[index].declared.text(difficulty_places)};
   for (const PartUse& use : option.parts) step.inputs.push_back(part_step(use, path));
   if (option.stated) {
     step.remark = "stated on the sheet, not from the tables";
@@ -95,8 +90,7 @@ Step Story::credited(std::size_t index) const {
             "the base mark of the kind " + kind.code + " instead of what was declared",
             shown.credited.text(difficulty_places),
             "base mark",
-            {kind.from},
-            {}};
+            {kind.from}};
   step.inputs.push_back(difficulty(index));
   return step;
 }
@@ -148,7 +142,7 @@ Step Story::element(std::size_t index) const {
 
 Step Story::weighted(const WeightedPoints& together) const {
   const PanelRule& rule = *together.rule;
-  Step step{Role::weighted, "elements", "Elements together", {}, {}, {}, {rule.from}, {}};
+  Step step{Role::weighted, "elements", "Elements together", {}, {}, {}, {rule.from}};
   std::string merits, difficulties;
   for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
     const ShownElement& shown = showing_.elements[i];
@@ -167,7 +161,7 @@ Step Story::weighted(const WeightedPoints& together) const {
 Step Story::aspect(std::size_t index) const {
   const ShownAspect& shown = showing_.aspects[index];
   const PanelRule& rule = *shown.rule;
-  Step step{Role::aspect, rule.aspect, rule.title, {}, {}, {}, {rule.from}, {}};
+  Step step{Role::aspect, rule.aspect, rule.title, {}, {}, {}, {rule.from}};
   if (!shown.marks) {
     step.remark = "no mark yet";
     return step;
@@ -181,7 +175,7 @@ Step Story::aspect(std::size_t index) const {
 }
 
 Step Story::sync() const {
-  Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync), {}, {}, {}};
+  Step step{Role::sync, "sync", "Sync errors", {}, off(score_.sync)};
   for (const SyncUse& use : showing_.sync) {
     step.inputs.push_back({Role::sync_error,
                            "sync " + use.sync->code,
@@ -189,14 +183,13 @@ Step Story::sync() const {
                            std::to_string(use.times) + " x " + use.sync->points->text(),
                            off(points_of(use)),
                            {},
-                           {use.sync->from},
-                           {}});
+                           {use.sync->from}});
   }
   return step;
 }
 
 Step Story::penalties() const {
-  Step step{Role::penalty, "penalties", "Penalties", {}, off(score_.penalties), {}, {}, {}};
+  Step step{Role::penalty, "penalties", "Penalties", {}, off(score_.penalties)};
   for (const PenaltyUse& use : showing_.penalties) {
     const Penalty& penalty = *use.penalty;
     const int times = times_counted(use);
@@ -206,8 +199,7 @@ Step Story::penalties() const {
                            std::to_string(times) + " x " + penalty.points->text(),
                            off(points_of(use)),
                            times < use.times ? "counted at most x" + std::to_string(times) : "",
-                           {penalty.from},
-                           {}});
+                           {penalty.from}});
   }
   return step;
 }
@@ -228,7 +220,7 @@ std::string written_sum(const std::vector<Step>& steps) {
 }
 
 Step Story::total() const {
-  Step step{Role::total, "total", "Total", {}, {}, {}, {}, {}};
+  Step step{Role::total, "total", "Total"};
   for (std::size_t i = 0; i < routine_.elements.size(); ++i) step.inputs.push_back(element(i));
   for (const WeightedPoints& together : score_.weighted) step.inputs.push_back(weighted(together));
   for (std::size_t i = 0; i < showing_.aspects.size(); ++i) step.inputs.push_back(aspect(i));

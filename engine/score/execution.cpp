@@ -12,18 +12,6 @@
 namespace landdrill {
 namespace {
 
-std::optional<Mark> of_size(const FaultRule& fault, Size size) {
-  switch (size) {
-    case Size::small:
-      return fault.small;
-    case Size::medium:
-      return fault.medium;
-    case Size::large:
-      return fault.large;
-  }
-  return std::nullopt;
-}
-
 // The cap is for the fault on this element, in whatever sizes it was seen.
 Deduction deduct(const FaultUse& use, const std::vector<Deduction>& before) {
   Mark taken = *of_size(*use.fault, use.size) * use.times;

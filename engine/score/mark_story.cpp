@@ -1,8 +1,7 @@
-#include "engine/score/mark_story.h"
-
 #include <array>
 
 #include "engine/routine/routine.h"
+#include "engine/score/build_up.h"
 #include "engine/score/execution.h"
 #include "engine/score/panel.h"
 #include "tables/quantity.h"
@@ -20,13 +19,6 @@ constexpr std::array<std::string_view, 19> role_words = {
 
 std::string_view word_of(Role role) {
   return role_words[static_cast<std::size_t>(role)];
-}
-
-const Step* Step::find(Role wanted) const {
-  for (const Step& step : inputs) {
-    if (step.role == wanted) return &step;
-  }
-  return nullptr;
 }
 
 const Step* Step::at(std::string_view wanted_path) const {
@@ -60,14 +52,7 @@ std::vector<Step> judge_steps(const PanelRule& rule, const std::vector<JudgeMark
   std::vector<Step> steps;
   for (std::size_t i = 0; i < judges.size(); ++i) {
     const JudgeMark& one = judges[i];
-    Step step{Role::judge,
-              path + " judge " + std::to_string(i + 1),
-              "judge " + std::to_string(i + 1),
-              {},
-              {},
-              {},
-              {},
-              {}};
+    Step step{Role::judge, path + " judge " + std::to_string(i + 1), "judge " + std::to_string(i + 1)};
     if (one.state != JudgeMark::State::absent) step.value = one.mark.text(rule.step.places_used());
     step.remark = remark_of(one, rule);
     steps.push_back(std::move(step));
@@ -109,7 +94,7 @@ std::string fraction_text(const PanelRule& rule, const KeptMarks& kept) {
 
 Step mark_step(const PanelRule& rule, const KeptMarks& kept, const std::vector<JudgeMark>& judges,
                const std::string& path) {
-  Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}, {}};
+  Step step{Role::mark, path + " mark", "mark", {}, {}, {}, {rule.from}};
   const PanelMark mark = panel_mark(rule, kept);
   step.value = mark.value.text(mark.places);
   if (!judges.empty()) {
@@ -129,9 +114,7 @@ Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& pat
       "run " + date,
       rule.most.text() + " less the deductions, in steps of " + rule.step.text() + run_rounding_text(rule),
       mark.mark.text(rule.step.places_used()),
-      std::string(mark.run->title),
-      {},
-      {}};
+      std::string(mark.run->title)};
   for (const Deduction& deduction : mark.deductions) {
     Step line{Role::deduction,
               path + " " + deduction.use.fault->code,
@@ -139,19 +122,12 @@ Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& pat
               {},
               (Mark() - deduction.taken).text(),
               deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "",
-              {deduction.use.fault->from},
-              {}};
+              {deduction.use.fault->from}};
     step.inputs.push_back(std::move(line));
   }
   for (const std::string_view lost : mark.seen->lost) {
-    step.inputs.push_back({Role::note,
-                           path + " lost " + std::string(lost),
-                           "lost " + std::string(lost),
-                           {},
-                           {},
-                           "base mark",
-                           {},
-                           {}});
+    step.inputs.push_back(
+        {Role::note, path + " lost " + std::string(lost), "lost " + std::string(lost), {}, {}, "base mark"});
   }
   return step;
 }

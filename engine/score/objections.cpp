@@ -33,98 +33,86 @@ bool is_of_options(ProblemCode problem) {
   return std::find(std::begin(all), std::end(all), problem) != std::end(all);
 }
 
-}  // namespace
-
-Objections::Objections(const Routine& routine) : routine_(routine), of_options_(*routine.set) {}
-
-std::vector<Objection> Objections::to_option(const Element& element, const Option& option) {
-  std::vector<Objection> result;
-  for (BrokenLimit& broken : of_options_.broken_by(option, *element.kind)) {
-    result.push_back(
-        {Objection::About::element, broken.problem, std::move(broken.found), std::move(broken.expected)});
-  }
-  return result;
-}
-
-std::vector<Objection> Objections::to_routine(const Wish& wish) {
-  found_.clear();
-  look_at_families(wish);
-  const std::size_t event = routine_.set->events.place(*routine_.event);
-  for (const Quota& quota : routine_.set->quotas) {
-    if (quota.event_row == event) look_at(quota, wish);
-  }
-  look_at_time(wish);
-  look_at_swimmers();
-  return std::move(found_);
-}
-
-std::vector<Objection> Objections::to(const Wish& wish) {
-  std::vector<Objection> result;
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-    for (Objection& one : to_option(routine_.elements[i], chosen(routine_, i, wish)))
-      result.push_back(std::move(one));
-  }
-  for (Objection& one : to_routine(wish)) result.push_back(std::move(one));
-  return result;
-}
-
-void Objections::look_at_families(const Wish& wish) {
-  const std::vector<Family>& families = routine_.set->families.all();
+void look_at_all_families(const Routine& routine, const Wish& wish, std::vector<Objection>& found) {
+  const std::vector<Family>& families = routine.set->families.all();
   std::vector<std::int64_t> parts(families.size());
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-    for (const PartUse& use : chosen(routine_, i, wish).parts) {
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    for (const PartUse& use : chosen(routine, i, wish).parts) {
       if (use.part->family_row != no_row) parts[use.part->family_row] += use.times;
     }
   }
   for (std::size_t row = 0; row < families.size(); ++row) {
     if (!is_outside(parts[row], {}, families[row].most_in_routine)) continue;
-    found_.push_back({Objection::About::title, Problem::over_family_limit,
-                      plural(parts[row], "part") + " of " + families[row].code + " in the routine",
-                      range_of({}, families[row].most_in_routine)});
+    found.push_back({Problem::over_family_limit,
+                     plural(parts[row], "part") + " of " + families[row].code + " in the routine",
+                     range_of({}, families[row].most_in_routine), nullptr, Objection::About::title});
   }
 }
 
-void Objections::look_at(const Quota& quota, const Wish& wish) {
+void look_at_quota(const Quota& quota, const Routine& routine, const Wish& wish,
+                   std::vector<Objection>& found) {
   int count = 0;
-  for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
-    const Kind& is = *routine_.elements[i].kind;
-    const bool kind = quota.kind.empty() || routine_.set->kinds.place(is) == quota.kind_row;
-    const bool family = quota.family.empty() || holds_family(chosen(routine_, i, wish), quota.family_row);
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    const Kind& is = *routine.elements[i].kind;
+    const bool kind = quota.kind.empty() || routine.set->kinds.place(is) == quota.kind_row;
+    const bool family = quota.family.empty() || holds_family(chosen(routine, i, wish), quota.family_row);
     if (kind && family) ++count;
   }
   if (!is_outside(count, quota.least, quota.most)) return;
-  std::string found = plural(count, quota.kind.empty() ? "element" : quota.kind + " element");
-  if (!quota.family.empty()) found += " with a part of " + quota.family;
-  found_.push_back({Objection::About::event, Problem::quota, std::move(found),
-                    range_of(quota.least, quota.most) + " in " + routine_.event->code});
+  std::string counted = plural(count, quota.kind.empty() ? "element" : quota.kind + " element");
+  if (!quota.family.empty()) counted += " with a part of " + quota.family;
+  found.push_back({Problem::quota, std::move(counted),
+                   range_of(quota.least, quota.most) + " in " + routine.event->code, nullptr,
+                   Objection::About::event});
 }
 
-void Objections::look_at_time(const Wish& wish) {
-  const Event& event = *routine_.event;
-  const int counts = counts_swum(routine_, wish);
-  if (!routine_.tempo || !event.seconds || counts == 0) return;
-  const Exact seconds = seconds_of(counts, *routine_.tempo);
+void look_at_time(const Routine& routine, const Wish& wish, std::vector<Objection>& found) {
+  const Event& event = *routine.event;
+  const int counts = counts_swum(routine, wish);
+  if (!routine.tempo || !event.seconds || counts == 0) return;
+  const Exact seconds = seconds_of(counts, *routine.tempo);
   const Decimal tolerance = event.tolerance.value_or(Decimal());
   const bool over = seconds > Exact(*event.seconds + tolerance);
   if (!over && seconds >= Exact(*event.seconds - tolerance)) return;
   // To a thousandth, so that a routine over by less than a tenth is not told that it is on time.
-  found_.push_back({Objection::About::tempo, over ? Problem::over_time : Problem::under_time,
-                    round(seconds, 3, Rounding::half_up).text(1) + " s of counts at " +
-                        routine_.tempo->text() + " beats a minute",
-                    event.seconds->text() + " s, with a tolerance of " + tolerance.text() + " s"});
+  found.push_back({over ? Problem::over_time : Problem::under_time,
+                   round(seconds, 3, Rounding::half_up).text(1) + " s of counts at " + routine.tempo->text() +
+                       " beats a minute",
+                   event.seconds->text() + " s, with a tolerance of " + tolerance.text() + " s", nullptr,
+                   Objection::About::tempo});
 }
 
-void Objections::look_at_swimmers() {
-  const Event& event = *routine_.event;
-  if (!routine_.swimmers || !is_outside(*routine_.swimmers, event.least_swimmers, event.most_swimmers))
-    return;
-  found_.push_back({Objection::About::swimmers, Problem::swimmers, plural(*routine_.swimmers, "swimmer"),
-                    range_of(event.least_swimmers, event.most_swimmers) + " in " + event.code});
+void look_at_swimmers(const Routine& routine, std::vector<Objection>& found) {
+  const Event& event = *routine.event;
+  if (!routine.swimmers || !is_outside(*routine.swimmers, event.least_swimmers, event.most_swimmers)) return;
+  found.push_back({Problem::swimmers, plural(*routine.swimmers, "swimmer"),
+                   range_of(event.least_swimmers, event.most_swimmers) + " in " + event.code, nullptr,
+                   Objection::About::swimmers});
+}
+
+}  // namespace
+
+std::vector<Objection> objections_to(const Routine& routine, const Wish& wish) {
+  std::vector<Objection> found;
+  look_at_all_families(routine, wish, found);
+  const std::size_t event = routine.set->events.place(*routine.event);
+  for (const Quota& quota : routine.set->quotas) {
+    if (quota.event_row == event) look_at_quota(quota, routine, wish, found);
+  }
+  look_at_time(routine, wish, found);
+  look_at_swimmers(routine, found);
+  return found;
 }
 
 Diagnostics objections_with(const Routine& routine, const Wish& wish, const Diagnostics& of_sheet) {
   Diagnostics result;
-  std::vector<Objection> now = Objections(routine).to(wish);
+  std::vector<Objection> now;
+  const auto add = [&](std::vector<Objection> more) {
+    now.insert(now.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+  };
+  for (std::size_t i = 0; i < routine.elements.size(); ++i)
+    add(objections_to(chosen(routine, i, wish), *routine.elements[i].kind, *routine.set));
+  add(objections_to(routine, wish));
   for (const Diagnostic& said : of_sheet.list()) {
     const auto same = std::find_if(now.begin(), now.end(), [&](const Objection& one) {
       return one.problem == said.problem && one.found == said.found && one.expected == said.expected;
@@ -161,7 +149,6 @@ std::string_view piece_of(const ast::Sheet& sheet, Objection::About about) {
 }
 
 void add_limits(const ast::Sheet& sheet, const Routine& routine, Diagnostics& diagnostics) {
-  Objections objections(routine);
   const auto complain = [&](std::string_view piece, Objection&& one) {
     diagnostics.add(
         diagnostic_at(sheet.sources, piece, {one.problem, std::move(one.found), std::move(one.expected)}));
@@ -173,11 +160,11 @@ void add_limits(const ast::Sheet& sheet, const Routine& routine, Diagnostics& di
     const Element& element = routine.elements[index++];
     for (std::size_t i = 0; i < element.options.size(); ++i) {
       const ast::Variant& variant = typed->variants[i];
-      for (Objection& one : objections.to_option(element, element.options[i]))
+      for (Objection& one : objections_to(element.options[i], *element.kind, *routine.set))
         complain(variant.title ? variant.title->text : typed->head.number.text, std::move(one));
     }
   }
-  for (Objection& one : objections.to_routine({})) complain(piece_of(sheet, one.about), std::move(one));
+  for (Objection& one : objections_to(routine, Wish())) complain(piece_of(sheet, one.about), std::move(one));
 }
 
 }  // namespace

@@ -1,8 +1,7 @@
 // What the rules of the event object to in a routine that can be priced all the same: limits within elements,
 // quotas, time, swimmers.
 //
-//   Objections objections(routine);
-//   objections.to_routine({})[0]       // about the event: "5 hybrid elements", "from 3 to 4 in duet-free"
+//   objections_to(routine, {})[0]     // about the event: "5 hybrid elements", "from 3 to 4 in duet-free"
 //
 // What a sheet says of it with line and column is made of them (objections.cpp).
 #pragma once
@@ -20,32 +19,8 @@
 
 namespace landdrill {
 
-struct Objection {
-  enum class About { element, title, event, tempo, swimmers } about = About::element;
-  ProblemCode problem;
-  std::string found, expected;
-};
-
-class Objections {
- public:
-  explicit Objections(const Routine& routine);
-
-  std::vector<Objection> to_option(const Element& element, const Option& option);
-  // With these options; nothing of what is within them.
-  std::vector<Objection> to_routine(const Wish& wish);
-  // All of it.
-  std::vector<Objection> to(const Wish& wish);
-
- private:
-  void look_at_families(const Wish& wish);
-  void look_at(const Quota& quota, const Wish& wish);
-  void look_at_time(const Wish& wish);
-  void look_at_swimmers();
-
-  const Routine& routine_;
-  OptionLimits of_options_;
-  std::vector<Objection> found_;
-};
+// To the routine with these options; nothing of what is within them (option_limits.h).
+std::vector<Objection> objections_to(const Routine& routine, const Wish& wish);
 
 // Of what was said of a sheet, what still holds with these options, in the same words; and what comes new,
 // without a place in the sheet.

@@ -1,6 +1,7 @@
 #include "engine/score/option_limits.h"
 
 #include <algorithm>
+#include <cstdint>
 
 #include "engine/routine/lookup.h"
 #include "engine/routine/routine.h"
@@ -11,7 +12,7 @@
 namespace landdrill {
 namespace {
 
-void look_at_codes(const Option& option, const Kind& kind, std::vector<BrokenLimit>& broken) {
+void look_at_codes(const Option& option, const Kind& kind, std::vector<Objection>& broken) {
   if (!kind.most_same) return;
   const PartUses& parts = option.parts;
   for (auto use = parts.begin(); use != parts.end(); ++use) {
@@ -26,10 +27,24 @@ void look_at_codes(const Option& option, const Kind& kind, std::vector<BrokenLim
   }
 }
 
+void look_at_families(const Option& option, const ValueSet& set, std::vector<Objection>& broken) {
+  const std::vector<Family>& families = set.families.all();
+  std::vector<std::int64_t> of_family(families.size());
+  for (const PartUse& use : option.parts) {
+    if (use.part->family_row != no_row) of_family[use.part->family_row] += use.times;
+  }
+  for (std::size_t row = 0; row < families.size(); ++row) {
+    if (!is_outside(of_family[row], {}, families[row].most_in_element)) continue;
+    broken.push_back({Problem::over_family_limit,
+                      plural(of_family[row], "part") + " of " + families[row].code + " in one element",
+                      range_of({}, families[row].most_in_element), &families[row].from});
+  }
+}
+
 }  // namespace
 
-std::vector<BrokenLimit> OptionLimits::broken_by(const Option& option, const Kind& kind) {
-  std::vector<BrokenLimit> broken;
+std::vector<Objection> objections_to(const Option& option, const Kind& kind, const ValueSet& set) {
+  std::vector<Objection> broken;
   if (option.parts.empty()) return broken;
   int parts = 0;
   for (const PartUse& use : option.parts) parts += use.times;
@@ -37,37 +52,16 @@ std::vector<BrokenLimit> OptionLimits::broken_by(const Option& option, const Kin
     broken.push_back({Problem::part_count, plural(parts, "part") + " in " + with_article(kind.code),
                       range_of(kind.least_parts, kind.most_parts), &kind.from});
   }
-  look_at_families(option, broken);
+  look_at_families(option, set, broken);
   look_at_codes(option, kind, broken);
   return broken;
-}
-
-// Most elements break no limit, and then their own parts are all that is looked at.
-void OptionLimits::look_at_families(const Option& option, std::vector<BrokenLimit>& broken) {
-  const std::vector<Family>& families = set_.families.all();
-  std::fill(of_family_.begin(), of_family_.end(), 0);
-  for (const PartUse& use : option.parts) {
-    if (use.part->family_row != no_row) of_family_[use.part->family_row] += use.times;
-  }
-  const auto is_over = [&](std::size_t row) {
-    return is_outside(of_family_[row], {}, families[row].most_in_element);
-  };
-  const bool any_over = std::any_of(option.parts.begin(), option.parts.end(), [&](const PartUse& use) {
-    return use.part->family_row != no_row && is_over(use.part->family_row);
-  });
-  for (std::size_t row = 0; any_over && row < families.size(); ++row) {
-    if (!is_over(row)) continue;
-    broken.push_back({Problem::over_family_limit,
-                      plural(of_family_[row], "part") + " of " + families[row].code + " in one element",
-                      range_of({}, families[row].most_in_element), &families[row].from});
-  }
 }
 
 std::string row_of(const Provenance& from) {
   return std::string(from.table) + ".csv line " + std::to_string(from.line);
 }
 
-std::string BrokenLimit::words() const {
+std::string Objection::words() const {
   return found + ", but " + expected + " (" + row_of(*row) + ")";
 }
 

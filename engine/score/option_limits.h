@@ -1,8 +1,7 @@
 // What the rules of a set object to within one element: how many parts, how many of a family, how often one
 // code.
 //
-//   OptionLimits limits(set);
-//   limits.broken_by(option, kind)[0]
+//   objections_to(option, kind, set)[0]
 //   // "5 parts of thrusts in one element", "at most 4", families.csv line 2
 #pragma once
 
@@ -17,28 +16,18 @@
 
 namespace landdrill {
 
-struct BrokenLimit {
+struct Objection {
   ProblemCode problem;
   std::string found, expected;
-  const Provenance* row = nullptr;  // of the set
+  const Provenance* row = nullptr;  // of the set; of what the rules object to within an element
+  enum class About { element, title, event, tempo, swimmers } about = About::element;
   // "3 parts of spins in one element, but at most 2 (families.csv line 2)"
   std::string words() const;
 };
 std::string row_of(const Provenance& from);  // "quotas.csv line 9"
 
-class OptionLimits {
- public:
-  explicit OptionLimits(const ValueSet& set) : set_(set), of_family_(set.families.size()) {}
-
-  // Nothing for an option without parts: its difficulty is stated by hand.
-  std::vector<BrokenLimit> broken_by(const Option& option, const Kind& kind);
-
- private:
-  void look_at_families(const Option& option, std::vector<BrokenLimit>& broken);
-
-  const ValueSet& set_;
-  std::vector<std::int64_t> of_family_;  // parts of each family of the set
-};
+// Nothing for an option without parts: its difficulty is stated by hand.
+std::vector<Objection> objections_to(const Option& option, const Kind& kind, const ValueSet& set);
 
 // "5 parts", "1 part"
 std::string plural(std::int64_t number, std::string_view word);

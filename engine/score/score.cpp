@@ -157,13 +157,6 @@ Points share_of(const Routine& routine, const Showing& showing, std::size_t inde
   return points.value_or(Points());
 }
 
-Points share_of(const Routine& routine, const Score& score, std::size_t index) {
-  for (const WeightedPoints& together : score.weighted) {
-    if (together.rule == routine.elements[index].panel) return together.points.value_or(Points());
-  }
-  return score.elements[index].value_or(Points());
-}
-
 Scored scored(const Routine& routine, Showing showing) {
   Score points = score(routine, showing);
   return {std::move(showing), std::move(points)};

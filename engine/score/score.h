@@ -67,8 +67,6 @@ Scored scored(const Routine& routine, Showing showing);
 // What the element at `index`, with those that are weighted together with it, adds to the score: nothing while it
 // has no points. All else being equal, the score changes by what this changes by.
 Points share_of(const Routine& routine, const Showing& showing, std::size_t index);
-// The same, of what is scored already.
-Points share_of(const Routine& routine, const Score& score, std::size_t index);
 
 // Decimal places with which the points of this event are written: the most that one of its panels has.
 int places_of(const Routine& routine);

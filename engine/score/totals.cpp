@@ -1,5 +1,7 @@
 #include "engine/score/totals.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 
 #include "engine/routine/wish.h"
@@ -86,24 +88,47 @@ bool stays_exact(const Routine& routine) {
   }
 }
 
-Estimated::Estimated(const Routine& routine, const Wish& wish) : routine_(routine), wish_(wish) {
+Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
   const Score estimate = score(routine, expected(routine, wish));
-  alone_.places = places_of(routine);
-  alone_.estimate = estimate.total;
-  alone_.difficulty = estimate.credited;
-}
-
-Totals Estimated::beside(const RecordedPanel& seen) const {
-  Totals result = alone_;
-  result.recorded = score(routine_, recorded(routine_, seen, wish_)).total;
+  Totals result{estimate.credited, estimate.total, {}, {}, {}, places_of(routine)};
+  if (!panel) return result;
+  const RecordedPanel& seen = routine.panels[*panel];
+  result.recorded = score(routine, recorded(routine, seen, wish)).total;
   result.announced = seen.result;
   if (result.estimate && result.recorded) result.difference = *result.recorded - *result.estimate;
   return result;
 }
 
-Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel) {
-  const Estimated estimated(routine, wish);
-  return panel ? estimated.beside(routine.panels[*panel]) : estimated.alone();
+namespace {
+
+constexpr int places_of_difficulty = 2;
+
+std::optional<Decimal> amount_of(const std::optional<Points>& points) {
+  return points ? std::optional(points->value()) : std::nullopt;
+}
+
+}  // namespace
+
+std::optional<Decimal> SheetMove::change() const {
+  if (!before || !after) return std::nullopt;
+  return *after - *before;
+}
+
+std::vector<SheetMove> moves(const PricedSheet& before, const PricedSheet& after) {
+  std::vector<SheetMove> found;
+  const auto add = [&](std::string line, std::optional<Decimal> a, std::optional<Decimal> b, int places) {
+    if (a != b) found.push_back({std::move(line), a, b, places});
+  };
+  const Showing was = expected(before.routine, before.wish), is = expected(after.routine, after.wish);
+  for (std::size_t i = 0; i < was.elements.size(); ++i) {
+    const Element& element = before.routine.elements[i];
+    add(fmt::format("{} {}", element.number, element.title), was.elements[i].declared.value(),
+        is.elements[i].declared.value(), places_of_difficulty);
+  }
+  const Totals from = totals(before.routine, before.wish, {}), to = totals(after.routine, after.wish, {});
+  add("difficulty, all elements", from.difficulty.value(), to.difficulty.value(), places_of_difficulty);
+  add("total, as estimated", amount_of(from.estimate), amount_of(to.estimate), from.places);
+  return found;
 }
 
 }  // namespace landdrill

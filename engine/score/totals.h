@@ -1,15 +1,16 @@
 // The totals of a routine alone, as the account has them but without its story: for long streams of sheets.
 //
 //   totals(routine, wish, 0).estimate      // 213.6125
-//   Estimated harbour(routine, wish);      // worked out once,
-//   harbour.beside(panel).difference       // beside as many panels as there are
 #pragma once
 
 #include <optional>
+#include <string>
+#include <vector>
 
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/score.h"
+#include "tables/decimal.h"
 #include "tables/quantity.h"
 
 namespace landdrill {
@@ -26,19 +27,26 @@ struct Totals {
   int places = 0;  // that points are shown with, at least
 };
 
-class Estimated {
- public:
-  // Of a routine that outlives this.
-  Estimated(const Routine& routine, const Wish& wish);
-  const Totals& alone() const { return alone_; }
-  Totals beside(const RecordedPanel& seen) const;
+Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel);
 
- private:
-  const Routine& routine_;
-  Wish wish_;
-  Totals alone_;
+// What the lines of one sheet are worth under one value set and under another: those that move.
+//
+//   moves({routine_2026, wish}, {routine_2027, wish})     // {{"2 Undertow", 4.00, 4.10, 2}, ...}
+//
+// Both routines are of the same sheet. A total without a mark that it needs is empty.
+
+struct SheetMove {
+  std::string line;
+  std::optional<Decimal> before, after;
+  int places = 2;  // that they are shown with, at least
+
+  std::optional<Decimal> change() const;  // empty when one of them is
 };
 
-Totals totals(const Routine& routine, const Wish& wish, std::optional<std::size_t> panel);
+struct PricedSheet {
+  const Routine& routine;
+  Wish wish;
+};
+std::vector<SheetMove> moves(const PricedSheet& before, const PricedSheet& after);
 
 }  // namespace landdrill

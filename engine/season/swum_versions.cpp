@@ -14,39 +14,14 @@
 namespace landdrill {
 namespace {
 
-// A routine as it was known on the day of a panel: without later runs.
-class OnTheDay {
- public:
-  explicit OnTheDay(const Routine& routine) : routine_(routine) {}
-
-  Totals beside(const RecordedPanel& panel) {
-    const auto known = std::count_if(routine_.runs.begin(), routine_.runs.end(),
-                                     [&](const Run& run) { return run.date <= panel.date; });
-    // Of two days, what was known on the earlier was known on the later too: so many runs are always the
-    // same.
-    if (!estimated_ || known != known_) {
-      known_ = known;
-      Wish wish;
-      wish.runs.until = panel.date;
-      estimated_.emplace(routine_, wish);
-    }
-    return estimated_->beside(panel);
-  }
-
- private:
-  const Routine& routine_;
-  std::optional<Estimated> estimated_;
-  std::ptrdiff_t known_ = 0;  // runs
-};
-
-PanelScore score_of(const Routine& routine, const RecordedPanel& panel, const Totals& totals) {
-  PanelScore score{std::string(panel.date), std::string(panel.title), totals, {}, {}};
-  if (!totals.recorded) score.without_total = unmarked(routine, recorded(routine, panel, {}));
-  if (!totals.estimate) {
-    Wish wish;
-    wish.runs.until = panel.date;
-    score.without_estimate = unmarked(routine, expected(routine, wish));
-  }
+// With the routine as it was known on the day of the panel: without later runs.
+PanelScore score_of(const Routine& routine, std::size_t index) {
+  const RecordedPanel& panel = routine.panels[index];
+  Wish wish;
+  wish.runs.until = panel.date;
+  PanelScore score{std::string(panel.date), std::string(panel.title), totals(routine, wish, index), {}, {}};
+  if (!score.totals.recorded) score.without_total = unmarked(routine, recorded(routine, panel, {}));
+  if (!score.totals.estimate) score.without_estimate = unmarked(routine, expected(routine, wish));
   return score;
 }
 
@@ -54,11 +29,8 @@ PanelScore score_of(const Routine& routine, const RecordedPanel& panel, const To
 
 std::vector<PanelScore> panel_scores(const Swum& swum) {
   const Routine& routine = *swum.kept.sheet.routine();
-  OnTheDay on_the_day(routine);
   std::vector<PanelScore> scores;
-  scores.reserve(routine.panels.size());
-  for (const RecordedPanel& panel : routine.panels)
-    scores.push_back(score_of(routine, panel, on_the_day.beside(panel)));
+  for (std::size_t i = 0; i < routine.panels.size(); ++i) scores.push_back(score_of(routine, i));
   return scores;
 }
 

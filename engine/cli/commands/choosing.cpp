@@ -10,7 +10,6 @@
 #include "engine/report/pages/compare.h"
 #include "engine/report/pages/forecast.h"
 #include "engine/report/pages/plan.h"
-#include "engine/report/pages/plan_wish.h"
 #include "engine/report/pages/train.h"
 #include "engine/report/width.h"
 #include "tables/binary.h"

@@ -12,7 +12,7 @@
 #include "engine/cli/today.h"
 #include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
-#include "engine/report/render_csv.h"
+#include "engine/report/render.h"
 #include "engine/season/practice_import.h"
 #include "engine/season/practice_tasks.h"
 #include "grammar/diagnostics.h"

@@ -9,7 +9,6 @@
 #include "engine/report/pages/check.h"
 #include "engine/report/pages/explain.h"
 #include "engine/report/render.h"
-#include "engine/report/render_json.h"
 #include "grammar/diagnostics.h"
 #include "grammar/print.h"
 #include "tables/folder.h"

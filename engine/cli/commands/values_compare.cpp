@@ -12,7 +12,7 @@
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/values.h"
 #include "engine/routine/resolve.h"
-#include "engine/score/moves.h"
+#include "engine/score/totals.h"
 #include "engine/score/objections.h"
 #include "tables/compare_sets.h"
 

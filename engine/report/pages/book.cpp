@@ -10,14 +10,6 @@
 namespace landdrill::report {
 namespace {
 
-PageColumn for_programs(const char* key) {
-  return {key, "", Align::words, Wraps::no, Seen::by_programs};
-}
-
-Entry count_entry(std::size_t count) {
-  return {std::to_string(count), count};
-}
-
 // Where there are several versions of a routine, it is said to which of them a run or a panel belongs, and the value
 // set only if there are several.
 PageTable no_entries(std::span<const BookLine> lines) {
@@ -49,7 +41,7 @@ std::vector<Entry> entry_row(const BookLine& line) {
           : Entry(fmt::format("{} of {}", line.of_version, line.routine_versions), line.of_version);
   return {line.routine, line.event,   "",
           line.what,    line.date,    line.title,
-          line.version, of_version,   Entry("", line.routine_versions),
+          line.version, of_version,   line.routine_versions,
           line.set,     line.kept_at, line.did};
 }
 
@@ -96,9 +88,9 @@ Page book_list_page(std::string question, const std::vector<BookLine>& lines) {
 
 Page book_added_page(std::string question, const BookAdded& added) {
   Page page = book_list_page(std::move(question), added.lines);
-  page.fact("added", {"", added.added});
-  page.fact("new_versions", {"", added.new_versions});
-  page.fact("already_there", {"", added.already_there});
+  page.fact("added", added.added);
+  page.fact("new_versions", added.new_versions);
+  page.fact("already_there", added.already_there);
   page.list("notes", added.notes, Seen::by_programs);
   return page;
 }
@@ -109,32 +101,20 @@ std::string in_words(const BookAdded& added) {
 }
 
 Page book_backup_page(std::string_view book, std::string_view backup) {
-  Page page("book backup");
-  page.verbatim("", fmt::format("backed up to {}\n", backup));
-  page.fact("book", book);
-  page.fact("backup", backup);
-  return page;
+  return brief_page("book backup", fmt::format("backed up to {}\n", backup),
+                    {{"book", book}, {"backup", backup}});
 }
 
 Page book_restore_page(const RestoredBook& restored) {
-  Page page("book restore");
-  page.verbatim("", restored.is_new
-                        ? fmt::format("{} was not there: it is a new file now, as it was in {}\n",
-                                      restored.book, restored.backup)
-                        : fmt::format("{} is again what it was in {}\n", restored.book, restored.backup));
-  page.fact("book", restored.book);
-  page.fact("backup", restored.backup);
-  page.fact("is_new", {"", restored.is_new});
-  return page;
+  const std::string what =
+      restored.is_new ? "was not there: it is a new file now, as it was in" : "is again what it was in";
+  return brief_page("book restore", fmt::format("{} {} {}\n", restored.book, what, restored.backup),
+                    {{"book", restored.book}, {"backup", restored.backup}, {"is_new", restored.is_new}});
 }
 
 Page book_check_page(std::string_view book, std::string_view damage) {
-  Page page("book check");
-  page.verbatim("", damage.empty() ? fmt::format("{}: ok\n", book) : "");
-  page.fact("book", book);
-  page.fact("sound", {"", damage.empty()});
-  page.fact("damage", damage);
-  return page;
+  return brief_page("book check", damage.empty() ? fmt::format("{}: ok\n", book) : "",
+                    {{"book", book}, {"sound", damage.empty()}, {"damage", damage}});
 }
 
 Page book_scores_page(const std::vector<BookScore>& scores) {
@@ -179,9 +159,8 @@ Page book_editions_page(const std::vector<BookEdition>& editions) {
   table.in_csv = true;
   table.hides_empty_columns = true;
   for (const BookEdition& one : editions)
-    table.add({count_entry(one.number), one.set, one.title, one.edition,
-               Entry(one.kept_at.substr(0, 10), one.kept_at), one.first_for, count_entry(one.routines),
-               count_entry(one.versions), count_entry(one.runs), count_entry(one.panels)});
+    table.add({one.number, one.set, one.title, one.edition, Entry(one.kept_at.substr(0, 10), one.kept_at),
+               one.first_for, one.routines, one.versions, one.runs, one.panels});
   page.add(std::move(table));
   return page;
 }

@@ -1,5 +1,6 @@
 #include "engine/report/pages/check.h"
 
+#include "engine/report/figures.h"
 #include "engine/report/pages/face.h"
 
 namespace landdrill::report {
@@ -7,7 +8,7 @@ namespace {
 
 void add_count(std::string& words, std::size_t count, const std::string& one) {
   if (count == 0) return;
-  words += (words.empty() ? "" : ", ") + std::to_string(count) + " " + one + (count == 1 ? "" : "s");
+  words += (words.empty() ? "" : ", ") + counted(count, one);
 }
 
 std::string outcome(const Checked& sheet) {
@@ -21,14 +22,13 @@ std::string outcome(const Checked& sheet) {
 }  // namespace
 
 Page check_page(const Checked& sheet) {
-  Page page("check");
   const std::string title = sheet.routine.empty() ? "" : std::string(sheet.routine) + ": ";
   // One line, however wide, as one looks for it.
-  page.verbatim("", std::string(sheet.file) + ": " + title + outcome(sheet) + "\n");
-  page.fact("file", sheet.file);
-  page.fact("routine", sheet.routine);
-  page.fact("ok", {"", sheet.ok()});
-  page.fact("value_set_found", {"", !sheet.without_set});
+  Page page = brief_page("check", std::string(sheet.file) + ": " + title + outcome(sheet) + "\n",
+                         {{"file", sheet.file},
+                          {"routine", sheet.routine},
+                          {"ok", sheet.ok()},
+                          {"value_set_found", !sheet.without_set}});
   put_messages(page, sheet.messages);
   return page;
 }
@@ -42,7 +42,7 @@ Page tidy_page(const TidiedSheet& sheet) {
   else if (ok && !sheet.was_tidy())
     page.verbatim("", std::string(sheet.file) + (sheet.tell == Tell::written ? ": tidied\n" : "\n"));
   page.fact("file", sheet.file);
-  page.fact("tidy", {"", sheet.was_tidy()});
+  page.fact("tidy", sheet.was_tidy());
   page.fact("text", ok ? sheet.now.text : "");
   put_messages(page, sheet.now.messages);
   return page;

@@ -73,16 +73,10 @@ Typed<SpreadWish> spreads_of(const Asked& asked, const Routine& routine) {
   return SpreadWish{*judges, *day, source_called(asked.value("--spreads"))};
 }
 
-Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<const Wish> wishes,
-             const std::vector<Provenance>& also) {
-  Face face{account(routine, wishes.front(), std::nullopt),
-            objections_with(routine, wishes.front(), of_sheet)};
-  Step all;
-  all.rows = also;
-  all.inputs.push_back(*face.estimate);
-  for (const Wish& wish : wishes.subspan(1))
-    all.inputs.push_back(*account(routine, wish, std::nullopt).estimate);
-  face.statuses = statuses(all, nullptr);
+Face face_of(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, Step beside) {
+  Face face{account(routine, wish, std::nullopt), objections_with(routine, wish, of_sheet)};
+  beside.inputs.insert(beside.inputs.begin(), *face.estimate);
+  face.statuses = statuses(beside, nullptr);
   return face;
 }
 
@@ -95,6 +89,25 @@ std::vector<Provenance> rows_of(const Spreads& spreads) {
   for (const Spread& spread : spreads.aspects) take(spread);
   take(spreads.day);
   return rows;
+}
+
+std::optional<int> number_in(std::string_view typed) {
+  int number = 0;
+  const auto [end, error] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
+  if (error != std::errc() || end != typed.data() + typed.size()) return std::nullopt;
+  return number;
+}
+
+std::optional<std::size_t> element_numbered(const Routine& routine, int number) {
+  for (std::size_t i = 0; i < routine.elements.size(); ++i)
+    if (routine.elements[i].number == number) return i;
+  return std::nullopt;
+}
+
+std::optional<std::size_t> option_titled(const Element& element, std::string_view title) {
+  for (std::size_t i = 0; i < element.options.size(); ++i)
+    if (words::same(element.options[i].title, title)) return i;
+  return std::nullopt;
 }
 
 std::string option_name(const Element& element, std::size_t option) {
@@ -156,45 +169,30 @@ void choose_panel(std::string_view typed, const Routine& routine, PriceWish& wis
       hint_among(typed, known));
 }
 
-// "2=safer"
-struct WantedOption {
-  int number = 0;
-  std::string_view title;
-};
-std::optional<WantedOption> wanted_option(std::string_view typed) {
-  WantedOption wanted;
-  const std::size_t sign = typed.find('=');
-  if (sign == typed.npos) return std::nullopt;
-  const auto [end, error] = std::from_chars(typed.data(), typed.data() + sign, wanted.number);
-  if (error != std::errc() || end != typed.data() + sign) return std::nullopt;
-  wanted.title = typed.substr(sign + 1);
-  return wanted;
-}
-
 void choose_option(std::string_view typed, const Routine& routine, PriceWish& wish) {
-  const auto wanted = wanted_option(typed);
-  if (!wanted) {
+  const std::size_t sign = typed.find('=');
+  const auto number = sign == typed.npos ? std::nullopt : number_in(typed.substr(0, sign));
+  if (!number) {
     wish.mistake = fmt::format("found --option {}; expected NUMBER=TITLE, such as 2=safer", typed);
     return;
   }
-  const auto element = std::find_if(routine.elements.begin(), routine.elements.end(),
-                                    [&](const Element& one) { return one.number == wanted->number; });
-  if (element == routine.elements.end()) {
-    wish.not_here = fmt::format("found --option {}; the routine has no element {}", typed, wanted->number);
+  const auto index = element_numbered(routine, *number);
+  if (!index) {
+    wish.not_here = fmt::format("found --option {}; the routine has no element {}", typed, *number);
     return;
   }
+  const Element& element = routine.elements[*index];
+  const std::string_view title = typed.substr(sign + 1);
   wish.wish.options.resize(routine.elements.size());
-  std::vector<std::string_view> titles;
-  for (std::size_t i = 0; i < element->options.size(); ++i) {
-    if (words::same(element->options[i].title, wanted->title)) {
-      wish.wish.options[static_cast<std::size_t>(element - routine.elements.begin())] = i;
-      return;
-    }
-    if (i > 0) titles.push_back(element->options[i].title);
+  if (const auto option = option_titled(element, title)) {
+    wish.wish.options[*index] = *option;
+    return;
   }
-  wish.not_here = fmt::format("found --option {}; expected an option of element {}", typed, wanted->number);
+  std::vector<std::string_view> titles;
+  for (std::size_t i = 1; i < element.options.size(); ++i) titles.push_back(element.options[i].title);
+  wish.not_here = fmt::format("found --option {}; expected an option of element {}", typed, *number);
   wish.not_here = titles.empty() ? wish.not_here + ", which has none"
-                                 : with_hint(wish.not_here, hint_among(wanted->title, titles));
+                                 : with_hint(wish.not_here, hint_among(title, titles));
 }
 
 }  // namespace

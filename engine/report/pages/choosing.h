@@ -6,17 +6,17 @@
 #pragma once
 
 #include <optional>
-#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "engine/chances/obstacle.h"
 #include "engine/chances/spreads.h"
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
+#include "engine/score/build_up.h"
 #include "engine/score/score.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
@@ -48,13 +48,17 @@ Typed<std::optional<Decimal>> number_of(const Asked& asked, std::string_view opt
 // --spread, --day and --spreads; none is wider than the event's scale, as on a sheet.
 Typed<SpreadWish> spreads_of(const Asked& asked, const Routine& routine);
 
-// The account of the first wish, with the values that all of them rest on, and the rows of `also`; what the rules
-// object to with its options.
-Face face_of(const Routine& routine, const Diagnostics& of_sheet, std::span<const Wish> wishes,
-             const std::vector<Provenance>& also = {});
+// The account of the routine with this wish, and what the rules object to with its options. The page rests on what is
+// `beside` it as well: other estimates, and rows.
+Face face_of(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, Step beside = {});
 // The rows of the set that spreads come from.
 std::vector<Provenance> rows_of(const Spreads& spreads);
 
+// "2" -> 2; "2=safer" -> nothing.
+std::optional<int> number_in(std::string_view typed);
+std::optional<std::size_t> element_numbered(const Routine& routine, int number);
+// The option of the element with this title, in any case of its letters.
+std::optional<std::size_t> option_titled(const Element& element, std::string_view title);
 // "as written", "safer".
 std::string option_name(const Element& element, std::size_t option);
 

@@ -2,14 +2,12 @@
 
 #include <fmt/format.h>
 
-#include <charconv>
 #include <span>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/choosing/compare.h"
-#include "engine/report/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
@@ -24,13 +22,6 @@
 
 namespace landdrill::report {
 namespace {
-
-std::optional<int> number_in(std::string_view typed) {
-  int number = 0;
-  const auto [end, error] = std::from_chars(typed.data(), typed.data() + typed.size(), number);
-  if (error != std::errc() || end != typed.data() + typed.size()) return std::nullopt;
-  return number;
-}
 
 // Those that were asked for: one by its number or its title, or all that have options.
 using Elements = std::vector<std::size_t>;
@@ -65,26 +56,15 @@ std::vector<std::string> without_options(const Routine& routine, const Elements&
   return {fmt::format("{} has no option to compare with: {}", name_of(element), what_to_do)};
 }
 
-std::vector<Wish> wishes_for(const Routine& routine, const Elements& elements, Wish wish) {
-  std::vector<Wish> all{wish};
-  wish.options.resize(routine.elements.size());
-  for (const std::size_t element : elements)
-    for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option) {
-      all.push_back(wish);
-      all.back().options[element] = option;
-    }
-  return all;
-}
-
-// How the line of an element comes about with each of its options.
-std::vector<Step> stories_of(const Routine& routine, std::size_t element, Wish wish) {
-  std::vector<Step> stories;
+// The estimates with each of the options of an element.
+std::vector<Step> estimates_of(const Routine& routine, std::size_t element, Wish wish) {
+  std::vector<Step> estimates;
   wish.options.resize(routine.elements.size());
   for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option) {
     wish.options[element] = option;
-    stories.push_back(account(routine, wish, std::nullopt).estimate->inputs.at(element));
+    estimates.push_back(*account(routine, wish, std::nullopt).estimate);
   }
-  return stories;
+  return estimates;
 }
 
 }  // namespace
@@ -100,15 +80,19 @@ ChoosingAnswer compare(const Asked& asked, const Routine& routine, const Diagnos
   std::vector<std::string> nothing = without_options(routine, *elements);
   if (!nothing.empty()) return missing_in(routine, std::move(nothing));
   std::vector<ComparedElement> compared;
+  Step beside;
   for (const std::size_t element : *elements) {
     if (elements_done) elements_done(compared.size(), elements->size());
     Comparison one = landdrill::compare(routine, element, price.wish, {*spread, {}});
     if (!one.obstacles.empty()) return missing_in(routine, one.obstacles);
-    compared.push_back({std::move(one), stories_of(routine, element, price.wish)});
+    compared.push_back({std::move(one), {}});
+    for (Step& estimate : estimates_of(routine, element, price.wish)) {
+      compared.back().stories.push_back(estimate.inputs.at(element));
+      beside.inputs.push_back(std::move(estimate));
+    }
   }
-  const std::vector<Wish> wishes = wishes_for(routine, *elements, price.wish);
-  const Face face = face_of(routine, messages, wishes, rows_of(spreads(routine, price.wish, *spread)));
-  return compare_page(routine, face, compared);
+  beside.rows = rows_of(spreads(routine, price.wish, *spread));
+  return compare_page(routine, face_of(routine, messages, price.wish, std::move(beside)), compared);
 }
 
 namespace {
@@ -119,7 +103,7 @@ PageParts element_part(const Routine& routine, const ComparedElement& compared) 
   PageParts page;
   page.heading(name_of(element) + ", " + element.kind->title);
   page.fact("element", comparison.label);
-  page.fact("number", {"", element.number});
+  page.fact("number", element.number);
   page.fact("title", std::string(element.title));
   page.fact("kind", element.kind->title);
   for (const Duel& duel : comparison.duels) page.say(verdict(routine, comparison, duel));
@@ -198,35 +182,26 @@ Datum usual(const OptionWorth& option, int places) {
 }
 
 std::vector<PageColumn> option_columns() {
-  using enum Align;
-  const auto column = [](std::string key, std::string heading, std::string group, std::string csv) {
-    return PageColumn{key, heading, amount, Wraps::no, Seen::always, group, 2, 0, csv};
-  };
-  const auto for_programs = [](std::string key, std::string csv) {
-    return PageColumn{key, "", amount, Wraps::no, Seen::by_programs, "", 2, 0, csv};
-  };
   const std::string declared = "as declared", base = "base mark", expect = "to expect";
-  return {{"option", "option", words, Wraps::yes},
-          column("mark", "mark", "", ""),
-          column("declared", "difficulty", declared, "difficulty"),
-          column("points_declared", "points", declared, ""),
-          column("base_chance", "chance", base, "chance"),
-          column("points_base", "points", base, ""),
-          column("points_expected", "points", expect, "points"),
-          column("scatter", "scatter", expect, ""),
-          for_programs("base_difficulty", ""),
+  return {{"option", "option", Align::words, Wraps::yes},
+          amount_column("mark", "mark"),
+          amount_column("declared", "difficulty", declared, "difficulty"),
+          amount_column("points_declared", "points", declared),
+          amount_column("base_chance", "chance", base, "chance"),
+          amount_column("points_base", "points", base),
+          amount_column("points_expected", "points", expect, "points"),
+          amount_column("scatter", "scatter", expect),
+          for_programs("base_difficulty"),
           for_programs("base_chance_from", "chance_from"),
           for_programs("total_expected", "total"),
-          for_programs("usual", ""),
-          for_programs("breaks", ""),
-          for_programs("parts", "")};
+          for_programs("usual"),
+          for_programs("breaks"),
+          for_programs("parts")};
 }
 
 PageTable options_table(std::span<const OptionWorth> options, const Element& element, int places) {
   PageTable table("options", option_columns());
   table.keys = 1;
-  table.picture = {
-      Picture::As::dots, "What each option can be expected to bring", "points", "option", {"usual"}};
   const int mark_places = element.panel->step.places_used();
   for (const OptionWorth& option : options)
     table.add({{(option.breaks.empty() ? "" : "! ") + option.title, option.title},
@@ -240,9 +215,9 @@ PageTable options_table(std::span<const OptionWorth> options, const Element& ele
                text_of(option.base),
                chance_source_word(option.chance.from),
                option.total.text(places),
-               {"", usual(option, places)},
-               {"", Datum::texts(option.breaks)},
-               {"", records_of(parts_table(option, places))}});
+               usual(option, places),
+               Datum::texts(option.breaks),
+               records_of(parts_table(option, places))});
   return table;
 }
 
@@ -254,7 +229,6 @@ void put_options_for_csv(PageParts& page, const Element& element, const Comparis
     option.given = {{"what", "option"}};
     for (PageTable* table : {&option, &parts}) {
       table->in_csv = true;
-      table->picture = {};
       page.add(std::move(*table), Seen::by_programs);
     }
   }

@@ -10,10 +10,10 @@
 #include <vector>
 
 #include "engine/choosing/compare.h"
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {

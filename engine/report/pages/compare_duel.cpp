@@ -9,21 +9,8 @@ namespace landdrill::report {
 namespace {
 
 std::string_view cause_word(WorthStep::Cause cause) {
-  switch (cause) {
-    case WorthStep::Cause::part:
-      return "part";
-    case WorthStep::Cause::difficulty:
-      return "difficulty";
-    case WorthStep::Cause::execution:
-      return "execution";
-    case WorthStep::Cause::risk:
-      return "base mark";
-  }
-  return "";
-}
-
-PageColumn csv_column(std::string key, std::string csv) {
-  return {std::move(key), "", Align::amount, Wraps::no, Seen::by_programs, "", 2, 0, std::move(csv)};
+  constexpr std::string_view words[] = {"part", "difficulty", "execution", "base mark"};
+  return words[static_cast<std::size_t>(cause)];
 }
 
 // One duel, told from top to bottom.
@@ -83,12 +70,11 @@ PageTable DuelPart::steps() const {
   using enum Align;
   PageTable table("steps", {{"step", "why " + quoted(pays() ? duel_.harder : duel_.easier) + " gives more",
                              words, Wraps::yes},
-                            csv_column("cause", ""),
-                            {"change", "change", amount, Wraps::no, Seen::always, "", 2, 0, "points"},
+                            for_programs("cause"),
+                            amount_column("change", "change", "", "points"),
                             {"total", "total", amount, Wraps::no, Seen::by_people}});
   table.in_csv = true;
   table.given = given("step");
-  table.picture = {Picture::As::bridge, "Why one gives more", "points", "step", {"change", "total"}};
   table.add({"expected with " + quoted(duel_.easier), "", "", easier_.total.text(places_)}, Look::total,
             Seen::by_people);
   for (const WorthStep& step : duel_.steps)
@@ -112,8 +98,8 @@ void DuelPart::put_verge(PageParts& page) const {
   page.fact("lowest_mark", text_of(duel_.lowest_mark));
   page.fact("even_mark", even_text());
   page.fact("highest_base_chance", text_of(duel_.highest_chance));
-  PageTable table("", {csv_column("", "what"), csv_column("", "points"), csv_column("", "mark"),
-                       csv_column("", "chance")});
+  PageTable table("", {for_programs("", "what"), for_programs("", "points"), for_programs("", "mark"),
+                       for_programs("", "chance")});
   table.in_csv = true;
   table.given = given("");
   table.add({"gain", gain, "", ""});
@@ -177,12 +163,9 @@ std::string signed_gain(Points gain) {
 PageTable gain_table(const Duel& duel, const OptionWorth& harder, int mark_places) {
   PageTable table("", {{"mark", "mark", Align::amount}});
   table.keys = 1;
-  table.picture = {Picture::As::curve, "Where the harder one stops paying", "points", "mark", {}};
   for (const Decimal chance : duel.chances) {
-    const std::string key = chance.text() + " %";
     const bool expected = chance == harder.chance.percent;
-    table.columns.push_back({key, (expected ? ">" : "") + given_per_cent(chance), Align::amount});
-    table.picture.amounts.push_back(key);
+    table.columns.push_back({"", (expected ? ">" : "") + given_per_cent(chance), Align::amount});
   }
   auto cell = duel.table.begin();
   for (const Mark mark : duel.marks) {
@@ -197,10 +180,8 @@ PageTable gain_table(const Duel& duel, const OptionWorth& harder, int mark_place
 
 // The same, a row for each mark and chance.
 PageTable gain_at(const Duel& duel, int places) {
-  const auto column = [](std::string key, std::string csv) {
-    return PageColumn{std::move(key), "", Align::amount, Wraps::no, Seen::always, "", 2, 0, std::move(csv)};
-  };
-  PageTable table("gain_at", {column("mark", ""), column("base_chance", "chance"), column("gain", "points")});
+  PageTable table("gain_at", {for_programs("mark"), for_programs("base_chance", "chance"),
+                              for_programs("gain", "points")});
   table.in_csv = true;
   for (std::size_t i = 0; i < duel.table.size(); ++i)
     table.add({duel.marks.at(i / duel.chances.size()).text(), duel.chances.at(i % duel.chances.size()).text(),
@@ -265,33 +246,32 @@ std::string sum_sentence(const OptionWorth& option, int places) {
 
 PageTable parts_table(const OptionWorth& option, int places) {
   using enum Align;
-  const auto csv = [](std::string name, std::string heading, Align align) {
-    return PageColumn{"", heading, align, align == words ? Wraps::yes : Wraps::no, Seen::always, "",
-                      2,  0,       name};
+  const auto part_column = [](std::string heading, std::string csv) {
+    return PageColumn{"", heading, words, Wraps::yes, Seen::always, "", 2, 0, csv};
   };
   PageTable table("", {{"part", "part", words, Wraps::yes},
-                       {"times", "", amount, Wraps::no, Seen::by_programs},
-                       {"adds", "adds", amount, Wraps::no, Seen::always, "", 2, 0, "difficulty"},
-                       {"dropping", "without it", amount, Wraps::no, Seen::always, "", 2, 0, "points"},
-                       csv("easier_part", "next easier", words),
-                       csv("easier_points", "points", amount),
-                       csv("harder_part", "next harder", words),
-                       csv("harder_points", "points", amount),
-                       {"easier", "", words, Wraps::no, Seen::by_programs},
-                       {"harder", "", words, Wraps::no, Seen::by_programs}});
+                       for_programs("times"),
+                       amount_column("adds", "adds", "", "difficulty"),
+                       amount_column("dropping", "without it", "", "points"),
+                       part_column("next easier", "easier_part"),
+                       amount_column("", "points", "", "easier_points"),
+                       part_column("next harder", "harder_part"),
+                       amount_column("", "points", "", "harder_points"),
+                       for_programs("easier"),
+                       for_programs("harder")});
   table.keys = 1;
   table.given = {{"what", "part"}, {"option", option.title}};
   for (const PartWorth& part : option.parts)
     table.add({{part_and_times(part), part.code},
-               {"", part.times},
+               part.times,
                {text_of(part.adds, 2), text_of(part.adds)},
                {signed_text(part.dropping, places), text_of(part.dropping)},
                exchange_part(part.easier),
                exchange_points(part.easier, places),
                exchange_part(part.harder),
                exchange_points(part.harder, places),
-               {"", exchange_datum(part.easier)},
-               {"", exchange_datum(part.harder)}});
+               exchange_datum(part.easier),
+               exchange_datum(part.harder)});
   return table;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "engine/report/cautions.h"
+#include "engine/report/figures.h"
 #include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
@@ -46,17 +47,9 @@ std::string names_of(const StatusCount& count, std::size_t most) {
 }
 
 std::string_view words_for(Status status) {
-  switch (status) {
-    case Status::published:
-      return "published";
-    case Status::practice:
-      return "common practice";
-    case Status::memory:
-      return "from memory, not checked";
-    case Status::invented:
-      return "invented";
-  }
-  return "";
+  constexpr std::string_view words[] = {"published", "common practice", "from memory, not checked",
+                                        "invented"};
+  return words[static_cast<std::size_t>(status)];
 }
 
 std::string sentence_of(const StatusCount& count, std::size_t most) {
@@ -74,7 +67,7 @@ std::string counts_sentence(const Account& account) {
               std::string(words_for(count.status));
   }
   if (account.statuses.size() == 1) counts = "all " + std::string(words_for(account.statuses.front().status));
-  return std::to_string(all) + (all == 1 ? " value" : " values") + " behind it: " + counts + ".";
+  return counted(all, "value") + " behind it: " + counts + ".";
 }
 
 Datum values_datum(const Account& account) {
@@ -128,7 +121,7 @@ void put_title(PageParts& page, const Account& account) {
   if (!account.statuses.empty()) page.say(counts_sentence(account));
   page.fact("routine", account.title);
   page.fact("event", account.event);
-  page.fact("values", {"", values_datum(account)});
+  page.fact("values", values_datum(account));
 }
 
 std::string panel_name(const Account& account) {
@@ -136,7 +129,7 @@ std::string panel_name(const Account& account) {
 }
 
 void put_objections(PageParts& page, const Diagnostics& objections) {
-  page.fact("objections", {"", messages_datum(objections)});
+  page.fact("objections", messages_record(objections));
   std::vector<std::string> sentences;
   for (const Diagnostic& one : objections.list()) sentences.push_back(objection_words(one));
   const std::size_t all = objections.errors() + objections.warnings();
@@ -201,11 +194,7 @@ void put_notes(PageParts& page, const Face& face) {
 }
 
 void put_messages(PageParts& page, const Diagnostics& diagnostics) {
-  for (auto& [key, datum] : messages_record(diagnostics)) page.fact(key, {"", std::move(datum)});
-}
-
-Datum messages_datum(const Diagnostics& diagnostics) {
-  return messages_record(diagnostics);
+  for (auto& [key, datum] : messages_record(diagnostics)) page.fact(key, std::move(datum));
 }
 
 }  // namespace landdrill::report

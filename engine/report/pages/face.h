@@ -1,6 +1,8 @@
 // What stands on the face of every report about one routine: its title and values, what the rules object to, the
 // cautions, and which of its values are from no rule book. Each puts what it has to say at the end of a page.
 //
+//   Face face{account(routine, wish, std::nullopt), objections_with(routine, wish, sheet.diagnostics)};
+//
 //   Page page("train");
 //   put_title(page, face);
 //   ...
@@ -10,12 +12,16 @@
 #include <string>
 #include <vector>
 
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {
+
+// The account of the routine as it is, and what the rules would object to with the options that are chosen.
+struct Face : Account {
+  Diagnostics objections;
+};
 
 // Where the values are from, which the account does not know.
 struct ValuesPlace {
@@ -41,7 +47,5 @@ void put_notes(PageParts& page, const Face& face);
 
 // Messages, each under a key of its own: "errors", "warnings", "messages".
 void put_messages(PageParts& page, const Diagnostics& diagnostics);
-// The same in one: {"errors": 1, "warnings": 0, "messages": [{"severity": "error", "code": ...
-Datum messages_datum(const Diagnostics& diagnostics);
 
 }  // namespace landdrill::report

@@ -9,7 +9,6 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/report/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
@@ -120,7 +119,7 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
     if (!other) return tl::unexpected(other.error());
     told.rival = std::move(*other);
   }
-  const Face face = face_of(routine, sheet.messages, std::span(&price.wish, 1), rows_of(told.spreads));
+  const Face face = face_of(routine, sheet.messages, price.wish, {.rows = rows_of(told.spreads)});
   return forecast_page(told, face);
 }
 
@@ -208,12 +207,9 @@ std::vector<std::string> chance_sentences(const ToldForecast& told) {
 }
 
 PageTable chances_table(std::string key, std::string what) {
-  using enum Align;
-  const auto column = [](std::string name, std::string csv) {
-    return PageColumn{std::move(name), "", amount, Wraps::no, Seen::always, "", 2, 0, std::move(csv)};
-  };
-  PageTable table(std::move(key), {column("target", "line"), column("chance", ""),
-                                   column("least", "chance_least"), column("most", "chance_most")});
+  PageTable table(std::move(key),
+                  {for_programs("target", "line"), for_programs("chance"),
+                   for_programs("least", "chance_least"), for_programs("most", "chance_most")});
   table.in_csv = true;
   table.given = {{"what", std::move(what)}};
   return table;
@@ -245,7 +241,7 @@ void put_chances(PageParts& page, const ToldForecast& told) {
   for (const ForecastTarget& target : told.targets)
     targets.add(bounds_cells(target.points.text(), target.chance));
   page.add(std::move(targets), Seen::by_programs);
-  page.fact("against", {"", rival_datum(told.rival)});
+  page.fact("against", rival_datum(told.rival));
   if (!told.rival) return;
   PageTable beat = chances_table("", "beat"), equal = chances_table("", "equal");
   beat.add(bounds_cells(told.rival->title, told.rival->chance.above));

@@ -14,10 +14,10 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 

@@ -7,9 +7,9 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
-#include "engine/report/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/face.h"
 #include "engine/report/pages/forecast.h"
 #include "engine/routine/routine.h"
 #include "tables/decimal.h"
@@ -26,22 +26,11 @@ constexpr Share shares[] = {{"q05", "5 %", 0.05},
                             {"q50", "50 %", 0.5},
                             {"q75", "75 %", 0.75},
                             {"q95", "95 %", 0.95}};
-constexpr int swims = 50;  // in the picture
+constexpr int swims = 50;  // of which one dot of a picture can be made each
 
 std::string_view line_word(ForecastLine::What what) {
-  switch (what) {
-    case ForecastLine::What::element:
-      return "element";
-    case ForecastLine::What::weighted:
-      return "elements together";
-    case ForecastLine::What::aspect:
-      return "impression";
-    case ForecastLine::What::sync:
-      return "sync";
-    case ForecastLine::What::penalties:
-      return "penalties";
-  }
-  return "";
+  constexpr std::string_view words[] = {"element", "elements together", "impression", "sync", "penalties"};
+  return words[static_cast<std::size_t>(what)];
 }
 
 std::string tenth(const Odds& odds, Chance share) {
@@ -57,22 +46,18 @@ Datum odds_datum(const Odds& odds) {
 // Of the lines, and of the total.
 std::vector<PageColumn> odds_columns() {
   using enum Align;
-  const auto csv = [](std::string_view name, std::string_view heading, Seen seen, std::string group) {
-    return PageColumn{"", std::string(heading), amount, Wraps::no, seen, std::move(group), 2,
-                      0,  std::string(name)};
-  };
-  std::vector<PageColumn> columns{{"what", "", words, Wraps::no, Seen::by_programs},
+  std::vector<PageColumn> columns{for_programs("what"),
                                   {"line", "line", words, Wraps::yes},
                                   {"mark", "mark", amount},
-                                  {"spread", "", words, Wraps::no, Seen::by_programs},
-                                  csv("spread", "", Seen::by_programs, ""),
-                                  csv("spread_from", "", Seen::by_programs, ""),
+                                  for_programs("spread"),
+                                  for_programs("", "spread"),
+                                  for_programs("", "spread_from"),
                                   {"base_chance", "base mark", amount},
-                                  {"points", "", words, Wraps::no, Seen::by_programs},
-                                  csv("mean", "mean", Seen::always, ""),
-                                  csv("deviation", "", Seen::by_programs, "")};
+                                  for_programs("points"),
+                                  amount_column("", "mean", "", "mean"),
+                                  for_programs("", "deviation")};
   for (const Share& one : shares)
-    columns.push_back(csv(one.name, one.heading, Seen::always, "from bad to good"));
+    columns.push_back(amount_column("", std::string(one.heading), "from bad to good", std::string(one.name)));
   return columns;
 }
 
@@ -105,14 +90,13 @@ std::vector<Entry> total_cells_of(const Odds& odds, std::string what, std::strin
 
 // One dot is one swim in fifty.
 PageTable swims_table(const ToldForecast& told) {
-  PageTable table("swims", {{"swim", ""}, {"total", ""}, {"reaches", ""}});
-  table.picture = {Picture::As::dots, "Fifty swims", "points", "swim", {"total"}};
+  PageTable table("swims", program_columns({"swim", "total", "reaches"}));
   for (int swim = 1; swim <= swims; ++swim) {
     const Decimal total = told.forecast.total->odds.quantile((swim - 0.5) / swims);
     Data reached;
     for (const ForecastTarget& target : told.targets)
       if (total >= target.points) reached.emplace_back(target.points.text());
-    table.add({{"", swim}, total.text(), {"", std::move(reached)}});
+    table.add({swim, total.text(), {"", std::move(reached)}});
   }
   return table;
 }
@@ -142,7 +126,7 @@ void put_forecast_lines(PageParts& page, const ToldForecast& told) {
   page.apart();
   page.add(std::move(lines));
   page.add(std::move(total), Seen::by_programs);
-  page.fact("total", {"", odds_datum(odds)});
+  page.fact("total", odds_datum(odds));
   page.add(swims_table(told), Seen::by_programs);
   put_total_sentences(page, odds);
 }
@@ -213,8 +197,8 @@ void put_source_facts(PageParts& page, const Forecast& forecast) {
   for (const ExpectedErrors& error : forecast.errors)
     numbers.emplace_back(error.sync->code, error.number.text());
   const TotalOdds& total = *forecast.total;
-  page.fact("day", {"", spread_datum(forecast.day)});
-  page.fact("sync_errors", {"", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}}});
+  page.fact("day", spread_datum(forecast.day));
+  page.fact("sync_errors", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}});
   page.fact("grid", {"", Record{{"grid", total.grid.text()},
                                 {"bound", total.bound.text()},
                                 {"lost", as_number(total.lost)}}});

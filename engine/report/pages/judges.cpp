@@ -7,26 +7,25 @@
 #include "engine/judging/panel_view.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
-#include "engine/report/pages/judges_tables.h"
 
 namespace landdrill::report {
 namespace {
 
 std::string meet_title(const MeetView& meet) {
   if (meet.date.empty())
-    return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel", "panels"));
+    return fmt::format("{}, taken as one panel of the same judges", counted(meet.panels, "panel"));
   const std::string name = meet.meet.empty() ? meet.date : meet.meet + ", " + meet.date;
   return name + ": " + meet.event_title;
 }
 
 std::string view_title(const PanelView& view) {
-  const std::string what = view.of_elements ? counted(view.lines.size(), "element", "elements")
-                                            : counted(view.lines.size(), "aspect", "aspects");
-  return fmt::format("{}: {}, {}", view.title, what, counted(view.judges.size(), "judge", "judges"));
+  const std::string what =
+      view.of_elements ? counted(view.lines.size(), "element") : counted(view.lines.size(), "aspect");
+  return fmt::format("{}: {}, {}", view.title, what, counted(view.judges.size(), "judge"));
 }
 
 void put_lines(const PanelView& view, PageParts& page) {
-  PageTable lines("lines", {{"line", ""}, {"marks", ""}});
+  PageTable lines("lines", program_columns({"line", "marks"}));
   for (std::size_t row = 0; row < view.lines.size(); ++row) {
     Data marks;
     for (std::size_t judge = 0; judge < view.judges.size(); ++judge)
@@ -61,8 +60,8 @@ PageParts meet_part(const MeetView& meet) {
   page.fact("meet", meet.meet);
   page.fact("event", meet.event);
   page.fact("event_title", meet.event_title);
-  page.fact("routines", {"", Datum::texts(meet.routines)});
-  page.fact("panels", {"", meet.panels});
+  page.fact("routines", Datum::texts(meet.routines));
+  page.fact("panels", meet.panels);
   page.say("  ", fmt::format("{}", fmt::join(meet.routines, ", ")));
   for (const PanelView& view : meet.views) page.section("views", view_part(view));
   return page;
@@ -99,7 +98,8 @@ Answer judges(const Asked& asked, std::vector<SatPanel> panels) {
 Answer judges(const Asked& asked, const std::vector<MeetView>& meets) {
   if (meets.empty()) return tl::unexpected<std::string>("there is no recorded panel in it");
   Page page(asked.question());
-  page.csv = judges_csv;
+  page.csv = {"date",   "meet",  "event", "marked", "judge",    "other",  "kind",
+              "number", "value", "low",   "high",   "rests_on", "why_not"};
   for (const MeetView& meet : meets) page.section("meets", meet_part(meet));
   put_judges_legend(page);
   return page;

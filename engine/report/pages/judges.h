@@ -11,6 +11,8 @@
 #include <vector>
 
 #include "engine/judging/meets.h"
+#include "engine/judging/panel_view.h"
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 
 namespace landdrill::report {
@@ -19,5 +21,14 @@ namespace landdrill::report {
 Answer judges(const Asked& asked, std::vector<SatPanel> panels);
 // Of meets that are put together already.
 Answer judges(const Asked& asked, const std::vector<MeetView>& meets);
+
+// The parts of it (judges_tables.cpp): the tables of a panel judge by judge, pair by pair, and of all judges together.
+void put_judges_table(const PanelView& view, PageParts& page);
+// Those furthest apart; all of them in full.
+void put_pairs_table(const PanelView& view, Seen seen, PageParts& page);
+void put_limits_table(const PanelView& view, PageParts& page);
+void put_agreement(const PanelView& view, Seen seen, PageParts& page);
+// One number a row, in CSV alone: whom it is about and what it rests on.
+void put_numbers(const PanelView& view, PageParts& page);
 
 }  // namespace landdrill::report

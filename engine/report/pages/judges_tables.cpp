@@ -1,5 +1,3 @@
-#include "engine/report/pages/judges_tables.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -9,9 +7,40 @@
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/judges.h"
 
 namespace landdrill::report {
 namespace {
+
+Statistic bare(std::optional<double> value, std::size_t rows) {
+  Statistic statistic;
+  statistic.value = value;
+  statistic.rows = rows;
+  return statistic;
+}
+
+std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView& view) {
+  std::vector<std::pair<std::string, Statistic>> numbers;
+  for (std::size_t i = 0; i < std::size(intraclass_forms); ++i)
+    numbers.emplace_back("icc" + std::string(intraclass_forms[i]), view.intraclass.forms[i]);
+  numbers.emplace_back("alpha_interval", view.interval);
+  numbers.emplace_back("alpha_ordinal", view.ordinal);
+  numbers.emplace_back("alpha_nominal", view.nominal);
+  numbers.emplace_back("w", view.concordance.w);
+  numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
+  return numbers;
+}
+
+Entry statistic_entry(std::string text, const Statistic& statistic) {
+  return {std::move(text), statistic_datum(statistic)};
+}
+
+Entry biases_by_kind(const std::vector<KindBias>& kinds, const char* name) {
+  Data list;
+  for (const KindBias& one : kinds)
+    list.push_back(Record{{"kind", one.kind}, {name, statistic_datum(one.bias)}});
+  return {"", std::move(list)};
+}
 
 std::string judge_name(std::size_t judge) {
   return std::to_string(judge + 1);
@@ -82,24 +111,21 @@ PageTable agreement_table(const PanelView& view) {
 void put_judges_table(const PanelView& view, PageParts& page) {
   PageTable table("judges", {{"judge", "judge"},
                              {"marks", "marks", Align::amount},
-                             {"missing", "", Align::amount, Wraps::no, Seen::by_programs},
+                             for_programs("missing"),
                              {"mean", "mean", Align::amount},
                              {"bias", "bias", Align::amount},
                              {"", "95 % interval", Align::words, Wraps::yes},
                              {"spread", "spread", Align::amount},
-                             {"dropped_high", "high", Align::amount, Wraps::no, Seen::always, "dropped"},
-                             {"dropped_low", "low", Align::amount, Wraps::no, Seen::always, "dropped"},
+                             amount_column("dropped_high", "high", "dropped"),
+                             amount_column("dropped_low", "low", "dropped"),
                              {"order", "order", Align::amount},
-                             {"kinds", "", Align::words, Wraps::no, Seen::by_programs}});
+                             for_programs("kinds")});
   for (const JudgeView& one : view.judges)
-    table.add({judge_entry(one.judge), Entry(marks_text(one), one.marks), Entry("", one.missing),
-               figure_entry(one.mean), statistic_entry(signed_figure(one.bias.value), one.bias),
-               signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread),
-               Entry(std::to_string(one.dropped_high), one.dropped_high),
-               Entry(std::to_string(one.dropped_low), one.dropped_low),
-               statistic_entry(figure(one.order.value), one.order), biases_by_kind(one.kinds, "bias")});
-  table.picture = {
-      Picture::As::dots, "How far each judge marks above or below the others", "marks", "judge", {"bias"}};
+    table.add({judge_entry(one.judge), Entry(marks_text(one), one.marks), one.missing, figure_entry(one.mean),
+               statistic_entry(signed_figure(one.bias.value), one.bias),
+               signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread), one.dropped_high,
+               one.dropped_low, statistic_entry(figure(one.order.value), one.order),
+               biases_by_kind(one.kinds, "bias")});
   page.heading("Judge by judge");
   page.add(std::move(table));
   put_kinds_table(view, page);
@@ -115,7 +141,7 @@ void put_agreement(const PanelView& view, Seen seen, PageParts& page) {
   Record numbers;
   for (const auto& [name, statistic] : agreement_numbers(view))
     numbers.emplace_back(name, statistic_datum(statistic));
-  page.fact("agreement", {"", std::move(numbers)});
+  page.fact("agreement", std::move(numbers));
 }
 
 namespace {
@@ -149,12 +175,12 @@ PageTable no_pairs() {
           {{"judges", "judges"},
            {"apart", "apart", Align::amount},
            {"", "95 % interval", Align::words, Wraps::yes},
-           {"lower_limit", "", Align::amount, Wraps::no, Seen::by_programs},
-           {"upper_limit", "", Align::amount, Wraps::no, Seen::by_programs},
+           for_programs("lower_limit"),
+           for_programs("upper_limit"),
            {"spearman", "Spearman", Align::amount},
            {"kendall", "Kendall", Align::amount},
            {"kappa", "kappa", Align::amount},
-           {"kinds", "", Align::words, Wraps::no, Seen::by_programs}}};
+           for_programs("kinds")}};
 }
 
 std::vector<Entry> pair_row(const PairView& pair) {
@@ -208,108 +234,65 @@ void put_limits_table(const PanelView& view, PageParts& page) {
 
 namespace {
 
-Statistic bare(std::optional<double> value, std::size_t rows) {
-  Statistic statistic;
-  statistic.value = value;
-  statistic.rows = rows;
-  return statistic;
-}
-
 Statistic bare_count(std::size_t number, std::size_t rows) {
   return bare(static_cast<double>(number), rows);
 }
 
-// The numbers about the same one or two judges, or about all of them.
-class Numbers {
- public:
-  explicit Numbers(Facts about)
-      : table_("", {{"kind", ""},
-                    {"number", ""},
-                    {"value", ""},
-                    {"low", ""},
-                    {"high", ""},
-                    {"rests_on", ""},
-                    {"why_not", ""}}) {
-    table_.in_csv = true;
-    table_.given = std::move(about);
-  }
-  void add(std::string name, const Statistic& statistic, const std::string& kind = {}) {
-    table_.add({kind, std::move(name), Entry("", figure_datum(statistic.value)),
-                Entry("", figure_datum(statistic.low)), Entry("", figure_datum(statistic.high)),
-                Entry("", statistic.rows), statistic.why_not});
-  }
-  // Over all, then kind by kind.
-  void add(const std::string& name, const Statistic& all, const std::vector<KindBias>& kinds) {
-    add(name, all);
-    for (const KindBias& of : kinds) add(name, of.bias, of.kind);
-  }
-  void put(PageParts& page) && { page.add(std::move(table_), Seen::by_programs); }
+// Numbers about the same one or two judges, or about all of them.
+PageTable no_numbers(Facts about) {
+  PageTable table("", program_columns({"kind", "number", "value", "low", "high", "rests_on", "why_not"}));
+  table.in_csv = true;
+  table.given = std::move(about);
+  return table;
+}
 
- private:
-  PageTable table_;
-};
+void add_number(PageTable& table, std::string name, const Statistic& statistic,
+                const std::string& kind = {}) {
+  table.add({kind, std::move(name), figure_datum(statistic.value), figure_datum(statistic.low),
+             figure_datum(statistic.high), statistic.rows, statistic.why_not});
+}
+
+// Over all, then kind by kind.
+void add_biases(PageTable& table, const std::string& name, const Statistic& all,
+                const std::vector<KindBias>& kinds) {
+  add_number(table, name, all);
+  for (const KindBias& of : kinds) add_number(table, name, of.bias, of.kind);
+}
 
 void put_judge(const JudgeView& one, Facts about, PageParts& page) {
   about.emplace_back("judge", std::to_string(one.judge + 1));
-  Numbers numbers(std::move(about));
-  numbers.add("marks", bare_count(one.marks, one.marks));
-  numbers.add("missing", bare_count(one.missing, one.marks));
-  numbers.add("mean", bare(one.mean, one.marks));
-  numbers.add("bias", one.bias, one.kinds);
-  numbers.add("spread", bare(one.spread, one.bias.rows));
-  numbers.add("dropped_high", bare_count(one.dropped_high, one.marks));
-  numbers.add("dropped_low", bare_count(one.dropped_low, one.marks));
-  numbers.add("order", one.order);
-  std::move(numbers).put(page);
+  PageTable numbers = no_numbers(std::move(about));
+  add_number(numbers, "marks", bare_count(one.marks, one.marks));
+  add_number(numbers, "missing", bare_count(one.missing, one.marks));
+  add_number(numbers, "mean", bare(one.mean, one.marks));
+  add_biases(numbers, "bias", one.bias, one.kinds);
+  add_number(numbers, "spread", bare(one.spread, one.bias.rows));
+  add_number(numbers, "dropped_high", bare_count(one.dropped_high, one.marks));
+  add_number(numbers, "dropped_low", bare_count(one.dropped_low, one.marks));
+  add_number(numbers, "order", one.order);
+  page.add(std::move(numbers), Seen::by_programs);
 }
 
 void put_pair(const PairView& one, Facts about, PageParts& page) {
   about.emplace_back("judge", std::to_string(one.judge + 1));
   about.emplace_back("other", std::to_string(one.other + 1));
-  Numbers numbers(std::move(about));
-  numbers.add("apart", one.limits.bias, one.kinds);
-  numbers.add("lower_limit", one.limits.lower);
-  numbers.add("upper_limit", one.limits.upper);
-  numbers.add("spearman", one.spearman);
-  numbers.add("kendall", one.kendall);
-  numbers.add("kappa", one.kappa);
-  std::move(numbers).put(page);
+  PageTable numbers = no_numbers(std::move(about));
+  add_biases(numbers, "apart", one.limits.bias, one.kinds);
+  add_number(numbers, "lower_limit", one.limits.lower);
+  add_number(numbers, "upper_limit", one.limits.upper);
+  add_number(numbers, "spearman", one.spearman);
+  add_number(numbers, "kendall", one.kendall);
+  add_number(numbers, "kappa", one.kappa);
+  page.add(std::move(numbers), Seen::by_programs);
 }
 
 }  // namespace
 
-const std::vector<std::string> judges_csv = {"date",  "meet",     "event",  "marked", "judge",
-                                             "other", "kind",     "number", "value",  "low",
-                                             "high",  "rests_on", "why_not"};
-
-std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView& view) {
-  std::vector<std::pair<std::string, Statistic>> numbers;
-  for (std::size_t i = 0; i < std::size(intraclass_forms); ++i)
-    numbers.emplace_back("icc" + std::string(intraclass_forms[i]), view.intraclass.forms[i]);
-  numbers.emplace_back("alpha_interval", view.interval);
-  numbers.emplace_back("alpha_ordinal", view.ordinal);
-  numbers.emplace_back("alpha_nominal", view.nominal);
-  numbers.emplace_back("w", view.concordance.w);
-  numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
-  return numbers;
-}
-
-Entry statistic_entry(std::string text, const Statistic& statistic) {
-  return {std::move(text), statistic_datum(statistic)};
-}
-
-Entry biases_by_kind(const std::vector<KindBias>& kinds, const char* name) {
-  Data list;
-  for (const KindBias& one : kinds)
-    list.push_back(Record{{"kind", one.kind}, {name, statistic_datum(one.bias)}});
-  return {"", std::move(list)};
-}
-
 void put_numbers(const PanelView& view, PageParts& page) {
   const Facts about = {{"marked", view.title}};
-  Numbers of_all(about);
-  for (const auto& [name, statistic] : agreement_numbers(view)) of_all.add(name, statistic);
-  std::move(of_all).put(page);
+  PageTable of_all = no_numbers(about);
+  for (const auto& [name, statistic] : agreement_numbers(view)) add_number(of_all, name, statistic);
+  page.add(std::move(of_all), Seen::by_programs);
   for (const JudgeView& one : view.judges) put_judge(one, about, page);
   for (const PairView& one : view.pairs) put_pair(one, about, page);
 }

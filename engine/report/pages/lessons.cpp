@@ -23,9 +23,6 @@ std::string_view verdict_of(BackTest::Verdict verdict) {
 }
 
 PageTable no_biases() {
-  const auto for_programs = [](const char* key) {
-    return PageColumn{key, "", Align::amount, Wraps::no, Seen::by_programs};
-  };
   return {"biases",
           {for_programs("of"),
            {"code", "", Align::words, Wraps::yes},
@@ -43,19 +40,18 @@ PageTable no_biases() {
 }
 
 std::vector<Entry> bias_row(const LearnedBias& one) {
-  const auto datum = [](std::optional<double> value) { return Entry("", figure_datum(value)); };
   return {sort_of(one.of),
           Entry(one.code.empty() ? "all" : "  " + one.code, one.code),
-          Entry(std::to_string(one.lessons), one.lessons),
+          one.lessons,
           signed_entry(one.bias),
           signed_interval(one.low, one.high),
-          datum(one.low),
-          datum(one.high),
+          figure_datum(one.low),
+          figure_datum(one.high),
           signed_entry(one.shrunk),
           signed_interval(one.shrunk_low, one.shrunk_high),
-          datum(one.shrunk_low),
-          datum(one.shrunk_high),
-          datum(one.weight),
+          figure_datum(one.shrunk_low),
+          figure_datum(one.shrunk_high),
+          figure_datum(one.weight),
           figure_entry(one.spread)};
 }
 
@@ -75,10 +71,10 @@ PageTable no_elements() {
   return {"elements",
           {{"element", "element", Align::words, Wraps::yes},
            {"kind", "kind", Align::words, Wraps::yes},
-           {"mark", "mark", Align::amount, Wraps::no, Seen::always, "expected"},
-           {"points", "points", Align::amount, Wraps::no, Seen::always, "expected"},
-           {"calibrated_mark", "mark", Align::amount, Wraps::no, Seen::always, "calibrated"},
-           {"calibrated_points", "points", Align::amount, Wraps::no, Seen::always, "calibrated"}}};
+           amount_column("mark", "mark", "expected"),
+           amount_column("points", "points", "expected"),
+           amount_column("calibrated_mark", "mark", "calibrated"),
+           amount_column("calibrated_points", "points", "calibrated")}};
 }
 
 Entry mark_entry(const std::optional<Mark>& mark) {
@@ -102,7 +98,7 @@ PageTable elements_table(const CalibratedEstimate& both) {
 
 // The row of a spreadsheet below the elements.
 PageTable calibrated_total(const CalibratedEstimate& both) {
-  PageTable table("", {{"line", ""}, {"points", ""}, {"calibrated_points", ""}});
+  PageTable table("", program_columns({"line", "points", "calibrated_points"}));
   table.in_csv = true;
   table.add({"total", text_of(both.raw_total, both.places), text_of(both.calibrated_total, both.places)});
   return table;
@@ -117,8 +113,6 @@ std::string total_sentence(const CalibratedEstimate& both) {
                      *both.change > Points() ? "+" : "", both.change->text(both.places));
 }
 
-}  // namespace
-
 Datum back_test_datum(const BackTest& tested) {
   const auto if_any = [&](double value) { return tested.tested > 0 ? figure_datum(value) : Datum(); };
   return Record{{"verdict", verdict_of(tested.verdict)},
@@ -131,6 +125,7 @@ Datum back_test_datum(const BackTest& tested) {
                 {"better_high", figure_datum(tested.better_high)}};
 }
 
+// `in_csv`: they are the table of the spreadsheet.
 void put_biases(const Learned& learned, bool in_csv, PageParts& page) {
   const bool any = learned.biases.front().lessons > 0;
   PageTable table = no_biases();
@@ -166,8 +161,6 @@ void put_estimate(const LessonsTold& told, Page& page) {
   page.single("estimate", std::move(inside));
 }
 
-namespace {
-
 // Whether all of the interval is on one side of nothing.
 bool is_clear(const LearnedBias& all) {
   return all.low && all.high && (*all.low > 0 || *all.high < 0);
@@ -186,7 +179,7 @@ std::string bias_sentence(const LearnedBias& all) {
 std::string errors_of(const BackTest& tested) {
   return fmt::format("mean distance from the panel {} before, {} after, on {} on {}",
                      figure(tested.error_before), figure(tested.error_after),
-                     counted(tested.tested, "element", "elements"), counted(tested.days, "day", "days"));
+                     counted(tested.tested, "element"), counted(tested.days, "day"));
 }
 
 std::string verdict_sentence(const BackTest& tested) {
@@ -242,12 +235,11 @@ Page lessons_page(const LessonsTold& told) {
   const LearnedBias& all = learned.biases.front();
   Page page("book lessons");
   page.heading(fmt::format("What panels gave beside what you expected: {} on {}",
-                           counted(all.lessons, "element", "elements"),
-                           counted(learned.days, "day", "days")));
+                           counted(all.lessons, "element"), counted(learned.days, "day")));
   page.apart();
   page.list("sentences", {bias_sentence(all), verdict_sentence(*told.tested)});
-  page.fact("days", {"", learned.days});
-  page.fact("back_test", {"", back_test_datum(*told.tested)});
+  page.fact("days", learned.days);
+  page.fact("back_test", back_test_datum(*told.tested));
   put_warnings(told, page);
   if (told.estimate != nullptr) put_estimate(told, page);
   put_biases(learned, told.estimate == nullptr, page);

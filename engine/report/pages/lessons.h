@@ -26,11 +26,6 @@ struct LessonsTold {
   const CalibratedEstimate* estimate = nullptr;  // nullptr: none was asked for
 };
 
-Datum back_test_datum(const BackTest& tested);
-// `in_csv`: they are the table of the spreadsheet.
-void put_biases(const Learned& learned, bool in_csv, PageParts& page);
-void put_estimate(const LessonsTold& told, Page& page);
-
 Page lessons_page(const LessonsTold& told);
 // Of all lessons there are; `routine`: whose estimate is to be calibrated, or nullptr.
 Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine);

@@ -2,13 +2,11 @@
 
 #include "engine/chances/risk.h"
 #include "engine/choosing/plan.h"
-#include "engine/report/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
-#include "engine/report/pages/plan_wish.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "grammar/diagnostics.h"
@@ -56,9 +54,10 @@ ToldPlan told_plan_of(const Routine& routine, const Wish& wish, const TypedPlan&
 // With the values that all programmes rest on, and what the rules object to in the best of them.
 Face face_of_plan(const Routine& routine, const Diagnostics& of_sheet, const Wish& wish, const Plan& plan,
                   const std::vector<Provenance>& also) {
-  std::vector<Wish> wishes{wish};
-  for (const PlanChoice& choice : plan.choices) wishes.push_back(wish_with(choice, wish));
-  Face face = face_of(routine, of_sheet, wishes, also);
+  Step beside{.rows = also};
+  for (const PlanChoice& choice : plan.choices)
+    beside.inputs.push_back(*account(routine, wish_with(choice, wish), std::nullopt).estimate);
+  Face face = face_of(routine, of_sheet, wish, std::move(beside));
   if (!plan.choices.empty()) face.objections = objections_with(routine, wish, plan.choices.front(), of_sheet);
   return face;
 }
@@ -87,15 +86,8 @@ tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& as_writte
 namespace {
 
 std::string_view aim_word(PlanWish::For aim) {
-  switch (aim) {
-    case PlanWish::For::expected:
-      return "expected";
-    case PlanWish::For::quantile:
-      return "quantile";
-    case PlanWish::For::target:
-      return "target";
-  }
-  return "";
+  constexpr std::string_view words[] = {"expected", "quantile", "target"};
+  return words[static_cast<std::size_t>(aim)];
 }
 
 std::string aim_words(const ToldPlan& told) {
@@ -196,9 +188,9 @@ void put_nothing_found(PageParts& page, const Plan& plan) {
 }
 
 void put_proof(PageParts& page, const Plan& plan) {
-  page.fact("proved", {"", plan.proved});
-  page.fact("tried", {"", plan.tried});
-  page.fact("not_told_apart", {"", plan.not_told_apart});
+  page.fact("proved", plan.proved);
+  page.fact("tried", plan.tried);
+  page.fact("not_told_apart", plan.not_told_apart);
   page.fact("gap", text_of(plan.gap));
 }
 

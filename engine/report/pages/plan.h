@@ -6,17 +6,20 @@
 //   //   > 2  Undertow, Hybrid   safer                2.70    20.4135
 #pragma once
 
+#include <deque>
 #include <functional>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "engine/choosing/plan.h"
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
+#include "engine/routine/wish.h"
 #include "grammar/diagnostics.h"
+#include "tables/decimal.h"
 
 namespace landdrill::report {
 
@@ -40,7 +43,7 @@ struct ToldPlan {
 // `face`: the account of the routine as it is.
 Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face);
 
-// The parts of it: plan.cpp, plan_best.cpp, plan_best.cpp, plan_limits.cpp.
+// The parts of it: plan.cpp, plan_best.cpp.
 void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_best(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_limits(PageParts& page, const Plan& plan);
@@ -54,5 +57,20 @@ std::string_view unit_of(const ToldPlan& told);
 std::string choice_name(const Element& element, std::size_t option);
 // A sentence a row, in CSV alone.
 void put_sentences_for_csv(PageParts& page, std::string what, const std::vector<std::string>& sentences);
+
+// What the options of a plan wish: for what, within which limits, what has to stay.
+//
+//   Routine own = routine;                                          // that elements are kept in, or may go
+//   const Typed<TypedPlan> typed = typed_plan(asked, own, wish);    // --limit "throw most 2" --keep 2=safer
+
+struct TypedPlan {
+  PlanWish wish;
+  Decimal share, target;          // as typed: share in per cent
+  std::deque<std::string> texts;  // what the names of the wish's limits point into
+};
+// Elements to keep and elements that may be left out go into the routine and the wish.
+Typed<TypedPlan> typed_plan(const Asked& asked, Routine& routine, Wish& wish);
+// --seconds, how long it may look; the usual ones when it is not given.
+Typed<Decimal> plan_seconds(const Asked& asked);
 
 }  // namespace landdrill::report

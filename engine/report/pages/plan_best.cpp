@@ -108,10 +108,10 @@ Datum reaches_datum(const std::optional<ChanceBounds>& reaches) {
 }
 
 PageTable chosen_elements(const Routine& routine, const PlanChoice& choice) {
-  PageTable table("", {{"number", ""}, {"title", ""}, {"option", ""}, {"left_out", ""}});
+  PageTable table("", program_columns({"number", "title", "option", "left_out"}));
   for (std::size_t i = 0; i < choice.options.size(); ++i) {
     const Element& element = routine.elements.at(i);
-    table.add({{"", element.number},
+    table.add({element.number,
                std::string(element.title),
                choice_name(element, choice.options[i]),
                {"", choice.options[i] == leave_out}});
@@ -121,24 +121,17 @@ PageTable chosen_elements(const Routine& routine, const PlanChoice& choice) {
 
 PageTable programmes_table(const Routine& routine, const ToldPlan& told,
                            std::span<const PlanChoice> choices) {
-  const auto column = [](std::string key, std::string csv) {
-    return PageColumn{std::move(key), "", Align::amount, Wraps::no, Seen::always, "", 2, 0, std::move(csv)};
-  };
   PageTable table("programmes", {{"elements", ""},
-                                 column("total_expected", "total"),
+                                 for_programs("total_expected", "total"),
                                  {"quantile", ""},
                                  {"reaches", ""},
-                                 column("", "chance"),
+                                 for_programs("", "chance"),
                                  {"seconds", ""},
                                  {"behind", ""}});
   for (const PlanChoice& choice : choices)
-    table.add({{"", records_of(chosen_elements(routine, choice))},
-               choice.total.text(),
-               text_of(choice.quantile),
-               {"", reaches_datum(choice.reaches)},
-               choice.reaches ? as_number(choice.reaches->chance) : "",
-               text_of(choice.seconds),
-               behind_of(routine, told, choice)});
+    table.add({records_of(chosen_elements(routine, choice)), choice.total.text(), text_of(choice.quantile),
+               reaches_datum(choice.reaches), choice.reaches ? as_number(choice.reaches->chance) : "",
+               text_of(choice.seconds), behind_of(routine, told, choice)});
   return table;
 }
 
@@ -166,8 +159,8 @@ void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& tol
     as_written = records_of(table).front();
     put_for_csv(page, table, "as written", "");
   }
-  page.fact("as_written", {"", std::move(as_written)});
-  page.fact("as_written_allowed", {"", told.plan.as_written_allowed});
+  page.fact("as_written", std::move(as_written));
+  page.fact("as_written_allowed", told.plan.as_written_allowed);
 }
 
 void put_sentences_for_csv(PageParts& page, std::string what, const std::vector<std::string>& sentences) {
@@ -229,8 +222,8 @@ PageTable limits_table(const std::vector<PlanLimit>& limits) {
   using enum Align;
   PageTable table("limits", {{"limit", "limit", words, Wraps::yes, Seen::always, "", 2, 0, "title"},
                              {"by", "by", words, Wraps::yes},
-                             {"least", "", amount, Wraps::no, Seen::by_programs},
-                             {"most", "", amount, Wraps::no, Seen::by_programs},
+                             for_programs("least"),
+                             for_programs("most"),
                              {"used", "used", amount},
                              {"one_more", "one more", amount},
                              {"one_less", "one less", amount}});

@@ -1,13 +1,14 @@
-#include "engine/report/pages/plan_wish.h"
+#include "engine/choosing/plan_wish.h"
 
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <charconv>
 
 #include "engine/chances/odds.h"
 #include "engine/chances/spreads.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/choosing.h"
+#include "engine/report/pages/plan.h"
 #include "engine/routine/resolve.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
@@ -54,67 +55,44 @@ std::string read_aim(const Asked& asked, TypedPlan& plan) {
   return {};
 }
 
-// "2" or "2=safer"
-struct TypedElement {
-  std::optional<int> number;
-  std::string_view title;
-};
-TypedElement typed_element(std::string_view typed) {
-  const std::string_view digits = typed.substr(0, typed.find('='));
-  int number = 0;
-  const auto [end, error] = std::from_chars(digits.data(), digits.data() + digits.size(), number);
-  if (digits.empty() || error != std::errc() || end != digits.data() + digits.size()) return {};
-  return {number, digits.size() == typed.size() ? std::string_view() : typed.substr(digits.size() + 1)};
-}
-
-Element* element_numbered(Routine& routine, int number) {
-  const auto at = std::find_if(routine.elements.begin(), routine.elements.end(),
-                               [&](const Element& element) { return element.number == number; });
-  return at == routine.elements.end() ? nullptr : &*at;
-}
-
-// The element that an option names, or the mistake.
+// The element that an option names, as "2" or "2=safer".
 struct NamedElement {
-  Element* element = nullptr;
+  std::size_t index = 0;
   std::string_view title;
-  std::string mistake;
 };
-NamedElement element_named(Routine& routine, std::string_view option, std::string_view typed,
-                           std::string_view expected) {
-  const TypedElement read = typed_element(typed);
-  if (!read.number) return {nullptr, {}, fmt::format("found {} {}; expected {}", option, typed, expected)};
-  Element* element = element_numbered(routine, *read.number);
-  if (element == nullptr)
-    return {
-        nullptr, {}, fmt::format("found {} {}; the routine has no element {}", option, typed, *read.number)};
-  return {element, read.title, {}};
+Typed<NamedElement> element_named(const Routine& routine, std::string_view option, std::string_view typed,
+                                  std::string_view expected) {
+  const std::size_t sign = std::min(typed.find('='), typed.size());
+  const std::optional<int> number = number_in(typed.substr(0, sign));
+  if (!number) return tl::unexpected(fmt::format("found {} {}; expected {}", option, typed, expected));
+  const auto index = element_numbered(routine, *number);
+  if (!index)
+    return tl::unexpected(fmt::format("found {} {}; the routine has no element {}", option, typed, *number));
+  return NamedElement{*index, typed.substr(std::min(sign + 1, typed.size()))};
 }
 
 std::string keep_element(Routine& routine, Wish& wish, const std::string& typed) {
-  const NamedElement found =
-      element_named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
-  if (found.element == nullptr) return found.mistake;
-  Element& element = *found.element;
+  const auto found = element_named(routine, "--keep", typed, "NUMBER or NUMBER=TITLE, such as 2=safer");
+  if (!found) return found.error();
+  Element& element = routine.elements[found->index];
   element.stays = true;
   element.optional = false;
-  const auto index = static_cast<std::size_t>(&element - routine.elements.data());
-  if (found.title.empty()) return {};
-  for (std::size_t option = 0; option < element.options.size(); ++option) {
-    if (!words::same(element.options[option].title, found.title)) continue;
-    wish.options[index] = option;
-    return {};
-  }
-  return fmt::format("found --keep {}; element {} has no option of that title", typed, element.number);
+  if (found->title.empty()) return {};
+  const auto option = option_titled(element, found->title);
+  if (!option)
+    return fmt::format("found --keep {}; element {} has no option of that title", typed, element.number);
+  wish.options[found->index] = *option;
+  return {};
 }
 
 std::string may_go(Routine& routine, const std::string& typed) {
-  const NamedElement found =
-      element_named(routine, "--optional", typed, "the number of an element, such as 5");
-  if (found.element == nullptr) return found.mistake;
-  if (!found.title.empty()) return fmt::format("found --optional {}; expected a number alone", typed);
-  if (found.element->stays)
-    return fmt::format("found --optional {}; but element {} is to stay", typed, found.element->number);
-  found.element->optional = true;
+  const auto found = element_named(routine, "--optional", typed, "the number of an element, such as 5");
+  if (!found) return found.error();
+  if (!found->title.empty()) return fmt::format("found --optional {}; expected a number alone", typed);
+  Element& element = routine.elements[found->index];
+  if (element.stays)
+    return fmt::format("found --optional {}; but element {} is to stay", typed, element.number);
+  element.optional = true;
   return {};
 }
 
@@ -143,25 +121,20 @@ std::string read_limit(const std::string& typed, const Routine& routine, std::de
   return {};
 }
 
-std::string read_limits(const Asked& asked, const Routine& routine, TypedPlan& plan) {
-  for (const std::string& typed : asked.values("--limit")) {
-    const std::string mistake = read_limit(typed, routine, plan.texts, plan.wish.limits);
-    if (!mistake.empty()) return mistake;
-  }
+// In what was typed for an option that may be given several times.
+std::string first_mistake(const std::vector<std::string>& all, const auto& read) {
+  for (const std::string& typed : all)
+    if (std::string mistake = read(typed); !mistake.empty()) return mistake;
   return {};
 }
 
 std::string apply_keeps(const Asked& asked, Routine& routine, Wish& wish) {
   wish.options.resize(routine.elements.size());
-  for (const std::string& typed : asked.values("--keep")) {
-    const std::string mistake = keep_element(routine, wish, typed);
-    if (!mistake.empty()) return mistake;
-  }
-  for (const std::string& typed : asked.values("--optional")) {
-    const std::string mistake = may_go(routine, typed);
-    if (!mistake.empty()) return mistake;
-  }
-  return {};
+  const std::string mistake = first_mistake(
+      asked.values("--keep"), [&](const std::string& typed) { return keep_element(routine, wish, typed); });
+  if (!mistake.empty()) return mistake;
+  return first_mistake(asked.values("--optional"),
+                       [&](const std::string& typed) { return may_go(routine, typed); });
 }
 
 }  // namespace
@@ -174,7 +147,9 @@ Typed<TypedPlan> typed_plan(const Asked& asked, Routine& routine, Wish& wish) {
   if (!spread) return tl::unexpected(spread.error());
   plan.wish.forecast.spreads = *spread;
   plan.wish.event_limits = !asked.has("--ignore-limits");
-  mistake = read_limits(asked, routine, plan);
+  mistake = first_mistake(asked.values("--limit"), [&](const std::string& typed) {
+    return read_limit(typed, routine, plan.texts, plan.wish.limits);
+  });
   if (mistake.empty()) mistake = apply_keeps(asked, routine, wish);
   if (!mistake.empty()) return tl::unexpected(mistake);
   return plan;

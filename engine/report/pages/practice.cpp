@@ -13,17 +13,18 @@
 #include "tables/quantity.h"
 
 namespace landdrill::report {
+namespace {
 
+// "+0.25", "-0.25", "+0.00".
 std::string off_by(std::optional<double> value) {
   const std::string text = figure(value);
   return text.empty() || text.starts_with('-') ? text : "+" + text;
 }
 
+// "20 %"
 std::string in_per_cent(std::optional<double> share) {
   return share ? landdrill::figure(*share * 100, 0) + " %" : std::string();
 }
-
-namespace {
 
 std::string judges_marks(const JudgeMarks& judges) {
   std::string text;
@@ -41,9 +42,6 @@ std::string distance_text(const PracticeTask& task, const Practised& done) {
 }
 
 PageTable tasks_table(const PracticeTold& told) {
-  const auto for_programs = [](const char* key) {
-    return PageColumn{key, "", Align::words, Wraps::no, Seen::by_programs};
-  };
   PageTable table("marks", {for_programs("routine"),
                             for_programs("panel"),
                             for_programs("line"),
@@ -61,23 +59,16 @@ PageTable tasks_table(const PracticeTold& told) {
     const Practised& done = told.done[i];
     const std::string yours = done.mark ? marked_text(done) : done.late ? "too late" : "skipped";
     table.add({task.routine, task.panel, task.line, task.kind, task.label, task.routine + ", " + task.panel,
-               Entry(yours, marked_text(done)), Entry("", done.late), figure_entry(task.kept),
-               distance_text(task, done), judges_marks(task.judges), Entry("", task.corrected)});
+               Entry(yours, marked_text(done)), done.late, figure_entry(task.kept), distance_text(task, done),
+               judges_marks(task.judges), task.corrected});
   }
   return table;
 }
 
 // A spreadsheet has figures as they are told.
 PageTable tasks_in_csv(const PracticeTold& told) {
-  PageTable table("", {{"routine", ""},
-                       {"panel", ""},
-                       {"line", ""},
-                       {"kind", ""},
-                       {"mark", ""},
-                       {"late", ""},
-                       {"kept", ""},
-                       {"off", ""},
-                       {"corrected", ""}});
+  PageTable table(
+      "", program_columns({"routine", "panel", "line", "kind", "mark", "late", "kept", "off", "corrected"}));
   table.in_csv = true;
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
@@ -105,7 +96,7 @@ Record summary_of(const PracticeReport& report) {
 }
 
 void put_eye(const PracticeReport& report, PageParts& page) {
-  page.fact("summary", {"", summary_of(report)});
+  page.fact("summary", summary_of(report));
   if (!report.bias) return;
   PageTable table("", {{"", ""}, {"", "", Align::words, Wraps::yes}});
   table.add({"bias", off_by(report.bias) + " marks (above the panel is +)"});
@@ -127,7 +118,7 @@ void put_eye(const PracticeReport& report, PageParts& page) {
 
 void put_where(const PracticeReport& report, PageParts& page) {
   constexpr std::string_view by[] = {"kind", "level", "time"};
-  PageTable table("where", {{"by", "", Align::words, Wraps::no, Seen::by_programs},
+  PageTable table("where", {for_programs("by"),
                             {"name", "where", Align::words, Wraps::yes},
                             {"marks", "marks", Align::amount},
                             {"bias", "you are", Align::amount},
@@ -136,7 +127,7 @@ void put_where(const PracticeReport& report, PageParts& page) {
   for (const auto& one : report.where) {
     if (one.by != before) table.add_rule();
     before = one.by;
-    table.add({by[static_cast<std::size_t>(one.by)], one.name, Entry(std::to_string(one.tasks), one.tasks),
+    table.add({by[static_cast<std::size_t>(one.by)], one.name, one.tasks,
                Entry(off_by(one.bias), figure_datum(one.bias)), figure_entry(one.difference)});
   }
   const bool several = report.where.size() > 1;
@@ -150,9 +141,8 @@ void put_against_judges(const PracticeReport& report, PageParts& page) {
                              {"bias", "you are", Align::amount},
                              {"difference", "apart", Align::amount}});
   for (const auto& one : report.judges)
-    table.add({Entry(fmt::format("judge {}", one.judge + 1), one.judge + 1),
-               Entry(std::to_string(one.tasks), one.tasks), Entry(off_by(one.bias), figure_datum(one.bias)),
-               figure_entry(one.difference)});
+    table.add({Entry(fmt::format("judge {}", one.judge + 1), one.judge + 1), one.tasks,
+               Entry(off_by(one.bias), figure_datum(one.bias)), figure_entry(one.difference)});
   if (!table.rows.empty()) page.heading("Against each judge");
   page.add(std::move(table));
 }
@@ -190,9 +180,6 @@ std::string bar_of(const PracticeReport& report) {
 }
 
 PageTable no_sessions() {
-  const auto for_programs = [](const char* key) {
-    return PageColumn{key, "", Align::amount, Wraps::no, Seen::by_programs};
-  };
   return {"sessions",
           {{"number", "", Align::amount},
            {"started", "session"},
@@ -214,12 +201,12 @@ PageTable no_sessions() {
 
 std::vector<Entry> session_row(const PracticePoint& point) {
   const PracticeReport& report = *point.report;
-  return {Entry(std::to_string(point.number), point.number),
+  return {point.number,
           Entry(moment(point.started), point.started),
-          Entry(std::to_string(report.marked), report.marked),
-          Entry("", report.skipped),
-          Entry("", report.late),
-          Entry("", report.corrected),
+          report.marked,
+          report.skipped,
+          report.late,
+          report.corrected,
           Entry(off_by(report.bias), figure_datum(report.bias)),
           figure_entry(report.difference),
           Entry(in_per_cent(report.within_one), figure_datum(report.within_one)),
@@ -235,20 +222,13 @@ std::vector<Entry> session_row(const PracticePoint& point) {
 PageTable sessions_table(const std::vector<PracticePoint>& points) {
   PageTable table = no_sessions();
   for (const PracticePoint& point : points) table.add(session_row(point));
-  table.picture = {
-      Picture::As::curve, "How far off the panel, session by session", "marks", "started", {"difference"}};
   return table;
 }
 
 // A spreadsheet has figures as they are told.
 PageTable sessions_in_csv(const std::vector<PracticePoint>& points) {
-  PageTable table("", {{"started", ""},
-                       {"marked", ""},
-                       {"bias", ""},
-                       {"difference", ""},
-                       {"within_one", ""},
-                       {"order", ""},
-                       {"number", ""}});
+  PageTable table(
+      "", program_columns({"started", "marked", "bias", "difference", "within_one", "order", "number"}));
   table.in_csv = true;
   for (const PracticePoint& point : points) {
     const PracticeReport& report = *point.report;
@@ -272,14 +252,6 @@ Page practice_curve_page(const std::string& trainee, const std::vector<PracticeP
   return page;
 }
 
-namespace {
-
-Entry number_entry(std::size_t number) {
-  return {std::to_string(number), number};
-}
-
-}  // namespace
-
 std::string moment(std::string_view utc) {
   if (utc.size() < 16 || utc.substr(10) == "T00:00:00Z") return std::string(utc.substr(0, 10));
   return fmt::format("{} {} UTC", utc.substr(0, 10), utc.substr(11, 5));
@@ -296,9 +268,8 @@ Page practice_sessions_page(std::string question, const std::vector<PracticeSess
   table.in_csv = true;
   table.hides_empty_columns = true;
   for (const PracticeSessionLine& one : sessions)
-    table.add({one.trainee, one.number == 0 ? Entry() : Entry(std::to_string(one.number), one.number),
-               Entry(moment(one.started), one.started), number_entry(one.lines), number_entry(one.marked),
-               one.did});
+    table.add({one.trainee, one.number == 0 ? Entry() : one.number, Entry(moment(one.started), one.started),
+               one.lines, one.marked, one.did});
   page.add(std::move(table));
   return page;
 }

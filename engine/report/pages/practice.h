@@ -14,13 +14,6 @@
 
 namespace landdrill::report {
 
-// How practice writes what she is off; practice.h is the door.
-
-// "+0.25", "-0.25", "+0.00".
-std::string off_by(std::optional<double> value);
-// "20 %"
-std::string in_per_cent(std::optional<double> share);
-
 struct PracticeTold {
   std::string trainee, started;
   std::span<const PracticeTask> tasks;

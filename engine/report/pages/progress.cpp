@@ -20,32 +20,32 @@ std::string_view what_of(const ProgressPoint& point) {
 }
 
 std::string version_title(const ProgressVersion& version) {
-  const std::string size = fmt::format("{}, difficulty {}", counted(version.elements, "element", "elements"),
-                                       version.declared.text(2));
+  const std::string size =
+      fmt::format("{}, difficulty {}", counted(version.elements, "element"), version.declared.text(2));
   return version.of == 1 ? size : fmt::format("Version {} of {}: {}", version.number, version.of, size);
 }
 
 PageTable no_points() {
   constexpr int roomy = 76;  // a narrower page has no room for what was taken off
-  const auto amount = [](const char* key, const char* heading, Seen seen = Seen::always, int from_width = 0) {
-    return PageColumn{key, heading, Align::amount, Wraps::no, seen, "", 2, from_width};
+  const auto taken_off = [](const char* key) {
+    return PageColumn{key, key, Align::amount, Wraps::no, Seen::always, "", 2, roomy};
   };
   return {"points",
           {{"date", "day"},
            {"what", ""},
            {"title", "", Align::words, Wraps::yes},
-           amount("declared", "", Seen::by_programs),
-           amount("credited", "credited"),
-           amount("mark", "mark"),
-           amount("marked", "", Seen::by_programs),
-           amount("of", "", Seen::by_programs),
-           amount("base_marks", "base"),
-           amount("elements", "", Seen::by_programs),
-           amount("impression", "", Seen::by_programs),
-           amount("sync", "sync", Seen::always, roomy),
-           amount("penalties", "penalties", Seen::always, roomy),
-           amount("total", "total"),
-           amount("announced", "", Seen::by_programs)}};
+           for_programs("declared"),
+           amount_column("credited", "credited"),
+           amount_column("mark", "mark"),
+           for_programs("marked"),
+           for_programs("of"),
+           amount_column("base_marks", "base"),
+           for_programs("elements"),
+           for_programs("impression"),
+           taken_off("sync"),
+           taken_off("penalties"),
+           amount_column("total", "total"),
+           for_programs("announced")}};
 }
 
 std::vector<Entry> point_row(const ProgressPoint& point, int places) {
@@ -55,9 +55,9 @@ std::vector<Entry> point_row(const ProgressPoint& point, int places) {
           point.declared.text(),
           Entry(point.credited.text(2), point.credited.text()),
           figure_entry(point.mark),
-          Entry("", point.marked),
-          Entry("", point.of),
-          Entry(std::to_string(point.base_marks), point.base_marks),
+          point.marked,
+          point.of,
+          point.base_marks,
           text_of(point.elements, places),
           text_of(point.impression, places),
           taken(point.sync),
@@ -71,7 +71,6 @@ PageTable course_table(const ProgressVersion& version) {
   table.in_csv = true;
   for (const ProgressPoint& point : version.points)
     table.add(point_row(point, version.places), point.panel ? Look::total : Look::usual);
-  table.picture = {Picture::As::curve, "Mean mark of an element, day by day", "marks", "date", {"mark"}};
   return table;
 }
 
@@ -92,11 +91,11 @@ PageTable version_parts(const ProgressVersion& version) {
 PageParts version_part(const ProgressVersion& version) {
   PageParts page;
   page.heading(version_title(version));
-  page.fact("version", {"", version.number});
-  page.fact("routine_versions", {"", version.of});
+  page.fact("version", version.number);
+  page.fact("routine_versions", version.of);
   page.fact("kept_at", version.kept_at);
   page.fact("set", version.set);
-  page.fact("elements", {"", version.elements});
+  page.fact("elements", version.elements);
   page.fact("declared", version.declared.text());
   if (version.points.empty()) page.say("not swum yet");
   page.add(course_table(version));

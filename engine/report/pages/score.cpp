@@ -6,7 +6,6 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
-#include "engine/report/pages/score_parts.h"
 #include "engine/routine/timing.h"
 #include "engine/score/account.h"
 #include "engine/score/execution.h"
@@ -53,6 +52,10 @@ std::string text_of(const std::optional<PanelMark>& mark) {
   return mark ? mark->value.text(mark->places) : "";
 }
 
+namespace {
+
+constexpr std::size_t most_missing = 8;
+
 std::vector<std::string> missing_sentences(const Account& account) {
   std::vector<std::string> sentences;
   for (const MissingMarks& missing : account.missing) {
@@ -63,10 +66,6 @@ std::vector<std::string> missing_sentences(const Account& account) {
   }
   return sentences;
 }
-
-namespace {
-
-constexpr std::size_t most_missing = 8;
 
 std::string what_is_lacking(const Account& account) {
   if (account.total.estimate) return "the panel has no total yet";
@@ -141,17 +140,8 @@ Page refused_page(std::string_view file, const Diagnostics& messages) {
 namespace {
 
 std::string_view what_became_of(const JudgeMark& judge) {
-  switch (judge.state) {
-    case JudgeMark::State::kept:
-      return "kept";
-    case JudgeMark::State::dropped_high:
-      return "dropped as highest";
-    case JudgeMark::State::dropped_low:
-      return "dropped as lowest";
-    case JudgeMark::State::absent:
-      return "missing";
-  }
-  return "";
+  constexpr std::string_view words[] = {"kept", "dropped as highest", "dropped as lowest", "missing"};
+  return words[static_cast<std::size_t>(judge.state)];
 }
 
 void add_judges(PageTable& table, const std::string& line, const LineResult& recorded) {
@@ -162,22 +152,17 @@ void add_judges(PageTable& table, const std::string& line, const LineResult& rec
                {"", i + 1},
                given ? judge.mark.text(recorded.mark->places) : "",
                what_became_of(judge),
-               {"", judge.filled}});
+               judge.filled});
   }
 }
 
 }  // namespace
 
 void put_judges(PageParts& page, const Account& account) {
-  PageTable table("panel_marks", {{"line", "line"},
-                                  {"judge", "judge"},
-                                  {"mark", "mark", Align::amount},
-                                  {"state", "state"},
-                                  {"filled", "filled in"}});
+  PageTable table("panel_marks", program_columns({"line", "judge", "mark", "state", "filled"}));
   for (const ElementLine& line : account.elements)
     if (line.recorded) add_judges(table, named(line), *line.recorded);
   for (const AspectLine& line : account.aspects) add_judges(table, line.title, line.recorded);
-  table.picture = {Picture::As::dots, "Marks of the panel", "marks", "line", {"mark"}};
   page.add(std::move(table), Seen::by_programs);
 }
 
@@ -185,7 +170,7 @@ namespace {
 
 // "96 counts, 45.0 s", or the counts alone without a tempo.
 std::string length_words(int counts, const std::optional<Decimal>& seconds) {
-  const std::string words = std::to_string(counts) + (counts == 1 ? " count" : " counts");
+  const std::string words = counted(static_cast<std::size_t>(counts), "count");
   return seconds ? seconds->text(1) + " s (" + words + ")" : words;
 }
 
@@ -213,15 +198,11 @@ std::string time_words(const Account& account) {
 }
 
 PageTable items_table(const Account& account) {
-  PageTable table("items", {{"element", "element"},
-                            {"counts", "counts"},
-                            {"under_counts", "under water"},
-                            {"seconds", "seconds"},
-                            {"under_seconds", "under water"}});
+  PageTable table("items",
+                  program_columns({"element", "counts", "under_counts", "seconds", "under_seconds"}));
   for (const ItemTime& one : account.timing.items) {
     const Datum number = one.item.is_element ? Datum(account.elements.at(one.item.index).number) : Datum();
-    table.add(
-        {{"", number}, {"", one.counts}, {"", one.under}, text_of(one.seconds), text_of(one.under_seconds)});
+    table.add({{"", number}, one.counts, one.under, text_of(one.seconds), text_of(one.under_seconds)});
   }
   return table;
 }
@@ -231,14 +212,14 @@ PageTable items_table(const Account& account) {
 void put_time(PageParts& page, const Account& account) {
   const Timing& timing = account.timing;
   PageParts time;
-  time.fact("counts", {"", timing.counts});
-  time.fact("under_counts", {"", timing.under});
-  time.fact("longest_under_counts", {"", timing.longest_under});
+  time.fact("counts", timing.counts);
+  time.fact("under_counts", timing.under);
+  time.fact("longest_under_counts", timing.longest_under);
   time.fact("seconds", text_of(timing.seconds));
   time.fact("under_seconds", text_of(timing.under_seconds));
   time.fact("longest_under_seconds", text_of(timing.longest_under_seconds));
   time.fact("under_per_cent", text_of(timing.under_share));
-  time.fact("longest_starts_at", {"", timing.items.empty() ? Datum() : Datum(timing.longest_starts)});
+  time.fact("longest_starts_at", timing.items.empty() ? Datum() : Datum(timing.longest_starts));
   time.add(items_table(account), Seen::by_programs);
   page.single("time", std::move(time), Seen::by_programs);
   if (timing.counts == 0) return;

@@ -28,8 +28,6 @@ namespace landdrill::report {
 std::string words_of(const RestsOn& rests_on);
 std::string named(const ElementLine& line);
 std::string text_of(const std::optional<PanelMark>& mark);
-// Whole sentences: "element 2 has no expected mark: add `expect`, or a run".
-std::vector<std::string> missing_sentences(const Account& account);
 
 // One routine as --option, --runs and --panel ask for it. `messages`: about its sheet in `file`.
 Answer score(const Asked& asked, const Routine& routine, const Diagnostics& messages,
@@ -40,5 +38,21 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
 Page score_page(const Account& account, const Diagnostics& objections = {}, std::string_view file = {});
 // Of a sheet that is not scored, for programs: what is wrong with it.
 Page refused_page(std::string_view file, const Diagnostics& messages);
+
+// The parts of the page about a score, top to bottom (score.cpp, score_table.cpp, score_amounts.cpp).
+
+// The table of elements, impression, sync, penalties and total that people read, and whether it says how many points
+// are left on each line.
+void put_score_tables(PageParts& page, const Account& account);
+bool shows_left_points(const Account& account);
+// Below it: the worst line, base marks, the result as announced, where marks come from.
+void put_score_notes(PageParts& page, const Account& account);
+// The same amounts for programs, a table for each kind of line.
+void put_amounts(PageParts& page, const Account& account);
+// Each judge's mark, and whether it was kept; for programs.
+void put_judges(PageParts& page, const Account& account);
+// From estimate to result, step by step and by cause.
+void put_bridge(PageParts& page, const Account& account);
+void put_time(PageParts& page, const Account& account);
 
 }  // namespace landdrill::report

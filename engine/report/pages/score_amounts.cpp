@@ -2,7 +2,6 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/score.h"
-#include "engine/report/pages/score_parts.h"
 #include "engine/score/account.h"
 #include "engine/score/bridge.h"
 #include "tables/quantity.h"
@@ -25,62 +24,30 @@ PageTable amount_lines(std::string key, std::string line, std::vector<PageColumn
   return table;
 }
 
-std::vector<PageColumn> element_columns() {
-  return {{"number", "no."},
-          {"title", "title"},
-          {"kind", "kind"},
-          {"option", "option"},
-          {"declared", "declared"},
-          {"credited", "credited"},
-          {"base_mark", "base mark"},
-          {"mark", "mark"},
-          {"points", "points"},
-          {"left", "left"},
-          {"rests_on", "rests on"},
-          {"recorded_credited", "credited"},
-          {"recorded_base_mark", "base mark"},
-          {"recorded_mark", "mark"},
-          {"recorded_points", "points"},
-          {"difference", "change"},
-          {"worst", "worst"}};
-}
-
 PageTable element_amounts(const Account& account) {
-  PageTable table = amount_lines("elements", "element", element_columns());
+  PageTable table = amount_lines(
+      "elements", "element",
+      program_columns({"number", "title", "kind", "option", "declared", "credited", "base_mark", "mark",
+                       "points", "left", "rests_on", "recorded_credited", "recorded_base_mark",
+                       "recorded_mark", "recorded_points", "difference", "worst"}));
   for (const ElementLine& line : account.elements) {
     const ElementResult& expected = line.expected;
     const ElementResult recorded = line.recorded.value_or(ElementResult{});
-    table.add({{"", line.number},
-               line.title,
-               line.kind,
-               line.option,
-               line.declared.text(difficulty_places),
-               expected.credited.text(difficulty_places),
-               {"", expected.base},
-               text_of(expected.mark),
-               text_of(expected.points, expected.places),
-               text_of(line.left, account.places),
+    table.add({line.number, line.title, line.kind, line.option, line.declared.text(difficulty_places),
+               expected.credited.text(difficulty_places), expected.base, text_of(expected.mark),
+               text_of(expected.points, expected.places), text_of(line.left, account.places),
                line.rests_on ? words_of(*line.rests_on) : "",
-               line.recorded ? recorded.credited.text(difficulty_places) : "",
-               {"", recorded.base},
-               text_of(recorded.mark),
-               text_of(recorded.points, recorded.places),
-               signed_text(line.difference, account.places),
-               {"", line.worst}});
+               line.recorded ? recorded.credited.text(difficulty_places) : "", recorded.base,
+               text_of(recorded.mark), text_of(recorded.points, recorded.places),
+               signed_text(line.difference, account.places), line.worst});
   }
   return table;
 }
 
 PageTable aspect_amounts(const Account& account) {
   PageTable table = amount_lines("impression", "impression",
-                                 {{"title", "title"},
-                                  {"weight", "weight"},
-                                  {"mark", "mark"},
-                                  {"points", "points"},
-                                  {"rests_on", "rests on"},
-                                  {"recorded_mark", "mark"},
-                                  {"recorded_points", "points"},
-                                  {"difference", "change"}});
+                                 program_columns({"title", "weight", "mark", "points", "rests_on",
+                                                  "recorded_mark", "recorded_points", "difference"}));
   for (const AspectLine& line : account.aspects) {
     table.add({line.title, line.weight.text(), text_of(line.expected.mark),
                text_of(line.expected.points, line.expected.places), words_of(line.rests_on),
@@ -93,7 +60,7 @@ PageTable aspect_amounts(const Account& account) {
 // In CSV alone: in JSON these are objects of their own.
 PageTable points_line(std::string line, const Amounts& amounts, int places) {
   PageTable table =
-      amount_lines("", std::move(line), {{"points", ""}, {"recorded_points", ""}, {"difference", ""}});
+      amount_lines("", std::move(line), program_columns({"points", "recorded_points", "difference"}));
   if (amounts.estimate || amounts.recorded)
     table.add({text_of(amounts.estimate, places), text_of(amounts.recorded, places),
                signed_text(amounts.difference, places)});
@@ -136,12 +103,12 @@ void put_amounts(PageParts& page, const Account& account) {
   page.fact("panel", panel_name(account));
   page.section("", totals(account), Seen::by_programs);
   page.add(element_amounts(account), Seen::by_programs);
-  page.fact("elements_together", {"", both(account.together, places)});
+  page.fact("elements_together", both(account.together, places));
   page.add(points_line("elements together", account.together, places), Seen::by_programs);
   page.add(aspect_amounts(account), Seen::by_programs);
-  page.fact("sync", {"", both(account.sync, places)});
+  page.fact("sync", both(account.sync, places));
   page.add(points_line("sync", account.sync, places), Seen::by_programs);
-  page.fact("penalties", {"", both(account.penalties, places)});
+  page.fact("penalties", both(account.penalties, places));
   page.add(points_line("penalties", account.penalties, places), Seen::by_programs);
   page.add(total_line(account), Seen::by_programs);
   page.add(points_line("announced", {{}, account.announced, account.announced_difference}, places),
@@ -151,19 +118,9 @@ void put_amounts(PageParts& page, const Account& account) {
 namespace {
 
 std::string cause_words(Cause cause) {
-  switch (cause) {
-    case Cause::difficulty:
-      return "difficulty credited";
-    case Cause::execution:
-      return "execution mark";
-    case Cause::impression:
-      return "impression mark";
-    case Cause::sync:
-      return "sync errors";
-    case Cause::penalty:
-      return "penalties";
-  }
-  return "";
+  constexpr std::string_view words[] = {"difficulty credited", "execution mark", "impression mark",
+                                        "sync errors", "penalties"};
+  return std::string(words[static_cast<std::size_t>(cause)]);
 }
 
 std::string what_changed(const BridgeStep& step, const Account& account) {
@@ -205,7 +162,6 @@ PageTable steps_table(const Account& account) {
                {step.reached.text(account.places), step.reached.text()}});
   }
   add_end(table, "Panel", bridge.to, account.places);
-  table.picture = {Picture::As::bridge, "From estimate to result", "points", "label", {"change", "reached"}};
   return table;
 }
 
@@ -238,7 +194,7 @@ void put_bridge(PageParts& page, const Account& account) {
   way.add(steps_table(account));
   way.apart();
   way.add(cause_table(account), Seen::by_people);
-  way.fact("by_cause", {"", by_cause(*account.bridge)});
+  way.fact("by_cause", by_cause(*account.bridge));
   page.single("bridge", std::move(way));
 }
 

@@ -3,7 +3,6 @@
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/score.h"
-#include "engine/report/pages/score_parts.h"
 #include "engine/score/account.h"
 #include "engine/score/execution.h"
 #include "tables/quantity.h"
@@ -63,37 +62,28 @@ Extra extra_for(const Account& account, Halves halves) {
   return {halves != Halves::estimate && !panel_alone(account), left};
 }
 
-void add_half(std::vector<PageColumn>& columns, const std::string& before, const std::string& group,
-              bool roomy) {
-  const int gap = roomy ? 2 : 1;
-  columns.push_back(
-      {before + "difficulty", roomy ? "difficulty" : "DD", Align::amount, Wraps::no, Seen::always, group});
-  columns.push_back({before + "mark", "mark", Align::amount, Wraps::no, Seen::always, group, gap});
-  columns.push_back({before + "points", "points", Align::amount, Wraps::no, Seen::always, group, gap});
+void add_half(std::vector<PageColumn>& columns, const std::string& group, bool roomy) {
+  const auto tight = [&](std::string heading) {
+    return PageColumn{"", std::move(heading), Align::amount, Wraps::no, Seen::always, group, roomy ? 2 : 1};
+  };
+  columns.push_back(amount_column("", roomy ? "difficulty" : "DD", group));
+  columns.push_back(tight("mark"));
+  columns.push_back(tight("points"));
 }
 
 std::vector<PageColumn> columns_for(Halves halves, Extra extra) {
   const bool both = halves == Halves::both;
-  std::vector<PageColumn> columns{
-      {"number", "no.", Align::amount},
-      {"line", "element", Align::words, Wraps::yes, Seen::always, "", both ? 1 : 2}};
-  if (halves != Halves::panel) add_half(columns, "", both ? "estimate" : "", !both);
-  if (halves != Halves::estimate) add_half(columns, "recorded_", both ? "panel" : "", !both);
-  if (extra.change)
-    columns.push_back({"difference", "change", Align::amount, Wraps::no, Seen::always, "", both ? 1 : 2});
-  if (extra.left) columns.push_back({"left", "left", Align::amount});
+  const int gap = both ? 1 : 2;
+  std::vector<PageColumn> columns{amount_column("", "no."),
+                                  {"", "element", Align::words, Wraps::yes, Seen::always, "", gap}};
+  if (halves != Halves::panel) add_half(columns, both ? "estimate" : "", !both);
+  if (halves != Halves::estimate) add_half(columns, both ? "panel" : "", !both);
+  if (extra.change) columns.push_back({"", "change", Align::amount, Wraps::no, Seen::always, "", gap});
+  if (extra.left) columns.push_back(amount_column("", "left"));
   return columns;
 }
 
-Picture picture_of(Halves halves, Extra extra) {
-  Picture bars{Picture::As::bars, "What each line is worth", "points", "line", {}};
-  if (halves != Halves::panel) bars.amounts.push_back("points");
-  if (halves != Halves::estimate) bars.amounts.push_back("recorded_points");
-  if (extra.left) bars.amounts.push_back("left");
-  return bars;
-}
-
-// Writes each row straight into the cells of the columns that are shown. Without a key: programs get a table for each
+// Writes each row straight into the cells of the columns that are shown. For people alone: programs get a table for each
 // kind of line instead.
 class ScoreTable {
  public:
@@ -195,7 +185,6 @@ PageTable ScoreTable::made() && {
   add_amounts("Penalties", account_.penalties);
   table_.add_rule();
   add_total();
-  table_.picture = picture_of(halves_, extra_);
   return std::move(table_);
 }
 

@@ -34,8 +34,7 @@ PageTable ShownTable::empty_table() const {
 
 bool ShownTable::is_gap(const CsvRow& row, std::size_t i) const {
   const landdrill::Column* known = column(i);
-  return known != nullptr && known->meaning.ends_with("a gap to fill in") &&
-         cell(row, i).find_first_not_of(" \t") == std::string::npos;
+  return known != nullptr && known->gap && cell(row, i).find_first_not_of(" \t") == std::string::npos;
 }
 
 std::vector<std::string> ShownTable::keys() const {

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <span>
 
-#include "engine/report/face.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
@@ -19,34 +18,14 @@ namespace {
 constexpr int places = 4;
 
 std::string what_to_improve(Gain::What what) {
-  switch (what) {
-    case Gain::What::execution:
-      return "execution mark";
-    case Gain::What::base_chance:
-      return "chance of the base mark";
-    case Gain::What::impression:
-      return "impression mark";
-    case Gain::What::sync:
-    case Gain::What::penalty:
-      return "how many to expect";
-  }
-  return "";
+  constexpr std::string_view words[] = {"execution mark", "chance of the base mark", "impression mark",
+                                        "how many to expect", "how many to expect"};
+  return std::string(words[static_cast<std::size_t>(what)]);
 }
 
 std::string_view gain_word(Gain::What what) {
-  switch (what) {
-    case Gain::What::execution:
-      return "execution";
-    case Gain::What::base_chance:
-      return "base chance";
-    case Gain::What::impression:
-      return "impression";
-    case Gain::What::sync:
-      return "sync";
-    case Gain::What::penalty:
-      return "penalty";
-  }
-  return "";
+  constexpr std::string_view words[] = {"execution", "base chance", "impression", "sync", "penalty"};
+  return words[static_cast<std::size_t>(what)];
 }
 
 std::string gain_name(const Gain& gain) {
@@ -70,8 +49,8 @@ PageTable gains_table(std::span<const Gain> gains) {
                             {"line", "line", words, Wraps::yes},
                             {"what", "what to improve", words, Wraps::yes},
                             {"", "from ... to", words},
-                            {"before", "", amount, Wraps::no, Seen::by_programs},
-                            {"after", "", amount, Wraps::no, Seen::by_programs},
+                            for_programs("before"),
+                            for_programs("after"),
                             {"points", "points", amount}});
   table.in_csv = true;
   for (std::size_t i = 0; i < gains.size(); ++i) {
@@ -155,7 +134,7 @@ ChoosingAnswer train(const Asked& asked, const Routine& routine, const Diagnosti
   if (!price.mistake.empty()) return mistaken(price.mistake);
   const NextPoints next = next_points(routine, price.wish);
   if (!next.obstacles.empty()) return missing_in(routine, next.obstacles);
-  return train_page(next, face_of(routine, messages, std::span(&price.wish, 1)),
+  return train_page(next, face_of(routine, messages, price.wish),
                     static_cast<std::size_t>(lines.units() / Decimal::one));
 }
 

@@ -5,10 +5,10 @@
 #pragma once
 
 #include "engine/choosing/next_point.h"
-#include "engine/report/face.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
+#include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {

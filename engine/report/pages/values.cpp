@@ -21,62 +21,38 @@ namespace {
 
 std::string usable(const Loaded& loaded) {
   const Diagnostics& messages = loaded.diagnostics;
-  if (messages.errors() > 0) return counted(messages.errors(), "error", "errors");
+  if (messages.errors() > 0) return counted(messages.errors(), "error");
   std::string text = "ok";
-  if (messages.warnings() > 0)
-    text = "can be used, with " + counted(messages.warnings(), "warning", "warnings");
+  if (messages.warnings() > 0) text = "can be used, with " + counted(messages.warnings(), "warning");
   if (const std::size_t gaps = gaps_in(*loaded.set); gaps > 0)
-    text += "; " + counted(gaps, "value", "values") + " still to fill in";
+    text += "; " + counted(gaps, "value") + " still to fill in";
   return text;
 }
 
 }  // namespace
 
 Page values_check_page(std::string_view set, const Loaded& loaded) {
-  Page page("values check");
-  page.verbatim("", std::string(set) + ": " + usable(loaded) + "\n");
-  page.fact("set", set);
-  page.fact("can_be_used", {"", loaded.set.has_value()});
-  if (loaded.set) page.fact("to_fill_in", {"", Datum(gaps_in(*loaded.set))});
+  Page page = brief_page("values check", fmt::format("{}: {}\n", set, usable(loaded)),
+                         {{"set", set}, {"can_be_used", loaded.set.has_value()}});
+  if (loaded.set) page.fact("to_fill_in", gaps_in(*loaded.set));
   put_messages(page, loaded.diagnostics);
   return page;
 }
 
-namespace {
-
-// What became of these codes: in a sentence, and as rows.
-class CodesTold {
- public:
-  explicit CodesTold(Page& page) : page_(page) { table_.in_csv = true; }
-
-  void add(const std::vector<std::string>& codes, std::string_view words, std::string_view outcome) {
-    std::string list;
-    for (const std::string& code : codes) {
-      list += (list.empty() ? "" : ", ") + code;
-      table_.add({code, outcome});
-    }
-    if (!codes.empty()) page_.say(std::string(words) + " (" + std::to_string(codes.size()) + "): " + list);
-  }
-  void finish() {
-    if (table_.rows.empty()) page_.say("Nothing to fill in.");
-    page_.add(std::move(table_), Seen::by_programs);
-  }
-
- private:
-  Page& page_;
-  PageTable table_{"codes", {{"code", "code"}, {"outcome", "outcome"}}};
-};
-
-}  // namespace
-
 Page values_fill_page(const Filled& outcome, std::string_view written_into) {
   Page page("values fill");
-  CodesTold codes(page);
-  codes.add(outcome.filled, "Filled in", "filled");
-  codes.add(outcome.added, "New in the set", "added");
-  codes.add(outcome.unchanged, "The same as before", "unchanged");
-  codes.add(outcome.still_missing, "Still missing", "missing");
-  codes.finish();
+  PageTable codes("codes", program_columns({"code", "outcome"}));
+  codes.in_csv = true;
+  const auto add = [&](const std::vector<std::string>& all, std::string_view words, std::string_view what) {
+    if (!all.empty()) page.say(fmt::format("{} ({}): {}", words, all.size(), fmt::join(all, ", ")));
+    for (const std::string& code : all) codes.add({code, what});
+  };
+  add(outcome.filled, "Filled in", "filled");
+  add(outcome.added, "New in the set", "added");
+  add(outcome.unchanged, "The same as before", "unchanged");
+  add(outcome.still_missing, "Still missing", "missing");
+  if (codes.rows.empty()) page.say("Nothing to fill in.");
+  page.add(std::move(codes), Seen::by_programs);
   page.apart();
   page.say(written_into.empty()
                ? "Nothing is written yet: --write writes into the set, --to FOLDER into a new one."
@@ -98,9 +74,6 @@ std::string edit_told(const HistoryLine& edit) {
 }
 
 PageTable edits_table(const std::vector<HistoryLine>& edits) {
-  const auto for_programs = [](std::string key) {
-    return PageColumn{std::move(key), "", Align::words, Wraps::no, Seen::by_programs};
-  };
   PageTable table("edits", {{"number", "no.", Align::amount},
                             {"at", "at"},
                             {"", "edit", Align::words, Wraps::yes},
@@ -113,16 +86,8 @@ PageTable edits_table(const std::vector<HistoryLine>& edits) {
                             {"undone", ""}});
   table.in_csv = true;
   for (const HistoryLine& edit : edits)
-    table.add({{std::to_string(edit.number), edit.number},
-               edit.at,
-               edit_told(edit),
-               edit.table,
-               edit.key,
-               edit.column,
-               edit.before,
-               edit.after,
-               edit.why,
-               edit.undone ? "undone" : ""},
+    table.add({edit.number, edit.at, edit_told(edit), edit.table, edit.key, edit.column, edit.before,
+               edit.after, edit.why, edit.undone ? "undone" : ""},
               Look::usual, edit.companion ? Seen::by_programs : Seen::always);
   return table;
 }
@@ -140,31 +105,20 @@ Page values_history_page(std::string_view set, const std::vector<HistoryLine>& e
 
 namespace {
 
-// An amount of things, or nothing.
-Entry count_if_any(std::optional<std::size_t> number) {
-  return number ? Entry(std::to_string(*number), Datum(*number)) : Entry();
-}
-
 PageTable sets_table(const std::vector<ListedSet>& sets) {
   PageTable table("sets", {{"name", "name"},
                            {"title", "title", Align::words, Wraps::yes},
                            {"edition", "edition", Align::words, Wraps::yes},
                            {"rows", "rows", Align::amount},
                            {"edits", "edits", Align::amount},
-                           {"place", "", Align::words, Wraps::no, Seen::by_programs},
-                           {"hidden", "", Align::words, Wraps::no, Seen::by_programs},
+                           for_programs("place"),
+                           for_programs("hidden"),
                            {"", "place", Align::amount}});
   table.in_csv = true;
   table.hides_empty_columns = true;
   for (const ListedSet& set : sets)
-    table.add({set.name,
-               set.title,
-               set.edition,
-               count_if_any(set.rows),
-               count_if_any(set.edits),
-               set.place,
-               {"", Datum::texts(set.hidden)},
-               set.origin == 0 ? "" : std::to_string(set.origin)});
+    table.add({set.name, set.title, set.edition, set.rows, set.edits ? Entry(*set.edits) : Entry(), set.place,
+               Datum::texts(set.hidden), set.origin == 0 ? "" : std::to_string(set.origin)});
   return table;
 }
 
@@ -252,15 +206,8 @@ Page values_missing_page(const MissingValues& missing) {
 namespace {
 
 std::string_view change_word(RowChange::What what) {
-  switch (what) {
-    case RowChange::What::added:
-      return "new";
-    case RowChange::What::gone:
-      return "gone";
-    case RowChange::What::changed:
-      return "changed";
-  }
-  return "";
+  using enum RowChange::What;
+  return what == added ? "new" : what == gone ? "gone" : "changed";
 }
 
 PageTable changes_table(const SetComparison& changes) {
@@ -309,10 +256,6 @@ void put_moves(Page& page, const ComparedSets& compared) {
   page.add(moves_table(compared.moves), seen);
 }
 
-}  // namespace
-
-namespace {
-
 std::string cell_told(const CellChange& cell) {
   const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
   return cell.column + (cell.before == cell.after
@@ -335,9 +278,7 @@ Page values_change_page(std::string question, std::string_view set, const RowCha
   text += change.cells.empty() ? "all tables\n" : cell_told(change.cells.front());
   for (std::size_t i = 1; edit && i < change.cells.size(); ++i)
     text += fmt::format("  its {} is now \"{}\"\n", change.cells[i].column, change.cells[i].after);
-  Page page(std::move(question));
-  page.verbatim("", std::move(text));
-  page.fact("set", set);
+  Page page = brief_page(std::move(question), std::move(text), {{"set", set}});
   RowChange real = change;
   std::erase_if(real.cells, [](const CellChange& cell) { return cell.before == cell.after; });
   const bool as_it_was = real.cells.empty() && !change.cells.empty();
@@ -346,34 +287,27 @@ Page values_change_page(std::string question, std::string_view set, const RowCha
 }
 
 Page values_copy_page(std::string question, const CopiedSet& copied) {
-  Page page(std::move(question));
-  page.verbatim("", fmt::format("{} is written into {}. In a sheet beside it, the line is\n  values {}\n",
-                                copied.set, copied.folder, copied.name));
-  page.fact("set", copied.set);
-  page.fact("written_into", copied.folder);
-  page.fact("name", copied.name);
-  return page;
+  return brief_page(std::move(question),
+                    fmt::format("{} is written into {}. In a sheet beside it, the line is\n  values {}\n",
+                                copied.set, copied.folder, copied.name),
+                    {{"set", copied.set}, {"written_into", copied.folder}, {"name", copied.name}});
 }
 
 Page values_import_page(const ImportedSet& imported) {
-  Page page("values import");
-  page.verbatim("",
-                imported.already_there
-                    ? fmt::format("{} is in {} already\n", imported.set, imported.season)
-                    : fmt::format("{}: {} rows are in {}\n", imported.set, imported.rows, imported.season));
-  page.fact("set", imported.set);
-  page.fact("season", imported.season);
-  page.fact("rows", {"", imported.rows});
-  page.fact("already_there", {"", imported.already_there});
-  return page;
+  return brief_page(
+      "values import",
+      imported.already_there
+          ? fmt::format("{} is in {} already\n", imported.set, imported.season)
+          : fmt::format("{}: {} rows are in {}\n", imported.set, imported.rows, imported.season),
+      {{"set", imported.set},
+       {"season", imported.season},
+       {"rows", imported.rows},
+       {"already_there", imported.already_there}});
 }
 
 Page values_remove_page(std::string_view set, std::string_view season) {
-  Page page("values remove");
-  page.verbatim("", fmt::format("{} is no longer in {}\n", set, season));
-  page.fact("set", set);
-  page.fact("season", season);
-  return page;
+  return brief_page("values remove", fmt::format("{} is no longer in {}\n", set, season),
+                    {{"set", set}, {"season", season}});
 }
 
 Page values_compare_page(const ComparedSets& compared) {
@@ -412,7 +346,7 @@ void put_tables(PageParts& page, const std::vector<ShownTable>& tables) {
   }
   if (gaps == 0) return;
   page.apart();
-  page.say("Still to fill in: " + std::to_string(gaps) + (gaps == 1 ? " gap." : " gaps."));
+  page.say("Still to fill in: " + counted(gaps, "gap") + ".");
 }
 
 std::string hint_for(std::string_view typed, const std::vector<std::string>& known) {

@@ -12,7 +12,7 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/routine/resolve.h"
-#include "engine/score/moves.h"
+#include "engine/score/totals.h"
 #include "tables/compare_sets.h"
 #include "tables/fill.h"
 #include "tables/load.h"

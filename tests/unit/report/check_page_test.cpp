@@ -3,8 +3,7 @@
 #include <boost/json.hpp>
 
 #include "engine/report/pages/check.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "grammar/print.h"
 #include "sample.h"
 

@@ -3,10 +3,8 @@
 #include "engine/report/pages/compare.h"
 #include "engine/report/pages/forecast.h"
 #include "engine/report/pages/plan.h"
-#include "engine/report/pages/plan_wish.h"
 #include "engine/report/pages/train.h"
-#include "engine/report/render_csv.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill::report {

@@ -1,9 +1,7 @@
 #include <gtest/gtest.h>
 
 #include "choosing_sample.h"
-#include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 
 namespace landdrill::report {
 namespace {

@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "engine/report/pages/score.h"
-#include "engine/report/render_csv.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {

@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {

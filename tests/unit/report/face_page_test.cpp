@@ -3,8 +3,7 @@
 #include <boost/json.hpp>
 
 #include "engine/report/pages/face.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {

@@ -10,7 +10,7 @@ namespace {
 using enum Align;
 
 TEST(Grid, PutsDecimalPointsInOneLine) {
-  Grid grid({{"element"}, {"points", amount}});
+  Grid grid({{"", "element"}, {"", "points", amount}});
   grid.add({"Undertow", "38.0625"});
   grid.add({"Lantern", "9.5"});
   grid.add({"Penalties", "-12"});
@@ -22,7 +22,7 @@ TEST(Grid, PutsDecimalPointsInOneLine) {
 }
 
 TEST(Grid, PutsWordsInAnAmountColumnAtTheRightEdge) {
-  Grid grid({{"element"}, {"DD", amount}});
+  Grid grid({{"", "element"}, {"", "DD", amount}});
   grid.add({"Undertow", "4.25"});
   grid.add({"Performance", "x 3"});
   EXPECT_EQ(grid.text(80),
@@ -32,7 +32,7 @@ TEST(Grid, PutsWordsInAnAmountColumnAtTheRightEdge) {
 }
 
 TEST(Grid, AlignsWideAndAccentedTitles) {
-  Grid grid({{"element"}, {"points", amount}});
+  Grid grid({{"", "element"}, {"", "points", amount}});
   grid.add({"水の精", "1.5"});
   grid.add({"Élan", "10.5"});
   EXPECT_EQ(grid.text(80),
@@ -42,7 +42,7 @@ TEST(Grid, AlignsWideAndAccentedTitles) {
 }
 
 TEST(Grid, WrapsTheColumnThatMay) {
-  Grid grid({{"element", words, true}, {"points", amount}});
+  Grid grid({{"", "element", words, Wraps::yes}, {"", "points", amount}});
   grid.add({"The long way down", "9.5"});
   EXPECT_EQ(grid.text(17),
             "element    points\n"
@@ -51,7 +51,7 @@ TEST(Grid, WrapsTheColumnThatMay) {
 }
 
 TEST(Grid, NeverDrawsALineWiderThanAskedWhileThereIsAColumnToWrap) {
-  Grid grid({{"element", words, true}, {"why", words, true}, {"points", amount}});
+  Grid grid({{"", "element", words, Wraps::yes}, {"", "why", words, Wraps::yes}, {"", "points", amount}});
   grid.add(
       {"The long way down the river and back", "because of the bent knee and the short spin", "-34.5833"});
   for (int width = 14; width < 100; ++width)
@@ -59,10 +59,10 @@ TEST(Grid, NeverDrawsALineWiderThanAskedWhileThereIsAColumnToWrap) {
 }
 
 TEST(Grid, PutsAGroupsHeadingAboveItsFirstColumn) {
-  Grid grid({{"element"},
-             {"mark", amount, false, "estimate"},
-             {"points", amount, false, "estimate"},
-             {"mark", amount, false, "panel"}});
+  Grid grid({{"", "element"},
+             {"", "mark", amount, Wraps::no, Seen::always, "estimate"},
+             {"", "points", amount, Wraps::no, Seen::always, "estimate"},
+             {"", "mark", amount, Wraps::no, Seen::always, "panel"}});
   grid.add({"Undertow", "7.25", "38.0625", "6.75"});
   EXPECT_EQ(grid.text(80),
             "          estimate       panel\n"
@@ -71,11 +71,11 @@ TEST(Grid, PutsAGroupsHeadingAboveItsFirstColumn) {
 }
 
 TEST(Grid, WithoutRowsIsEmpty) {
-  EXPECT_EQ(Grid({{"element"}}).text(80), "");
+  EXPECT_EQ(Grid({PageColumn{"", "element"}}).text(80), "");
 }
 
 TEST(Grid, ColoursWholeLinesAndOnlyWhenAsked) {
-  Grid grid({{"element"}});
+  Grid grid({PageColumn{"", "element"}});
   grid.add({"Total"}, Look::total);
   EXPECT_EQ(grid.text(80, true), "element\n\x1b[1mTotal\x1b[0m\n");
   EXPECT_EQ(grid.text(80, false), "element\nTotal\n");

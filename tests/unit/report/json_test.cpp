@@ -3,7 +3,7 @@
 #include <boost/json.hpp>
 
 #include "engine/report/pages/score.h"
-#include "engine/report/render_json.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {

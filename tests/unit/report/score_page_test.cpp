@@ -4,7 +4,7 @@
 #include <set>
 
 #include "engine/report/pages/score.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "sample.h"
 
 namespace landdrill::report {

@@ -12,9 +12,6 @@
 #include "engine/report/pages/practice.h"
 #include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
-#include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
 #include "sample.h"
 
 namespace landdrill::report {
@@ -141,24 +138,6 @@ TEST(JudgesReport, GivesOtherProgramsEveryNumber) {
             exact_figure(*views[0].views[0].intraclass.forms[1].value));
   const std::string csv = judges_report(views, Format::csv, {});
   EXPECT_TRUE(holds(csv, "\"icc(2,1)\"") || holds(csv, ",icc(2"));
-}
-
-TEST(JudgesReport, DrawsEachJudgesBiasWithItsInterval) {
-  const PanelRule rule = rule_of_three();
-  const Answer page = judges(Asked("judges"), meet(rule, 12));
-  const auto& meets = std::get<Section>(page->all().front().what);
-  for (const PagePart& part : meets.inside.all()) {
-    const auto* view = std::get_if<Section>(&part.what);
-    if (view == nullptr) continue;
-    for (const PagePart& one : view->inside.all()) {
-      const auto* table = std::get_if<PageTable>(&one.what);
-      if (table == nullptr || table->key != "judges") continue;
-      EXPECT_EQ(table->picture.as, Picture::As::dots);
-      EXPECT_EQ(table->picture.label, "judge");
-      return;
-    }
-  }
-  FAIL() << "there is no table of judges";
 }
 
 TEST(JudgesReport, PutsPanelsOfTheSameJudgesTogetherWhereThatIsAsked) {

@@ -5,9 +5,7 @@
 
 #include <boost/json.hpp>
 
-#include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
+#include "engine/report/render.h"
 #include "sample.h"
 #include "tables/decimal.h"
 #include "tests/unit/kit/kit.h"

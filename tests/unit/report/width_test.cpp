@@ -70,12 +70,6 @@ TEST(Width, CountsAWideLetterWhereverItStands) {
   }
 }
 
-TEST(Width, KnowsWhatIsPlainAlready) {
-  EXPECT_TRUE(is_plain("Tarn Open ~ 7.25"));
-  EXPECT_TRUE(is_plain(""));
-  for (const std::string_view other : {"a\tb", "a\x1b[1m", "Größe", "\x7f"}) EXPECT_FALSE(is_plain(other));
-}
-
 TEST(Width, SpellsOutWhatCouldSteerATerminal) {
   EXPECT_EQ(plain("a\x1b[31mb"), "a\\x1b[31mb");
   EXPECT_EQ(plain("a\tb\nc"), "a b c");

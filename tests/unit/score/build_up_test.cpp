@@ -235,7 +235,7 @@ TEST_P(BuildUpOf, AddsUpToItsTotal) {
 TEST_P(BuildUpOf, AddsUpToItsSyncErrorsAndItsPenalties) {
   for_each_tree([](const Step& tree, const Score& score) {
     for (const Role role : {Role::sync, Role::penalty}) {
-      const Step* taken = tree.find(role);
+      const Step* taken = tree.at(role == Role::sync ? "sync" : "penalties");
       const Points off = role == Role::sync ? score.sync : score.penalties;
       ASSERT_EQ(taken == nullptr, off == Points());
       if (taken == nullptr) continue;

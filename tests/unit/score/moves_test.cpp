@@ -1,4 +1,4 @@
-#include "engine/score/moves.h"
+#include "engine/score/totals.h"
 
 #include <gtest/gtest.h>
 
