@@ -8,8 +8,6 @@
 #include <set>
 
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/output.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/render.h"
 #include "grammar/calendar.h"
@@ -17,10 +15,6 @@
 
 namespace landdrill::cli {
 namespace {
-
-std::string value_if_any(const Call& call, std::string_view name) {
-  return has_option(call.command, name) ? std::string(call.given.value(name)) : std::string();
-}
 
 // The events of the routines in the book, "duet-free, solo-free"; empty when the wanted one is among them.
 std::string other_events(const Book& book, const std::string& wanted) {
@@ -43,10 +37,10 @@ WishRead book_wish(const Call& call, std::size_t words) {
   WishRead read;
   for (std::size_t i = words; i < call.given.operands.size(); ++i)
     read.wish.words += (i == words ? "" : " ") + call.given.operands[i];
-  read.wish.event = value_if_any(call, "--event");
-  read.wish.from = value_if_any(call, "--from");
-  read.wish.until = value_if_any(call, "--until");
-  read.wish.all_versions = has_option(call.command, "--all") && call.given.has("--all");
+  read.wish.event = call.given.value("--event");
+  read.wish.from = call.given.value("--from");
+  read.wish.until = call.given.value("--until");
+  read.wish.all_versions = call.given.has("--all");
   for (const std::string* date : {&read.wish.from, &read.wish.until}) {
     if (!date->empty() && !is_written_day(*date))
       read.mistake = fmt::format(
@@ -127,6 +121,14 @@ int version_number(std::string_view text) {
   int number = 0;
   const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), number);
   return error == std::errc() && end == text.data() + text.size() && number > 0 ? number : 0;
+}
+
+std::string shell_quoted(std::string_view text) {
+  constexpr std::string_view plain = "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789-_./";
+  if (!text.empty() && text.find_first_not_of(plain) == text.npos) return std::string(text);
+  std::string quoted = "'";
+  for (const char c : text) quoted += c == '\'' ? std::string("'\\''") : std::string(1, c);
+  return quoted + "'";
 }
 
 }  // namespace landdrill::cli

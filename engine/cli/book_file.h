@@ -7,9 +7,7 @@
 #include <functional>
 
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
-#include "engine/cli/messages.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/report/pages/book.h"
 #include "engine/season/as_swum.h"
 #include "grammar/diagnostics.h"
@@ -31,10 +29,10 @@ Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&
 // Says that the book has nothing of that, and which events it has when one was asked for in vain; Exit::ok.
 Exit nothing_found(Call& call, const Book& book, const BookWish& wish);
 
-// What a call asks of the book, of each version of a routine as it was swum.
+// What a call asks of the book, of each version of a routine as it was swum:
 //
 //   return with_swum(call, make, take, [&](const Book&, const BookWish&, Exit worst) { ...; return worst; });
-
+//
 // `make` and `take` as AsSwum::for_each has them, and `print(book, wish, worst)` at the end; says so when there is
 // nothing.
 template <class Make, class Take, class Print>
@@ -64,5 +62,8 @@ void tell_added(Call& call, const report::BookAdded& added);
 
 // "3" -> 3; 0 when it is no number that a version can have.
 int version_number(std::string_view text);
+
+// A word of a command as a shell reads it again: club.season; 'Tarn Open'.
+std::string shell_quoted(std::string_view text);
 
 }  // namespace landdrill::cli

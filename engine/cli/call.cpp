@@ -1,14 +1,66 @@
 #include "engine/cli/call.h"
 
 #include <fmt/format.h>
+#include <sys/ioctl.h>
+#include <unistd.h>
 
-#include "engine/cli/exit.h"
+#include <algorithm>
+#include <cstdlib>
 
 namespace landdrill::cli {
+namespace {
+
+// `wish` is auto, always or never; auto means: on a terminal, unless NO_COLOR is set or TERM is dumb.
+bool wants_colour(std::string_view wish, int descriptor) {
+  if (wish == "always") return true;
+  if (wish == "never") return false;
+  const char* no_colour = std::getenv("NO_COLOR");
+  const char* terminal = std::getenv("TERM");
+  if (no_colour != nullptr && *no_colour != '\0') return false;
+  if (terminal == nullptr || std::string_view(terminal) == "dumb") return false;
+  return isatty(descriptor) == 1;
+}
+
+// Columns of a page: those of the terminal, from 60 to 120; 80 when it is none.
+int page_width(int descriptor) {
+  winsize seen{};
+  if (ioctl(descriptor, TIOCGWINSZ, &seen) != 0 || seen.ws_col == 0) return 80;
+  return std::clamp<int>(seen.ws_col, 60, 120);
+}
+
+}  // namespace
 
 Exit misused(Call& call, const std::string& mistake) {
   call.streams.say(fmt::format("landdrill {}: {}\n", call.command.words, mistake));
   return Exit::usage;
+}
+
+Exit refuse(Call& call, const Trouble& trouble) {
+  call.streams.say("landdrill: " + to_string(trouble));
+  return Exit::environment;
+}
+
+report::TextWish page_wish(const Call& call) {
+  report::TextWish wish;
+  wish.width = page_width(call.streams.out.descriptor());
+  wish.colour = wants_colour(call.given.value("--colour", "auto"), call.streams.out.descriptor());
+  wish.full = call.given.has("--full");
+  return wish;
+}
+
+report::Format format_of(const Call& call) {
+  const std::string_view typed = call.given.value("--format", "text");
+  return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
+}
+
+report::JsonLayout layout_of(std::size_t pages) {
+  return pages > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented;
+}
+
+void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
+  const report::Format format = format_of(call);
+  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
+                                                        : render(page, format, page_wish(call)));
 }
 
 }  // namespace landdrill::cli

@@ -1,23 +1,88 @@
-// One call of the program: which command, with what, and where its answer goes.
+// A command of the program, and one call of it: with what, and where its answer goes.
+//
+//   Exit train(Call& call) {
+//     if (call.given.operands.empty()) return misused(call, "FILE is missing");
+//     print_page(call, page);          // as --format, --colour, --full and the terminal say
 #pragma once
 
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
 
-#include "engine/cli/command_table.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/output.h"
+#include "engine/cli/output.h"  // IWYU pragma: export
+#include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/render.h"
+#include "engine/report/render.h"
+#include "engine/report/render.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
+
+struct Call;
+
+// What a shell can offer for a word of the command line.
+enum class Offers { nothing, files, folders, sets, tables, commands };
+
+// `--panel NAME|DATE|none`, or a flag when `value` is empty.
+struct OptionRow {
+  std::string_view name;
+  std::string_view value;
+  std::string_view help;
+  std::string_view choices = {};  // blanks between them; empty: anything
+  Offers offers = Offers::nothing;
+  bool repeatable = false;
+  std::string_view also = {};  // another spelling
+};
+
+inline constexpr std::size_t any_number = 1'000'000'000;
+
+// An operand: least and most are how many of it there may be.
+struct OperandRow {
+  std::string_view name;
+  std::string_view help;
+  std::size_t least = 1;
+  std::size_t most = 1;
+  Offers offers = Offers::nothing;
+};
+
+struct Example {
+  std::string_view command;
+  std::string_view says;
+};
+
+struct Command {
+  std::string_view words;    // "values show"
+  std::string_view summary;  // one line, no full stop
+  std::string_view story;    // a paragraph or more for help and man page
+  std::vector<OperandRow> operands;
+  std::vector<const OptionRow*> options;
+  std::vector<Example> examples;
+  Exit (*run)(Call&);
+  bool hidden = false;
+};
 
 struct Call {
   const Command& command;
   report::Asked given;
   Streams& streams;
 };
+
+// Prints a mistake of the command line; Exit::usage.
+Exit misused(Call& call, const std::string& mistake);
+// Prints a trouble; Exit::environment.
+Exit refuse(Call& call, const Trouble& trouble);
+
+report::TextWish page_wish(const Call& call);
+// Of a command with --format.
+report::Format format_of(const Call& call);
+// Several objects stand one a line.
+report::JsonLayout layout_of(std::size_t pages);
+// As it is asked for. `layout`: of JSON.
+void print_page(Call& call, const report::Page& page,
+                report::JsonLayout layout = report::JsonLayout::indented);
 
 // The functions of the command table, one file each in commands/.
 Exit score(Call& call);
@@ -63,10 +128,5 @@ Exit practice_export(Call& call);
 Exit help(Call& call);
 Exit man(Call& call);
 Exit completions(Call& call);
-
-// A command line that cannot be followed: says so on standard error.
-
-// Prints a mistake of the command line; Exit::usage.
-Exit misused(Call& call, const std::string& mistake);
 
 }  // namespace landdrill::cli

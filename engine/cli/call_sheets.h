@@ -1,5 +1,8 @@
-// The sheets that a call names, one after the other. Troubles and value sets that cannot be used are printed as they
-// are met.
+// What a call names: value sets, from folders or from the season file, each read once; and sheets, one after the other.
+// Troubles and value sets that cannot be used are printed as they are met.
+//
+//   Values values(call);
+//   auto set = values.of_operand("kingfisher-2026");   // (*set)->loaded.set
 //
 //   CallSheets sheets(call);
 //   while (sheets.reader().next()) ...
@@ -10,13 +13,45 @@
 #include <vector>
 
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/face.h"
+#include "engine/season/season_sets.h"
 #include "grammar/diagnostics.h"
+#include "tables/folder.h"
+#include "tables/store/season.h"
 
 namespace landdrill::cli {
+
+class Values {
+ public:
+  // Heeds --values and --season as far as the command has them.
+  explicit Values(const Call& call);
+
+  // Where those of sheets come from.
+  ValueSets& of_sheets();
+  SetFolders& folders() { return folders_; }
+  // The set that an operand names: a folder when it has a `/` in it, else a name.
+  Result<const ReadSet*> of_operand(const std::string& operand);
+
+  bool in_season() const { return !season_.file().empty(); }
+  // Only with --season.
+  const std::string& season_file() const { return season_.file(); }
+  Result<Season*> season(Season::Mode mode) { return season_.season(mode); }
+
+ private:
+  SetFolders folders_;
+  SeasonSets season_;
+};
+
+// What reports say of where the set is from.
+report::ValuesPlace values_place(const ReadSet& set);
+// A report with that as its last words.
+report::Page with_place(report::Page page, const ReadSet& set);
+
+// Prints the mistakes of a set that cannot be used; Exit::errors.
+Exit refuse_set(Call& call, const ReadSet& set);
 
 class CallSheets {
  public:
@@ -45,7 +80,6 @@ bool all_readable(Call& call, const std::vector<std::string>& files);
 //   OneRoutine one(call, "duet.sheet");
 //   if (!one) return one.exit();
 //   one.routine()
-
 class OneRoutine {
  public:
   // Heeds what CallSheets heeds.

@@ -1,8 +1,9 @@
 // What the rows of the command table share, and the groups of commands that it is put together from.
 #pragma once
 
+#include <vector>
+
 #include "engine/cli/call.h"
-#include "engine/cli/command_table.h"
 
 namespace landdrill::cli {
 
@@ -46,16 +47,13 @@ inline constexpr OperandRow book_operand = {"BOOK", "the season book: a season f
 inline constexpr OperandRow words_operand = {"WORDS", "words of the title of a routine or a meet", 0,
                                              any_number};
 
-// rows_of_sheets.cpp: one sheet or many, as they are.
-std::vector<Command> sheet_commands();
-// rows_of_sheets.cpp: what to swim, with which odds, and what to train.
-std::vector<Command> choosing_commands();
+// rows_of_sheets.cpp: one sheet or many as they are; what to swim, with which odds, and what to train.
+extern const std::vector<Command> sheet_commands;
 // rows_of_sets.cpp: value sets in folders, and in a season file.
-std::vector<Command> set_commands();
-std::vector<Command> season_commands();
+extern const std::vector<Command> set_commands;
 // rows_of_book.cpp: what the club swam, kept in the season file.
-std::vector<Command> book_commands();
+extern const std::vector<Command> book_commands;
 // rows_of_practice.cpp: practice for officials.
-std::vector<Command> practice_commands();
+extern const std::vector<Command> practice_commands;
 
 }  // namespace landdrill::cli

@@ -24,46 +24,42 @@ constexpr Group grouped[] = {
     {"values", "Value sets", "value sets: list, show, check, change"},
 };
 
-std::vector<Command> other_commands() {
-  return {
-      {"help",
-       "this list, or everything about one command",
-       "The same as --help after a command.",
-       {{"COMMAND", "the command's words", 0, any_number, Offers::commands}},
-       {&markdown_option},
-       {{"landdrill help", "all commands"}, {"landdrill help values edit", "one command"}},
-       help},
-      {"man",
-       "the manual page, for man",
-       "",
-       {},
-       {},
-       {{"landdrill man > landdrill.1", "as cmake --install does"}},
-       man,
-       true},
-      {"completions",
-       "what a shell needs to complete command lines",
-       "",
-       {{"SHELL", "bash, zsh or fish"}},
-       {},
-       {{"landdrill completions bash > landdrill", "as cmake --install does"}},
-       completions,
-       true},
-  };
-}
-
-std::vector<Command> all_commands() {
-  std::vector<Command> all;
-  for (auto* part : {sheet_commands, choosing_commands, set_commands, season_commands, book_commands,
-                     practice_commands, other_commands})
-    for (Command& command : part()) all.push_back(std::move(command));
-  return all;
-}
+const std::vector<Command> other_commands = {
+    {"help",
+     "this list, or everything about one command",
+     "The same as --help after a command.",
+     {{"COMMAND", "the command's words", 0, any_number, Offers::commands}},
+     {&markdown_option},
+     {{"landdrill help", "all commands"}, {"landdrill help values edit", "one command"}},
+     help},
+    {"man",
+     "the manual page, for man",
+     "",
+     {},
+     {},
+     {{"landdrill man > landdrill.1", "as cmake --install does"}},
+     man,
+     true},
+    {"completions",
+     "what a shell needs to complete command lines",
+     "",
+     {{"SHELL", "bash, zsh or fish"}},
+     {},
+     {{"landdrill completions bash > landdrill", "as cmake --install does"}},
+     completions,
+     true},
+};
 
 }  // namespace
 
 const std::vector<Command>& commands() {
-  static const std::vector<Command> all = all_commands();
+  static const std::vector<Command> all = [] {
+    std::vector<Command> rows;
+    for (const auto* part :
+         {&sheet_commands, &set_commands, &book_commands, &practice_commands, &other_commands})
+      rows.insert(rows.end(), part->begin(), part->end());
+    return rows;
+  }();
   return all;
 }
 
@@ -80,11 +76,6 @@ std::span<const Group> groups() {
 
 std::span<const Example> exit_codes() {
   return exit_rows;
-}
-
-bool has_option(const Command& command, std::string_view name) {
-  return std::any_of(command.options.begin(), command.options.end(),
-                     [&](const OptionRow* one) { return one->name == name; });
 }
 
 std::string spelled(const OperandRow& operand) {

@@ -1,10 +1,11 @@
-#include "engine/cli/completions.h"
-
+// Completions for bash, zsh and fish, made from the command table.
 #include <fmt/format.h>
 
 #include <algorithm>
 
+#include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
+#include "engine/cli/help.h"
 #include "tables/columns.h"
 
 namespace landdrill::cli {

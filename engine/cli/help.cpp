@@ -4,7 +4,10 @@
 
 #include <algorithm>
 
+#include "engine/cli/arguments.h"
+#include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
+#include "engine/report/width.h"
 
 namespace landdrill::cli {
 namespace {
@@ -66,26 +69,13 @@ std::string exit_section() {
 }  // namespace
 
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
-  std::string result, line(indent, ' ');
-  bool empty = true;
-  const auto end_line = [&] {
-    result += (empty ? std::string() : line) + "\n";
-    line.assign(indent, ' ');
-    empty = true;
-  };
-  for (std::size_t at = 0; at < text.size();) {
-    const std::size_t end = std::min(text.find_first_of(" \n", at), text.size());
-    const std::string_view word = text.substr(at, end - at);
-    if (!empty && line.size() + 1 + word.size() > width) end_line();
-    if (!word.empty()) {
-      line += empty ? "" : " ";
-      line += word;
-      empty = false;
-    }
-    if (end < text.size() && text[end] == '\n') end_line();
-    at = end + 1;
+  std::string result;
+  while (!text.empty()) {
+    const std::size_t end = std::min(text.find('\n'), text.size());
+    for (const std::string& line : report::wrap(text.substr(0, end), static_cast<int>(width - indent)))
+      result += line.empty() ? "\n" : std::string(indent, ' ') + line + "\n";
+    text.remove_prefix(std::min(end + 1, text.size()));
   }
-  if (!empty) end_line();
   return result;
 }
 
@@ -187,6 +177,39 @@ std::string man_page(std::string_view version) {
       "priced does "
       "not say that anyone can safely swim it.\n";
   return text;
+}
+
+// The commands that print these.
+
+Exit help(Call& call) {
+  const std::vector<std::string>& words = call.given.operands;
+  if (call.given.has("--markdown")) {
+    call.streams.out.write(markdown());
+  } else if (words.empty()) {
+    call.streams.out.write(overview());
+  } else if (const FoundCommand found = find_command(words);
+             found.command != nullptr && found.words == words.size()) {
+    call.streams.out.write(command_help(*found.command));
+  } else if (words.size() == 1 && !group(words[0]).empty()) {
+    call.streams.out.write(group_help(words[0]));
+  } else {
+    call.streams.say("landdrill help: " + unknown_command(words) + "\n");
+    return Exit::usage;
+  }
+  return Exit::ok;
+}
+
+Exit man(Call& call) {
+  call.streams.out.write(man_page(LANDDRILL_VERSION));
+  return Exit::ok;
+}
+
+Exit completions(Call& call) {
+  const auto script = completion_script(call.given.operands[0]);
+  if (!script)
+    return misused(call, fmt::format("found \"{}\"; expected bash, zsh or fish", call.given.operands[0]));
+  call.streams.out.write(*script);
+  return Exit::ok;
 }
 
 }  // namespace landdrill::cli

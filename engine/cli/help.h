@@ -1,9 +1,13 @@
-// The command table as text: for the terminal, and as the README's block.
+// The command table as text: for the terminal, as the README's block, as manual page, as completions of a shell.
+//
+//   completion_script("bash")      // what bash reads to complete command lines of landdrill
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 
-#include "engine/cli/command_table.h"
+#include "engine/cli/call.h"
 
 namespace landdrill::cli {
 
@@ -19,8 +23,10 @@ std::string markdown();
 // `text` in lines of at most `width` characters, each after `indent` blanks.
 std::string wrapped(std::string_view text, std::size_t indent, std::size_t width = 80);
 
-// The manual page, made from the command table: `landdrill man | man -l -`.
-
+// The manual page: `landdrill man | man -l -`.
 std::string man_page(std::string_view version);
+
+// completions.cpp: the script for bash, zsh or fish; empty for a shell that is not known.
+std::optional<std::string> completion_script(std::string_view shell);
 
 }  // namespace landdrill::cli

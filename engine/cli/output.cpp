@@ -1,17 +1,11 @@
 #include "engine/cli/output.h"
 
 #include <fmt/format.h>
-#include <sys/ioctl.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
-#include <algorithm>
 #include <cerrno>
-#include <cstdlib>
 #include <cstring>
-
-#include "engine/report/page.h"
-#include "engine/report/render.h"
 
 namespace landdrill::cli {
 namespace {
@@ -59,20 +53,17 @@ Exit Streams::finish(Exit so_far) {
   return out.failure() != 0 ? Exit::environment : so_far;
 }
 
-bool wants_colour(std::string_view wish, int descriptor) {
-  if (wish == "always") return true;
-  if (wish == "never") return false;
-  const char* no_colour = std::getenv("NO_COLOR");
-  const char* terminal = std::getenv("TERM");
-  if (no_colour != nullptr && *no_colour != '\0') return false;
-  if (terminal == nullptr || std::string_view(terminal) == "dumb") return false;
-  return isatty(descriptor) == 1;
+void Messages::add(const Diagnostics& diagnostics) {
+  if (shown_ >= most) {
+    hidden_ += diagnostics.errors() + diagnostics.warnings();
+    return;
+  }
+  shown_ += diagnostics.list().size();
+  if (!diagnostics.list().empty()) streams_.say(to_string(diagnostics));
 }
 
-int page_width(int descriptor) {
-  winsize seen{};
-  if (ioctl(descriptor, TIOCGWINSZ, &seen) != 0 || seen.ws_col == 0) return 80;
-  return std::clamp<int>(seen.ws_col, 60, 120);
+void Messages::finish() {
+  if (hidden_ > 0) streams_.say(fmt::format("landdrill: and {} more messages, not shown\n", hidden_));
 }
 
 using std::chrono::steady_clock;
@@ -99,31 +90,6 @@ void Progress::clear() {
 
 double Progress::seconds() const {
   return std::chrono::duration<double>(steady_clock::now() - began_).count();
-}
-
-report::TextWish page_wish(const Call& call) {
-  report::TextWish wish;
-  wish.width = page_width(call.streams.out.descriptor());
-  const std::string_view asked =
-      has_option(call.command, "--colour") ? call.given.value("--colour", "auto") : "auto";
-  wish.colour = wants_colour(asked, call.streams.out.descriptor());
-  wish.full = call.given.has("--full");
-  return wish;
-}
-
-report::Format format_of(const Call& call) {
-  const std::string_view typed = call.given.value("--format", "text");
-  return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
-}
-
-report::JsonLayout layout_of(std::size_t pages) {
-  return pages > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented;
-}
-
-void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
-  const report::Format format = format_of(call);
-  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
-                                                        : render(page, format, page_wish(call)));
 }
 
 }  // namespace landdrill::cli

@@ -5,17 +5,28 @@
 //   streams.finish(Exit::ok)        // Exit::environment when the disk was full or the reader had gone
 #pragma once
 
+#include <algorithm>
 #include <chrono>
 #include <cstddef>
 #include <string>
 #include <string_view>
 
-#include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/report/page.h"
-#include "engine/report/render.h"
+#include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
+
+// What the program tells the shell when it ends.
+enum class Exit {
+  ok = 0,
+  errors = 1,       // a sheet or a table has errors
+  usage = 2,        // the command line cannot be understood
+  environment = 3,  // a file, a folder, a season file or the output refused
+};
+
+// Of two outcomes the one that weighs more: errors on errors, a refusing file on everything.
+inline Exit worse(Exit one, Exit other) {
+  return std::max(one, other);
+}
 
 class Output {
  public:
@@ -43,10 +54,19 @@ struct Streams {
   Exit finish(Exit so_far);
 };
 
-// `wish` is auto, always or never; auto means: on a terminal, unless NO_COLOR is set or TERM is dumb.
-bool wants_colour(std::string_view wish, int descriptor);
-// Columns of a page: those of the terminal, from 60 to 120; 80 when it is none.
-int page_width(int descriptor);
+// Diagnostics of many sheets on standard error, bounded: after the first thousand they are only counted.
+class Messages {
+ public:
+  static constexpr std::size_t most = 1000;
+  explicit Messages(Streams& streams) : streams_(streams) {}
+  void add(const Diagnostics& diagnostics);
+  // Says how many were not shown, if any.
+  void finish();
+
+ private:
+  Streams& streams_;
+  std::size_t shown_ = 0, hidden_ = 0;
+};
 
 // How far work is that takes longer than a second: one line on standard error, on a terminal only, gone when
 // the work is done.
@@ -72,16 +92,5 @@ class Progress {
   bool on_terminal_, shown_ = false;
   std::chrono::steady_clock::time_point began_, next_;
 };
-
-// How to print: what --format, --colour, --full and the terminal say.
-
-report::TextWish page_wish(const Call& call);
-// Of a command with --format.
-report::Format format_of(const Call& call);
-// Several objects stand one a line.
-report::JsonLayout layout_of(std::size_t pages);
-// As it is asked for. `layout`: of JSON.
-void print_page(Call& call, const report::Page& page,
-                report::JsonLayout layout = report::JsonLayout::indented);
 
 }  // namespace landdrill::cli

@@ -1,5 +1,5 @@
+#include "engine/cli/call.h"
 #include "engine/cli/command_rows.h"
-#include "engine/cli/command_table.h"
 
 namespace landdrill::cli {
 namespace {
@@ -21,223 +21,166 @@ constexpr OptionRow sheet_option = {
     "--sheet", "FILE", "a sheet whose expected marks to calibrate", {}, Offers::files};
 constexpr OptionRow progress_full = {"--full", "", "elements, impression and announced results as well"};
 
-Command judges_row() {
-  return {
-      "judges",
-      "recorded panels judge by judge, and how far the judges agree",
-      "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
-      "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
-      "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
-      "alpha.\n\n"
-      "A panel that comes twice in the same words, as when a sheet is named twice, is counted once.\n\n"
-      "Judges go by the number of their seat. Within one event of one meet the same judges are taken to sit "
-      "in the same seats; --same-judges takes them to do so at all.",
-      {sheets_operand},
-      {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
-       &colour_option},
-      {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
-       {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
-       {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
-      judges};
-}
-
-Command book_judges_row() {
-  return {"book judges",
-          "the judges of the panels in the season book",
-          "As `landdrill judges`, for the panels that are kept in the season book.",
-          {book_operand, words_operand},
-          {&event_option, &from_option, &until_option, &same_judges, &judges_full, &format_option,
-           &colour_option},
-          {{"landdrill book judges club.season \"tarn open\"", "one meet"},
-           {"landdrill book judges club.season --event duet-free --same-judges",
-            "the same panel all season long"}},
-          book_judges};
-}
-
-Command book_lessons_row() {
-  return {"book lessons",
-          "how your expected marks compare with what panels gave",
-          "For every element that a panel of the book marked and that had an expected mark by that day: how "
-          "far the panel's mean lay off, by kind, by family of parts and by fault. Few marks tell little, so "
-          "beside the raw mean stands one that is drawn towards the others. Then whether calibrating your "
-          "marks by it would have helped this season, each day judged by earlier days alone.\n\n"
-          "With --sheet: the expected marks of that sheet beside the calibrated ones, and both totals. Each "
-          "panel is compared with the version of the routine that it saw.",
-          {book_operand, words_operand},
-          {&event_option, &from_option, &until_option, &sheet_option, &format_option, &set_option,
-           &values_option, &season_option, &colour_option},
-          {{"landdrill book lessons club.season", "the whole season"},
-           {"landdrill book lessons club.season --sheet harbour-lights.sheet",
-            "and what it makes of the next meet"}},
-          book_lessons};
-}
-
-Command book_progress_row() {
-  return {
-      "book progress",
-      "how a routine went over the season",
-      "A line for each run-through and each panel of the routines that are found: the difficulty that "
-      "was credited, the mean mark of the elements, base marks, points taken off, the total. What was "
-      "swum of different versions of a routine stands apart; the first panel is compared with the last by "
-      "their days, whatever the version. A latest version that was not swum yet is told with its difficulty.",
-      {book_operand, words_operand},
-      {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
-      {{"landdrill book progress club.season harbour", "one routine"},
-       {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
-      book_progress};
-}
-
-Command book_editions_row() {
-  return {"book editions",
-          "which editions of value sets the season book keeps",
-          "Lists every edition that something was swum under: when it came and with which routine, and how "
-          "many routines, versions of them, runs and panels rest on it. With WORDS: those that have all of "
-          "them in their name, or under which a routine or a meet with these words was swum.",
-          {book_operand, words_operand},
-          {&event_option, &from_option, &until_option, &format_option},
-          {{"landdrill book editions club.season", "all of them"},
-           {"landdrill book editions club.season tarn open", "under which edition one meet was swum"}},
-          book_editions};
-}
-
-Command book_add_row() {
-  return {
-      "book add",
-      "keep sheets and lists of marks in the season book",
-      "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
-      "was priced from. The same again changes nothing; another text for the same routine, run or panel "
-      "becomes a new version, and the old one stays. Everything is added, or, when anything is wrong, "
-      "nothing.\n\n"
-      "A panel belongs to the version of the routine that stood above it when it was first added, also when "
-      "the routine changes or a mark is corrected later. What is kept already in the same words may stay in "
-      "the sheet although it no longer fits the changed routine; it is left where it is. Where several "
-      "versions of a routine are added at once, as `book export --all` writes them, everything belongs to "
-      "the version that it stands below.\n\n"
-      "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
-      "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
-      "event, and base (yes where the base mark was given; a list with this column says it of every element "
-      "in "
-      "it). Its routines must be in the book already. Marks for a panel that is kept take the places of the "
-      "kept "
-      "ones; everything else of that panel stays. A new panel belongs to the latest version of its routine, "
-      "unless --swum-as says another. Sync errors, "
-      "penalties and announced results are written in a sheet.\n\n"
-      "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
-      "one that "
-      "differs in nothing but case, blanks or signs is refused as misspelled.",
-      {book_operand, added_operand},
-      {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
-      {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
-       {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
-       {"landdrill book add club.season spring-cup.csv --swum-as 1",
-        "marks of the spring, when the routine was as it was first"}},
-      book_add};
-}
-
-Command book_swum_as_row() {
-  return {
-      "book swum-as",
-      "say of panels which version of their routine was swum",
-      "Puts the panels that are found to this version of their routine, in the words that they have; they "
-      "are "
-      "priced and compared as that from then on. `landdrill book list --all` shows the versions. When one "
-      "of "
-      "them does not fit the version, nothing is changed.",
-      {book_operand, version_operand, words_operand},
-      {&event_option, &from_option, &until_option, &format_option},
-      {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
-       {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
-        "everything since June as version 2"}},
-      book_swum_as};
-}
-
-Command book_list_row() {
-  return {
-      "book list",
-      "what is in the season book",
-      "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "
-      "have all of "
-      "them in their title.",
-      {book_operand, words_operand},
-      {&event_option, &from_option, &until_option, &all_option, &format_option},
-      {{"landdrill book list club.season", "everything, the latest version of each"},
-       {"landdrill book list club.season harbour --all", "every version of one routine"},
-       {"landdrill book list club.season --from 2026-05-01 --event duet-free", "what was swum since May"}},
-      book_list};
-}
-
-Command book_export_row() {
-  return {"book export",
-          "routines of the season book as sheets",
-          "Prints the routines that are found, each with its runs and panels, as a sheet that every other "
-          "command reads. What was swum of different versions of a routine comes with its version.\n\n"
-          "With --all: every version, in its order, with all that runs and panels were ever called. Added to "
-          "the same book it changes nothing; added to an empty one it makes the same book, but for the "
-          "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them too.",
-          {book_operand, words_operand},
-          {&event_option, &from_option, &until_option, &all_option},
-          {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
-           {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
-          book_export};
-}
-
-Command book_score_row() {
-  return {"book score",
-          "every panel of the season book, scored again as it was then",
-          "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
-          "estimate from "
-          "the runs up to that day.",
-          {book_operand, words_operand},
-          {&event_option, &from_option, &until_option, &format_option},
-          {{"landdrill book score club.season", "one line a panel"},
-           {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
-          book_score};
-}
-
-Command book_backup_row() {
-  return {"book backup",
-          "a copy of the season file, also while it is in use",
-          "Copies the whole season file as it is at one moment, also while another program writes to it, and "
-          "checks the "
-          "copy.",
-          {book_operand, backup_operand},
-          {&text_or_json},
-          {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
-          book_backup};
-}
-
-Command book_restore_row() {
-  return {
-      "book restore",
-      "the season file as it was in a backup",
-      "Puts the backup in the place of what is in the season file. What was added since the backup is gone, "
-      "so back "
-      "the season file up first.",
-      {book_operand, backup_operand},
-      {&text_or_json},
-      {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
-      book_restore};
-}
-
-Command book_check_row() {
-  return {
-      "book check",
-      "damage in a season file, and what to do about it",
-      "Reads every page and every text of the season file and says whether it is sound: the file's "
-      "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
-      "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
-      {book_operand},
-      {&text_or_json},
-      {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
-      book_check};
-}
-
 }  // namespace
 
-std::vector<Command> book_commands() {
-  return {book_add_row(),    book_swum_as_row(), book_list_row(),     book_editions_row(), book_export_row(),
-          book_score_row(),  book_lessons_row(), book_progress_row(), book_judges_row(),   judges_row(),
-          book_backup_row(), book_restore_row(), book_check_row()};
-}
+const std::vector<Command> book_commands = {
+    {"book add",
+     "keep sheets and lists of marks in the season book",
+     "Keeps each routine, each run and each panel of the sheets in the season file, with the value set it "
+     "was priced from. The same again changes nothing; another text for the same routine, run or panel "
+     "becomes a new version, and the old one stays. Everything is added, or, when anything is wrong, "
+     "nothing.\n\n"
+     "A panel belongs to the version of the routine that stood above it when it was first added, also "
+     "when the routine changes or a mark is corrected later. What is kept already in the same words may "
+     "stay in the sheet although it no longer fits the changed routine; it is left where it is. Where "
+     "several versions of a routine are added at once, as `book export --all` writes them, everything "
+     "belongs to the version that it stands below.\n\n"
+     "A list of marks is a CSV file with one row a mark: date, meet, routine, element (its number, or an "
+     "aspect such as choreography), judge, mark (- where the judge is missing); and, where it is needed, "
+     "event, and base (yes where the base mark was given; a list with this column says it of every "
+     "element in it). Its routines must be in the book already. Marks for a panel that is kept take the "
+     "places of the kept ones; everything else of that panel stays. A new panel belongs to the latest "
+     "version of its routine, unless --swum-as says another. Sync errors, penalties and announced results "
+     "are written in a sheet.\n\n"
+     "A routine of one event, and a run or panel of one routine and day, keep the title that they have: "
+     "one that differs in nothing but case, blanks or signs is refused as misspelled.",
+     {book_operand, added_operand},
+     {&swum_as_option, &format_option, &set_option, &values_option, &season_option},
+     {{"landdrill book add club.season harbour-lights.sheet", "the routine, its runs and its panels"},
+      {"landdrill book add club.season tarn-open.csv", "the marks of a meet, from a spreadsheet"},
+      {"landdrill book add club.season spring-cup.csv --swum-as 1",
+       "marks of the spring, when the routine was as it was first"}},
+     book_add},
+    {"book swum-as",
+     "say of panels which version of their routine was swum",
+     "Puts the panels that are found to this version of their routine, in the words that they have; they "
+     "are priced and compared as that from then on. `landdrill book list --all` shows the versions. When "
+     "one of them does not fit the version, nothing is changed.",
+     {book_operand, version_operand, words_operand},
+     {&event_option, &from_option, &until_option, &format_option},
+     {{"landdrill book swum-as club.season 1 harbour tarn open", "one panel was swum as version 1"},
+      {"landdrill book swum-as club.season 2 harbour --from 2026-06-01",
+       "everything since June as version 2"}},
+     book_swum_as},
+    {"book list",
+     "what is in the season book",
+     "Lists routines, runs and panels, with how many versions there are of each. With WORDS: those that "
+     "have all of them in their title.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &all_option, &format_option},
+     {{"landdrill book list club.season", "everything, the latest version of each"},
+      {"landdrill book list club.season harbour --all", "every version of one routine"},
+      {"landdrill book list club.season --from 2026-05-01 --event duet-free", "what was swum since May"}},
+     book_list},
+    {"book editions",
+     "which editions of value sets the season book keeps",
+     "Lists every edition that something was swum under: when it came and with which routine, and how "
+     "many routines, versions of them, runs and panels rest on it. With WORDS: those that have all of "
+     "them in their name, or under which a routine or a meet with these words was swum.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &format_option},
+     {{"landdrill book editions club.season", "all of them"},
+      {"landdrill book editions club.season tarn open", "under which edition one meet was swum"}},
+     book_editions},
+    {"book export",
+     "routines of the season book as sheets",
+     "Prints the routines that are found, each with its runs and panels, as a sheet that every other "
+     "command reads. What was swum of different versions of a routine comes with its version.\n\n"
+     "With --all: every version, in its order, with all that runs and panels were ever called. Added "
+     "to the same book it changes nothing; added to an empty one it makes the same book, but for the "
+     "editions of the value sets: those are not in the sheets. `landdrill book backup` copies them "
+     "too.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &all_option},
+     {{"landdrill book export club.season harbour > harbour-lights.sheet", "a sheet again"},
+      {"landdrill book export club.season --all > club.sheet", "the whole book as text"}},
+     book_export},
+    {"book score",
+     "every panel of the season book, scored again as it was then",
+     "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
+     "estimate from the runs up to that day.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &format_option},
+     {{"landdrill book score club.season", "one line a panel"},
+      {"landdrill book score club.season harbour --format csv", "one routine, for a spreadsheet"}},
+     book_score},
+    {"book lessons",
+     "how your expected marks compare with what panels gave",
+     "For every element that a panel of the book marked and that had an expected mark by that day: "
+     "how far the panel's mean lay off, by kind, by family of parts and by fault. Few marks tell "
+     "little, so beside the raw mean stands one that is drawn towards the others. Then whether "
+     "calibrating your marks by it would have helped this season, each day judged by earlier days "
+     "alone.\n\n"
+     "With --sheet: the expected marks of that sheet beside the calibrated ones, and both totals. "
+     "Each panel is compared with the version of the routine that it saw.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &sheet_option, &format_option, &set_option, &values_option,
+      &season_option, &colour_option},
+     {{"landdrill book lessons club.season", "the whole season"},
+      {"landdrill book lessons club.season --sheet harbour-lights.sheet",
+       "and what it makes of the next meet"}},
+     book_lessons},
+    {"book progress",
+     "how a routine went over the season",
+     "A line for each run-through and each panel of the routines that are found: the difficulty that was "
+     "credited, the mean mark of the elements, base marks, points taken off, the total. What was swum of "
+     "different versions of a routine stands apart; the first panel is compared with the last by their "
+     "days, whatever the version. A latest version that was not swum yet is told with its difficulty.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &progress_full, &format_option, &colour_option},
+     {{"landdrill book progress club.season harbour", "one routine"},
+      {"landdrill book progress club.season --format csv", "all of them, for a spreadsheet"}},
+     book_progress},
+    {"book judges",
+     "the judges of the panels in the season book",
+     "As `landdrill judges`, for the panels that are kept in the season book.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option, &same_judges, &judges_full, &format_option, &colour_option},
+     {{"landdrill book judges club.season \"tarn open\"", "one meet"},
+      {"landdrill book judges club.season --event duet-free --same-judges",
+       "the same panel all season long"}},
+     book_judges},
+    {"judges",
+     "recorded panels judge by judge, and how far the judges agree",
+     "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
+     "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
+     "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
+     "alpha.\n\n"
+     "A panel that comes twice in the same words, as when a sheet is named twice, is counted once.\n\n"
+     "Judges go by the number of their seat. Within one event of one meet the same judges are taken to "
+     "sit in the same seats; --same-judges takes them to do so at all.",
+     {sheets_operand},
+     {&same_judges, &judges_full, &format_option, &set_option, &values_option, &season_option,
+      &colour_option},
+     {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
+      {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
+      {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
+     judges},
+    {"book backup",
+     "a copy of the season file, also while it is in use",
+     "Copies the whole season file as it is at one moment, also while another program writes to it, "
+     "and checks the copy.",
+     {book_operand, backup_operand},
+     {&text_or_json},
+     {{"landdrill book backup club.season club-2026-06-01.season", "a copy with the day in its name"}},
+     book_backup},
+    {"book restore",
+     "the season file as it was in a backup",
+     "Puts the backup in the place of what is in the season file. What was added since the backup is "
+     "gone, so back the season file up first.",
+     {book_operand, backup_operand},
+     {&text_or_json},
+     {{"landdrill book restore club.season club-2026-06-01.season", "back to the first of June"}},
+     book_restore},
+    {"book check",
+     "damage in a season file, and what to do about it",
+     "Reads every page and every text of the season file and says whether it is sound: the file's "
+     "structure, what belongs to what, and whether each sheet and each value set is still what was kept. "
+     "When it is not: go back to a backup, or save what can be read with `landdrill book export --all`.",
+     {book_operand},
+     {&text_or_json},
+     {{"landdrill book check club.season", "says ok, or what is damaged and what to do"}},
+     book_check},
+};
 
 }  // namespace landdrill::cli

@@ -6,9 +6,7 @@
 #include "engine/cli/arguments.h"
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
-#include "engine/cli/exit.h"
 #include "engine/cli/help.h"
-#include "engine/cli/output.h"
 #include "tables/decimal.h"
 
 namespace landdrill::cli {

@@ -28,7 +28,7 @@ def command_options(table):
     """'values show' -> {'--format', ...}, read from the text of the command table."""
     names = dict(re.findall(r'constexpr OptionRow (\w+)\s*=?\s*{\s*"(--[\w-]+)"', table))
     commands = {}
-    body = table[table.index("sheet_commands()"):]
+    body = table[table.index("const std::vector<Command> sheet_commands = "):]
     for words, rest in re.findall(r'\{\s*"([a-z]+(?: [a-z-]+)?)",\s*"[a-z](.*?)(?=\{\s*"[a-z]+(?: [a-z-]+)?",\s*"[a-z]|\Z)', body, re.S):
         if words.startswith("landdrill"):  # an example
             continue

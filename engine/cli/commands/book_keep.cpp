@@ -5,9 +5,6 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/output.h"
-#include "engine/cli/shell_quoted.h"
 #include "engine/report/pages/book.h"
 #include "engine/season/swum_versions.h"
 #include "grammar/words.h"

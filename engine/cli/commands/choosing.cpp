@@ -1,12 +1,9 @@
-#include "engine/cli/commands/choosing.h"
+#include "engine/report/pages/choosing.h"
 
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/output.h"
-#include "engine/report/pages/choosing.h"
 #include "engine/report/pages/compare.h"
 #include "engine/report/pages/forecast.h"
 #include "engine/report/pages/plan.h"
@@ -17,12 +14,9 @@
 
 namespace landdrill::cli {
 
-Exit answered(Call& call, const OneRoutine& one, const report::ChoosingAnswer& answer) {
-  if (!answer) return refused(call, answer.error());
-  print_page(call, with_place(*answer, one.values()));
-  return Exit::ok;
-}
+namespace {
 
+// Exit::usage for a mistake; Exit::errors where something is missing.
 Exit refused(Call& call, const report::Refused& why) {
   if (!why.mistake.empty()) return misused(call, why.mistake);
   std::string text =
@@ -32,6 +26,14 @@ Exit refused(Call& call, const report::Refused& why) {
   call.streams.say(text);
   return Exit::errors;
 }
+
+Exit answered(Call& call, const OneRoutine& one, const report::ChoosingAnswer& answer) {
+  if (!answer) return refused(call, answer.error());
+  print_page(call, with_place(*answer, one.values()));
+  return Exit::ok;
+}
+
+}  // namespace
 
 Exit compare(Call& call) {
   const OneRoutine one(call, call.given.operands.front());

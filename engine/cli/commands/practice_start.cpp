@@ -7,9 +7,8 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
 #include "engine/cli/marking.h"
-#include "engine/cli/paused_practice.h"
+#include "engine/cli/trainee.h"
 #include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
 #include "engine/season/practice_tasks.h"
@@ -58,6 +57,101 @@ Wished wished(const Call& call) {
   }
   return wish;
 }
+
+constexpr std::string_view wish_options[] = {"--lines", "--seconds", "--seed",
+                                             "--event", "--from",    "--until"};
+
+// Which practice a call goes on with, and what it says of those that stay paused.
+class PausedPractice {
+ public:
+  // `sessions`: paused ones of one trainee, by their number.
+  PausedPractice(const Call& call, std::string trainee, std::vector<PracticeSession> sessions)
+      : call_(call), trainee_(std::move(trainee)), sessions_(std::move(sessions)) {}
+
+  // The one that --session names; without a wish, or with --weak alone, the latest; otherwise the latest
+  // whose panels, number of lines and time are all as wished, whatever the seed; with --new none. `wish`: the
+  // panels that are asked for.
+  Result<std::optional<PracticeSession>> choose(const BookWish& wish, BookTasks& tasks) {
+    if (call_.given.has("--session")) return named();
+    if (sessions_.empty() || call_.given.has("--new")) return std::nullopt;
+    if (!wishes()) return sessions_.back();
+    const auto wished = tasks.find(wish);
+    if (!wished) return tl::unexpected(wished.error());
+    std::set<std::int64_t> panels;
+    for (const PracticeTask& task : *wished) panels.insert(task.block);
+    for (auto session = sessions_.rbegin(); session != sessions_.rend(); ++session) {
+      const auto its = tasks.of(*session);
+      if (!its) return tl::unexpected(its.error());
+      const bool of_panels = std::all_of(
+          its->begin(), its->end(), [&](const PracticeTask& task) { return panels.count(task.block) != 0; });
+      if (of_panels && is_as_wished(*session, wished->size())) return *session;
+    }
+    return std::nullopt;
+  }
+
+  // What is wrong with --session; empty when nothing is.
+  const std::string& mistake() const { return mistake_; }
+
+  // Whole lines on the sessions but that one.
+  std::string others(int number) const {
+    std::string text;
+    for (const PracticeSession& one : sessions_)
+      if (one.number != number)
+        text += fmt::format("Session {} of {} is still paused: {}\n", one.number,
+                            report::moment(one.started_at), command(one.number));
+    return text;
+  }
+
+  // "landdrill practice start club.season --name Robin --session 2"
+  std::string command(int number) const {
+    return fmt::format("landdrill practice start {} --name {} --session {}",
+                       shell_quoted(call_.given.operands.front()), shell_quoted(trainee_), number);
+  }
+
+ private:
+  std::optional<PracticeSession> named() {
+    const std::string wanted(call_.given.value("--session"));
+    for (const std::string_view option : wish_options)
+      if (call_.given.has(option))
+        mistake_ = fmt::format("--session goes on as it was begun: leave out {}", option);
+    if (call_.given.has("--new") || call_.given.has("--weak"))
+      mistake_ = "--session goes on as it was begun: leave out --new and --weak";
+    if (call_.given.operands.size() > 1) mistake_ = "--session goes on as it was begun: leave out the words";
+    if (!mistake_.empty()) return std::nullopt;
+    std::string numbers;
+    for (const PracticeSession& one : sessions_) {
+      if (std::to_string(one.number) == wanted) return one;
+      numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", one.number);
+    }
+    mistake_ =
+        numbers.empty()
+            ? fmt::format("found --session {}; {} has no paused session: see `landdrill practice list`",
+                          wanted, trainee_)
+            : fmt::format("found --session {}; expected the number of a paused session of {}: {}", wanted,
+                          trainee_, numbers);
+    return std::nullopt;
+  }
+
+  bool wishes() const {
+    return call_.given.operands.size() > 1 ||
+           std::any_of(std::begin(wish_options), std::end(wish_options),
+                       [&](std::string_view option) { return call_.given.has(option); });
+  }
+
+  bool is_as_wished(const PracticeSession& session, std::size_t all_lines) const {
+    const auto is = [&](std::string_view option, std::size_t value) {
+      return !call_.given.has(option) || call_.given.value(option) == std::to_string(value);
+    };
+    const bool every_line = session.lines.size() == all_lines;  // no more could be drawn
+    return (is("--lines", session.lines.size()) || every_line) &&
+           is("--seconds", static_cast<std::size_t>(session.wish.seconds_each.value_or(0)));
+  }
+
+  const Call& call_;
+  const std::string trainee_;
+  const std::vector<PracticeSession> sessions_;
+  std::string mistake_;
+};
 
 Result<std::optional<PracticeSession>> started(const Wished& wish, const Call& call, PracticeBook& practice,
                                                BookTasks& tasks) {
@@ -130,12 +224,12 @@ Exit practise(Call& call, Wished wish, bool& interrupted) {
   if (!of_this) return refuse(call, of_this.error());
   const int number = (*session)->number;
   call.streams.out.write(start + left.others(number));
-  Marking marking(call, practice, std::move(**session), std::move(*of_this), left.command(number));
-  const Exit ended = marking.run();
-  interrupted = marking.interrupted();
-  if (ended != Exit::ok || !marking.finished()) return ended;
+  Marking marking{std::move(**session), std::move(*of_this), left.command(number)};
+  const Exit ended = mark(call, practice, marking);
+  interrupted = marking.interrupted;
+  if (ended != Exit::ok || !marking.finished) return ended;
   call.streams.out.write("\n");
-  tell_practice(call, marking.session(), marking.tasks());
+  tell_practice(call, marking.session, marking.tasks);
   return Exit::ok;
 }
 

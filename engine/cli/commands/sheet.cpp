@@ -1,8 +1,5 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/messages.h"
-#include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"

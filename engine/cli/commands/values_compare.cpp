@@ -2,10 +2,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
-#include "engine/cli/messages.h"
-#include "engine/cli/output.h"
 #include "engine/files/read_ahead.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"

@@ -3,9 +3,7 @@
 #include <algorithm>
 
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
-#include "engine/cli/output.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"

@@ -1,9 +1,7 @@
 #include <fmt/format.h>
 
 #include "engine/cli/call.h"
-#include "engine/cli/exit.h"
-#include "engine/cli/find_values.h"
-#include "engine/cli/output.h"
+#include "engine/cli/call_sheets.h"
 #include "engine/report/pages/values.h"
 #include "engine/season/set_history.h"
 #include "tables/compare_sets.h"

@@ -6,7 +6,6 @@
 
 #include <set>
 
-#include "engine/cli/completions.h"
 #include "engine/cli/help.h"
 
 namespace landdrill::cli {

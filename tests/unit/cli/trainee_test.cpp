@@ -1,4 +1,4 @@
-#include "engine/cli/today.h"
+#include "engine/cli/trainee.h"
 
 #include <gtest/gtest.h>
 

@@ -1,4 +1,4 @@
-#include "engine/cli/shell_quoted.h"
+#include "engine/cli/book_file.h"
 
 #include <gtest/gtest.h>
 

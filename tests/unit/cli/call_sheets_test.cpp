@@ -1,8 +1,9 @@
 // Which set a sheet gets, and what is said of where it is from.
-#include "engine/cli/find_values.h"
+#include "engine/cli/call_sheets.h"
 
 #include <gtest/gtest.h>
 
+#include "engine/cli/command_table.h"
 #include "tests/unit/kit/scratch.h"
 
 namespace landdrill::cli {
