@@ -71,7 +71,6 @@ std::optional<Word> find(std::string_view text) {
 #define KEYWORD(word, ...) \
   case fold(#word):        \
     return if_same(Word::word);
-#include "grammar/word_list.inc"
 #undef KEYWORD
   }
   return std::nullopt;

@@ -15,8 +15,6 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/render.h"
-#include "engine/report/render.h"
-#include "engine/report/render.h"
 #include "tables/folder.h"
 
 namespace landdrill::cli {
