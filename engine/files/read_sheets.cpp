@@ -67,9 +67,8 @@ struct SheetStream::File {
   std::string name;
   int descriptor = -1;
   std::vector<char> window;
-  std::size_t begin = 0, end = 0;            // of what is not handed out
-  std::size_t line = 1;                      // the line that starts at `begin`
-  std::size_t clear_from = 0, clear_to = 0;  // no "\r" stands between these
+  std::size_t begin = 0, end = 0;  // of what is not handed out
+  std::size_t line = 1;            // the line that starts at `begin`
   bool ended = false;
   int error = 0;
 
@@ -88,8 +87,6 @@ struct SheetStream::File {
     if (begin > 0) {
       std::memmove(window.data(), window.data() + begin, end - begin);
       end -= begin;
-      clear_from -= std::min(clear_from, begin);
-      clear_to -= std::min(clear_to, begin);
       begin = 0;
     }
     if (end == window.size()) window.resize(2 * window.size() + chunk);
@@ -100,27 +97,18 @@ struct SheetStream::File {
     if (got > 0) end += static_cast<std::size_t>(got);
   }
 
-  // The first `wanted` in the window from `from` on, or `end`.
-  std::size_t find(char wanted, std::size_t from) const {
-    if (from == end) return end;
-    const void* found = std::memchr(window.data() + from, wanted, end - from);
-    return found == nullptr ? end : static_cast<std::size_t>(static_cast<const char*>(found) - window.data());
-  }
-
-  // The first "\n" or "\r" from `from` on, or `end`. Few texts have a "\r", so it is looked for through the
-  // whole window and not line by line.
-  std::size_t ending(std::size_t from) {
-    const std::size_t newline = find('\n', from);
-    if (from < clear_from || from > clear_to) clear_from = clear_to = from;
-    if (clear_to < newline && window[clear_to] != '\r') clear_to = find('\r', clear_to);
-    return std::min(newline, clear_to);
+  // The first `wanted` in the window from `from` on, or `to`.
+  std::size_t find(char wanted, std::size_t from, std::size_t to) const {
+    if (from == to) return to;
+    const void* found = std::memchr(window.data() + from, wanted, to - from);
+    return found == nullptr ? to : static_cast<std::size_t>(static_cast<const char*>(found) - window.data());
   }
 
   // The end of the line, with its ending, that starts `from` bytes after `begin`; counted from `begin` as
   // well, for the window moves. At the end of the file the last line has no ending.
   std::size_t line_end(std::size_t from) {
     for (std::size_t seen = from;;) {
-      const std::size_t at = ending(begin + seen);
+      const std::size_t at = find('\r', begin + seen, find('\n', begin + seen, end));
       const bool is_return = at != end && window[at] == '\r';
       const bool maybe_half = is_return && at + 1 == end && !ended;
       if (at != end && !maybe_half)

@@ -16,6 +16,67 @@
 namespace landdrill {
 namespace {
 
+constexpr std::size_t sheets_worth_a_thread = 128 * 1024;  // bytes of text
+
+std::size_t length_of(const std::vector<NamedText>& texts) {
+  std::size_t length = 0;
+  for (const NamedText& piece : texts) length += piece.text.size();
+  return length;
+}
+
+}  // namespace
+
+ReadAhead::ReadAhead(std::vector<std::string> files, Work work)
+    : stream_(std::move(files)),
+      work_(std::move(work)),
+      in_order_([this](Batch& batch) { return cut(batch); },
+                [this](Batch& batch) {
+                  for (Place& place : batch) work_on(place);
+                }) {
+  end_.ended = true;
+}
+
+void ReadAhead::ahead() {
+  ahead_ = true;
+  in_order_.ahead();
+}
+
+ReadAhead::Place& ReadAhead::next() {
+  while (now_ == nullptr || at_ == now_->size()) {
+    now_ = in_order_.next();
+    if (now_ == nullptr) return end_;
+    at_ = 0;
+  }
+  return (*now_)[at_++];
+}
+
+std::optional<std::size_t> ReadAhead::cut(Batch& batch) {
+  std::size_t text = 0;
+  while (!ended_ && (batch.empty() || (ahead_ && text < sheets_worth_a_thread))) {
+    batch.push_back(cut_one());
+    text += length_of(batch.back().texts);
+  }
+  return batch.empty() ? std::nullopt : std::optional(text);
+}
+
+ReadAhead::Place ReadAhead::cut_one() {
+  Place place;
+  auto texts = stream_.next();
+  ended_ = place.ended = !texts;
+  place.more = stream_.more();
+  place.troubles = stream_.take_troubles();
+  if (texts) place.texts = std::move(*texts);
+  return place;
+}
+
+void ReadAhead::work_on(Place& place) const {
+  if (place.ended) return;
+  place.sheet = {read_sheet(std::move(place.texts))};
+  work_(place.sheet);
+}
+
+namespace {
+
 std::string sets_found(const std::vector<std::string>& names) {
   if (names.empty()) return "no set was found; --values FOLDER says where to look";
   return fmt::format("the sets that were found: {}", fmt::join(names, ", "));

@@ -5,16 +5,74 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
-#include "engine/files/read_ahead.h"
+#include "engine/files/in_order.h"
+#include "engine/files/read_sheets.h"
 #include "engine/files/value_sets.h"
 #include "engine/routine/sheet.h"
 #include "grammar/blocks.h"
 #include "tables/folder.h"
 
 namespace landdrill {
+
+// A sheet of a stream, and the set that it is tied to.
+struct StreamSheet : Sheet {
+  const ReadSet* set = nullptr;
+  bool without_set = false;  // its value set cannot be used; said already
+  // Its line of a batch, where that was worked out ahead of its turn; then its tree and its routine are gone.
+  struct Ahead {
+    std::string line, not_here;
+  };
+  std::optional<Ahead> ahead = {};
+
+  bool ok() const { return Sheet::ok() && !without_set; }
+};
+
+// The sheets of a stream, put together and worked on one by one, in their order.
+//
+//   ReadAhead ahead(files, [](StreamSheet& sheet) { ... });
+//   ReadAhead::Place& place = ahead.next();   // place.sheet, place.troubles, place.more
+//   ahead.ahead();      // from now on the function is called for several sheets at once
+//
+// That pays when the function leaves little of the sheet.
+
+class ReadAhead {
+ public:
+  // Ahead it changes nothing but this sheet, and this thread goes on meanwhile.
+  using Work = std::function<void(StreamSheet&)>;
+
+  ReadAhead(std::vector<std::string> files, Work work);
+
+  struct Place {
+    bool ended = false;             // no sheet here: the stream is at its end
+    bool more = false;              // whether another routine follows
+    std::vector<Trouble> troubles;  // met on the way to this sheet
+    StreamSheet sheet;
+    std::vector<NamedText> texts;  // as they were cut; then the sheet has them
+  };
+  // Lives until the next call.
+  Place& next();
+  void ahead();
+
+ private:
+  // Some sheets that follow each other: as many as are worth handing to another thread.
+  using Batch = std::vector<Place>;
+  std::optional<std::size_t> cut(Batch& batch);
+  Place cut_one();
+  void work_on(Place& place) const;
+
+  SheetStream stream_;
+  Work work_;
+  bool ahead_ = false, ended_ = false;
+  Batch* now_ = nullptr;
+  std::size_t at_ = 0;
+  Place end_;
+  InOrder<Batch> in_order_;  // last, so that its threads end first
+};
 
 class SheetReader {
  public:

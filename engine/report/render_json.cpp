@@ -4,6 +4,10 @@
 #include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/width.h"
+#include <fmt/format.h>
+
+#include <boost/json.hpp>
+
 #include "tables/value_set.h"
 
 namespace landdrill::report {

@@ -5,6 +5,7 @@
 #include "engine/season/placing.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill {
 namespace {
@@ -26,16 +27,16 @@ std::string elements_have(std::size_t count) {
 }  // namespace
 
 Result<SwumUntil> swum_until(const Book& book) {
-  BookWish panels;
-  panels.what = Block::What::panel;
-  const auto found = book.find(panels);
-  if (!found) return tl::unexpected(found.error());
-  SwumUntil until;
-  for (const KeptBlock& one : *found) {
-    std::string& last = until[{one.routine, one.event}][one.of_version];
-    last = std::max(last, one.date);
-  }
-  return until;
+  return store::attempt([&] {
+    BookWish panels;
+    panels.what = Block::What::panel;
+    SwumUntil until;
+    for (const KeptBlock& one : store::must(book.find(panels))) {
+      std::string& last = until[{one.routine, one.event}][one.of_version];
+      last = std::max(last, one.date);
+    }
+    return until;
+  });
 }
 
 std::vector<std::string> AddedNotes::of(const std::vector<Placed>& placed,

@@ -1,19 +1,19 @@
 #include "engine/season/as_swum.h"
 
 #include <algorithm>
+#include <map>
 
 #include "grammar/diagnostics.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"
 
 namespace landdrill {
+
+using store::must;
+
 namespace {
 
 constexpr std::size_t panels_worth_a_thread = 64 * 1024;  // bytes of panels
-
-bool same_routine(const KeptBlock& a, const KeptBlock& b) {
-  return a.routine == b.routine && a.event == b.event;
-}
 
 std::vector<bool> flags(const std::vector<Run>& runs,
                         const std::vector<std::pair<std::string, std::string>>& counting) {
@@ -29,113 +29,62 @@ std::vector<bool> flags(const std::vector<Run>& runs,
 
 }  // namespace
 
-Result<void> AsSwum::find_versions() {
+void AsSwum::find_versions() {
   BookWish every;
   every.what = Block::What::routine;
   every.event = wish_.event;
   every.all_versions = true;
-  auto routines = book_.find(every);
-  if (!routines) return tl::unexpected(routines.error());
-  for (KeptBlock& routine : *routines) versions_.push_back({std::move(routine), {}});
-  return go_to_next();
-}
-
-// What counts with the versions of the next routine, which follow each other.
-Result<void> AsSwum::find_swum() {
-  std::vector<std::int64_t> entries;
-  const KeptBlock& first = versions_[known_].routine;
-  for (std::size_t i = known_; i < versions_.size() && same_routine(versions_[i].routine, first); ++i)
-    entries.push_back(versions_[i].routine.id);
-  auto swum = book_.swum(entries, wish_);
-  if (!swum) return tl::unexpected(swum.error());
-  for (SwumWith& with : *swum) versions_[known_++].swum = std::move(with);
-  return {};
-}
-
-// To the next version that something was swum of.
-Result<void> AsSwum::go_to_next() {
-  for (; version_ < versions_.size(); ++version_) {
-    if (version_ == known_) {
-      if (auto found = find_swum(); !found) return found;
-    }
-    const SwumWith& swum = versions_[version_].swum;
-    if (swum.runs.empty() && swum.panels.empty()) continue;
-    found_ = true;
-    return start_version();
+  std::map<std::int64_t, std::size_t> places;
+  for (KeptBlock& routine : must(book_.find(every))) {
+    places[routine.id] = versions_.size();
+    versions_.push_back({std::move(routine), {}, {}});
   }
-  return {};
-}
-
-std::optional<std::size_t> AsSwum::next(Part& part) {
-  if (version_ == versions_.size()) return std::nullopt;
-  part.trouble.reset();
-  if (const auto cut_one = cut(part); !cut_one) {
-    part.trouble = cut_one.error();
-    version_ = versions_.size();
+  BookWish counting = wish_;
+  counting.all_versions = false;
+  for (const KeptBlock& one : must(book_.find(counting))) {
+    if (one.what == Block::What::routine) continue;
+    Version& version = versions_[places.at(one.of_routine)];
+    if (one.what == Block::What::panel)
+      version.panels.push_back(one.id);
+    else
+      version.runs.emplace_back(one.date, one.title);
   }
-  std::size_t bytes = part.head.size();
-  for (const StoredText& panel : part.panels) bytes += panel.text.size();
-  return bytes;
+  std::erase_if(versions_, [](const Version& one) { return one.runs.empty() && one.panels.empty(); });
 }
 
-Result<void> AsSwum::cut(Part& part) {
+std::size_t AsSwum::next(Part& part) {
   const Version& version = versions_[version_];
   part.of = &version;
-  part.set = set_;
   part.first = panel_ == 0;
-  part.damaged.reset();
-  part.head = head_;
-  part.panels.clear();
-  if (panel_ < version.swum.panels.size()) {
-    // The routine is read with each part: that shall be little beside the panels.
-    auto panels = book_.stored(std::span(version.swum.panels).subspan(panel_),
-                               std::max(panels_worth_a_thread, 8 * head_.size()));
-    if (!panels) return tl::unexpected(panels.error());
-    part.panels = std::move(*panels);
-    panel_ += part.panels.size();
+  if (part.first) {
+    set_ = must(sheets_.set_of(version.routine.edition));
+    head_ = must(book_.sheet_without_panels(version.routine.id));
   }
-  part.last = panel_ == version.swum.panels.size();
-  if (!part.last) return {};
-  ++version_;
-  return go_to_next();
+  part.set = set_;
+  part.text = head_;
+  // The routine is read with each part: that shall be little beside the panels.
+  const std::size_t enough = head_.size() + std::max(panels_worth_a_thread, 8 * head_.size());
+  while (panel_ < version.panels.size() && part.text.size() < enough)
+    part.text.append("\n").append(must(book_.text(version.panels[panel_++])));
+  part.last = panel_ == version.panels.size();
+  if (part.last) {
+    ++version_;
+    panel_ = 0;
+  }
+  return part.text.size();
 }
 
-Result<void> AsSwum::start_version() {
-  const KeptBlock& routine = versions_[version_].routine;
-  const auto set = sheets_.set_of(routine.edition);
-  if (!set) return tl::unexpected(set.error());
-  set_ = *set;
-  auto head = book_.sheet_without_panels(routine.id);
-  if (!head) return tl::unexpected(head.error());
-  head_ = std::move(*head);
-  panel_ = 0;
-  return {};
-}
-
-// The panels' texts behind the routine's, when they are what was kept.
 void AsSwum::read(Part& part) {
-  std::string text = part.head;
-  for (const StoredText& panel : part.panels) {
-    if (!panel.sound()) {
-      part.damaged = panel.id;
-      return;
-    }
-    text.append("\n").append(panel.text);
-  }
   Swum& swum = part.swum;
-  swum.kept = kept_sheet(part.of->routine, std::move(text), *part.set);
+  swum.kept = kept_sheet(part.of->routine, std::move(part.text), *part.set);
   const std::optional<Routine>& routine = swum.kept.sheet.routine();
   if (!routine) return;
-  swum.runs = part.first ? flags(routine->runs, part.of->swum.runs) : std::vector<bool>(routine->runs.size());
+  swum.runs = part.first ? flags(routine->runs, part.of->runs) : std::vector<bool>(routine->runs.size());
 }
 
 // Told of the whole sheet, as it would be exported.
-Result<Diagnostics> AsSwum::wrong_with(const KeptBlock& routine) {
-  auto text = book_.sheet(routine.id);
-  if (!text) return tl::unexpected(text.error());
-  auto kept = sheets_.understood(routine, std::move(*text));
-  if (!kept) return tl::unexpected(kept.error());
-  return (*kept)->sheet.messages();
+Diagnostics AsSwum::wrong_with(const KeptBlock& routine) {
+  return must(sheets_.understood(routine, must(book_.sheet(routine.id))))->sheet.messages();
 }
 
 }  // namespace landdrill

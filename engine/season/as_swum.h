@@ -10,7 +10,15 @@
 // that a season of any length needs little memory.
 #pragma once
 
-#include "engine/files/read_ahead.h"
+#include <cstddef>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <type_traits>
+#include <utility>
+#include <vector>
+
+#include "engine/files/in_order.h"
 #include "engine/files/value_sets.h"
 #include "engine/season/kept_sheets.h"
 #include "grammar/diagnostics.h"
@@ -35,42 +43,34 @@ class AsSwum {
   // error. The value sets live as long as this.
   template <class Make, class Take, class Complain>
   Result<void> for_each(Make make, Take take, Complain complain);
-  bool found() const { return found_; }
+  bool found() const { return !versions_.empty(); }
 
  private:
   struct Version {
     KeptBlock routine;
-    SwumWith swum;
+    std::vector<std::pair<std::string, std::string>> runs;  // that count with it: days and titles, in order
+    std::vector<std::int64_t> panels;                       // the same: entries
   };
   struct Part {
-    std::string head;
-    std::vector<StoredText> panels;
+    std::string text;
     Swum swum;
     const ReadSet* set = nullptr;
     const Version* of = nullptr;
-    bool first = false, last = false;     // of its version
-    std::optional<Trouble> trouble;       // why there is no more
-    std::optional<std::int64_t> damaged;  // a panel
+    bool first = false, last = false;  // of its version
   };
-  Result<void> find_versions();
-  Result<void> find_swum();
-  Result<void> go_to_next();
-  Result<void> start_version();
-  std::optional<std::size_t> next(Part& part);
-  Result<void> cut(Part& part);
+  void find_versions();
+  std::size_t next(Part& part);
   static void read(Part& part);
-  Result<Diagnostics> wrong_with(const KeptBlock& routine);
+  Diagnostics wrong_with(const KeptBlock& routine);
 
   const Book& book_;
   KeptSheets sheets_;
   const BookWish wish_;
-  std::vector<Version> versions_;  // in the order of the book
-  std::size_t known_ = 0;          // of so many it is known what counts with them
+  std::vector<Version> versions_;  // that something was swum of, in the order of the book
   std::size_t version_ = 0;        // of which parts are cut now:
   std::string head_;               // the routine with its runs
   std::size_t panel_ = 0;          // the first that was not in a part yet
   const ReadSet* set_ = nullptr;
-  bool found_ = false;
 };
 
 template <class Make, class Take, class Complain>
@@ -80,40 +80,35 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
     Part part;
     std::optional<Made> made;
   };
-  if (auto found = find_versions(); !found) return found;
-  std::vector<Slot> slots(InOrder::slots());
-  const auto work = [&](std::size_t slot) {
-    auto& [part, made] = slots[slot];
-    made.reset();
-    if (part.trouble) return;
-    read(part);
-    if (part.swum.kept.sheet.routine()) made = make(std::as_const(part.swum));
-    part.swum = {};
+  const auto fill = [&](Slot& slot) {
+    return version_ < versions_.size() ? std::optional(next(slot.part)) : std::nullopt;
   };
-  InOrder order([&](std::size_t slot) { return next(slots[slot].part); }, work);
-  order.ahead();
-  std::vector<Made> all;
-  bool good = true;
-  while (const auto slot = order.next()) {
-    auto& [part, made] = slots[*slot];
-    if (part.trouble) return tl::unexpected(*part.trouble);
-    if (part.damaged) return tl::unexpected(book_.damaged(*part.damaged));
-    if (part.first) {
-      all.clear();
-      good = true;
+  const auto work = [&](Slot& slot) {
+    read(slot.part);
+    if (slot.part.swum.kept.sheet.routine()) slot.made = make(std::as_const(slot.part.swum));
+    slot.part.swum = {};
+  };
+  return store::attempt([&] {
+    find_versions();
+    InOrder<Slot> order(fill, work);
+    order.ahead();
+    std::vector<Made> all;
+    bool good = true;
+    while (Slot* slot = order.next()) {
+      const Part& part = slot->part;
+      if (part.first) {
+        all.clear();
+        good = true;
+      }
+      good = good && slot->made;
+      if (good) all.push_back(std::move(*slot->made));
+      if (!part.last) continue;
+      if (good)
+        take(part.of->routine, std::move(all));
+      else
+        complain(wrong_with(part.of->routine));
     }
-    good = good && made;
-    if (good) all.push_back(std::move(*made));
-    if (!part.last) continue;
-    if (good) {
-      take(part.of->routine, std::move(all));
-    } else {
-      const auto wrong = wrong_with(part.of->routine);
-      if (!wrong) return tl::unexpected(wrong.error());
-      complain(*wrong);
-    }
-  }
-  return {};
+  });
 }
 
 }  // namespace landdrill

@@ -15,8 +15,14 @@
 #include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
+#include "tables/load.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill {
+
+using store::attempt;
+using store::must;
+
 namespace {
 
 using Lines = ast::Lines;
@@ -140,23 +146,15 @@ std::vector<TypedBlock> typed_blocks(const Sheet& sheet) {
   return blocks;
 }
 
-namespace {
-
-bool is_routine(const KeptBlock& block) {
-  return block.what == Block::What::routine;
-}
-
-}  // namespace
-
 Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
-  auto& known = sets_[edition];
-  if (known) return known.get();
-  auto files = book_.edition(edition);
-  if (!files) return tl::unexpected(files.error());
-  known = std::make_unique<ReadSet>();
-  known->files = std::move(*files);
-  known->loaded = load(known->files);
-  return known.get();
+  return attempt([&]() -> const ReadSet* {
+    auto& known = sets_[edition];
+    if (known) return known.get();
+    TableFiles files = must(book_.edition(edition));
+    Loaded loaded = load(files);
+    known = std::make_unique<ReadSet>(ReadSet{std::move(files), std::move(loaded)});
+    return known.get();
+  });
 }
 
 KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& set) {
@@ -170,71 +168,102 @@ KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& 
 }
 
 Result<const KeptSheet*> KeptSheets::understood(const KeptBlock& routine, std::string text) {
-  auto set = set_of(routine.edition);
-  if (!set) return tl::unexpected(set.error());
-  return &sheets_.emplace_back(kept_sheet(routine, std::move(text), **set));
+  return attempt([&]() -> const KeptSheet* {
+    return &sheets_.emplace_back(kept_sheet(routine, std::move(text), *must(set_of(routine.edition))));
+  });
 }
 
 Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const KeptBlock& routine) {
-  auto text = book_.text(routine.id);
-  if (!text) return tl::unexpected(text.error());
-  const auto alone = book_.text(block.id);
-  if (!alone) return tl::unexpected(alone.error());
-  return understood(routine, *text + *alone);
+  return attempt([&] {
+    const std::string text = must(book_.text(routine.id));
+    return must(understood(routine, text + must(book_.text(block.id))));
+  });
 }
 
 Result<Versions> versions_of(const Book& book, const BookWish& wish) {
-  const auto found = book.find(wish);
-  if (!found) return tl::unexpected(found.error());
-  Versions versions;
-  for (const KeptBlock& block : *found) versions.insert(is_routine(block) ? block.id : block.of_routine);
-  return versions;
+  return attempt([&] {
+    Versions versions;
+    for (const KeptBlock& block : must(book.find(wish)))
+      versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
+    return versions;
+  });
 }
 
-Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions) {
+namespace {
+
+// In the order of the book.
+std::vector<KeptBlock> routines_of(const Book& book, const Versions& versions) {
   BookWish every;
   every.what = Block::What::routine;
   every.all_versions = true;
-  const auto routines = book.find(every);
-  if (!routines) return tl::unexpected(routines.error());
-  std::vector<KeptText> texts;
-  for (const KeptBlock& routine : *routines) {
-    if (versions.count(routine.id) == 0) continue;
-    auto text = book.sheet(routine.id);
-    if (!text) return tl::unexpected(text.error());
-    texts.push_back({routine, std::move(*text)});
-  }
-  return texts;
+  std::vector<KeptBlock> routines = must(book.find(every));
+  std::erase_if(routines, [&](const KeptBlock& one) { return versions.count(one.id) == 0; });
+  return routines;
 }
 
+}  // namespace
+
 Result<std::vector<std::string>> sheets_in(const Book& book, const BookWish& wish) {
-  const auto versions = versions_of(book, wish);
-  if (!versions) return tl::unexpected(versions.error());
-  auto texts = kept_texts(book, *versions);
-  if (!texts) return tl::unexpected(texts.error());
-  std::vector<std::string> sheets;
-  for (KeptText& one : *texts) {
-    if (!wish.all_versions) {
-      sheets.push_back(std::move(one.text));
-      continue;
+  return attempt([&] {
+    std::vector<std::string> sheets;
+    for (const KeptBlock& routine : routines_of(book, must(versions_of(book, wish)))) {
+      std::vector<std::string> its;
+      if (wish.all_versions)
+        its = must(book.sheets_of_all_words(routine.id));
+      else
+        its.push_back(must(book.sheet(routine.id)));
+      std::move(its.begin(), its.end(), std::back_inserter(sheets));
     }
-    auto all_words = book.sheets_of_all_words(one.routine.id);
-    if (!all_words) return tl::unexpected(all_words.error());
-    std::move(all_words->begin(), all_words->end(), std::back_inserter(sheets));
-  }
-  return sheets;
+    return sheets;
+  });
 }
 
 Result<std::vector<const KeptSheet*>> KeptSheets::read(const Versions& versions) {
-  auto texts = kept_texts(book_, versions);
-  if (!texts) return tl::unexpected(texts.error());
-  std::vector<const KeptSheet*> sheets;
-  for (KeptText& one : *texts) {
-    const auto kept = understood(one.routine, std::move(one.text));
-    if (!kept) return tl::unexpected(kept.error());
-    sheets.push_back(*kept);
+  return attempt([&] {
+    std::vector<const KeptSheet*> sheets;
+    for (const KeptBlock& routine : routines_of(book_, versions))
+      sheets.push_back(must(understood(routine, must(book_.sheet(routine.id)))));
+    return sheets;
+  });
+}
+
+namespace {
+
+const std::string& title_of(const auto& block) {
+  return block.what == Block::What::routine ? block.routine : block.title;
+}
+
+}  // namespace
+
+std::string bare_title(std::string_view title) {
+  std::string letters;
+  for (char c : title) {
+    const auto byte = static_cast<unsigned char>(c);
+    if (c >= 'A' && c <= 'Z') letters += static_cast<char>(c - 'A' + 'a');
+    if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || byte >= 0x80) letters += c;
   }
-  return sheets;
+  return letters;
+}
+
+template <class SomeBlock>
+Titles::Name Titles::name_of(const SomeBlock& block) {
+  return {block.what, block.what == Block::What::routine ? "" : block.routine, block.event, block.date,
+          bare_title(title_of(block))};
+}
+
+void Titles::know(const KeptBlock& block) {
+  known_[name_of(block)].push_back(title_of(block));
+}
+
+std::string Titles::take(const Block& block) {
+  const std::string& title = title_of(block);
+  const Name name = name_of(block);
+  if (std::get<4>(name).empty()) return {};
+  std::vector<std::string>& spellings = known_[name];
+  if (std::find(spellings.begin(), spellings.end(), title) != spellings.end()) return {};
+  if (!spellings.empty()) return spellings.front();
+  spellings.push_back(title);
+  return {};
 }
 
 }  // namespace landdrill

@@ -10,6 +10,7 @@
 #include <set>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
 #include "engine/files/value_sets.h"
@@ -48,19 +49,11 @@ struct KeptSheet {
   const ReadSet* set = nullptr;
 };
 
-// The text of a version of a routine with its runs and panels.
-struct KeptText {
-  KeptBlock routine;
-  std::string text;
-};
 // Versions of routines, by KeptBlock::id.
 using Versions = std::set<std::int64_t>;
 // Those that the wish finds, or whose runs and panels it finds.
 Result<Versions> versions_of(const Book& book, const BookWish& wish);
-// In the order of the book.
-Result<std::vector<KeptText>> kept_texts(const Book& book, const Versions& versions);
-
-// The same as whole sheets, one after the other; with wish.all_versions in all the words that they ever had.
+// The same as whole sheets, in the order of the book; with wish.all_versions in all the words that they ever had.
 Result<std::vector<std::string>> sheets_in(const Book& book, const BookWish& wish);
 
 // A text as a sheet of this version.
@@ -69,7 +62,7 @@ KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& 
 class KeptSheets {
  public:
   explicit KeptSheets(const Book& book) : book_(book) {}
-  // Those of kept_texts. They live as long as this.
+  // In the order of the book. They live as long as this.
   Result<std::vector<const KeptSheet*>> read(const Versions& versions);
   // The routine that was swum, with this version of a panel (or a run) of it alone.
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
@@ -82,6 +75,32 @@ class KeptSheets {
   const Book& book_;
   std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
   std::deque<KeptSheet> sheets_;
+};
+
+// The titles of the book and of what is being added to it, for finding one that is spelled in two ways.
+//
+//   Titles titles;
+//   titles.take(panel_of_may("Tarn Open"));        // ""
+//   titles.take(panel_of_may("Tarn open"));        // "Tarn Open"
+
+// The letters and digits alone, in lower case as far as they are of ASCII: titles with the same ones differ
+// in nothing but case, blanks or signs.
+std::string bare_title(std::string_view title);
+
+class Titles {
+ public:
+  // As it is in the book, where both spellings may be from before.
+  void know(const KeptBlock& block);
+  // The title of the same event or, of a run or panel, of the same routine and day that this one is another
+  // spelling of; empty when there is none. Then it is known.
+  std::string take(const Block& block);
+
+ private:
+  using Name = std::tuple<Block::What, std::string, std::string, std::string, std::string>;
+  template <class SomeBlock>
+  static Name name_of(const SomeBlock& block);
+
+  std::map<Name, std::vector<std::string>> known_;
 };
 
 }  // namespace landdrill

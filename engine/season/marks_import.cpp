@@ -6,11 +6,9 @@
 #include <set>
 #include <span>
 
-#include "engine/files/read_ahead.h"
 #include "engine/routine/problems.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/listed_panel.h"
-#include "engine/season/titles.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
@@ -19,44 +17,35 @@
 #include "tables/folder.h"
 #include "tables/problems.h"
 #include "tables/store/book.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill {
 
+using store::attempt;
+using store::must;
+
 Result<void> ListHomes::read() {
-  BookWish wish;
-  wish.what = Block::What::routine;
-  const auto newest = versions_of(book_, wish);
-  if (!newest) return tl::unexpected(newest.error());
-  auto sheets = sheets_.read(*newest);
-  if (!sheets) return tl::unexpected(sheets.error());
-  latest_ = std::move(*sheets);
-  wish.all_versions = true;
-  const auto routines = book_.find(wish);
-  if (!routines) return tl::unexpected(routines.error());
-  for (const KeptBlock& one : *routines) entries_[{one.routine, one.event, one.version}] = one.id;
-  wish = {};
-  wish.what = Block::What::panel;
-  const auto panels = book_.find(wish);
-  if (!panels) return tl::unexpected(panels.error());
-  for (const KeptBlock& one : *panels)
-    panels_[{one.routine, one.event, one.date, one.title}] = {one.id, one.of_version};
-  return {};
+  return attempt([&] {
+    BookWish wish;
+    wish.what = Block::What::routine;
+    latest_ = must(sheets_.read(must(versions_of(book_, wish))));
+    wish.all_versions = true;
+    for (const KeptBlock& one : must(book_.find(wish)))
+      entries_[{one.routine, one.event, one.version}] = one.id;
+    wish = {};
+    wish.what = Block::What::panel;
+    for (const KeptBlock& one : must(book_.find(wish)))
+      panels_[{one.routine, one.event, one.date, one.title}] = {one.id, one.of_version};
+  });
 }
 
-Result<ListHomes::Home> ListHomes::of(const ListedPanel& panel, const KeptSheet& latest) {
+ListHomes::Home ListHomes::of(const ListedPanel& panel, const KeptSheet& latest) {
   Home home{&latest, {}};
   const auto kept = panels_.find({latest.routine.routine, latest.routine.event, panel.date, panel.meet});
-  if (kept != panels_.end() && kept->second.entry == 0) {
-    home.kept = kept->second.text;
-  } else if (kept != panels_.end()) {
-    auto text = book_.text(kept->second.entry);
-    if (!text) return tl::unexpected(text.error());
-    home.kept = std::move(*text);
-  }
-  if (said_ == 0 && kept == panels_.end()) return home;
-  const auto wanted = version(latest, said_ == 0 ? kept->second.of_version : said_);
-  if (!wanted) return tl::unexpected(wanted.error());
-  home.version = *wanted;
+  if (kept != panels_.end())
+    home.kept = kept->second.entry == 0 ? kept->second.text : must(book_.text(kept->second.entry));
+  if (said_ != 0 || kept != panels_.end())
+    home.version = version(latest, said_ == 0 ? kept->second.of_version : said_);
   return home;
 }
 
@@ -76,16 +65,12 @@ void ListHomes::take(const Block& panel, int of_version) {
   if (more_) panels_[{panel.routine, panel.event, panel.date, panel.title}] = {0, of_version, panel.text};
 }
 
-Result<const KeptSheet*> ListHomes::version(const KeptSheet& latest, int number) {
+const KeptSheet* ListHomes::version(const KeptSheet& latest, int number) {
   if (number == latest.routine.version) return &latest;
   const auto entry = entries_.find({latest.routine.routine, latest.routine.event, number});
   if (entry == entries_.end()) return nullptr;
   const KeptSheet*& version = versions_[entry->second];
-  if (version == nullptr) {
-    const auto sheets = sheets_.read(Versions{entry->second});
-    if (!sheets) return tl::unexpected(sheets.error());
-    version = sheets->front();
-  }
+  if (version == nullptr) version = must(sheets_.read(Versions{entry->second})).front();
   return version;
 }
 
@@ -103,34 +88,24 @@ class Importing {
   Importing(const Source& list, ListHomes& homes, Imported& out)
       : list_(list), homes_(homes), routines_(homes.latest()), out_(out) {}
 
-  Result<void> import(const std::vector<ListedPanel>& panels) {
-    if (auto found = find_homes(panels); !found) return found;
-    std::vector<Piece> pieces;
+  void import(const std::vector<ListedPanel>& panels) {
+    find_homes(panels);
     for (const OfVersion& version : versions_) {
       out_.editions.push_back(version.routine->set->files);
       Source rest = list_;
-      for (std::size_t at = 0; at < version.panels.size(); at += worth_a_thread) {
-        const auto some = std::span(version.panels).subspan(at);
-        rest = from_line_of(rest, some.front().listed->date_piece);
-        pieces.push_back(
-            {&version, some.first(std::min(worth_a_thread, some.size())), out_.editions.size() - 1, rest});
+      for (std::size_t at = 0; at < version.panels.size(); at += at_once) {
+        const auto panels = std::span(version.panels).subspan(at);
+        rest = from_line_of(rest, panels.front().listed->date_piece);
+        const Piece piece{&version, panels.first(std::min(at_once, panels.size())), rest};
+        ListedBlocks made = listed_blocks(*version.routine, piece.list, piece.panels);
+        tell(std::move(made.wrong), piece);
+        take(std::move(made), version);
       }
     }
-    const auto make = [&](std::size_t i) {
-      return listed_blocks(*pieces[i].version->routine, pieces[i].list, pieces[i].panels);
-    };
-    std::size_t next = 0;
-    Result<void> all_told;
-    make_in_order(pieces.size(), make, [&](ListedBlocks made) {
-      const Piece& piece = pieces[next++];
-      if (auto told = tell(std::move(made.wrong), piece); !told) all_told = std::move(told);
-      take(std::move(made), piece);
-    });
-    return all_told;
   }
 
  private:
-  static constexpr std::size_t worth_a_thread = 200;  // panels
+  static constexpr std::size_t at_once = 200;  // panels: what is wrong is looked for in few lines
   struct OfVersion {
     const KeptSheet* routine = nullptr;
     const KeptSheet* latest = nullptr;
@@ -139,28 +114,25 @@ class Importing {
   struct Piece {
     const OfVersion* version = nullptr;
     std::span<const OnePanel> panels;
-    std::size_t edition = 0;
     Source list;  // from the first of them on
   };
 
-  Result<void> find_homes(const std::vector<ListedPanel>& panels) {
+  void find_homes(const std::vector<ListedPanel>& panels) {
     std::map<const KeptSheet*, std::size_t> places;
     for (const ListedPanel& panel : panels) {
       const auto routine = routine_of(panel);
       if (!routine || !is_first_of_its_name(panel, routines_[*routine]->routine)) continue;
-      auto home = homes_.of(panel, *routines_[*routine]);
-      if (!home) return tl::unexpected(home.error());
-      if (home->version == nullptr) {
+      ListHomes::Home home = homes_.of(panel, *routines_[*routine]);
+      if (home.version == nullptr) {
         no_such_version(panel, routines_[*routine]->routine);
         continue;
       }
-      const auto [place, is_new] = places.try_emplace(home->version, versions_.size());
-      if (is_new) versions_.push_back({home->version, routines_[*routine], {}});
-      versions_[place->second].panels.push_back({&panel, std::move(home->kept)});
+      const auto [place, is_new] = places.try_emplace(home.version, versions_.size());
+      if (is_new) versions_.push_back({home.version, routines_[*routine], {}});
+      versions_[place->second].panels.push_back({&panel, std::move(home.kept)});
     }
     for (OfVersion& version : versions_)
       std::erase_if(version.panels, [&](const OnePanel& one) { return split_.count(one.listed) != 0; });
-    return {};
   }
 
   // One panel of a list may look like two, when its meet is spelled in two ways or its event is said in some
@@ -189,42 +161,38 @@ class Importing {
               fmt::format("\"{}\", as {} has it on this day", expected, where), "write the meet in one way"});
   }
 
-  void take(ListedBlocks made, const Piece& piece) {
+  void take(ListedBlocks made, const OfVersion& version) {
     out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
     for (Block& block : made.blocks) {
-      block.edition = piece.edition;
-      if (homes_.said() != 0) block.of = piece.version->routine->routine.id;
-      homes_.take(block, piece.version->routine->routine.version);
+      block.edition = out_.editions.size() - 1;
+      if (homes_.said() != 0) block.of = version.routine->routine.id;
+      homes_.take(block, version.routine->routine.version);
       out_.blocks.push_back(std::move(block));
     }
   }
 
   // An element that is not there may be one of an older version.
-  Result<void> tell(std::vector<Diagnostic> wrong, const Piece& piece) {
+  void tell(std::vector<Diagnostic> wrong, const Piece& piece) {
     const bool elements = std::any_of(wrong.begin(), wrong.end(), [](const Diagnostic& one) {
       return one.problem == Problem::unknown_element;
     });
     std::string hint;
     if (elements && homes_.said() == 0 && piece.version->routine == piece.version->latest) {
-      const auto fitting = older_version_for(piece);
-      if (!fitting) return tl::unexpected(fitting.error());
-      if (*fitting != 0)
-        hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", *fitting);
+      if (const int fitting = older_version_for(piece); fitting != 0)
+        hint = fmt::format("version {0} of the routine has it: add the list with --swum-as {0}", fitting);
     }
     for (Diagnostic& one : wrong) {
       if (one.problem == Problem::unknown_element && !hint.empty()) one.hint = hint;
       out_.diagnostics.add(std::move(one));
     }
-    return {};
   }
 
   // The latest one into which all panels fit; 0 when there is none.
-  Result<int> older_version_for(const Piece& piece) {
+  int older_version_for(const Piece& piece) {
     const KeptSheet& latest = *piece.version->latest;
     for (int number = latest.routine.version - 1; number > 0; --number) {
-      const auto older = homes_.version(latest, number);
-      if (!older) return tl::unexpected(older.error());
-      if (*older != nullptr && listed_blocks(**older, piece.list, piece.panels).wrong.empty()) return number;
+      const KeptSheet* const older = homes_.version(latest, number);
+      if (older != nullptr && listed_blocks(*older, piece.list, piece.panels).wrong.empty()) return number;
     }
     return 0;
   }
@@ -285,11 +253,12 @@ class Importing {
 }  // namespace
 
 Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes) {
-  Imported made;
-  if (const auto done = Importing(list, homes, made).import(panels); !done)
-    return tl::unexpected(done.error());
-  made.diagnostics.sort();
-  return made;
+  return attempt([&] {
+    Imported made;
+    Importing(list, homes, made).import(panels);
+    made.diagnostics.sort();
+    return made;
+  });
 }
 
 }  // namespace landdrill

@@ -42,15 +42,15 @@ class ListHomes {
     const KeptSheet* version = nullptr;  // nullptr when there is none of the number that is said
     std::string kept;                    // the panel's text; empty when it is new
   };
-  // Given the latest version of the panel's routine.
-  Result<Home> of(const ListedPanel& panel, const KeptSheet& latest);
+  // Given the latest version of the panel's routine. Throws Refused.
+  Home of(const ListedPanel& panel, const KeptSheet& latest);
   // How the book has the meet of that day, when this is another spelling of it; empty otherwise.
   std::string spelled_otherwise(const ListedPanel& panel, const KeptBlock& routine) const;
   // Whether another list follows: then that one goes on from what this one makes of its panels.
   void expect_more(bool more) { more_ = more; }
   void take(const Block& panel, int of_version);
-  // The same routine; nullptr when it has none of this number.
-  Result<const KeptSheet*> version(const KeptSheet& latest, int number);
+  // The same routine; nullptr when it has none of this number. Throws Refused.
+  const KeptSheet* version(const KeptSheet& latest, int number);
 
  private:
   using Name = std::tuple<std::string, std::string, std::string, std::string>;  // with event, date and meet

@@ -20,8 +20,13 @@
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/book.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill {
+
+using store::attempt;
+using store::must;
+
 namespace {
 
 // The marks of a panel by their line and seat, and which elements have the base mark.
@@ -46,7 +51,10 @@ PanelMarks marks_in(const ast::Lines& lines) {
   return all;
 }
 
-MarksApart apart(const PanelMarks& old_panel, const PanelMarks& new_panel) {
+}  // namespace
+
+MarksApart marks_apart(const ast::Lines& before, const ast::Lines& now) {
+  const PanelMarks old_panel = marks_in(before), new_panel = marks_in(now);
   MarksApart marks{old_panel.marks.size()};
   for (const auto& [seat, mark] : old_panel.marks) {
     const auto other = new_panel.marks.find(seat);
@@ -63,182 +71,126 @@ MarksApart apart(const PanelMarks& old_panel, const PanelMarks& new_panel) {
   return marks;
 }
 
-}  // namespace
-
-MarksApart marks_apart(const ast::Lines& before, const ast::Lines& now) {
-  return apart(marks_in(before), marks_in(now));
-}
-
 MarksApart marks_apart(std::string_view before, std::string_view now) {
   return marks_apart(parse({"", before}).lines, parse({"", now}).lines);
 }
-
-namespace {
-
-bool same_set(const TableFiles& a, const TableFiles& b) {
-  return a.name == b.name && std::equal(a.files.begin(), a.files.end(), b.files.begin(), b.files.end(),
-                                        [](const TableFile& one, const TableFile& other) {
-                                          return one.file == other.file && one.text == other.text;
-                                        });
-}
-
-}  // namespace
 
 Placing::Placing(const Book& book, const std::vector<TableFiles>& editions)
     : book_(book), editions_(editions), kept_(book) {}
 
 Result<void> Placing::read() {
-  BookWish every;
-  every.all_versions = true;
-  auto found = book_.find(every);
-  if (!found) return tl::unexpected(found.error());
-  for (KeptBlock& one : *found) {
-    if (one.what == Block::What::routine)
-      routines_[{one.routine, one.event}].push_back(std::move(one));
-    else
-      swum_[{one.what, one.routine, one.event, one.date, one.title}].push_back(std::move(one));
-  }
-  for (const auto& [name, versions] : routines_)
-    for (const KeptBlock& one : versions) versions_[one.id] = &one;
-  return {};
-}
-
-Placing::Name Placing::name_of(const Block& block) {
-  return {block.what, block.routine, block.event, block.date, block.title};
+  return attempt([&] {
+    BookWish every;
+    every.all_versions = true;
+    for (KeptBlock& one : must(book_.find(every))) {
+      if (one.what == Block::What::routine)
+        routines_[{one.routine, one.event}].push_back(std::move(one));
+      else
+        swum_[name_of(one)].push_back(std::move(one));
+    }
+    for (const auto& [name, versions] : routines_)
+      for (const KeptBlock& one : versions) versions_[one.id] = &one;
+  });
 }
 
 Result<std::vector<Placed>> Placing::place(std::vector<Block> blocks) {
-  std::map<RoutineName, std::set<std::string>> texts;
-  for (const Block& block : blocks)
-    if (block.what == Block::What::routine) texts[{block.routine, block.event}].insert(block.text);
-  std::map<RoutineName, Block> above;
-  std::vector<Placed> placed;
-  for (Block& block : blocks) {
-    const RoutineName name(block.routine, block.event);
-    const bool known = routines_.count(name) != 0 && texts[name].size() == 1;
-    Result<void> done;
-    if (block.what == Block::What::routine) {
-      above[name] = block;
-      auto routine = place_routine(std::move(block));
-      if (!routine) return tl::unexpected(routine.error());
-      placed.push_back(std::move(*routine));
-    } else if (block.of != 0) {
-      done = leave(std::move(block), placed);
-    } else if (!known || above.count(name) == 0 || swum_.count(name_of(block)) == 0) {
-      placed.push_back({Placed::Why::as_given, std::move(block), 0});
-    } else if (block.what == Block::What::panel) {
-      done = place_panel(std::move(block), placed);
-    } else {
-      done = place_run(std::move(block), above[name], placed);
+  return attempt([&] {
+    std::map<RoutineName, std::set<std::string>> texts;
+    for (const Block& block : blocks)
+      if (block.what == Block::What::routine) texts[{block.routine, block.event}].insert(block.text);
+    std::map<RoutineName, Block> above;
+    std::vector<Placed> placed;
+    for (Block& block : blocks) {
+      const RoutineName name(block.routine, block.event);
+      const bool known = routines_.count(name) != 0 && texts[name].size() == 1;
+      if (block.what == Block::What::routine) {
+        above[name] = block;
+        placed.push_back(place_routine(std::move(block)));
+      } else if (block.of != 0) {
+        placed.push_back(leave(std::move(block)));
+      } else if (!known || above.count(name) == 0 || swum_.count(name_of(block)) == 0) {
+        placed.push_back({Placed::Why::as_given, std::move(block), 0});
+      } else if (block.what == Block::What::panel) {
+        placed.push_back(place_panel(std::move(block)));
+      } else {
+        place_run(std::move(block), above[name], placed);
+      }
     }
-    if (!done) return tl::unexpected(done.error());
-  }
-  return placed;
+    return placed;
+  });
 }
 
-Result<Placed> Placing::place_routine(Block block) {
+Placed Placing::place_routine(Block block) {
   Placed placed{Placed::Why::as_given, std::move(block), 0};
   const auto kept = routines_.find({placed.block.routine, placed.block.event});
-  if (kept == routines_.end()) return placed;
-  const auto text = book_.text(kept->second.back().id);
-  if (!text) return tl::unexpected(text.error());
-  if (*text == placed.block.text) placed.why = Placed::Why::same_words;
+  if (kept != routines_.end() && must(book_.text(kept->second.back().id)) == placed.block.text)
+    placed.why = Placed::Why::same_words;
   return placed;
 }
 
-Result<void> Placing::place_panel(Block block, std::vector<Placed>& placed) {
+Placed Placing::place_panel(Block block) {
   const KeptBlock& kept = swum_[name_of(block)].back();
-  const auto text = book_.text(kept.id);
-  if (!text) return tl::unexpected(text.error());
-  if (*text == block.text) {
-    placed.push_back({Placed::Why::as_given, std::move(block), 0});
-    return {};
-  }
+  const std::string text = must(book_.text(kept.id));
+  if (text == block.text) return {Placed::Why::as_given, std::move(block), 0};
   const KeptBlock& home = *versions_.at(kept.of_routine);
-  const auto stays = fits(home, block.text);
-  if (!stays) return tl::unexpected(stays.error());
-  if (*stays) block.of = home.id;
-  const auto again = older_words(block);
-  if (!again) return tl::unexpected(again.error());
-  const MarksApart marks = marks_apart(*text, block.text);
-  placed.push_back({*stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, *again,
-                    false, marks});
-  return {};
+  const bool stays = fits(home, block.text);
+  if (stays) block.of = home.id;
+  const int again = older_words(block);
+  const MarksApart marks = marks_apart(text, block.text);
+  return {
+      stays ? Placed::Why::stays : Placed::Why::moves, std::move(block), home.version, again, false, marks};
 }
 
 // A panel that was corrected since is left as it is now.
-Result<void> Placing::leave(Block block, std::vector<Placed>& placed) {
+Placed Placing::leave(Block block) {
   Placed left{Placed::Why::left, std::move(block), 0};
   const auto known = swum_.find(name_of(left.block));
   if (left.block.what == Block::What::panel && known != swum_.end()) {
     const KeptBlock& latest = known->second.back();
-    auto text = book_.text(latest.id);
-    if (!text) return tl::unexpected(text.error());
-    left.corrected_since = *text != left.block.text;
-    left.block.text = std::move(*text);
+    std::string text = must(book_.text(latest.id));
+    left.corrected_since = text != left.block.text;
+    left.block.text = std::move(text);
     left.block.of = latest.of_routine;
   }
   left.version = versions_.at(left.block.of)->version;
-  placed.push_back(std::move(left));
-  return {};
+  return left;
 }
 
-Result<int> Placing::older_words(const Block& panel) const {
-  for (const KeptBlock& one : swum_.at(name_of(panel))) {
-    const auto text = book_.text(one.id);
-    if (!text) return tl::unexpected(text.error());
-    if (*text == panel.text) return one.version;
-  }
+int Placing::older_words(const Block& panel) const {
+  for (const KeptBlock& one : swum_.at(name_of(panel)))
+    if (must(book_.text(one.id)) == panel.text) return one.version;
   return 0;
 }
 
-Result<void> Placing::place_run(Block block, const Block& beside, std::vector<Placed>& placed) {
+void Placing::place_run(Block block, const Block& beside, std::vector<Placed>& placed) {
   const std::vector<KeptBlock>& words = swum_[name_of(block)];
   const KeptBlock* kept = &words.front();  // the latest words beside the first version that had it
   for (const KeptBlock& one : words)
     if (one.of_version <= kept->of_version) kept = &one;
   const KeptBlock& home = *versions_.at(kept->of_routine);
-  const auto text = book_.text(kept->id);
-  if (!text) return tl::unexpected(text.error());
-  if (*text != block.text) {
-    const auto same_version = is_kept_as(beside, home);
-    if (!same_version) return tl::unexpected(same_version.error());
-    const auto old_would_do = fits_beside(beside, *text);
-    if (!old_would_do) return tl::unexpected(old_would_do.error());
-    const auto corrects = fits(home, block.text);
-    if (!corrects) return tl::unexpected(corrects.error());
-    if (!*same_version && *old_would_do && *corrects) {
-      placed.push_back({Placed::Why::corrected, block, home.version});
-      placed.back().block.of = home.id;
-    }
+  const std::string text = must(book_.text(kept->id));
+  if (text != block.text && !is_kept_as(beside, home) && fits_beside(beside, text) &&
+      fits(home, block.text)) {
+    placed.push_back({Placed::Why::corrected, block, home.version});
+    placed.back().block.of = home.id;
   }
   placed.push_back({Placed::Why::as_given, std::move(block), 0});
-  return {};
 }
 
 // Whether the routine is its latest version again, from the same value set.
-Result<bool> Placing::is_kept_as(const Block& routine, const KeptBlock& version) {
-  if (version.id != latest(routine).id) return false;
-  const auto text = book_.text(version.id);
-  if (!text) return tl::unexpected(text.error());
-  const auto set = book_.edition(version.edition);
-  if (!set) return tl::unexpected(set.error());
-  return *text == routine.text && same_set(*set, editions_.at(routine.edition));
+bool Placing::is_kept_as(const Block& routine, const KeptBlock& version) {
+  if (version.id != routines_.at({routine.routine, routine.event}).back().id) return false;
+  const TableFiles set = must(book_.edition(version.edition));
+  const TableFiles& given = editions_.at(routine.edition);
+  return must(book_.text(version.id)) == routine.text && set.name == given.name &&
+         same_files(set.files, given.files);
 }
 
-const KeptBlock& Placing::latest(const Block& routine) const {
-  return routines_.at({routine.routine, routine.event}).back();
+bool Placing::fits(const KeptBlock& version, const std::string& text) {
+  return must(kept_.understood(version, must(book_.text(version.id)) + "\n" + text))->sheet.ok();
 }
 
-Result<bool> Placing::fits(const KeptBlock& version, const std::string& text) {
-  const auto routine = book_.text(version.id);
-  if (!routine) return tl::unexpected(routine.error());
-  const auto sheet = kept_.understood(version, *routine + "\n" + text);
-  if (!sheet) return tl::unexpected(sheet.error());
-  return (*sheet)->sheet.ok();
-}
-
-Result<bool> Placing::fits_beside(const Block& routine, const std::string& text) {
+bool Placing::fits_beside(const Block& routine, const std::string& text) {
   const auto [known, is_new] = sets_.try_emplace(routine.edition);
   if (is_new) {
     known->second.files = editions_.at(routine.edition);
@@ -247,16 +199,13 @@ Result<bool> Placing::fits_beside(const Block& routine, const std::string& text)
   return kept_sheet({}, routine.text + "\n" + text, known->second).sheet.ok();
 }
 
-Result<const KeptBlock*> Placing::kept_as(const Block& block) {
+const KeptBlock* Placing::kept_as(const Block& block) const {
   for (const auto& [name, words] : swum_) {
     const auto& [what, routine, event, date, title] = name;
     if (what != block.what || routine != block.routine || date != block.date || title != block.title)
       continue;
-    for (auto one = words.rbegin(); one != words.rend(); ++one) {
-      const auto text = book_.text(one->id);
-      if (!text) return tl::unexpected(text.error());
-      if (*text == block.text) return &*one;
-    }
+    for (auto one = words.rbegin(); one != words.rend(); ++one)
+      if (must(book_.text(one->id)) == block.text) return &*one;
   }
   return nullptr;
 }
@@ -288,16 +237,10 @@ class Leaving {
       texts_.push_back({source.name, std::string(source.text), source.first_line});
   }
 
-  Result<std::optional<FittingRest>> leave() {
-    for (bool left = true; left;) {
-      read();
-      if (rest_.sheet.ok()) break;
-      const auto one = leave_one();
-      if (!one) return tl::unexpected(one.error());
-      left = *one;
-    }
-    if (rest_.left.empty()) return std::nullopt;
-    return std::move(rest_);
+  std::optional<FittingRest> leave() {
+    read();
+    while (!rest_.sheet.ok() && leave_one()) read();
+    return rest_.left.empty() ? std::nullopt : std::optional(std::move(rest_));
   }
 
  private:
@@ -306,15 +249,14 @@ class Leaving {
     if (set_ != nullptr && set_->loaded.set) understand(rest_.sheet, *set_->loaded.set);
   }
 
-  Result<bool> leave_one() {
+  bool leave_one() {
     for (TypedBlock& typed : typed_blocks(rest_.sheet)) {
       if (typed.block.what == Block::What::routine || !is_wrong(typed, rest_.sheet.messages())) continue;
-      const auto kept = placing_.kept_as(typed.block);
-      if (!kept) return tl::unexpected(kept.error());
-      if (*kept == nullptr) continue;
+      const KeptBlock* const kept = placing_.kept_as(typed.block);
+      if (kept == nullptr) continue;
       take_out(typed);
-      typed.block.event = (*kept)->event;
-      typed.block.of = (*kept)->of_routine;
+      typed.block.event = kept->event;
+      typed.block.of = kept->of_routine;
       rest_.left.push_back(std::move(typed.block));
       return true;
     }
@@ -335,7 +277,7 @@ class Leaving {
 }  // namespace
 
 Result<std::optional<FittingRest>> fitting_rest(const StreamSheet& sheet, Placing& placing) {
-  return Leaving(sheet, placing).leave();
+  return attempt([&] { return Leaving(sheet, placing).leave(); });
 }
 
 }  // namespace landdrill

@@ -14,7 +14,7 @@
 #include <string_view>
 #include <tuple>
 
-#include "engine/files/read_ahead.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
 #include "engine/season/kept_sheets.h"
 #include "grammar/ast.h"
@@ -61,23 +61,25 @@ class Placing {
   Result<void> read();
   // In the order of the blocks, and now and then one more. What has its version said already is left there.
   Result<std::vector<Placed>> place(std::vector<Block> blocks);
-  // The run or panel of this name and text that is kept, whatever the event; nullptr when there is none.
-  Result<const KeptBlock*> kept_as(const Block& block);
+  // The run or panel of this name and text that is kept, whatever the event; nullptr when there is none. Throws Refused.
+  const KeptBlock* kept_as(const Block& block) const;
 
  private:
   using RoutineName = std::pair<std::string, std::string>;  // with the event
   using Name = std::tuple<Block::What, std::string, std::string, std::string, std::string>;
-  static Name name_of(const Block& block);
+  template <class AnyBlock>
+  static Name name_of(const AnyBlock& block) {
+    return {block.what, block.routine, block.event, block.date, block.title};
+  }
 
-  Result<bool> fits(const KeptBlock& version, const std::string& text);
-  Result<bool> fits_beside(const Block& routine, const std::string& text);
-  Result<bool> is_kept_as(const Block& routine, const KeptBlock& version);
-  Result<Placed> place_routine(Block block);
-  Result<void> place_panel(Block block, std::vector<Placed>& placed);
-  Result<void> leave(Block block, std::vector<Placed>& placed);
-  Result<int> older_words(const Block& panel) const;
-  Result<void> place_run(Block block, const Block& beside, std::vector<Placed>& placed);
-  const KeptBlock& latest(const Block& routine) const;
+  bool fits(const KeptBlock& version, const std::string& text);
+  bool fits_beside(const Block& routine, const std::string& text);
+  bool is_kept_as(const Block& routine, const KeptBlock& version);
+  Placed place_routine(Block block);
+  Placed place_panel(Block block);
+  Placed leave(Block block);
+  int older_words(const Block& panel) const;
+  void place_run(Block block, const Block& beside, std::vector<Placed>& placed);
 
   const Book& book_;
   const std::vector<TableFiles>& editions_;

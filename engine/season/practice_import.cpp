@@ -16,6 +16,7 @@
 #include "tables/quantity.h"
 #include "tables/store/book.h"
 #include "tables/store/practice_book.h"
+#include "tables/store/refusal.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
@@ -50,32 +51,27 @@ std::string day_after(const std::string& day) {
 }
 
 Result<void> PracticeImport::read(const std::vector<ListedPractice>& rows) {
-  BookWish wish;
-  wish.what = Block::What::panel;
-  auto panels = book_.find(wish);
-  if (!panels) return tl::unexpected(panels.error());
-  panels_ = std::move(*panels);
-  for (const ListedPractice& row : rows)
-    if (const auto done = read_row(row); !done) return done;
-  diagnostics.sort();
-  return {};
+  return store::attempt([&] {
+    BookWish wish;
+    wish.what = Block::What::panel;
+    panels_ = store::must(book_.find(wish));
+    for (const ListedPractice& row : rows) read_row(row);
+    diagnostics.sort();
+  });
 }
 
-Result<void> PracticeImport::read_row(const ListedPractice& row) {
+void PracticeImport::read_row(const ListedPractice& row) {
   std::string name = row.routine;
   for (const std::string* part : {&row.event, &row.date, &row.meet}) (name += '\x1F') += *part;
   auto panel = known_panels_.find(name);
   if (panel == known_panels_.end()) {
-    if (!diagnostics.wants_more()) return {};  // what is wrong with so many others is enough
+    if (!diagnostics.wants_more()) return;  // what is wrong with so many others is enough
     const auto found = panel_of(row);
-    if (!found) return {};
+    if (!found) return;
     panel = known_panels_.emplace(std::move(name), *found).first;
   }
-  const auto tasks = tasks_.of_panel(panel->second);
-  if (!tasks) return tl::unexpected(tasks.error());
-  const PracticeTask* const task = task_of(row, **tasks);
+  const PracticeTask* const task = task_of(row, *store::must(tasks_.of_panel(panel->second)));
   if (task != nullptr && is_on_a_day(row) && is_on_scale(row, *task)) keep(row, *task);
-  return {};
 }
 
 void PracticeImport::complain(std::string_view piece, Complaint complaint) {

@@ -37,7 +37,7 @@ class PracticeImport {
   Diagnostics diagnostics;                // with errors the sessions are not to be kept
 
  private:
-  Result<void> read_row(const ListedPractice& row);
+  void read_row(const ListedPractice& row);
   std::optional<std::int64_t> panel_of(const ListedPractice& row);
   void no_such_routine(const ListedPractice& row);
   void no_such_panel(const ListedPractice& row, const std::vector<const KeptBlock*>& of_routine);

@@ -29,8 +29,8 @@ class BookTasks {
   Result<const std::vector<PracticeTask>*> of_panel(std::int64_t panel);
 
  private:
-  Result<void> know_blocks();
-  Result<PracticeTask> task_of(std::int64_t panel, const std::string& line);
+  void know_blocks();
+  PracticeTask task_of(std::int64_t panel, const std::string& line);
 
   const Book& book_;
   KeptSheets kept_;
@@ -41,8 +41,6 @@ class BookTasks {
   std::map<Name, std::int64_t> latest_;       // of panels: the latest words
   std::map<std::int64_t, std::vector<PracticeTask>> panels_;
 };
-
-std::vector<Practised> practised(const PracticeSession& session);
 
 // Tasks and marks of a session, without those whose panel can no longer be read.
 struct ComparedMarks {

@@ -10,8 +10,12 @@
 #include "engine/score/account.h"
 #include "engine/score/score.h"
 #include "engine/season/kept_sheets.h"
+#include "tables/store/refusal.h"
 
 namespace landdrill {
+
+using store::attempt;
+using store::must;
 namespace {
 
 // With the routine as it was known on the day of the panel: without later runs.
@@ -44,20 +48,18 @@ void count(const KeptBlock& block, SwumUnder& under) {
 }  // namespace
 
 Result<std::map<std::int64_t, SwumUnder>> swum_by_edition(const Book& book, BookWish wish) {
-  std::map<std::int64_t, SwumUnder> all;
-  wish.all_versions = true;
-  const auto found = book.find(wish);
-  if (!found) return tl::unexpected(found.error());
-  for (const KeptBlock& block : *found) count(block, all[block.edition]);
-  // What counts is the latest words of a panel, and a run with the first version that had it.
-  wish.all_versions = false;
-  const auto counting = book.find(wish);
-  if (!counting) return tl::unexpected(counting.error());
-  for (const KeptBlock& block : *counting) {
-    if (block.what == Block::What::run) ++all[block.edition].runs;
-    if (block.what == Block::What::panel) ++all[block.edition].panels;
-  }
-  return all;
+  return attempt([&] {
+    std::map<std::int64_t, SwumUnder> all;
+    wish.all_versions = true;
+    for (const KeptBlock& block : must(book.find(wish))) count(block, all[block.edition]);
+    // What counts is the latest words of a panel, and a run with the first version that had it.
+    wish.all_versions = false;
+    for (const KeptBlock& block : must(book.find(wish))) {
+      if (block.what == Block::What::run) ++all[block.edition].runs;
+      if (block.what == Block::What::panel) ++all[block.edition].panels;
+    }
+    return all;
+  });
 }
 
 namespace {
@@ -99,23 +101,20 @@ SwumVersion together(std::vector<SwumVersion> parts) {
 }
 
 // The latest version of a routine when nothing was swum of it.
-Result<std::optional<ProgressVersion>> not_swum_yet(const Book& book, const KeptBlock& routine) {
+std::optional<ProgressVersion> not_swum_yet(const Book& book, const KeptBlock& routine) {
   BookWish wish;
-  wish.what = Block::What::routine;
   wish.event = routine.event;
-  const auto latest = book.find(wish);
-  if (!latest) return tl::unexpected(latest.error());
-  for (const KeptBlock& one : *latest) {
-    if (one.routine != routine.routine || one.version == routine.version) continue;
-    const auto swum = book.swum(std::vector{one.id}, {});
-    if (!swum) return tl::unexpected(swum.error());
-    if (!swum->front().runs.empty() || !swum->front().panels.empty()) continue;
-    KeptSheets sheets(book);
-    const auto sheet = sheets.read(Versions{one.id});
-    if (!sheet) return tl::unexpected(sheet.error());
-    if (sheet->front()->sheet.routine()) return version_of(*sheet->front());
+  std::int64_t latest = 0;
+  for (const KeptBlock& one : must(book.find(wish))) {
+    if (one.routine != routine.routine) continue;
+    if (one.what == Block::What::routine)
+      latest = one.id;
+    else if (one.of_routine == latest)
+      return std::nullopt;
   }
-  return std::nullopt;
+  KeptSheets sheets(book);
+  const KeptSheet& sheet = *must(sheets.read(Versions{latest})).front();
+  return sheet.sheet.routine() ? std::optional(version_of(sheet)) : std::nullopt;
 }
 
 }  // namespace
@@ -138,13 +137,12 @@ void SwumVersions::add(const KeptBlock& version, std::vector<SwumVersion> parts)
 }
 
 Result<void> SwumVersions::add_latest(const Book& book) {
-  for (OfRoutine& of : routines_) {
-    if (of.last.version == of.last.routine_versions) continue;
-    auto latest = not_swum_yet(book, of.last);
-    if (!latest) return tl::unexpected(latest.error());
-    if (*latest) of.versions.push_back(std::move(**latest));
-  }
-  return {};
+  return attempt([&] {
+    for (OfRoutine& of : routines_) {
+      if (of.last.version == of.last.routine_versions) continue;
+      if (auto latest = not_swum_yet(book, of.last)) of.versions.push_back(std::move(*latest));
+    }
+  });
 }
 
 std::vector<SeasonProgress> SwumVersions::all() {

@@ -17,12 +17,13 @@
 #pragma once
 
 #include <memory>
-#include <span>
 #include <string>
+#include <utility>
 #include <vector>
 
 #include "tables/folder.h"
 #include "tables/load.h"
+#include "tables/store/database.h"
 #include "tables/store/kept_blocks.h"  // IWYU pragma: export
 #include "tables/store/season.h"       // IWYU pragma: export
 
@@ -37,16 +38,12 @@ class Book {
   // What is done meanwhile is kept by `commit` alone.
   class Hold {
    public:
-    Hold(Hold&&) noexcept;
-    Hold& operator=(Hold&&) noexcept;
-    ~Hold();
     Result<void> commit();
 
    private:
     friend class Book;
-    struct Inside;
-    explicit Hold(std::unique_ptr<Inside> inside);
-    std::unique_ptr<Inside> inside_;
+    explicit Hold(std::unique_ptr<store::Transaction> transaction) : transaction_(std::move(transaction)) {}
+    std::unique_ptr<store::Transaction> transaction_;
   };
   // Waits for others, for a time that a long list takes.
   Result<Hold> hold();
@@ -63,13 +60,6 @@ class Book {
   Result<std::string> sheet(std::int64_t routine) const;
   // The same without panels.
   Result<std::string> sheet_without_panels(std::int64_t routine) const;
-  // Given versions of one routine, by their entries: for each what counts with it and fits the wish, whose
-  // event and versions do not matter here.
-  Result<std::vector<SwumWith>> swum(std::span<const std::int64_t> versions, const BookWish& wish) const;
-  // The texts of the first of these entries, until there are `enough` bytes of them: at least one.
-  Result<std::vector<StoredText>> stored(std::span<const std::int64_t> entries, std::size_t enough) const;
-  // What there is to say of an entry whose text is not sound.
-  Trouble damaged(std::int64_t entry) const;
   // Sheets that bring a version of a routine with everything in all its words into another book, or change
   // nothing in this one, when they are added after those of the versions before: the first words of each run
   // and panel, then the second of those that have some, and so on. Words of a panel that were replaced by

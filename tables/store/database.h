@@ -14,6 +14,9 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <type_traits>
+
+#include "tables/store/refusal.h"  // IWYU pragma: export
 
 namespace landdrill::store {
 
@@ -142,5 +145,32 @@ class Transaction {
   bool inner_ = false;
   bool open_ = true;
 };
+
+// Work in a transaction of its own, as a value outside.
+//
+//   return reading(db, [&] { return find_blocks(db, wish); });   // a Result
+
+template <class Work>
+auto attempt_in(Database& db, Transaction::Kind kind, Work work) {
+  return attempt([&]() -> decltype(work()) {
+    Transaction transaction(db, kind);
+    if constexpr (std::is_void_v<decltype(work())>) {
+      work();
+      transaction.commit();
+    } else {
+      auto done = work();
+      transaction.commit();
+      return done;
+    }
+  });
+}
+template <class Work>
+auto reading(Database& db, Work work) {
+  return attempt_in(db, Transaction::Kind::read, work);
+}
+template <class Work>
+auto writing(Database& db, Work work) {
+  return attempt_in(db, Transaction::Kind::write, work);
+}
 
 }  // namespace landdrill::store

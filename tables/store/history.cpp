@@ -65,21 +65,25 @@ EditRecord record_of(Database& db, std::int64_t number) {
   return record_from(row);
 }
 
-struct ChangeEntry {
-  Did did;
-  std::optional<std::int64_t> target;
-  std::string_view why;
-};
-
-std::int64_t add_entry(Database& db, SetId set, const ChangeEntry& entry) {
+// `target`: of an undo or redo; else 0.
+EditRecord add_entry(Database& db, SetId set, Did did, std::int64_t target, std::string_view why) {
   Statement insert(db,
                    "INSERT INTO change (set_id, at, did, target, why) "
-                   "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?) RETURNING number",
-                   set, deed_word(entry.did), entry.target.value_or(0), entry.why);
-  insert.next();
-  const std::int64_t number = insert.number(0);
-  insert.next();
-  return number;
+                   "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?)",
+                   set, deed_word(did), target, why);
+  return record_of(db, insert.new_row());
+}
+
+EditRecord add_edit(Database& db, SetId set, const FoundCell& cell, const Edit& wish,
+                    std::string_view after_raw) {
+  Statement insert(
+      db,
+      "INSERT INTO change (set_id, at, did, why, file, row, column, row_key, column_name, before, after, "
+      "before_raw, after_raw) VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), 'edit', "
+      "?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+      set, wish.why, cell.place.file, cell.place.row, cell.place.column, cell.key, cell.column, cell.text,
+      wish.value, cell.raw, after_raw);
+  return record_of(db, insert.new_row());
 }
 
 void put_aside(Database& db, std::int64_t change, const std::vector<TableFile>& files) {
@@ -87,83 +91,51 @@ void put_aside(Database& db, std::int64_t change, const std::vector<TableFile>& 
   for (std::size_t i = 0; i < files.size(); ++i) insert.run(change, i, files[i].file, files[i].text);
 }
 
-std::optional<Step> first_step(Statement& row) {
+// An edit or a replacement, with what is needed to take it back or do it again.
+struct Step {
+  std::int64_t number = 0;
+  Did did = Did::edit;
+  CellPlace place;
+  std::string before_raw, after_raw;
+};
+
+// The last step that stands; and the one that was undone last: one that stands and is younger was made in the place of
+// those that were undone before it, so they stay undone.
+constexpr std::string_view to_undo = "WHERE set_id = ?1 AND NOT undone ORDER BY number DESC LIMIT 1";
+constexpr std::string_view to_redo =
+    "WHERE set_id = ?1 AND undone AND number > coalesce((SELECT max(number) FROM step WHERE set_id = ?1 AND "
+    "NOT "
+    "undone), 0) ORDER BY last_touched DESC LIMIT 1";
+
+std::optional<Step> find_step(Database& db, SetId set, std::string_view which) {
+  Statement row(
+      db, fmt::format("SELECT number, did, file, row, column, before_raw, after_raw FROM step {}", which),
+      set);
   if (!row.next()) return std::nullopt;
-  Step step;
-  step.number = row.number(0);
-  step.did = did_from(row.text(1));
-  step.place = {row.text(2), static_cast<std::size_t>(row.number(3)),
-                static_cast<std::size_t>(row.number(4))};
-  step.before_raw = row.text(5);
-  step.after_raw = row.text(6);
-  return step;
+  return Step{row.number(0),
+              did_from(row.text(1)),
+              {row.text(2), static_cast<std::size_t>(row.number(3)), static_cast<std::size_t>(row.number(4))},
+              row.text(5),
+              row.text(6)};
 }
 
-const std::string select_steps = "SELECT number, did, file, row, column, before_raw, after_raw FROM step ";
-
-}  // namespace
-
-EditRecord record_import(Database& db, SetId set, std::string_view why) {
-  return record_of(db, add_entry(db, set, {Did::import, {}, why}));
-}
-
-EditRecord record_replacement(Database& db, SetId set, const std::vector<TableFile>& before,
-                              std::string_view why) {
-  const std::int64_t number = add_entry(db, set, {Did::replace, {}, why});
-  put_aside(db, number, before);
-  return record_of(db, number);
-}
-
-EditRecord record_edit(Database& db, SetId set, const CellEdit& edit) {
-  const FoundCell& cell = edit.cell;
-  Statement insert(
-      db,
-      "INSERT INTO change (set_id, at, did, why, file, row, column, row_key, column_name, before, after, "
-      "before_raw, after_raw) VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), 'edit', "
-      "?, ?, ?, ?, ?, ?, ?, ?, ?, ?) RETURNING number",
-      set, edit.why, cell.place.file, cell.place.row, cell.place.column, cell.key, cell.column, cell.text,
-      edit.after, cell.raw, edit.after_raw);
-  insert.next();
-  const std::int64_t number = insert.number(0);
-  insert.next();
-  return record_of(db, number);
-}
-
-std::optional<Step> step_to_undo(Database& db, SetId set) {
-  Statement last(db, select_steps + "WHERE set_id = ? AND NOT undone ORDER BY number DESC LIMIT 1", set);
-  return first_step(last);
-}
-
-// A step that stands and is younger was made in the place of those that were undone before it: they stay
-// undone.
-std::optional<Step> step_to_redo(Database& db, SetId set) {
-  Statement last(db,
-                 select_steps +
-                     "WHERE set_id = ?1 AND undone AND number > coalesce((SELECT max(number) FROM step WHERE "
-                     "set_id = ?1 AND NOT undone), 0) ORDER BY last_touched DESC LIMIT 1",
-                 set);
-  return first_step(last);
-}
-
-EditRecord record_undo(Database& db, SetId set, const Step& step, std::string_view why) {
-  return record_of(db, add_entry(db, set, {Did::undo, step.number, why}));
-}
-
-EditRecord record_redo(Database& db, SetId set, const Step& step, std::string_view why) {
-  return record_of(db, add_entry(db, set, {Did::redo, step.number, why}));
-}
-
-std::vector<TableFile> exchange_files(Database& db, const Step& replacement,
+// The files a replacement put aside; `in_force` takes their place.
+std::vector<TableFile> exchange_files(Database& db, std::int64_t replacement,
                                       const std::vector<TableFile>& in_force) {
   std::vector<TableFile> aside;
-  Statement files(db, "SELECT file, text FROM file_aside WHERE change = ? ORDER BY position",
-                  replacement.number);
+  Statement files(db, "SELECT file, text FROM file_aside WHERE change = ? ORDER BY position", replacement);
   while (files.next()) aside.push_back({files.text(0), files.text(1)});
-  Statement remove(db, "DELETE FROM file_aside WHERE change = ?", replacement.number);
-  remove.next();
-  put_aside(db, replacement.number, in_force);
+  Statement(db, "DELETE FROM file_aside WHERE change = ?", replacement).next();
+  put_aside(db, replacement, in_force);
   return aside;
 }
+
+void replace_tables(Database& db, SetId set, const std::vector<TableFile>& files) {
+  drop_tables(db, set);
+  put_tables(db, set, tables_of(files));
+}
+
+}  // namespace
 
 std::vector<EditRecord> history_of(Database& db, SetId set) {
   std::vector<EditRecord> records;
@@ -204,20 +176,12 @@ void refuse_bad_name(const std::string& name) {
       {fmt::format("\"{}\"", name), "a value set cannot be called that", "a name such as kingfisher-2026"});
 }
 
-namespace {
-
-void put_set(Database& db, const TableFiles& files, std::string_view why) {
-  const SetId set = add_set(db, files.name);
-  record_import(db, set, why);
-  put_tables(db, set, tables_of(files.files));
-}
-
-}  // namespace
-
 bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace) {
   const std::optional<SetId> set = find_set_id(db, files.name);
   if (!set) {
-    put_set(db, files, why);
+    const SetId added = add_set(db, files.name);
+    add_entry(db, added, Did::import, 0, why);
+    put_tables(db, added, tables_of(files.files));
     return true;
   }
   const std::vector<TableFile> in_force = texts_of(kept_tables(db, *set));
@@ -228,14 +192,9 @@ bool import_into(Database& db, const TableFiles& files, std::string_view why, bo
          fmt::format("replace it (that can be undone; {} edits stand in it), or import under another name",
                      standing_edits(db, *set))});
   }
-  record_replacement(db, *set, in_force, why);
+  put_aside(db, add_entry(db, *set, Did::replace, 0, why).number, in_force);
   replace_tables(db, *set, files.files);
   return true;
-}
-
-void replace_tables(Database& db, SetId set, const std::vector<TableFile>& files) {
-  drop_tables(db, set);
-  put_tables(db, set, tables_of(files));
 }
 
 namespace {
@@ -262,8 +221,15 @@ void change_back(Database& db, SetId set, const Step& step, std::string_view fro
   put_cell(db, set, step.place, to);
 }
 
-void exchange(Database& db, SetId set, const Step& replacement) {
-  replace_tables(db, set, exchange_files(db, replacement, texts_of(kept_tables(db, set))));
+// Undoes or redoes a step: what it took the place of is put back, or the other way round.
+EditRecord take_step(Database& db, SetId set, const Step& step, Did did, std::string_view why) {
+  if (step.did == Did::replace)
+    replace_tables(db, set, exchange_files(db, step.number, texts_of(kept_tables(db, set))));
+  else if (did == Did::undo)
+    change_back(db, set, step, step.after_raw, step.before_raw);
+  else
+    change_back(db, set, step, step.before_raw, step.after_raw);
+  return add_entry(db, set, did, step.number, why);
 }
 
 }  // namespace
@@ -274,36 +240,26 @@ EditRecord edit_set(Database& db, const Edit& wish) {
   if (!found) throw Refused(found.error());
   const FoundCell& cell = *found;
   if (cell.text == wish.value) return unchanged(wish, cell);
-  const CellEdit edit{cell, wish.value, csv_cell(wish.value, cell.separator), wish.why};
-  put_cell(db, set, cell.place, edit.after_raw);
+  const std::string after_raw = csv_cell(wish.value, cell.separator);
+  put_cell(db, set, cell.place, after_raw);
   refuse_unless_loads({wish.set, place_of_set(db, wish.set), texts_of(kept_tables(db, set))},
                       fmt::format("{} {} {} {}", wish.set, cell.table, cell.key, cell.column),
                       fmt::format("with \"{}\" the set could no longer be used", wish.value));
-  return record_edit(db, set, edit);
+  return add_edit(db, set, cell, wish, after_raw);
 }
 
 EditRecord undo_in(Database& db, std::string_view name, std::string_view why) {
   const SetId set = set_id_of(db, name);
-  const std::optional<Step> step = step_to_undo(db, set);
+  const auto step = find_step(db, set, to_undo);
   if (!step) throw Refused({std::string(name), "there is no edit to undo", ""});
-  if (step->did == EditRecord::Did::replace) {
-    exchange(db, set, *step);
-  } else {
-    change_back(db, set, *step, step->after_raw, step->before_raw);
-  }
-  return record_undo(db, set, *step, why);
+  return take_step(db, set, *step, Did::undo, why);
 }
 
 EditRecord redo_in(Database& db, std::string_view name, std::string_view why) {
   const SetId set = set_id_of(db, name);
-  const std::optional<Step> step = step_to_redo(db, set);
+  const auto step = find_step(db, set, to_redo);
   if (!step) throw Refused({std::string(name), "there is no undone edit to bring back", ""});
-  if (step->did == EditRecord::Did::replace) {
-    exchange(db, set, *step);
-  } else {
-    change_back(db, set, *step, step->before_raw, step->after_raw);
-  }
-  return record_redo(db, set, *step, why);
+  return take_step(db, set, *step, Did::redo, why);
 }
 
 }  // namespace landdrill::store

@@ -7,7 +7,6 @@
 #include <optional>
 #include <string>
 #include <string_view>
-#include <utility>
 #include <vector>
 
 #include "tables/store/database.h"
@@ -67,23 +66,6 @@ struct BookWish {
   bool all_versions = false;       // else the latest of each only, a run with the version it counts with
 };
 
-// What counts with a version of a routine: the runs that its sheet was the first to have, and the panels that
-// belong to it.
-struct SwumWith {
-  std::vector<std::pair<std::string, std::string>> runs;  // dates and titles, in order
-  std::vector<std::int64_t> panels;  // entries of the latest words, in the order of a sheet
-};
-
-// The text of an entry as it stands in the file, which nobody has looked at yet.
-struct StoredText {
-  std::int64_t id = 0;
-  std::string text;
-  std::optional<std::int64_t> checksum;  // that it was kept with
-
-  // Whether it is what was kept. May be asked by any thread; see Book::damaged.
-  bool sound() const;
-};
-
 }  // namespace landdrill
 
 namespace landdrill::store {
@@ -96,10 +78,5 @@ namespace landdrill::store {
 // Inside the caller's transaction.
 
 std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish);
-
-// The words of a wish, in small letters.
-std::vector<std::string> words_of(std::string_view wish);
-// Those of them that a title has not.
-std::vector<std::string> words_not_in(std::string title, std::vector<std::string> words);
 
 }  // namespace landdrill::store

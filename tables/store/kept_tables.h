@@ -16,6 +16,7 @@
 #include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 
@@ -44,5 +45,23 @@ std::vector<CsvTable> kept_tables(Database& db, SetId set);
 std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place);
 // Puts other bytes into a cell that is there.
 void put_cell(Database& db, SetId set, const CellPlace& place, std::string_view raw);
+
+// Editions of value sets in the season book: a set as it was when something was swum, byte for byte.
+//
+//   const std::int64_t id = keep_edition(db, kingfisher);     // the same id for the same bytes
+//   files_of_edition(db, id)                                  // the bytes again
+
+// The edition with these bytes, if it is kept.
+std::optional<std::int64_t> find_edition(Database& db, const TableFiles& set);
+// The same, kept now if it was not there.
+std::int64_t keep_edition(Database& db, const TableFiles& set);
+std::vector<TableFile> files_of_edition(Database& db, std::int64_t edition);
+std::vector<KeptEdition> kept_editions(Database& db);
+
+// What a set says of itself in set.csv.
+struct SetFace {
+  std::string title, edition;
+};
+SetFace face_of(const std::vector<TableFile>& files);
 
 }  // namespace landdrill::store

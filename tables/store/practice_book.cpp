@@ -43,7 +43,6 @@ void read_lines(Database& db, PracticeSession& session) {
 
 // Those that `which` chooses, with their lines; in it ? is the trainee.
 std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee, const std::string& which) {
-  Transaction transaction(db, Transaction::Kind::read);
   std::vector<PracticeSession> sessions;
   Statement rows(
       db,
@@ -130,9 +129,8 @@ bool any_differs(const std::vector<std::vector<AddedMark>>& all) {
 }  // namespace
 
 Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::vector<PracticeLine>& lines) {
-  return attempt([&] {
-    Database& db = *season_.db_;
-    Transaction transaction(db, Transaction::Kind::write);
+  Database& db = *season_.db_;
+  return writing(db, [&] {
     Statement insert(
         db,
         "INSERT INTO practice (trainee, started_at, seconds_each) SELECT ?1, "
@@ -143,45 +141,37 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
     Statement line(db,
                    "INSERT INTO practice_line (practice_id, position, block_id, line) VALUES (?, ?, ?, ?)");
     for (std::size_t i = 0; i < lines.size(); ++i) line.run(id, i, lines[i].block, lines[i].line);
-    transaction.commit();
     return id;
   });
 }
 
 Result<KeptMark> PracticeBook::mark(std::int64_t session, std::size_t line, const KeptMark& mark,
                                     const KeptMark& before) {
-  return attempt([&] {
-    Database& db = *season_.db_;
-    Transaction transaction(db, Transaction::Kind::write);
-    KeptMark now;
-    {
-      Statement row(
-          db,
-          "SELECT l.did, l.mark, l.late, p.finished_at IS NOT NULL FROM practice_line l JOIN practice p "
-          "ON p.id = l.practice_id WHERE l.practice_id = ? AND l.position = ?",
-          session, line);
-      if (!row.next())
-        throw Refused({db.file(), fmt::format("the session {} has no line {}", session, line + 1), ""});
-      now = kept_mark(row, 0);
-      if (row.number(3) != 0 || now != before) return now;
-    }
-    Statement update(
-        db, "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ?",
-        word_for(mark.did), mark_text(mark.mark), mark.late ? 1 : 0, session, line);
-    update.next();
-    transaction.commit();
+  Database& db = *season_.db_;
+  return writing(db, [&] {
+    Statement row(
+        db,
+        "SELECT l.did, l.mark, l.late, p.finished_at IS NOT NULL FROM practice_line l JOIN practice p "
+        "ON p.id = l.practice_id WHERE l.practice_id = ? AND l.position = ?",
+        session, line);
+    if (!row.next())
+      throw Refused({db.file(), fmt::format("the session {} has no line {}", session, line + 1), ""});
+    const KeptMark now = kept_mark(row, 0);
+    if (row.number(3) != 0 || now != before) return now;
+    Statement(db,
+              "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ?",
+              word_for(mark.did), mark_text(mark.mark), mark.late ? 1 : 0, session, line)
+        .next();
     return mark;
   });
 }
 
 Result<void> PracticeBook::finish(std::int64_t session) {
-  return attempt([&] {
-    Database& db = *season_.db_;
-    Transaction transaction(db, Transaction::Kind::write);
-    Statement update(
-        db, "UPDATE practice SET finished_at = strftime('%Y-%m-%dT%H:%M:%SZ', 'now') WHERE id = ?", session);
-    update.next();
-    transaction.commit();
+  Database& db = *season_.db_;
+  return writing(db, [&] {
+    Statement(db, "UPDATE practice SET finished_at = strftime('%Y-%m-%dT%H:%M:%SZ', 'now') WHERE id = ?",
+              session)
+        .next();
   });
 }
 
@@ -200,19 +190,20 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
-  return attempt([&] {
+  return reading(*season_.db_, [&] {
     return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view trainee) const {
-  return attempt([&] {
+  return reading(*season_.db_, [&] {
     return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::all() const {
-  return attempt([&] { return sessions_of(*season_.db_, "", "? = '' ORDER BY trainee, number"); });
+  return reading(*season_.db_,
+                 [&] { return sessions_of(*season_.db_, "", "? = '' ORDER BY trainee, number"); });
 }
 
 Result<std::vector<std::string>> PracticeBook::trainees() const {

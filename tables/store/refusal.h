@@ -3,7 +3,7 @@
 //   throw Refused(trouble_of(SQLITE_FULL, "club.season", "database or disk is full"))
 //   // club.season: there is no space left on the disk
 //
-// Thrown only inside this folder, where it ends a transaction half-way; Season turns it into a Result.
+// Thrown only here and in season/, where it ends a transaction or many steps half-way; outside it is a Result.
 #pragma once
 
 #include <exception>
@@ -28,7 +28,7 @@ Trouble trouble_of(int code, const std::string& file, const std::string& message
 // Of texts that are readable and no longer what was kept: given their names.
 Trouble changed_texts(const std::string& file, const std::string& names);
 
-// Inside this folder refusals are exceptions, so that a transaction ends at once; outside they are values.
+// Inside refusals are exceptions, so that a transaction ends at once; outside they are values.
 //
 //   return attempt([&] { refuse_damaged(db); });   // a Result<void>
 
@@ -46,6 +46,16 @@ auto attempt(Work work) -> Result<decltype(work())> {
   } catch (const std::filesystem::filesystem_error& error) {
     return tl::unexpected(Trouble{error.path1().string(), error.code().message(), ""});
   }
+}
+
+// What a result holds; its trouble goes to the attempt around it.
+//
+//   attempt([&] { return must(book.text(1)) + must(book.text(2)); })
+
+template <class Value>
+Value must(Result<Value> result) {
+  if (!result) throw Refused(std::move(result.error()));
+  if constexpr (!std::is_void_v<Value>) return std::move(*result);
 }
 
 }  // namespace landdrill::store

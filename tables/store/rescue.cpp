@@ -3,10 +3,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <limits>
 #include <map>
-#include <tuple>
+#include <sstream>
 
-#include "tables/store/keep_blocks.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {
@@ -15,19 +15,44 @@ namespace {
 // So many entries in a row that are not there are taken for the end of the book, where its index cannot say.
 constexpr std::int64_t longest_gap = 10'000;
 
-struct BookEntry {
-  std::string what, date, title;
-  std::int64_t id = 0, routine = 0, version = 0, home = 0;
-  std::string text;
-  auto place() const { return std::tie(what, date, title); }
-};
-
 std::string name_of(std::string_view what, std::string_view date, std::string_view title,
                     std::string_view routine) {
   if (what == "routine") return fmt::format("the routine {}", routine);
   return fmt::format("the {} {}{} of {}", what, date,
                      title.empty() ? std::string() : fmt::format(" \"{}\"", title), routine);
 }
+
+// Of a run what it is called beside another version of its routine is another story.
+bool same_entry(const BookEntry& a, const BookEntry& b) {
+  return a.routine == b.routine && a.place() == b.place() && (a.what == "panel" || a.home == b.home);
+}
+
+}  // namespace
+
+// Versions of a routine are told one after the other, so words that gave way to words beside an earlier
+// version would come after those and win; and the same words told twice would stay where they were first.
+void leave_out_what_need_not_be_told(std::vector<BookEntry>& entries) {
+  const BookEntry* next = nullptr;  // that is told
+  for (auto one = entries.rbegin(); one != entries.rend(); ++one) {
+    if (next != nullptr && same_entry(*one, *next) && (one->home > next->home || one->text == next->text))
+      one->home = 0;
+    else
+      next = &*one;
+  }
+}
+
+std::vector<std::string> sheets_of(const std::string& routine, const std::vector<BookEntry>& swum) {
+  std::vector<std::string> sheets{routine};
+  std::size_t turn = 0;
+  for (std::size_t i = 0; i < swum.size(); ++i) {
+    turn = i > 0 && swum[i - 1].place() == swum[i].place() ? turn + 1 : 0;
+    if (turn == sheets.size()) sheets.push_back(routine);
+    sheets[turn] += "\n" + swum[i].text;
+  }
+  return sheets;
+}
+
+namespace {
 
 class Rescue {
  public:
@@ -81,15 +106,10 @@ class Rescue {
     std::int64_t last_read = 0;
     for (std::int64_t id = 1; id <= std::max(last_read, last_named) + longest_gap; ++id)
       if (read(id)) last_read = id;
-    while (!saved_.lost.empty() && unnamed_after(last_read)) saved_.lost.pop_back();
-    saved_.lost.push_back(fmt::format("perhaps more after entry {}", last_read));
-  }
-
-  // Of ids that nobody has ever seen it is not known that there was anything.
-  bool unnamed_after(std::int64_t id) {
-    if (lost_ids_.empty() || lost_ids_.back() <= id || names_.count(lost_ids_.back()) > 0) return false;
-    lost_ids_.pop_back();
-    return true;
+    // Of ids that nobody has ever seen it is not known that there was anything.
+    std::erase_if(lost_,
+                  [&](const auto& one) { return one.first > last_read && !names_.contains(one.first); });
+    lost_[std::numeric_limits<std::int64_t>::max()] = fmt::format("perhaps more after entry {}", last_read);
   }
 
   bool read(std::int64_t id) {
@@ -107,8 +127,7 @@ class Rescue {
     } catch (const Refused&) {
     }
     const auto name = names_.find(id);
-    saved_.lost.push_back(name == names_.end() ? fmt::format("entry {}", id) : name->second);
-    lost_ids_.push_back(id);
+    lost_[id] = name == names_.end() ? fmt::format("entry {}", id) : name->second;
     return false;
   }
 
@@ -120,63 +139,34 @@ class Rescue {
       };
       return rank(a) < rank(b);
     });
-    leave_out_what_need_not_be_told();
-    std::map<std::int64_t, std::vector<const BookEntry*>> of_version;
+    leave_out_what_need_not_be_told(entries_);
+    std::map<std::int64_t, std::vector<BookEntry>> of_version;
     for (const BookEntry& one : entries_)
-      if (one.home != 0) of_version[one.home].push_back(&one);
+      if (one.home != 0) of_version[one.home].push_back(one);
     for (const BookEntry& one : entries_) {
       if (one.what != "routine") continue;
-      add_sheets(one, of_version[one.id]);
+      for (std::string& sheet : sheets_of(one.text, of_version[one.id]))
+        saved_.sheets.push_back(std::move(sheet));
       of_version.erase(one.id);
     }
     for (const auto& [version, without_routine] : of_version) add_as_comments(without_routine);
-  }
-
-  // The entries are sorted: those of one name follow each other, oldest first.
-  void leave_out_what_need_not_be_told() {
-    for (std::size_t first = 0, end = 0; first < entries_.size(); first = end) {
-      std::vector<Wording> wordings;
-      const auto belongs = [&](const BookEntry& one) {
-        return one.routine == entries_[first].routine && one.place() == entries_[first].place() &&
-               (one.what == "panel" || one.home == entries_[first].home);
-      };
-      for (end = first; end < entries_.size() && belongs(entries_[end]); ++end)
-        wordings.push_back({entries_[end].home, entries_[end].text});
-      const std::vector<bool> told = wordings_to_tell(wordings);
-      for (std::size_t i = first; i < end; ++i)
-        if (!told[i - first] && entries_[i].what != "routine") entries_[i].home = 0;
-    }
-  }
-
-  void add_sheets(const BookEntry& routine, const std::vector<const BookEntry*>& swum) {
-    const std::size_t first = saved_.sheets.size();
-    saved_.sheets.push_back(routine.text);
-    std::size_t turn = 0;
-    for (std::size_t i = 0; i < swum.size(); ++i) {
-      turn = i > 0 && swum[i - 1]->place() == swum[i]->place() ? turn + 1 : 0;
-      if (first + turn == saved_.sheets.size()) saved_.sheets.push_back(routine.text);
-      saved_.sheets[first + turn] += "\n" + swum[i]->text;
-    }
+    for (auto& [id, name] : lost_) saved_.lost.push_back(std::move(name));
   }
 
   // Without its routine a panel would be taken for one of the routine above it.
-  void add_as_comments(const std::vector<const BookEntry*>& swum) {
+  void add_as_comments(const std::vector<BookEntry>& swum) {
     std::string text = fmt::format("# These belong to a version of {} that cannot be read.\n",
-                                   title_of(swum.front()->routine));
-    for (const BookEntry* one : swum) {
-      for (std::size_t at = 0; at < one->text.size();) {
-        const std::size_t end = std::min(one->text.find('\n', at), one->text.size());
-        text += "# " + one->text.substr(at, end - at) + "\n";
-        at = end + 1;
-      }
+                                   title_of(swum.front().routine));
+    for (const BookEntry& one : swum) {
+      std::istringstream lines(one.text);
+      for (std::string line; std::getline(lines, line);) text += "# " + line + "\n";
     }
     saved_.sheets.push_back(std::move(text));
   }
 
   Database& db_;
   Rescued saved_;
-  std::map<std::int64_t, std::string> titles_, names_;
-  std::vector<std::int64_t> lost_ids_;
+  std::map<std::int64_t, std::string> titles_, names_, lost_;
   std::vector<BookEntry> entries_;
 };
 

@@ -14,7 +14,6 @@
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 #include "tables/store/rescue.h"
-#include "tables/store/swum_blocks.h"
 
 namespace landdrill {
 
@@ -35,32 +34,14 @@ SeasonSet describe(Database& db, SetId id, std::string name) {
   return described;
 }
 
-Database::Access access_for(Season::Mode mode) {
-  switch (mode) {
-    case Season::Mode::read:
-      return Database::Access::read;
-    case Season::Mode::write:
-      return Database::Access::write;
-    default:
-      return Database::Access::create;
-  }
-}
-
 }  // namespace
 
-Season::Season(std::unique_ptr<Database> db) : db_(std::move(db)) {}
-Season::Season(Season&&) noexcept = default;
-Season& Season::operator=(Season&&) noexcept = default;
-Season::~Season() = default;
-
 Result<Season> Season::open(const std::filesystem::path& file, Mode mode) {
-  return attempt(
-      [&] { return Season(std::make_unique<Database>(open_season_file(file, access_for(mode)))); });
+  return attempt([&] { return Season(std::make_unique<Database>(open_season_file(file, mode))); });
 }
 
 Result<std::vector<SeasonSet>> Season::sets() const {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::read);
+  return reading(*db_, [&] {
     std::vector<SeasonSet> sets;
     Statement all(*db_, "SELECT id, name FROM value_set ORDER BY name");
     while (all.next()) sets.push_back(describe(*db_, all.number(0), all.text(1)));
@@ -73,70 +54,41 @@ Result<Season::ImportOutcome> Season::import_set(const TableFiles& files, std::s
   return attempt([&] {
     refuse_bad_name(files.name);
     refuse_unless_loads(files, files.name, "the set has errors, so it was not imported");
-    Transaction transaction(*db_, Transaction::Kind::write);
-    const bool written = import_into(*db_, files, why, replace);
-    transaction.commit();
+    const bool written = must(writing(*db_, [&] { return import_into(*db_, files, why, replace); }));
     return ImportOutcome{count_rows(tables_of(files.files)), !written};
   });
 }
 
 Result<TableFiles> Season::export_set(std::string_view name) const {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::read);
+  return reading(*db_, [&] {
     const SetId set = set_id_of(*db_, name);
     return TableFiles{std::string(name), place_of_set(*db_, name), texts_of(kept_tables(*db_, set))};
   });
 }
 
 Result<EditRecord> Season::edit(const Edit& wish) {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::write);
-    EditRecord record = edit_set(*db_, wish);
-    transaction.commit();
-    return record;
-  });
+  return writing(*db_, [&] { return edit_set(*db_, wish); });
 }
 
 Result<EditRecord> Season::undo(std::string_view set, std::string_view why) {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::write);
-    EditRecord record = undo_in(*db_, set, why);
-    transaction.commit();
-    return record;
-  });
+  return writing(*db_, [&] { return undo_in(*db_, set, why); });
 }
 
 Result<EditRecord> Season::redo(std::string_view set, std::string_view why) {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::write);
-    EditRecord record = redo_in(*db_, set, why);
-    transaction.commit();
-    return record;
-  });
+  return writing(*db_, [&] { return redo_in(*db_, set, why); });
 }
 
 Result<void> Season::together(const std::function<Result<void>()>& work) {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::write);
-    if (const Result<void> done = work(); !done) throw Refused(done.error());
-    transaction.commit();
-  });
+  return writing(*db_, [&] { must(work()); });
 }
 
 Result<std::vector<EditRecord>> Season::history(std::string_view set) const {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::read);
-    return history_of(*db_, set_id_of(*db_, set));
-  });
+  return reading(*db_, [&] { return history_of(*db_, set_id_of(*db_, set)); });
 }
 
 Result<void> Season::remove_set(std::string_view set) {
-  return attempt([&] {
-    Transaction transaction(*db_, Transaction::Kind::write);
-    Statement remove(*db_, "DELETE FROM value_set WHERE id = ?", set_id_of(*db_, set));
-    remove.next();
-    transaction.commit();
-  });
+  return writing(*db_,
+                 [&] { Statement(*db_, "DELETE FROM value_set WHERE id = ?", set_id_of(*db_, set)).next(); });
 }
 
 Result<void> Season::check() const {

@@ -17,6 +17,7 @@
 #include <memory>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "tables/edit_cell.h"
@@ -27,10 +28,6 @@
 
 namespace landdrill {
 
-namespace store {
-class Database;
-}
-
 struct SeasonSet {
   std::string name, title, edition, imported_at;
   std::size_t rows = 0, edits = 0;  // edits that stand, not undone
@@ -40,11 +37,8 @@ class Season {
  public:
   // read: creates and changes nothing, and works in a read-only folder; write: the file must be there;
   // create: made when it is missing.
-  enum class Mode { read, write, create };
+  using Mode = store::Database::Access;
   static Result<Season> open(const std::filesystem::path& file, Mode mode);
-  Season(Season&&) noexcept;
-  Season& operator=(Season&&) noexcept;
-  ~Season();
 
   Result<std::vector<SeasonSet>> sets() const;
   // Refused when the set does not load, or when one of that name with other bytes is there, unless `replace`;
@@ -75,7 +69,7 @@ class Season {
  private:
   friend class Book;          // book.h and
   friend class PracticeBook;  // practice_book.h keep what is theirs in the same file
-  explicit Season(std::unique_ptr<store::Database> db);
+  explicit Season(std::unique_ptr<store::Database> db) : db_(std::move(db)) {}
   std::unique_ptr<store::Database> db_;
 };
 

@@ -11,7 +11,7 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
+#include "engine/cli/output.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
@@ -31,13 +31,9 @@ Exit print_judges(Call& call, const report::Answer& answer, Exit worst) {
   return worst;
 }
 
-// Worked out by all processors.
 std::vector<MeetView> views_of(const Meets& meets) {
-  const std::vector<const Meet*> all = meets.by_date();
   std::vector<MeetView> views;
-  make_in_order(
-      all.size(), [&](std::size_t i) { return view_of(*all[i]); },
-      [&](MeetView view) { views.push_back(std::move(view)); });
+  for (const Meet* meet : meets.by_date()) views.push_back(view_of(*meet));
   return views;
 }
 

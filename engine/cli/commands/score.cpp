@@ -4,7 +4,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
+#include "engine/cli/output.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
 #include "engine/report/page.h"

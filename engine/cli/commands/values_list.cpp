@@ -5,7 +5,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
+#include "engine/cli/output.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
@@ -14,7 +14,7 @@
 #include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
-#include "engine/season/set_history.h"
+#include "engine/season/season_sets.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/columns.h"

@@ -3,7 +3,7 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/report/pages/values.h"
-#include "engine/season/set_history.h"
+#include "engine/season/season_sets.h"
 #include "tables/compare_sets.h"
 #include "tables/folder.h"
 #include "tables/load.h"

@@ -1,14 +1,33 @@
 // Work shared by all processors: everything once, in order, and nothing left running.
+#include "engine/files/in_order.h"
+
 #include <gtest/gtest.h>
 
 #include <atomic>
 #include <chrono>
 #include <stdexcept>
-
-#include "engine/files/read_ahead.h"
+#include <thread>
+#include <type_traits>
 
 namespace landdrill {
 namespace {
+
+// `make(i)` of 0 ... count - 1 by all processors, and `take` of what it made here, in order.
+template <class Make, class Take>
+void make_in_order(std::size_t count, Make make, Take take) {
+  struct Slot {
+    std::size_t which = 0;
+    std::optional<std::invoke_result_t<Make, std::size_t>> made;
+  };
+  std::size_t begun = 0;
+  const auto begin = [&](Slot& slot) {
+    slot.which = begun;
+    return begun++ < count ? std::optional<std::size_t>(0) : std::nullopt;
+  };
+  InOrder<Slot> order(begin, [&](Slot& slot) { slot.made = make(slot.which); });
+  order.ahead();
+  while (Slot* slot = order.next()) take(std::move(*slot->made));
+}
 
 TEST(InOrder, HandsOutEverythingOnceAndInOrder) {
   std::vector<std::size_t> made;
@@ -55,21 +74,22 @@ TEST(InOrder, ThrowsInItsTurn) {
   EXPECT_EQ(made, (std::vector<std::size_t>{0, 1, 2, 3, 4, 5, 6}));
 }
 
-TEST(InOrder, FillsNoMoreSlotsThanThereAreAndEndsWithWorkLeft) {
+TEST(InOrder, FillsNoMoreThanItNeedsAheadAndEndsWithWorkLeft) {
+  const std::size_t most_ahead = 1 + std::thread::hardware_concurrency();
   std::atomic<std::size_t> filled = 0;
   {
-    InOrder order(
-        [&](std::size_t) {
-          ++filled;
+    InOrder<std::size_t> order(
+        [&](std::size_t& thing) {
+          thing = filled++;
           return std::optional<std::size_t>(0);
         },
-        [](std::size_t) {});
+        [](std::size_t& thing) { thing *= 2; });
     order.ahead();
     for (std::size_t i = 0; i < 5; ++i) {
-      const auto slot = order.next();
-      ASSERT_TRUE(slot);
-      EXPECT_EQ(*slot, i % InOrder::slots());
-      EXPECT_LE(filled, i + InOrder::slots());
+      const std::size_t* thing = order.next();
+      ASSERT_TRUE(thing);
+      EXPECT_EQ(*thing, 2 * i);
+      EXPECT_LE(filled, i + most_ahead);
     }
   }
   EXPECT_GE(filled, 5u);

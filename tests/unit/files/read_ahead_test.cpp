@@ -1,6 +1,4 @@
 // Sheets worked on several at once and handed out one by one: nothing lost, nothing out of order.
-#include "engine/files/read_ahead.h"
-
 #include <gtest/gtest.h>
 
 #include <atomic>
@@ -8,6 +6,7 @@
 #include <stdexcept>
 #include <thread>
 
+#include "engine/files/sheet_reader.h"
 #include "tests/unit/kit/scratch.h"
 
 namespace landdrill {
@@ -98,14 +97,14 @@ TEST(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
   if (std::thread::hardware_concurrency() < 2) GTEST_SKIP() << "one processor";
   const Scratch scratch;
   const std::thread::id here = std::this_thread::get_id();
-  ReadAhead ahead({scratch.file("many", stream_of(500))}, [&](StreamSheet&) {
+  ReadAhead ahead({scratch.file("many", stream_of(1000))}, [&](StreamSheet&) {
     // Long enough for another thread to get its share.
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     if (std::this_thread::get_id() != here) throw std::runtime_error("not here");
   });
   ahead.ahead();
   const auto read_all = [&] {
-    for (int i = 0; i < 500; ++i) ahead.next();
+    for (int i = 0; i < 1000; ++i) ahead.next();
   };
   EXPECT_THROW(read_all(), std::runtime_error);
 }

@@ -1,7 +1,7 @@
 // Titles in two spellings.
-#include "engine/season/titles.h"
-
 #include <gtest/gtest.h>
+
+#include "engine/season/kept_sheets.h"
 
 namespace landdrill {
 namespace {

@@ -62,17 +62,8 @@ struct KeptBook {
   // What is swum of each version, and which runs count with it.
   std::string state() const {
     std::string text;
-    std::vector<std::int64_t> entries;
-    for (const KeptBlock& one : routines()) {
-      entries.push_back(one.id);
+    for (const KeptBlock& one : routines())
       text += std::to_string(one.version) + ": " + *book.sheet(one.id) + "--\n";
-    }
-    const auto swum = book.swum(entries, {});
-    for (const SwumWith& with : *swum) {
-      text += "runs";
-      for (const auto& run : with.runs) text += " " + run.first;
-      text += "\n";
-    }
     const auto runs = book.find({"", What::run, "", "", "", false});
     for (const KeptBlock& one : *runs)
       text += one.date + " counts with " + std::to_string(one.of_version) + "\n";

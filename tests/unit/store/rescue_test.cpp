@@ -79,16 +79,13 @@ TEST_F(RescueTest, AZeroedPageInsideATextIsFoundAndTheRestGiven) {
   EXPECT_NE(trouble_in(sheet).find("no longer what was kept"), std::string::npos);
 }
 
-TEST_F(RescueTest, AStoredTextKnowsWhetherItIsSoundAndTheBookSaysWhatIsDamaged) {
+TEST_F(RescueTest, ATextThatIsNotSoundIsNotGivenAndTheBookSaysWhoseItIs) {
   zero_page_of("pppp");
   Season season = open(Mode::read);
   const Book book(season);
-  const auto texts = book.stored(std::vector<std::int64_t>{1, 2, 3}, 10 * page);
-  ASSERT_EQ(texts->size(), 3u);
-  EXPECT_TRUE((*texts)[0].sound());
-  EXPECT_FALSE((*texts)[1].sound());
-  EXPECT_TRUE((*texts)[2].sound());
-  EXPECT_EQ(book.damaged(2).why,
+  EXPECT_TRUE(book.text(1));
+  EXPECT_TRUE(book.text(3));
+  EXPECT_EQ(book.text(2).error().why,
             "the file is damaged (no longer what was kept: the panel 2026-05-09 of Low Water)");
 }
 
