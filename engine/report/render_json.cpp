@@ -1,13 +1,12 @@
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <boost/json/src.hpp>
 
 #include "engine/report/page.h"
 #include "engine/report/render.h"
 #include "engine/report/width.h"
-#include <fmt/format.h>
-
-#include <boost/json.hpp>
-
+#include "engine/score/build_up.h"
 #include "tables/value_set.h"
 
 namespace landdrill::report {

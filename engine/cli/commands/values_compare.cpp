@@ -8,8 +8,8 @@
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/values.h"
 #include "engine/routine/resolve.h"
-#include "engine/score/totals.h"
 #include "engine/score/objections.h"
+#include "engine/score/totals.h"
 #include "tables/compare_sets.h"
 
 namespace landdrill::cli {

@@ -14,6 +14,7 @@
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
+#include "engine/score/build_up.h"
 #include "grammar/diagnostics.h"
 
 namespace landdrill::report {

@@ -15,6 +15,7 @@
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/score/account.h"
+#include "engine/score/build_up.h"
 
 namespace landdrill::report {
 

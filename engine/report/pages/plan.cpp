@@ -9,6 +9,7 @@
 #include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"
+#include "engine/score/build_up.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/value_set.h"

@@ -18,6 +18,7 @@
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
+#include "engine/score/build_up.h"
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 
