@@ -71,6 +71,7 @@ std::optional<Word> find(std::string_view text) {
 #define KEYWORD(word, ...) \
   case fold(#word):        \
     return if_same(Word::word);
+#include "grammar/word_list.inc"
 #undef KEYWORD
   }
   return std::nullopt;

@@ -79,7 +79,7 @@ std::vector<Chosen> all_best(const Choosing& choosing, std::size_t how_many) {
   std::vector<Chosen> all;
   std::vector<std::size_t> choices(choosing.lists.size());
   for (bool more = true; more;) {
-    if (meets(choosing, choices)) {
+    if (kit::meets(choosing, choices)) {
       std::int64_t worth = 0;
       for (std::size_t i = 0; i < choices.size(); ++i) worth += choosing.lists[i][choices[i]].worth;
       all.push_back({choices, worth});
