@@ -81,7 +81,7 @@ Exit plan(Call& call) {
   if (!one) return one.exit();
   Progress progress(call.streams, "plan for " + std::string(one.routine().title));
   const auto go_on = [&, most = binary(*seconds)](std::uint64_t steps) {
-    progress.show(fmt::format("{} beginnings of a programme looked at", steps));
+    progress.show(fmt::format("{} steps of the search done", steps));
     return progress.seconds() < most;
   };
   const auto planned = report::plan(call.given, one.routine(), one.messages(), go_on);
