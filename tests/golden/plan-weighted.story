@@ -151,7 +151,7 @@ Values that are from no rule book
 
 Values from <repository>/tables/data/kingfisher-2026
 === exit 0
-=== run landdrill plan reed-evening.sheet --ignore-limits --aim 25% --limit "hybrid most 2" | sed -n '/^this/,/^What the/p'
+=== run landdrill plan reed-evening.sheet --ignore-limits --seconds 300 --aim 25% --limit "hybrid most 2" | sed -n '/^this/,/^What the/p'
 === output
 this programme                                     74.1912         72.6225
 without these changes, which breaks a              71.9812         70.4545
