@@ -125,7 +125,7 @@ TEST(ChooseBest, StopsWhenToldAndSaysHowMuchBetterAnotherCouldBe) {
     EXPECT_GE(*stopped.at_most, whole.best[0].worth);
     if (stopped.best.empty()) continue;
     EXPECT_LE(stopped.best[0].worth, whole.best[0].worth);
-    EXPECT_TRUE(kit::meets(large, stopped.best[0].choices));
+    EXPECT_TRUE(meets(large, stopped.best[0].choices));
   }
 }
 
@@ -139,7 +139,7 @@ TEST(ChooseBest, AnswersSixtyListsOfTwentyWithinItsNodes) {
     EXPECT_LT(found.nodes, 20'000'000u);
     if (found.infeasible) continue;
     ASSERT_FALSE(found.best.empty());
-    EXPECT_TRUE(kit::meets(large, found.best[0].choices));
+    EXPECT_TRUE(meets(large, found.best[0].choices));
     EXPECT_TRUE(found.proved || *found.at_most >= found.best[0].worth);
   }
 }

@@ -60,26 +60,11 @@ Choosing made_up(Dice& dice, const Shape& shape) {
   return choosing;
 }
 
-bool meets(const Choosing& choosing, const std::vector<std::size_t>& choices) {
-  for (std::size_t j = 0; j < choosing.limits.size(); ++j) {
-    std::int64_t used = 0;
-    for (std::size_t i = 0; i < choices.size(); ++i) used += choosing.lists[i][choices[i]].uses[j];
-    const ChoiceLimit& limit = choosing.limits[j];
-    if ((limit.least && used < *limit.least) || (limit.most && used > *limit.most)) return false;
-  }
-  if (!choosing.chain) return true;
-  std::uint32_t state = choosing.chain->start;
-  for (std::size_t i = 0; i < choices.size() && state != broken; ++i) {
-    state = choosing.chain->next[i][choices[i]][state];
-  }
-  return state != broken && choosing.chain->may_end[state];
-}
-
 std::vector<Chosen> all_best(const Choosing& choosing, std::size_t how_many) {
   std::vector<Chosen> all;
   std::vector<std::size_t> choices(choosing.lists.size());
   for (bool more = true; more;) {
-    if (kit::meets(choosing, choices)) {
+    if (meets(choosing, choices)) {
       std::int64_t worth = 0;
       for (std::size_t i = 0; i < choices.size(); ++i) worth += choosing.lists[i][choices[i]].worth;
       all.push_back({choices, worth});

@@ -26,7 +26,6 @@ struct Shape {
 };
 Choosing made_up(Dice& dice, const Shape& shape);
 
-bool meets(const Choosing& choosing, const std::vector<std::size_t>& choices);
 // Every choice that meets the limits, highest worth first, equal worth in the order of the choices.
 std::vector<Chosen> all_best(const Choosing& choosing, std::size_t how_many);
 
