@@ -93,7 +93,6 @@ TEST(PlanWeighted, ProvesTheBestOfThousandsWithUncertainBaseMarks) {
   }
 }
 
-// What is told is no worse than the best of the few that a shorter search tries, nor by more than its gap.
 TEST(PlanWeighted, TriesTheMostPromisingOfTenMillionAndSaysHowMuchBetterAnotherCouldBe) {
   PlanWish how;
   how.event_limits = false;
@@ -105,8 +104,16 @@ TEST(PlanWeighted, TriesTheMostPromisingOfTenMillionAndSaysHowMuchBetterAnotherC
     EXPECT_EQ(found.choices.size(), 6u);
     ASSERT_TRUE(found.gap);
     EXPECT_GT(*found.gap, Decimal());
-    Dice again(seed);
-    const std::string few = large(again, 7, 3);
+  }
+}
+
+TEST(PlanWeighted, OfFewTriedIsBehindTheBestByNoMoreThanItsGap) {
+  PlanWish how;
+  how.event_limits = false;
+  for (std::uint64_t seed = 0; seed < 60; ++seed) {
+    SCOPED_TRACE("seed " + std::to_string(seed));
+    Dice dice(seed);
+    const std::string few = large(dice, 6, 3);
     const Plan best = planned(few, how);
     PlanWish shorter = how;
     shorter.most_programmes = 20;
@@ -115,7 +122,10 @@ TEST(PlanWeighted, TriesTheMostPromisingOfTenMillionAndSaysHowMuchBetterAnotherC
     ASSERT_TRUE(told.gap);
     EXPECT_LE(told.choices.at(0).total, best.choices.at(0).total);
     EXPECT_LE((best.choices.at(0).total - told.choices.at(0).total).value(), *told.gap);
-    EXPECT_GT(told.choices.at(0).total, told.as_written->total);
+    // As written it may be more under water than the sheet's limit allows.
+    if (told.as_written_allowed) {
+      EXPECT_GE(told.choices.at(0).total, told.as_written->total);
+    }
   }
 }
 
