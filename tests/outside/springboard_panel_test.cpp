@@ -3,6 +3,7 @@
 #include <fstream>
 #include <sstream>
 
+#include "engine/judging/meets.h"
 #include "engine/judging/panel_view.h"
 #include "tests/outside/agreement_reference.h"
 #include "tests/outside/published.h"
