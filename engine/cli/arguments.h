@@ -10,7 +10,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
-#include "engine/report/pages/asked.h"
 
 namespace landdrill::cli {
 

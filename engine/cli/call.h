@@ -11,13 +11,13 @@
 #include <string_view>
 #include <vector>
 
-#include "engine/cli/output.h"  // IWYU pragma: export
-#include "engine/report/page.h"
-#include "engine/report/pages/asked.h"
-#include "engine/report/render.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
-#include "tables/folder.h"
+#include "engine/cli/output.h"          // IWYU pragma: export
+#include "engine/report/page.h"         // IWYU pragma: export
+#include "engine/report/pages/asked.h"  // IWYU pragma: export
+#include "engine/report/render.h"       // IWYU pragma: export
+#include "engine/report/render_json.h"  // IWYU pragma: export
+#include "engine/report/render_text.h"  // IWYU pragma: export
+#include "tables/folder.h"              // IWYU pragma: export
 
 namespace landdrill::cli {
 

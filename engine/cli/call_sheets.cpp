@@ -67,6 +67,17 @@ bool all_readable(Call& call, const std::vector<std::string>& files) {
   return troubles.empty();
 }
 
+Exit with_sheets(Call& call, const std::function<Exit(SheetReader&, Messages&)>& tell) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  CallSheets sheets(call);
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (call.streams.out.failure() == 0 && sheets.reader().next())
+    worst = worse(worst, tell(sheets.reader(), messages));
+  messages.finish();
+  return worse(worst, sheets.worst());
+}
+
 OneRoutine::OneRoutine(Call& call, const std::string& file)
     : sheets_(call, {file}), exit_(read(call, file)) {}
 

@@ -9,18 +9,18 @@
 //   return worse(worst, sheets.worst());
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
 #include "engine/cli/call.h"
-#include "engine/files/sheet_reader.h"
-#include "engine/files/value_sets.h"
-#include "engine/report/page.h"
+#include "engine/files/read_ahead.h"    // IWYU pragma: export
+#include "engine/files/sheet_reader.h"  // IWYU pragma: export
+#include "engine/files/value_sets.h"    // IWYU pragma: export
 #include "engine/report/pages/face.h"
 #include "engine/season/season_sets.h"
-#include "grammar/diagnostics.h"
-#include "tables/folder.h"
-#include "tables/store/season.h"
+#include "grammar/diagnostics.h"  // IWYU pragma: export
+#include "tables/store/season.h"  // IWYU pragma: export
 
 namespace landdrill::cli {
 
@@ -74,6 +74,10 @@ class CallSheets {
 
 // Names every file that cannot be read; false when there is one: then nothing should be done.
 bool all_readable(Call& call, const std::vector<std::string>& files);
+
+// `tell` of every sheet that the call names, one after the other, as long as there is somebody to tell; messages are
+// bounded over all of them. The worst of it all.
+Exit with_sheets(Call& call, const std::function<Exit(SheetReader&, Messages&)>& tell);
 
 // The single routine of one file, for commands that look into one; or nothing, when why not was said already.
 //

@@ -6,23 +6,17 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
-#include "engine/files/sheet_reader.h"
-#include "engine/report/pages/book.h"
 #include "engine/season/added_notes.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/marks_import.h"
 #include "engine/season/placing.h"
 #include "engine/season/titles.h"
 #include "grammar/blocks.h"
-#include "grammar/diagnostics.h"
 #include "grammar/problems.h"
 #include "grammar/span.h"
-#include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/marks_list.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -4,8 +4,6 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/season/kept_sheets.h"
-#include "tables/folder.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

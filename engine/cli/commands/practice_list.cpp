@@ -11,11 +11,8 @@
 #include "engine/report/render_csv.h"
 #include "engine/season/practice_import.h"
 #include "engine/season/practice_tasks.h"
-#include "grammar/diagnostics.h"
 #include "grammar/span.h"
-#include "tables/folder.h"
 #include "tables/marks_list.h"
-#include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 #include "tables/trainee_name.h"
 

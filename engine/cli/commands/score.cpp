@@ -4,18 +4,11 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
-#include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
-#include "engine/report/render.h"
 #include "engine/report/render_csv.h"
-#include "engine/report/render_json.h"
-#include "engine/report/render_text.h"
 #include "engine/routine/problems.h"
 #include "engine/score/totals.h"
-#include "grammar/diagnostics.h"
 
 namespace landdrill::cli {
 namespace {

@@ -1,36 +1,23 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/replace_file.h"
-#include "engine/files/sheet_reader.h"
 #include "engine/report/pages/check.h"
 #include "engine/report/pages/explain.h"
-#include "engine/report/render.h"
-#include "engine/report/render_json.h"
-#include "grammar/diagnostics.h"
 #include "grammar/print.h"
 
 namespace landdrill::cli {
 
 Exit check(Call& call) {
-  if (!all_readable(call, call.given.operands)) return Exit::environment;
-  CallSheets sheets(call);
-  SheetReader& reader = sheets.reader();
-  Messages messages(call.streams);
-  const report::Format format = format_of(call);
-  Exit worst = Exit::ok;
   bool many = false;
-  while (call.streams.out.failure() == 0 && reader.next()) {
+  return with_sheets(call, [&](SheetReader& reader, Messages& messages) {
     const StreamSheet& sheet = reader.sheet();
     const report::Checked checked{sheet.file(), sheet.title(), sheet.messages(), sheet.without_set};
     many = many || reader.more();
-    if (format == report::Format::text) messages.add(sheet.messages());
+    if (format_of(call) == report::Format::text) messages.add(sheet.messages());
     print_page(call, check_page(checked), many ? report::JsonLayout::one_line : report::JsonLayout::indented);
-    if (!checked.ok()) worst = Exit::errors;
-  }
-  messages.finish();
-  return worse(worst, sheets.worst());
+    return checked.ok() ? Exit::ok : Exit::errors;
+  });
 }
 
 Exit explain(Call& call) {

@@ -2,9 +2,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
-#include "engine/files/sheet_reader.h"
-#include "engine/files/value_sets.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/values.h"
 #include "engine/routine/resolve.h"

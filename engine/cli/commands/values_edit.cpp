@@ -6,17 +6,12 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/replace_file.h"
-#include "engine/files/value_sets.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/values.h"
-#include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/edit_cell.h"
 #include "tables/fill.h"
-#include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/problems.h"
-#include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {

@@ -5,23 +5,15 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_ahead.h"
 #include "engine/files/replace_file.h"
-#include "engine/files/sheet_reader.h"
-#include "engine/files/value_sets.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values.h"
-#include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
 #include "engine/season/set_history.h"
-#include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "tables/columns.h"
-#include "tables/folder.h"
 #include "tables/load.h"
-#include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {
@@ -123,22 +115,16 @@ Diagnostics without_gaps(const Diagnostics& all) {
 }  // namespace
 
 Exit values_missing(Call& call) {
-  if (!all_readable(call, call.given.operands)) return Exit::environment;
-  CallSheets sheets(call);
-  SheetReader& reader = sheets.reader();
-  Messages messages(call.streams);
-  Exit worst = Exit::ok;
-  while (reader.next()) {
+  return with_sheets(call, [&](const SheetReader& reader, Messages& messages) {
     const StreamSheet& sheet = reader.sheet();
     messages.add(without_gaps(sheet.messages()));
-    if (!sheet.ok()) worst = Exit::errors;
-    if (sheet.set == nullptr || sheet.without_set) continue;
+    const Exit sound = sheet.ok() ? Exit::ok : Exit::errors;
+    if (sheet.set == nullptr || sheet.without_set) return sound;
     const bool shipped = !sheet.set->folder.empty() && no_own_folder(*sheet.set).has_value();
     print_page(call, report::values_missing_page({sheet.file(), std::string(sheet.title()),
                                                   sheet.set->files.name, sheet.gaps(), shipped}));
-  }
-  messages.finish();
-  return worse(worst, sheets.worst());
+    return sound;
+  });
 }
 
 Exit values_check(Call& call) {
