@@ -8,7 +8,6 @@
 #include <set>
 
 #include "engine/cli/call.h"
-#include "engine/report/pages/book.h"
 #include "engine/report/render.h"
 #include "grammar/calendar.h"
 #include "tables/folder.h"

@@ -6,6 +6,7 @@
 
 #include "engine/files/read_sheets.h"
 #include "engine/report/page.h"
+#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {
@@ -65,6 +66,17 @@ bool all_readable(Call& call, const std::vector<std::string>& files) {
   const auto troubles = unreadable(files);
   for (const Trouble& trouble : troubles) refuse(call, trouble);
   return troubles.empty();
+}
+
+Exit with_sheets(Call& call, CallSheets& sheets,
+                 const std::function<Exit(SheetReader&, Messages&)>& tell) {
+  if (!all_readable(call, call.given.operands)) return Exit::environment;
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (call.streams.out.failure() == 0 && sheets.reader().next())
+    worst = worse(worst, tell(sheets.reader(), messages));
+  messages.finish();
+  return worse(worst, sheets.worst());
 }
 
 OneRoutine::OneRoutine(Call& call, const std::string& file)

@@ -9,6 +9,7 @@
 //   return worse(worst, sheets.worst());
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -74,6 +75,12 @@ class CallSheets {
 
 // Names every file that cannot be read; false when there is one: then nothing should be done.
 bool all_readable(Call& call, const std::vector<std::string>& files);
+
+// `tell` of every one of `sheets`, those that the call names, one after the other, as long as there is somebody to
+// tell; messages are bounded over all of them. The worst of it all. What `tell` keeps of a routine points into the
+// value sets of `sheets`.
+Exit with_sheets(Call& call, CallSheets& sheets,
+                 const std::function<Exit(SheetReader&, Messages&)>& tell);
 
 // The single routine of one file, for commands that look into one; or nothing, when why not was said already.
 //

@@ -1,5 +1,4 @@
-#include "engine/judging/back_test.h"
-
+// What panels gave so far, laid on an estimate, and whether that would have helped.
 #include <algorithm>
 #include <cmath>
 #include <tuple>

@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "engine/routine/routine.h"
+#include "engine/routine/wish.h"
 #include "engine/score/score.h"
 #include "tables/quantity.h"
 
@@ -63,6 +64,23 @@ struct Learned {
 Learned learn(std::span<const Lesson> lessons);
 // The expected mark with the shrunk bias of its kind (without one: of all) added, held within the scale.
 double calibrated(const Learned& learned, const Lesson& lesson);
+
+inline constexpr int calibrated_places = 4;
+
+// An estimate with its expected marks moved by what panels gave so far: raw and calibrated side by side. What is
+// calibrated is rounded to four places, ties away from zero, and scored in exact decimals from there. Marks of the whole
+// routine stay as expected: no lessons are of them. So does a base mark.
+struct CalibratedElement {
+  std::string label, kind;                              // "2 Undertow", "hybrid"
+  std::optional<Mark> raw, calibrated;                  // empty: none is expected
+  std::optional<Points> raw_points, calibrated_points;  // empty: none of its own
+};
+struct CalibratedEstimate {
+  std::vector<CalibratedElement> elements;
+  std::optional<Points> raw_total, calibrated_total, change;  // empty while a mark is missing
+  int places = 4;                                             // of points of this event
+};
+CalibratedEstimate calibrated_estimate(const Routine& routine, const Wish& wish, const Learned& learned);
 
 // Would calibration have helped? Every day is judged by what was learned from earlier days alone.
 struct BackTest {

@@ -25,6 +25,10 @@ struct MeetView {
   std::vector<PanelView> views;
 };
 
+// Recorded panels as sheets of marks that can be compared. Elements with the same aspect, number of judges and scale make one sheet, over all panels given; so do the
+// aspects of the whole routine.
+std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const RecordedPanel> panels);
+
 // The marks of one panel, with what tells where they belong.
 struct SatPanel {
   std::string date, meet, event, event_title, routine;

@@ -113,7 +113,7 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
 }
 
 PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t judge, std::size_t other) {
-  const CountedPairs counted(pairs_of(table, judge, other));
+  const Pairs pairs = pairs_of(table, judge, other);
   const auto difference = [&](const MarkedLine& line) -> std::optional<double> {
     const std::optional<Mark>&first = line.marks[judge], &second = line.marks[other];
     if (!first || !second) return std::nullopt;
@@ -121,10 +121,10 @@ PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t j
   };
   return {judge,
           other,
-          spearman(counted),
-          kendall_tau(counted),
-          weighted_kappa(counted, KappaWeights::linear),
-          bland_altman(counted.pairs),
+          spearman(pairs),
+          kendall_tau(pairs),
+          weighted_kappa(pairs),
+          bland_altman(pairs),
           bias_by_kind(sheet, difference)};
 }
 
@@ -159,9 +159,7 @@ PanelView panel_view(const MarkSheet& sheet) {
   view.ordinal = krippendorff_alpha(view.table, AlphaLevel::ordinal);
   view.interval = krippendorff_alpha(view.table, AlphaLevel::interval);
   view.concordance = kendall_w(view.filled);
-  view.sentences = sentences_about_judges(view);
-  const std::vector<std::string> about_agreement = sentences_about_agreement(view);
-  view.sentences.insert(view.sentences.end(), about_agreement.begin(), about_agreement.end());
+  view.sentences = sentences_about(view);
   view.warnings = warnings_of(view);
   return view;
 }

@@ -34,10 +34,4 @@ struct MarkSheet {
 
 PanelView panel_view(const MarkSheet& sheet);  // of at least one line
 
-// Elements with the same aspect, number of judges and scale make one sheet, over all panels given; so do the
-// aspects of the whole routine.
-std::vector<MarkSheet> mark_sheets(const Routine& routine, std::span<const RecordedPanel> panels);
-// The lines of `more` behind those of the same aspect, number of judges and scale.
-void put_together(std::vector<MarkSheet> more, std::vector<MarkSheet>& sheets);
-
 }  // namespace landdrill

@@ -1,5 +1,7 @@
 #include "engine/judging/panel_words.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 
@@ -12,6 +14,20 @@
 
 namespace landdrill {
 namespace {
+
+// "3" for the judge with the index 2.
+std::string seat(std::size_t judge) {
+  return std::to_string(judge + 1);
+}
+
+// "2 and 5"
+std::string seats(const PairView& pair) {
+  return seat(pair.judge) + " and " + seat(pair.other);
+}
+
+std::string things(const PanelView& view) {
+  return view.of_elements ? "elements" : "aspects";
+}
 
 // Not by chance alone, and large enough to be a matter of steps.
 bool is_worth_saying(const Statistic& bias, Decimal step) {
@@ -37,9 +53,9 @@ void add_largest_first(std::vector<Said> said, std::size_t most, std::vector<std
 }
 
 Said high_or_low(std::size_t judge, const Statistic& bias, Decimal step, const std::string& where) {
-  return {std::abs(*bias.value), "Judge " + seat(judge) + " marks " + steps_in_words(*bias.value, step) +
-                                     (*bias.value > 0 ? " higher" : " lower") + " than the others" + where +
-                                     "."};
+  return {std::abs(*bias.value),
+          fmt::format("Judge {} marks {} {} than the others{}.", seat(judge),
+                      steps_in_words(*bias.value, step), *bias.value > 0 ? "higher" : "lower", where)};
 }
 
 void say_bias(const PanelView& view, std::vector<std::string>& sentences) {
@@ -61,8 +77,8 @@ bool far_apart(const Statistic& difference, Decimal step) {
   return is_worth_saying(difference, step) && steps_in_words(*difference.value, step) != "half a step";
 }
 Said apart(const PairView& pair, const Statistic& difference, Decimal step, const std::string& where) {
-  return {std::abs(*difference.value), "Judges " + seats(pair) + " are " +
-                                           steps_in_words(*difference.value, step) + " apart" + where + "."};
+  return {std::abs(*difference.value), fmt::format("Judges {} are {} apart{}.", seats(pair),
+                                                   steps_in_words(*difference.value, step), where)};
 }
 
 void say_apart(const PanelView& view, std::vector<std::string>& sentences) {
@@ -86,9 +102,8 @@ void say_spread(const PanelView& view, std::vector<std::string>& sentences) {
   }
   // Of two judges each scatters around the other by the same.
   if (widest == nullptr || *widest->spread == 0 || view.judges.size() < 3) return;
-  sentences.push_back("Judge " + seat(widest->judge) +
-                      " scatters most around the others (standard deviation " + figure(*widest->spread) +
-                      ").");
+  sentences.push_back(fmt::format("Judge {} scatters most around the others (standard deviation {}).",
+                                  seat(widest->judge), figure(*widest->spread)));
 }
 
 void say_dropped(const PanelView& view, std::vector<std::string>& sentences) {
@@ -97,10 +112,9 @@ void say_dropped(const PanelView& view, std::vector<std::string>& sentences) {
       std::max_element(view.judges.begin(), view.judges.end(),
                        [&](const JudgeView& a, const JudgeView& b) { return dropped(a) < dropped(b); });
   if (dropped(*most) == 0) return;
-  sentences.push_back("Judge " + seat(most->judge) +
-                      " is dropped most often: " + std::to_string(dropped(*most)) + " of " +
-                      std::to_string(most->marks) + " marks, " + std::to_string(most->dropped_high) +
-                      " too high and " + std::to_string(most->dropped_low) + " too low.");
+  sentences.push_back(
+      fmt::format("Judge {} is dropped most often: {} of {} marks, {} too high and {} too low.",
+                  seat(most->judge), dropped(*most), most->marks, most->dropped_high, most->dropped_low));
 }
 
 }  // namespace
@@ -125,28 +139,6 @@ std::string on_kind(const std::string& title) {
   return "on " + plural;
 }
 
-std::string seat(std::size_t judge) {
-  return std::to_string(judge + 1);
-}
-
-std::string seats(const PairView& pair) {
-  return seat(pair.judge) + " and " + seat(pair.other);
-}
-
-std::string things(const PanelView& view) {
-  return view.of_elements ? "elements" : "aspects";
-}
-
-std::vector<std::string> sentences_about_judges(const PanelView& view) {
-  std::vector<std::string> sentences;
-  if (view.lines.size() < least_marks || view.judges.size() < 2) return sentences;
-  say_bias(view, sentences);
-  say_apart(view, sentences);
-  say_spread(view, sentences);
-  say_dropped(view, sentences);
-  return sentences;
-}
-
 // The sentences about how far a panel agrees, and the warnings.
 
 namespace {
@@ -163,8 +155,8 @@ std::string how_alike(const Concordance& concordance) {
 void say_concordance(const PanelView& view, std::vector<std::string>& sentences) {
   const Statistic& w = view.concordance.w;
   if (!w.value || w.rows < least_marks) return;
-  sentences.push_back("The judges rank the " + things(view) + " " + how_alike(view.concordance) + " (W " +
-                      figure(*w.value) + ").");
+  sentences.push_back(fmt::format("The judges rank the {} {} (W {}).", things(view),
+                                  how_alike(view.concordance), figure(*w.value)));
 }
 
 // Koo & Li (2016), A guideline of selecting and reporting intraclass correlation coefficients: below 0.5
@@ -175,10 +167,11 @@ std::string guide(double icc) {
 void say_intraclass(const PanelView& view, std::vector<std::string>& sentences) {
   const Statistic &one = view.intraclass.forms[1], &mean = view.intraclass.forms[4];
   if (!one.value || !mean.value || one.rows < least_marks) return;
-  const std::string judges = std::to_string(view.judges.size());
-  sentences.push_back("One judge's marks alone are " + guide(*one.value) + " guide to the " + things(view) +
-                      " (ICC(2,1) " + figure(*one.value) + "), the mean of all " + judges + " is " +
-                      guide(*mean.value) + " one (ICC(2," + judges + ") " + figure(*mean.value) + ").");
+  sentences.push_back(
+      fmt::format("One judge's marks alone are {} guide to the {} (ICC(2,1) {}), the mean of all {} is {} "
+                  "one (ICC(2,{}) {}).",
+                  guide(*one.value), things(view), figure(*one.value), view.judges.size(), guide(*mean.value),
+                  view.judges.size(), figure(*mean.value)));
 }
 
 // Common practice, no source: 0.8 to rely on, 0.667 for first conclusions.
@@ -189,8 +182,8 @@ std::string how_well(double alpha) {
 }
 void say_alpha(const PanelView& view, std::vector<std::string>& sentences) {
   if (!view.interval.value || view.interval.rows < least_marks) return;
-  sentences.push_back("Mark for mark the judges agree " + how_well(*view.interval.value) + " (alpha " +
-                      figure(*view.interval.value) + ").");
+  sentences.push_back(fmt::format("Mark for mark the judges agree {} (alpha {}).",
+                                  how_well(*view.interval.value), figure(*view.interval.value)));
 }
 
 // The pairs with the largest and the smallest number of a sort.
@@ -209,7 +202,7 @@ Extremes extremes(const PanelView& view, Statistic PairView::*number) {
 }
 
 std::string correlations(const PairView& pair) {
-  return " (Spearman " + figure(*pair.spearman.value) + ", Kendall " + figure(*pair.kendall.value) + ")";
+  return fmt::format(" (Spearman {}, Kendall {})", figure(*pair.spearman.value), figure(*pair.kendall.value));
 }
 void say_order(const PanelView& view, std::vector<std::string>& sentences) {
   const auto [most, least] = extremes(view, &PairView::spearman);
@@ -225,13 +218,13 @@ void say_order(const PanelView& view, std::vector<std::string>& sentences) {
 void say_kappa(const PanelView& view, std::vector<std::string>& sentences) {
   const auto [most, least] = extremes(view, &PairView::kappa);
   if (most == nullptr) return;
-  std::string text = "Judges " + seats(*most) + " come closest to giving the same mark (weighted kappa " +
-                     figure(*most->kappa.value) + ")";
-  if (most == least)
-    text = "Judges " + seats(*most) + " agree on the mark by " + figure(*most->kappa.value) +
-           " of what chance leaves over (weighted kappa)";
-  if (most != least) text += ", judges " + seats(*least) + " least (" + figure(*least->kappa.value) + ")";
-  sentences.push_back(text + ".");
+  sentences.push_back(
+      most == least
+          ? fmt::format("Judges {} agree on the mark by {} of what chance leaves over (weighted kappa).",
+                        seats(*most), figure(*most->kappa.value))
+          : fmt::format(
+                "Judges {} come closest to giving the same mark (weighted kappa {}), judges {} least ({}).",
+                seats(*most), figure(*most->kappa.value), seats(*least), figure(*least->kappa.value)));
 }
 
 double widest(const AgreementLimits& limits) {
@@ -244,9 +237,10 @@ void say_limits(const PanelView& view, std::vector<std::string>& sentences) {
     if (pair == nullptr || widest(one.limits) > widest(pair->limits)) pair = &one;
   }
   if (pair == nullptr || widest(pair->limits) == 0) return;
-  sentences.push_back("On one of the " + things(view) + " judges " + seats(*pair) + " can be " +
-                      figure(widest(pair->limits)) + " marks apart (limits of agreement " +
-                      figure(*pair->limits.lower.value) + " to " + figure(*pair->limits.upper.value) + ").");
+  sentences.push_back(
+      fmt::format("On one of the {} judges {} can be {} marks apart (limits of agreement {} to {}).",
+                  things(view), seats(*pair), figure(widest(pair->limits)), figure(*pair->limits.lower.value),
+                  figure(*pair->limits.upper.value)));
 }
 
 void warn_of_none(const Statistic& statistic, const std::string& name, std::vector<std::string>& warnings) {
@@ -260,16 +254,16 @@ std::string count(std::size_t number, const std::string& one, const std::string&
 void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings) {
   const Statistic& icc = view.intraclass.forms[1];
   if (view.concordance.w.value && view.concordance.w.rows < rows_for_chi_square) {
-    warnings.push_back(
-        "W rests on " + std::to_string(view.concordance.w.rows) + " " + things(view) + "; " +
-        std::to_string(rows_for_chi_square) +
-        " are wanted before its chance can be trusted, which is reckoned as if they were many.");
+    warnings.push_back(fmt::format(
+        "W rests on {} {}; {} are wanted before its chance can be trusted, which is reckoned as if they "
+        "were many.",
+        view.concordance.w.rows, things(view), rows_for_chi_square));
   }
   if (icc.value && icc.low && icc.rows < rows_for_intervals) {
-    warnings.push_back("The intraclass correlation rests on " + std::to_string(icc.rows) + " " +
-                       things(view) + "; " + std::to_string(rows_for_intervals) +
-                       " are wanted, for with these ICC(2,1) may be anything from " + figure(*icc.low) +
-                       " to " + figure(*icc.high) + ".");
+    warnings.push_back(fmt::format(
+        "The intraclass correlation rests on {} {}; {} are wanted, for with these ICC(2,1) may be "
+        "anything from {} to {}.",
+        icc.rows, things(view), rows_for_intervals, figure(*icc.low), figure(*icc.high)));
   }
   double most = 0;
   std::size_t fewest = rows_for_intervals;
@@ -280,17 +274,18 @@ void warn_of_few_rows(const PanelView& view, std::vector<std::string>& warnings)
     fewest = std::min(fewest, upper.rows);
   }
   if (most > 0) {
-    warnings.push_back("The limits of agreement rest on " + std::to_string(fewest) + " " + things(view) +
-                       "; " + std::to_string(rows_for_intervals) +
-                       " are wanted, for with these a limit can be off by " + figure(most) + " marks.");
+    warnings.push_back(fmt::format(
+        "The limits of agreement rest on {} {}; {} are wanted, for with these a limit can be off by {} "
+        "marks.",
+        fewest, things(view), rows_for_intervals, figure(most)));
   }
 }
 
 void warn_of_few_marks(const PanelView& view, std::vector<std::string>& warnings) {
   for (const JudgeView& judge : view.judges) {
     if (judge.marks >= least_marks) continue;
-    warnings.push_back("Judge " + seat(judge.judge) + " gave " + count(judge.marks, "mark", "marks") +
-                       ": too few to say how she marks, " + std::to_string(least_marks) + " are needed.");
+    warnings.push_back(fmt::format("Judge {} gave {}: too few to say how she marks, {} are needed.",
+                                   seat(judge.judge), count(judge.marks, "mark", "marks"), least_marks));
   }
 }
 
@@ -302,16 +297,22 @@ void warn_of_missing(const PanelView& view, std::vector<std::string>& warnings) 
   }
   const std::size_t left_out = view.filled.rows() - complete_rows(view.filled).rows();
   if (left_out > 0) {
-    warnings.push_back("The intraclass correlation and W leave out " + std::to_string(left_out) + " of " +
-                       std::to_string(view.lines.size()) + " " + things(view) +
-                       ", where a judge was missing.");
+    warnings.push_back(
+        fmt::format("The intraclass correlation and W leave out {} of {} {}, where a judge was missing.",
+                    left_out, view.lines.size(), things(view)));
   }
 }
 
 }  // namespace
 
-std::vector<std::string> sentences_about_agreement(const PanelView& view) {
+std::vector<std::string> sentences_about(const PanelView& view) {
   std::vector<std::string> sentences;
+  if (view.lines.size() >= least_marks && view.judges.size() >= 2) {
+    say_bias(view, sentences);
+    say_apart(view, sentences);
+    say_spread(view, sentences);
+    say_dropped(view, sentences);
+  }
   say_concordance(view, sentences);
   say_intraclass(view, sentences);
   say_alpha(view, sentences);
@@ -326,9 +327,10 @@ std::vector<std::string> warnings_of(const PanelView& view) {
   if (view.lines.size() < least_marks) {
     const bool one = view.lines.size() == 1;
     const std::string what = one ? (view.of_elements ? "element was" : "aspect was") : things(view) + " were";
-    warnings.push_back("Only " + std::to_string(view.lines.size()) + " " + what +
-                       " marked: nothing is said about the judges before " + std::to_string(least_marks) +
-                       ", since a single mark would decide it.");
+    warnings.push_back(fmt::format(
+        "Only {} {} marked: nothing is said about the judges before {}, since a single mark would decide "
+        "it.",
+        view.lines.size(), what, least_marks));
   } else {
     warn_of_few_marks(view, warnings);
     warn_of_few_rows(view, warnings);

@@ -12,17 +12,13 @@
 
 namespace landdrill {
 
-// About single judges and pairs first, then about the panel: panel_view.h keeps all of them in a row.
-std::vector<std::string> sentences_about_judges(const PanelView& view);
-std::vector<std::string> sentences_about_agreement(const PanelView& view);
+// About single judges and pairs first, then about the panel.
+std::vector<std::string> sentences_about(const PanelView& view);
 std::vector<std::string> warnings_of(const PanelView& view);
 
 // To the nearest half step; empty below a quarter of one.
 std::string steps_in_words(double marks, Decimal step);
 // "on lifts" for "Lift"; a title that has no such plural is quoted.
 std::string on_kind(const std::string& title);
-std::string seat(std::size_t judge);        // "3" for the judge with the index 2
-std::string seats(const PairView& pair);    // "2 and 5"
-std::string things(const PanelView& view);  // "elements"
 
 }  // namespace landdrill

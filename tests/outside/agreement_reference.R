@@ -76,21 +76,15 @@ say_w <- function(case, marks) {
 # Intervals end at -1 and 1; full agreement has none.
 cut_off <- function(bounds) pmin(pmax(bounds, -1), 1)
 
-say_plain_kappa <- function(case, x, y, confidence) {
-  found <- suppressMessages(suppressWarnings(cohen.kappa(cbind(x, y), alpha = 1 - confidence)))
-  bounds <- if (found$var.kappa < 1e-14) c(NA, NA) else found$confid[1, c(1, 3)]
-  say(case, "kappa-equal", c(found$kappa, cut_off(bounds)))
-}
-
-say_weighted_kappa <- function(case, what, x, y, distance, confidence) {
+say_weighted_kappa <- function(case, x, y, confidence) {
   values <- sort(unique(c(x, y)))
-  d <- outer(values, values, distance)
+  d <- outer(values, values, function(a, b) abs(a - b))
   w <- 1 - d / max(d)
   value <- suppressMessages(suppressWarnings(cohen.kappa(cbind(x, y), w = w)))$weighted.kappa
   by_vcd <- suppressWarnings(Kappa(table(factor(x, values), factor(y, values)), weights = w))
   error <- by_vcd$Weighted["ASE"]
   bounds <- if (!is.finite(error) || error < 1e-7) c(NA, NA) else confint(by_vcd, level = confidence)[2, ]
-  say(case, what, c(value, cut_off(bounds)))
+  say(case, "kappa", c(value, cut_off(bounds)))
 }
 
 say_pair <- function(case, marks, confidence) {
@@ -102,9 +96,7 @@ say_pair <- function(case, marks, confidence) {
   full <- is.na(rho) || abs(rho) > 1 - 1e-12
   say(case, "spearman", c(rho, if (full) c(NA, NA) else r.con(rho, n, p = confidence)))
   say(case, "kendall", suppressWarnings(cor(x, y, method = "kendall")))
-  say_plain_kappa(case, x, y, confidence)
-  say_weighted_kappa(case, "kappa-linear", x, y, function(a, b) abs(a - b), confidence)
-  say_weighted_kappa(case, "kappa-squared", x, y, function(a, b) (a - b)^2, confidence)
+  say_weighted_kappa(case, x, y, confidence)
   s <- sd(x - y)
   bounds <- if (s < 1e-10) c(NA, NA) else t.test(x, y, paired = TRUE, conf.level = confidence)$conf.int
   say(case, "bias", c(mean(x - y), bounds))

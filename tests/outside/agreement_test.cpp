@@ -67,19 +67,8 @@ TEST(PublishedAgreement, GivesKendallsWOfSiegelAndCastellan) {
   EXPECT_NEAR(found.by_chance.value(), 0.05528, 5e-6);
 }
 
-// Cohen (1968), Weighted kappa: proportions of 200, disagreement weights 0 1 3 / 1 0 6 / 3 6 0; kappa .492,
-// weighted .348.
-TEST(PublishedAgreement, GivesTheKappasOfCohen) {
-  const double shares[] = {.44, .07, .09, .05, .20, .05, .01, .03, .06};
-  const double weights[] = {0, 1, 3, 1, 0, 6, 3, 6, 0}, equal[] = {0, 1, 1, 1, 0, 1, 1, 1, 0};
-  EXPECT_NEAR(weighted_kappa(shares, equal, 200).value.value(), .492, 0.0005);
-  EXPECT_NEAR(weighted_kappa(shares, weights, 200).value.value(), .348, 0.0005);
-  EXPECT_EQ(weighted_kappa(shares, weights, 200).rows, 200u);
-}
-
 // The documentation of the R package vcd, function Kappa, data SexualFun: a four by four table of 91 couples;
-// value, and interval of 95 %: unweighted 0.1293 (-0.005120399, 0.2637809), weighted by equal steps 0.2374
-// (0.083883432, 0.3908778).
+// weighted by equal steps 0.2374, interval of 95 % (0.083883432, 0.3908778).
 TEST(PublishedAgreement, GivesTheIntervalOfWeightedKappa) {
   const double counts[4][4] = {{7, 7, 2, 3}, {2, 8, 3, 7}, {1, 5, 4, 9}, {2, 8, 9, 14}};
   Pairs pairs;
@@ -87,11 +76,7 @@ TEST(PublishedAgreement, GivesTheIntervalOfWeightedKappa) {
     for (int j = 0; j < 4; ++j) pairs.insert(pairs.end(), static_cast<std::size_t>(counts[i][j]), {i, j});
   }
   ASSERT_EQ(pairs.size(), 91u);
-  const Statistic plain = weighted_kappa(pairs, KappaWeights::equal);
-  EXPECT_NEAR(plain.value.value(), 0.1293, 0.00005);
-  EXPECT_NEAR(plain.low.value(), -0.005120399, 5e-9);
-  EXPECT_NEAR(plain.high.value(), 0.2637809, 5e-8);
-  const Statistic linear = weighted_kappa(pairs, KappaWeights::linear);
+  const Statistic linear = weighted_kappa(pairs);
   EXPECT_NEAR(linear.value.value(), 0.2374, 0.00005);
   EXPECT_NEAR(linear.low.value(), 0.083883432, 5e-9);
   EXPECT_NEAR(linear.high.value(), 0.3908778, 5e-8);

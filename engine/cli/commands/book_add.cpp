@@ -8,7 +8,6 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
-#include "engine/report/pages/book.h"
 #include "engine/season/added_notes.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/marks_import.h"
@@ -20,7 +19,6 @@
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/marks_list.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

@@ -10,17 +10,14 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/obstacle_words.h"
-#include "engine/report/pages/book.h"
 #include "engine/report/pages/lessons.h"
 #include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
 #include "engine/routine/routine.h"
 #include "engine/score/account.h"
-#include "engine/season/as_swum.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/swum_versions.h"
 #include "tables/folder.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -5,11 +5,8 @@
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
-#include "engine/report/pages/book.h"
 #include "engine/season/swum_versions.h"
 #include "grammar/words.h"
-#include "tables/folder.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 

@@ -5,7 +5,6 @@
 #include "engine/cli/call.h"
 #include "engine/season/kept_sheets.h"
 #include "tables/folder.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {

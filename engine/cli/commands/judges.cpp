@@ -15,9 +15,7 @@
 #include "engine/files/sheet_reader.h"
 #include "engine/judging/meets.h"
 #include "engine/routine/routine.h"
-#include "engine/season/as_swum.h"
 #include "engine/season/kept_sheets.h"
-#include "tables/store/book.h"
 
 namespace landdrill::cli {
 namespace {
@@ -85,25 +83,20 @@ class SeenPanels {
 }  // namespace
 
 Exit judges(Call& call) {
-  if (!all_readable(call, call.given.operands)) return Exit::environment;
-  Messages messages(call.streams);
   SeenPanels seen(call);
-  CallSheets sheets(call);
-  SheetReader& reader = sheets.reader();
   std::vector<SatPanel> panels;
-  Exit worst = Exit::ok;
-  while (reader.next()) {
+  CallSheets sheets(call);
+  const Exit worst = with_sheets(call, sheets, [&](const SheetReader& reader, Messages& messages) {
     const StreamSheet& sheet = reader.sheet();
     if (!sheet.ok()) {
       messages.add(sheet.messages());
-      worst = worse(worst, Exit::errors);
-      continue;
+      return Exit::errors;
     }
     for (SatPanel& panel : seen.not_seen(sheet)) panels.push_back(std::move(panel));
-  }
-  messages.finish();
+    return Exit::ok;
+  });
   seen.tell();
-  return print_judges(call, report::judges(call.given, std::move(panels)), worse(worst, sheets.worst()));
+  return print_judges(call, report::judges(call.given, std::move(panels)), worst);
 }
 
 Exit book_judges(Call& call) {

@@ -15,7 +15,6 @@
 #include "grammar/span.h"
 #include "tables/folder.h"
 #include "tables/marks_list.h"
-#include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 #include "tables/trainee_name.h"
 

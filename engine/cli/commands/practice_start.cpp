@@ -14,7 +14,6 @@
 #include "engine/season/practice_tasks.h"
 #include "grammar/words.h"
 #include "tables/folder.h"
-#include "tables/store/book.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {

@@ -1,3 +1,4 @@
+#include "engine/report/page.h"
 #include "engine/report/pages/score.h"
 
 #include <utility>
@@ -7,7 +8,6 @@
 #include "engine/cli/output.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/report/batch.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/render.h"
 #include "engine/routine/problems.h"

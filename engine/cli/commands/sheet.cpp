@@ -13,23 +13,16 @@
 namespace landdrill::cli {
 
 Exit check(Call& call) {
-  if (!all_readable(call, call.given.operands)) return Exit::environment;
-  CallSheets sheets(call);
-  SheetReader& reader = sheets.reader();
-  Messages messages(call.streams);
-  const report::Format format = format_of(call);
-  Exit worst = Exit::ok;
   bool many = false;
-  while (call.streams.out.failure() == 0 && reader.next()) {
+  CallSheets sheets(call);
+  return with_sheets(call, sheets, [&](SheetReader& reader, Messages& messages) {
     const StreamSheet& sheet = reader.sheet();
     const report::Checked checked{sheet.file(), sheet.title(), sheet.messages(), sheet.without_set};
     many = many || reader.more();
-    if (format == report::Format::text) messages.add(sheet.messages());
+    if (format_of(call) == report::Format::text) messages.add(sheet.messages());
     print_page(call, check_page(checked), many ? report::JsonLayout::one_line : report::JsonLayout::indented);
-    if (!checked.ok()) worst = Exit::errors;
-  }
-  messages.finish();
-  return worse(worst, sheets.worst());
+    return checked.ok() ? Exit::ok : Exit::errors;
+  });
 }
 
 Exit explain(Call& call) {

@@ -122,22 +122,17 @@ Diagnostics without_gaps(const Diagnostics& all) {
 }  // namespace
 
 Exit values_missing(Call& call) {
-  if (!all_readable(call, call.given.operands)) return Exit::environment;
   CallSheets sheets(call);
-  SheetReader& reader = sheets.reader();
-  Messages messages(call.streams);
-  Exit worst = Exit::ok;
-  while (reader.next()) {
+  return with_sheets(call, sheets, [&](const SheetReader& reader, Messages& messages) {
     const StreamSheet& sheet = reader.sheet();
     messages.add(without_gaps(sheet.messages()));
-    if (!sheet.ok()) worst = Exit::errors;
-    if (sheet.set == nullptr || sheet.without_set) continue;
+    const Exit sound = sheet.ok() ? Exit::ok : Exit::errors;
+    if (sheet.set == nullptr || sheet.without_set) return sound;
     const bool shipped = !sheet.set->folder.empty() && no_own_folder(*sheet.set).has_value();
     print_page(call, report::values_missing_page({sheet.file(), std::string(sheet.title()),
                                                   sheet.set->files.name, sheet.gaps(), shipped}));
-  }
-  messages.finish();
-  return worse(worst, sheets.worst());
+    return sound;
+  });
 }
 
 Exit values_check(Call& call) {

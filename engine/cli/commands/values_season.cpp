@@ -1,5 +1,7 @@
 #include <fmt/format.h>
 
+#include <functional>
+
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/report/pages/values.h"
@@ -7,6 +9,7 @@
 #include "tables/compare_sets.h"
 #include "tables/folder.h"
 #include "tables/load.h"
+#include "tables/store/history.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
@@ -16,12 +19,17 @@ std::string_view season_file(const Call& call) {
   return call.given.value("--season");
 }
 
+Exit season_missing(Call& call) {
+  return misused(
+      call, fmt::format("--season FILE is missing\n  expected: {}", call.command.examples.front().command));
+}
+
 // Every command here works on a season file that has to be named.
-bool names_season(Call& call) {
-  if (!season_file(call).empty()) return true;
-  misused(call,
-          fmt::format("--season FILE is missing\n  expected: {}", call.command.examples.front().command));
-  return false;
+Exit with_season(Call& call, Season::Mode mode, const std::function<Exit(Season&)>& work) {
+  if (season_file(call).empty()) return season_missing(call);
+  Values values(call);
+  const auto season = values.season(mode);
+  return season ? work(**season) : refuse(call, season.error());
 }
 
 std::string_view edit_word(EditRecord::Did did) {
@@ -52,15 +60,13 @@ report::HistoryLine history_line(const EditRecord& record, const std::vector<Edi
 using HistoryStep = Result<RowChange> (*)(Season&, const std::string&);
 
 Exit step(Call& call, HistoryStep take) {
-  if (!names_season(call)) return Exit::usage;
-  Values values(call);
-  const auto season = values.season(Season::Mode::write);
-  if (!season) return refuse(call, season.error());
-  const std::string& set = call.given.operands[0];
-  const auto change = take(**season, set);
-  if (!change) return refuse(call, change.error());
-  print_page(call, report::values_change_page(std::string(call.command.words), set, *change));
-  return Exit::ok;
+  return with_season(call, Season::Mode::write, [&](Season& season) {
+    const std::string& set = call.given.operands[0];
+    const auto change = take(season, set);
+    if (!change) return refuse(call, change.error());
+    print_page(call, report::values_change_page(std::string(call.command.words), set, *change));
+    return Exit::ok;
+  });
 }
 
 // The set that an operand names, from a folder even though --season is given: the season file is where it
@@ -94,18 +100,16 @@ Exit import_one(Call& call, Season& season, const std::string& operand) {
 }  // namespace
 
 Exit values_import(Call& call) {
-  if (!names_season(call)) return Exit::usage;
-  Values values(call);
-  const auto season = values.season(Season::Mode::create);
-  if (!season) return refuse(call, season.error());
-  Exit worst = Exit::ok;
-  for (const std::string& operand : call.given.operands)
-    worst = worse(worst, import_one(call, **season, operand));
-  return worst;
+  return with_season(call, Season::Mode::create, [&](Season& season) {
+    Exit worst = Exit::ok;
+    for (const std::string& operand : call.given.operands)
+      worst = worse(worst, import_one(call, season, operand));
+    return worst;
+  });
 }
 
 Exit values_export(Call& call) {
-  return names_season(call) ? values_copy(call) : Exit::usage;
+  return season_file(call).empty() ? season_missing(call) : values_copy(call);
 }
 
 Exit values_undo(Call& call) {
@@ -116,27 +120,23 @@ Exit values_redo(Call& call) {
 }
 
 Exit values_history(Call& call) {
-  if (!names_season(call)) return Exit::usage;
-  Values values(call);
-  const auto season = values.season(Season::Mode::read);
-  if (!season) return refuse(call, season.error());
-  const auto all = (*season)->history(call.given.operands[0]);
-  if (!all) return refuse(call, all.error());
-  std::vector<report::HistoryLine> lines;
-  for (const EditRecord& record : *all) lines.push_back(history_line(record, *all));
-  print_page(call, report::values_history_page(call.given.operands[0], lines));
-  return Exit::ok;
+  return with_season(call, Season::Mode::read, [&](Season& season) {
+    const auto all = season.history(call.given.operands[0]);
+    if (!all) return refuse(call, all.error());
+    std::vector<report::HistoryLine> lines;
+    for (const EditRecord& record : *all) lines.push_back(history_line(record, *all));
+    print_page(call, report::values_history_page(call.given.operands[0], lines));
+    return Exit::ok;
+  });
 }
 
 Exit values_remove(Call& call) {
-  if (!names_season(call)) return Exit::usage;
-  Values values(call);
-  const auto season = values.season(Season::Mode::write);
-  if (!season) return refuse(call, season.error());
-  const std::string& set = call.given.operands[0];
-  if (const auto done = (*season)->remove_set(set); !done) return refuse(call, done.error());
-  print_page(call, report::values_remove_page(set, season_file(call)));
-  return Exit::ok;
+  return with_season(call, Season::Mode::write, [&](Season& season) {
+    const std::string& set = call.given.operands[0];
+    if (const auto done = season.remove_set(set); !done) return refuse(call, done.error());
+    print_page(call, report::values_remove_page(set, season_file(call)));
+    return Exit::ok;
+  });
 }
 
 }  // namespace landdrill::cli

@@ -51,23 +51,14 @@ Concordance kendall_w(const MarkTable& table);
 // Pairs with a missing mark are left out.
 Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
 
-// Cohen's weighted kappa (1968) on the marks that occur, in their order. A disagreement weighs 1, the
-// distance of the two marks, or its square; from counts: `counts` and `weights` are square, row by row,
-// weights 0 on the diagonal. Interval by the large-sample variance of Fleiss, Cohen & Everitt (1969), cut off
-// at -1 and 1.
-enum class KappaWeights { equal, linear, squared };
-Statistic weighted_kappa(const Pairs& pairs, KappaWeights weights, double confidence = 0.95);
-Statistic weighted_kappa(const CountedPairs& counted, KappaWeights weights, double confidence = 0.95);
-// `sample` is how many pairs there were: counts may be given as proportions.
-Statistic weighted_kappa(std::span<const double> counts, std::span<const double> weights, double sample,
-                         double confidence = 0.95);
+// Cohen's weighted kappa (1968) on the marks that occur; a disagreement weighs the distance of the two marks. Interval by
+// the large-sample variance of Fleiss, Cohen & Everitt (1969), cut off at -1 and 1.
+Statistic weighted_kappa(const Pairs& pairs, double confidence = 0.95);
 
 // Spearman's rho by mid-ranks, Kendall's tau-b. Interval of rho by Fisher's z, from four pairs on; of tau
 // none.
 Statistic spearman(const Pairs& pairs, double confidence = 0.95);
-Statistic spearman(const CountedPairs& counted, double confidence = 0.95);
 Statistic kendall_tau(const Pairs& pairs);
-Statistic kendall_tau(const CountedPairs& counted);
 
 // Bland & Altman (1986): mean difference (first less second), and the limits of agreement mean +- 1.96 s;
 // intervals by Student's t, the standard error of a limit being sqrt(3 s^2 / n).

@@ -6,10 +6,7 @@
 #include <boost/math/distributions/normal.hpp>
 #include <boost/math/distributions/students_t.hpp>
 #include <cmath>
-#include <cstddef>
-#include <map>
 #include <numeric>
-#include <tuple>
 
 namespace landdrill {
 
@@ -65,53 +62,6 @@ std::vector<double> mid_ranks(std::span<const double> numbers) {
   return ranks;
 }
 
-TwoColumns columns_of(const Pairs& pairs) {
-  TwoColumns columns;
-  for (const auto& [first, second] : pairs) {
-    columns.first.push_back(first);
-    columns.second.push_back(second);
-  }
-  return columns;
-}
-
-namespace {
-
-constexpr std::size_t most_different = 64;
-using Side = double std::pair<double, double>::*;
-
-std::size_t place_of(double mark, const std::vector<double>& marks) {
-  return static_cast<std::size_t>(std::lower_bound(marks.begin(), marks.end(), mark) - marks.begin());
-}
-
-// In order; empty when there are more than a scale has.
-std::vector<double> different_marks(const Pairs& pairs, Side side) {
-  std::vector<double> marks;
-  for (const auto& pair : pairs) {
-    const std::size_t place = place_of(pair.*side, marks);
-    if (place < marks.size() && marks[place] == pair.*side) continue;
-    if (marks.size() == most_different) return {};
-    marks.insert(marks.begin() + static_cast<std::ptrdiff_t>(place), pair.*side + 0.0);  // -0 is 0
-  }
-  return marks;
-}
-
-std::optional<CrossTable> cross_table(const Pairs& pairs) {
-  CrossTable table{different_marks(pairs, &std::pair<double, double>::first),
-                   different_marks(pairs, &std::pair<double, double>::second),
-                   {}};
-  if (!pairs.empty() && (table.first.empty() || table.second.empty())) return std::nullopt;
-  table.counts.resize(table.first.size() * table.second.size());
-  for (const auto& [one, other] : pairs)
-    ++table.counts[place_of(one, table.first) * table.second.size() + place_of(other, table.second)];
-  return table;
-}
-
-}  // namespace
-
-CountedPairs::CountedPairs(Pairs of) : pairs(std::move(of)) {
-  if (all_finite(pairs)) table = cross_table(pairs);
-}
-
 Statistic no_number(std::string why) {
   Statistic statistic;
   statistic.why_not = std::move(why);
@@ -148,23 +98,6 @@ bool possible(double freedom) {
   return std::isfinite(freedom) && freedom > 0;
 }
 
-// A season asks for the quantiles of a few freedoms again and again.
-template <class... Parameters>
-class Known {
- public:
-  template <class Work>
-  std::optional<double> value(const Work& work, Parameters... parameters) {
-    if (values_.size() > most_) values_.clear();
-    const auto [place, is_new] = values_.try_emplace({parameters...});
-    if (is_new) place->second = finite(work());
-    return place->second;
-  }
-
- private:
-  static constexpr std::size_t most_ = 1000;
-  std::map<std::tuple<Parameters...>, std::optional<double>> values_;
-};
-
 }  // namespace
 
 std::optional<double> normal_quantile(double share) {
@@ -173,22 +106,13 @@ std::optional<double> normal_quantile(double share) {
 
 std::optional<double> student_quantile(double share, double freedom) {
   if (!possible(freedom)) return std::nullopt;
-  thread_local Known<double, double> known;
-  return known.value(
-      [&] {
-        return boost::math::quantile(boost::math::students_t_distribution<double, Quiet>(freedom), share);
-      },
-      share, freedom);
+  return finite(boost::math::quantile(boost::math::students_t_distribution<double, Quiet>(freedom), share));
 }
 
 std::optional<double> fisher_quantile(double share, double above, double below) {
   if (!possible(above) || !possible(below)) return std::nullopt;
-  thread_local Known<double, double, double> known;
-  return known.value(
-      [&] {
-        return boost::math::quantile(boost::math::fisher_f_distribution<double, Quiet>(above, below), share);
-      },
-      share, above, below);
+  return finite(
+      boost::math::quantile(boost::math::fisher_f_distribution<double, Quiet>(above, below), share));
 }
 
 std::optional<double> chi_square_above(double value, double freedom) {

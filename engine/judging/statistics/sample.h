@@ -36,21 +36,6 @@ struct Statistic {
 // Two judges, row by row.
 using Pairs = std::vector<std::pair<double, double>>;
 
-// How often each mark of the one judge met each of the other, where both gave few different ones: marks come
-// in steps, so many pairs are few cells.
-struct CrossTable {
-  std::vector<double> first, second;  // the marks that occur, the lowest first
-  std::vector<std::int64_t> counts;   // `second.size()` for each of `first`
-  std::int64_t at(std::size_t i, std::size_t j) const { return counts[i * second.size() + j]; }
-};
-
-// Pairs counted once for all that is asked of them.
-struct CountedPairs {
-  explicit CountedPairs(Pairs of);
-  Pairs pairs;
-  std::optional<CrossTable> table;  // none where there are too many different marks, or one is no number
-};
-
 bool all_finite(const MarkTable& table);
 bool all_finite(const Pairs& pairs);
 inline constexpr const char* not_finite = "a mark is no number";
@@ -66,11 +51,6 @@ double without_rounding(double squares, double size);
 double sum_of_squares(std::span<const double> numbers);
 
 std::vector<double> mid_ranks(std::span<const double> numbers);  // from 1, the lowest first
-
-struct TwoColumns {
-  std::vector<double> first, second;
-};
-TwoColumns columns_of(const Pairs& pairs);
 
 Statistic no_number(std::string why);
 // Both bounds, or none when one of them is missing or no finite number.

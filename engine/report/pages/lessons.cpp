@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "engine/judging/back_test.h"
 #include "engine/judging/enough.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/figures.h"

@@ -10,7 +10,6 @@
 #include <string>
 #include <vector>
 
-#include "engine/judging/back_test.h"
 #include "engine/judging/lessons.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"

@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <limits>
+#include <random>
 
 #include "engine/judging/statistics/sample.h"
 #include "tables/decimal.h"
@@ -141,37 +142,62 @@ TEST(KendallW, SaysWhyThereIsNone) {
 TEST(WeightedKappa, WeighsByTheDistanceOfTheMarks) {
   // 7.5 to 9 is three times as far as 7 to 7.5, though all are neighbours among the marks that occur.
   const Pairs near{{7, 7.5}, {7.5, 7.5}, {9, 9}, {7, 7}}, far{{7, 7}, {7.5, 9}, {9, 9}, {7, 7}};
-  EXPECT_GT(*weighted_kappa(near, KappaWeights::linear).value,
-            *weighted_kappa(far, KappaWeights::linear).value);
+  EXPECT_GT(*weighted_kappa(near).value, *weighted_kappa(far).value);
   // By hand: distances 1 and 2; observed 1/3 of 1, expected (1 + 1 + 2 + 1 + 1 + 1) / 9 of the marginal
   // shares.
   const Pairs three{{1, 1}, {2, 2}, {3, 2}};
-  EXPECT_NEAR(weighted_kappa(three, KappaWeights::linear).value.value(), 1 - (1.0 / 3) / (7.0 / 9), 1e-12);
-}
-
-TEST(WeightedKappa, IsTheSameFromPairsAndFromCounts) {
-  const Pairs pairs{{1, 1}, {1, 2}, {2, 2}, {3, 2}, {3, 3}, {1, 3}};
-  const double counts[] = {1, 1, 1, 0, 1, 0, 0, 1, 1}, squares[] = {0, 1, 4, 1, 0, 1, 4, 1, 0};
-  EXPECT_EQ(told(weighted_kappa(pairs, KappaWeights::squared)), told(weighted_kappa(counts, squares, 6)));
+  EXPECT_NEAR(weighted_kappa(three).value.value(), 1 - (1.0 / 3) / (7.0 / 9), 1e-12);
 }
 
 TEST(WeightedKappa, CutsItsIntervalOffAtOne) {
-  const Statistic kappa = weighted_kappa({{1, 1}, {2, 2}, {3, 3}, {1, 2}}, KappaWeights::linear);
+  const Statistic kappa = weighted_kappa({{1, 1}, {2, 2}, {3, 3}, {1, 2}});
   EXPECT_EQ(kappa.high, 1);
   EXPECT_LT(kappa.low.value(), *kappa.value);
 }
 
 TEST(WeightedKappa, SaysWhyThereIsNone) {
-  EXPECT_EQ(told(weighted_kappa({{7, 7}, {7, 7}}, KappaWeights::linear)),
-            "[both judges gave one and the same mark to all rows]");
-  EXPECT_EQ(told(weighted_kappa(Pairs{}, KappaWeights::equal)), "[the two judges have no row in common]");
-  EXPECT_EQ(told(weighted_kappa({{7, HUGE_VAL}}, KappaWeights::equal)), "[a mark is no number]");
-  EXPECT_EQ(told(weighted_kappa({{1e200, 1}}, KappaWeights::squared)),
-            "[the marks are too large to reckon with]");
+  EXPECT_EQ(told(weighted_kappa({{7, 7}, {7, 7}})), "[both judges gave one and the same mark to all rows]");
+  EXPECT_EQ(told(weighted_kappa(Pairs{})), "[the two judges have no row in common]");
+  EXPECT_EQ(told(weighted_kappa({{7, HUGE_VAL}})), "[a mark is no number]");
+  EXPECT_EQ(told(weighted_kappa({{-1e308, 1e308}})), "[the marks are too large to reckon with]");
 }
 
 TEST(WeightedKappa, IsOneWithoutIntervalWhereJudgesAgree) {
-  EXPECT_EQ(told(weighted_kappa({{7, 7}, {8, 8}, {7.5, 7.5}}, KappaWeights::squared)), "1");
+  EXPECT_EQ(told(weighted_kappa({{7, 7}, {8, 8}, {7.5, 7.5}})), "1");
+}
+
+// `different` marks at most, a quarter apart; the second judge mostly follows the first.
+Pairs some_pairs(std::size_t rows, int different) {
+  std::mt19937 random(20261125);
+  Pairs pairs;
+  for (std::size_t i = 0; i < rows; ++i) {
+    const int first = static_cast<int>(random() % static_cast<unsigned>(different));
+    const int second = (first + static_cast<int>(random() % 5)) % different;
+    pairs.emplace_back(first * 0.25, second * 0.25);
+  }
+  return pairs;
+}
+
+// Kendall's tau-b, every pair of rows looked at.
+double tau_of_every_pair(const Pairs& pairs) {
+  double sum = 0, first = 0, second = 0;
+  const auto sign = [](double a, double b) { return (a > b) - (a < b); };
+  for (std::size_t i = 0; i < pairs.size(); ++i) {
+    for (std::size_t j = 0; j < i; ++j) {
+      const int one = sign(pairs[i].first, pairs[j].first), other = sign(pairs[i].second, pairs[j].second);
+      sum += one * other;
+      first += one * one;
+      second += other * other;
+    }
+  }
+  return sum / std::sqrt(first * second);
+}
+
+TEST(RankCorrelation, CountsEveryPairOfRows) {
+  for (const int different : {2, 3, 17, 41, 250}) {
+    const Pairs pairs = some_pairs(400, different);
+    EXPECT_NEAR(*kendall_tau(pairs).value, tau_of_every_pair(pairs), 1e-12) << different;
+  }
 }
 
 TEST(RankCorrelation, GoesFromTheSameOrderToTheReverse) {

@@ -1,6 +1,6 @@
 #include <gtest/gtest.h>
 
-#include "engine/judging/back_test.h"
+#include "engine/judging/lessons.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

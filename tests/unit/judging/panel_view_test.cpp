@@ -1,3 +1,4 @@
+#include "engine/judging/meets.h"
 #include "engine/judging/panel_view.h"
 
 #include <gtest/gtest.h>
@@ -113,7 +114,8 @@ TEST(PanelView, PutsEveryPairSideBySide) {
   const PanelRule rule = rule_of_five();
   const PanelView view = panel_view(sheet_of(rule, low_third));
   ASSERT_EQ(view.pairs.size(), 10u);
-  EXPECT_EQ(seats(view.pairs[5]), "2 and 4");
+  EXPECT_EQ(view.pairs[5].judge, 1u);
+  EXPECT_EQ(view.pairs[5].other, 3u);
   EXPECT_DOUBLE_EQ(view.pairs[1].limits.bias.value.value(), 4 * 0.25 / 7);  // judges 1 and 3
   EXPECT_DOUBLE_EQ(view.pairs[0].spearman.value.value(), 1);
   EXPECT_EQ(view.pairs[0].kappa.value, 1);
