@@ -9,7 +9,7 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/report/pages/book.h"  // IWYU pragma: export
-#include "engine/season/as_swum.h"     // IWYU pragma: export
+#include "engine/season/swum_versions.h"     // IWYU pragma: export
 #include "grammar/diagnostics.h"
 #include "tables/folder.h"
 #include "tables/store/book.h"         // IWYU pragma: export

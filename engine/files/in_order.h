@@ -27,7 +27,9 @@ class InOrder {
   using Work = std::function<void(Thing&)>;
 
   // `work` changes nothing but its thing, and nothing that it reads changes meanwhile.
-  InOrder(Fill fill, Work work) : fill_(std::move(fill)), work_(std::move(work)) {}
+  // `most_bytes`: of things that are not handed out yet none is filled beyond these.
+  InOrder(Fill fill, Work work, std::size_t most_bytes = 512 * 1024)
+      : fill_(std::move(fill)), work_(std::move(work)), most_bytes_(most_bytes) {}
 
   // From now on things are filled and worked on before they are asked for.
   void ahead() { ahead_ = true; }
@@ -51,7 +53,6 @@ class InOrder {
     std::size_t bytes = 0;
     std::future<void> done;  // waits at its end when it has a thread
   };
-  static constexpr std::size_t most_bytes = 512 * 1024;
 
   // One more than there are processors, for while this thread prints a thing the others are worked on.
   static std::size_t most_slots() {
@@ -61,7 +62,7 @@ class InOrder {
 
   bool may_fill() const {
     if (ended_ || slots_.empty()) return !ended_;
-    return ahead_ && slots_.size() < most_slots() && bytes_ < most_bytes;
+    return ahead_ && slots_.size() < most_slots() && bytes_ < most_bytes_;
   }
 
   // The one that is asked for next has nothing to wait for: it is worked on here, as is everything where no thread
@@ -78,6 +79,7 @@ class InOrder {
 
   const Fill fill_;
   const Work work_;
+  const std::size_t most_bytes_;
   bool ahead_ = false, ended_ = false, handed_out_ = false;
   std::size_t bytes_ = 0;   // in all slots
   std::deque<Slot> slots_;  // last, so that its threads end first

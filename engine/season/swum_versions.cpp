@@ -1,7 +1,7 @@
 #include "engine/season/swum_versions.h"
 
 #include <algorithm>
-#include <iterator>
+#include <map>
 #include <optional>
 
 #include "engine/judging/lessons.h"
@@ -10,12 +10,72 @@
 #include "engine/score/account.h"
 #include "engine/score/score.h"
 #include "engine/season/kept_sheets.h"
+#include "grammar/diagnostics.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill {
 
 using store::attempt;
 using store::must;
+
+namespace {
+
+std::vector<bool> flags(const std::vector<Run>& runs,
+                        const std::vector<std::pair<std::string, std::string>>& counting) {
+  using Name = std::pair<std::string_view, std::string_view>;
+  const auto counts = [&](const Run& run) {
+    return std::binary_search(counting.begin(), counting.end(), Name(run.date, run.title),
+                              [](const auto& a, const auto& b) { return Name(a) < Name(b); });
+  };
+  std::vector<bool> all;
+  for (const Run& run : runs) all.push_back(counts(run));
+  return all;
+}
+
+}  // namespace
+
+void AsSwum::find_versions() {
+  BookWish every;
+  every.what = Block::What::routine;
+  every.event = wish_.event;
+  every.all_versions = true;
+  std::map<std::int64_t, std::size_t> places;
+  for (KeptBlock& routine : must(book_.find(every))) {
+    places[routine.id] = versions_.size();
+    versions_.push_back({std::move(routine), {}, {}});
+  }
+  BookWish counting = wish_;
+  counting.all_versions = false;
+  for (const KeptBlock& one : must(book_.find(counting))) {
+    if (one.what == Block::What::routine) continue;
+    Version& version = versions_[places.at(one.of_routine)];
+    if (one.what == Block::What::panel)
+      version.panels.push_back(one.id);
+    else
+      version.runs.emplace_back(one.date, one.title);
+  }
+  std::erase_if(versions_, [](const Version& one) { return one.runs.empty() && one.panels.empty(); });
+}
+
+std::string AsSwum::text_of(const Version& version) const {
+  std::string text = must(book_.sheet_without_panels(version.routine.id));
+  for (const std::int64_t panel : version.panels) text.append("\n").append(must(book_.text(panel)));
+  return text;
+}
+
+Swum AsSwum::swum(const Version& version, std::string text, const ReadSet& set) {
+  Swum swum{kept_sheet(version.routine, std::move(text), set), {}};
+  if (const auto& routine = swum.kept.sheet.routine()) swum.runs = flags(routine->runs, version.runs);
+  return swum;
+}
+
+// Told of the whole sheet, as it would be exported.
+Diagnostics AsSwum::wrong_with(const KeptBlock& routine) {
+  return must(sheets_.understood(routine, must(book_.sheet(routine.id))))->sheet.messages();
+}
+
 namespace {
 
 // With the routine as it was known on the day of the panel: without later runs.
@@ -91,15 +151,6 @@ ProgressVersion version_of(const KeptSheet& kept) {
           block.edition};
 }
 
-SwumVersion together(std::vector<SwumVersion> parts) {
-  SwumVersion whole = std::move(parts.front());
-  std::vector<ProgressPoint>& points = whole.version.points;
-  for (std::size_t i = 1; i < parts.size(); ++i)
-    std::move(parts[i].version.points.begin(), parts[i].version.points.end(), std::back_inserter(points));
-  std::stable_sort(points.begin(), points.end(), swum_before);
-  return whole;
-}
-
 // The latest version of a routine when nothing was swum of it.
 std::optional<ProgressVersion> not_swum_yet(const Book& book, const KeptBlock& routine) {
   BookWish wish;
@@ -127,13 +178,12 @@ SwumVersion version_swum(const Swum& swum) {
   return swam;
 }
 
-void SwumVersions::add(const KeptBlock& version, std::vector<SwumVersion> parts) {
-  SwumVersion swam = together(std::move(parts));
+void SwumVersions::add(const KeptBlock& version, SwumVersion swum) {
   if (routines_.empty() || routines_.back().last.routine != version.routine ||
       routines_.back().last.event != version.event)
-    routines_.push_back({version, std::move(swam.event_title), {}});
+    routines_.push_back({version, std::move(swum.event_title), {}});
   routines_.back().last = version;
-  routines_.back().versions.push_back(std::move(swam.version));
+  routines_.back().versions.push_back(std::move(swum.version));
 }
 
 Result<void> SwumVersions::add_latest(const Book& book) {

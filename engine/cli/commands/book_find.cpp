@@ -101,9 +101,8 @@ Exit book_export(Call& call) {
 
 Exit book_score(Call& call) {
   std::vector<report::BookScore> scores;
-  const auto take = [&](const KeptBlock& version, std::vector<std::vector<PanelScore>> parts) {
-    for (std::vector<PanelScore>& part : parts)
-      for (PanelScore& one : part) scores.push_back(score_line(version, std::move(one)));
+  const auto take = [&](const KeptBlock& version, std::vector<PanelScore> panels) {
+    for (PanelScore& one : panels) scores.push_back(score_line(version, std::move(one)));
   };
   return with_swum(call, panel_scores, take, [&](const Book&, const BookWish&, Exit worst) {
     // Panels of different versions of one routine come by their day as well.
@@ -149,9 +148,8 @@ Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
 
 Exit book_lessons(Call& call) {
   std::vector<Lesson> all;
-  const auto take = [&](const KeptBlock&, std::vector<std::vector<Lesson>> parts) {
-    for (std::vector<Lesson>& lessons : parts)
-      std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
+  const auto take = [&](const KeptBlock&, std::vector<Lesson> lessons) {
+    std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
   };
   return with_swum(call, lessons_of, take,
                    [&](const Book&, const BookWish&, Exit worst) { return print_lessons(call, all, worst); });
@@ -161,8 +159,8 @@ Exit book_lessons(Call& call) {
 
 Exit book_progress(Call& call) {
   SwumVersions seasons;
-  const auto take = [&](const KeptBlock& version, std::vector<SwumVersion> parts) {
-    seasons.add(version, std::move(parts));
+  const auto take = [&](const KeptBlock& version, SwumVersion swum) {
+    seasons.add(version, std::move(swum));
   };
   return with_swum(call, version_swum, take, [&](const Book& book, const BookWish& wish, Exit worst) {
     // What came after the days that are asked for is not.

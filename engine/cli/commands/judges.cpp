@@ -107,9 +107,8 @@ Exit book_judges(Call& call) {
     for (const RecordedPanel& panel : routine.panels) panels.push_back(sat_panel(routine, panel));
     return panels;
   };
-  const auto take = [&](const KeptBlock&, std::vector<std::vector<SatPanel>> parts) {
-    for (std::vector<SatPanel>& panels : parts)
-      for (SatPanel& panel : panels) meets.add(std::move(panel));
+  const auto take = [&](const KeptBlock&, std::vector<SatPanel> panels) {
+    for (SatPanel& panel : panels) meets.add(std::move(panel));
   };
   return with_swum(call, sat, take, [&](const Book&, const BookWish&, Exit worst) {
     return print_judges(call, report::judges(call.given, views_of(meets)), worst);
