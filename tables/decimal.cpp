@@ -62,14 +62,6 @@ Int128 greatest_divisor(Int128 a, Int128 b) {
   return a;
 }
 
-std::string digits_of(Int128 number) {
-  std::string digits;
-  for (Int128 rest = magnitude(number); rest > 0 || digits.empty(); rest /= 10) {
-    digits.insert(digits.begin(), static_cast<char>('0' + static_cast<int>(rest % 10)));
-  }
-  return number < 0 ? "-" + digits : digits;
-}
-
 Between::Side side_of(Int128 rest, Int128 denominator) {
   const Int128 other_side = denominator - rest;
   if (rest == 0) return Between::Side::at_it;
@@ -206,12 +198,6 @@ std::optional<Decimal> Exact::decimal() const {
   const Exact reduced = in_lowest_terms();
   if (Int128{Decimal::one} % reduced.denominator_ != 0) return std::nullopt;
   return Decimal::in_range(checked_product(reduced.numerator_, Decimal::one / reduced.denominator_));
-}
-
-std::string Exact::text() const {
-  const Exact reduced = in_lowest_terms();
-  if (Int128{Decimal::one} % reduced.denominator_ == 0) return decimal()->text();
-  return digits_of(reduced.numerator_) + "/" + digits_of(reduced.denominator_);
 }
 
 Decimal round(Exact value, int places, Rounding rounding) {

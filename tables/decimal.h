@@ -88,8 +88,6 @@ class Exact {
 
   // The value as a Decimal when six places hold it exactly.
   std::optional<Decimal> decimal() const;
-  // "6.25" when six places hold it, else the fraction "20/3".
-  std::string text() const;
 
   friend Decimal round(Exact value, int places, Rounding rounding);
   friend Decimal round_to_step(Exact value, Decimal step, Rounding rounding);

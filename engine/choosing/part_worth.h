@@ -10,6 +10,7 @@
 #include "engine/choosing/worth.h"
 #include "engine/routine/routine.h"
 #include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 

@@ -1,4 +1,3 @@
-#include "engine/season/added_notes.h"
 
 #include <fmt/format.h>
 

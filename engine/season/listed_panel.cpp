@@ -1,5 +1,3 @@
-#include "engine/season/listed_panel.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,15 +5,21 @@
 
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
+#include "engine/season/kept_sheets.h"
+#include "engine/season/marks_import.h"
 #include "grammar/ast.h"
 #include "grammar/blocks.h"
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "grammar/parse.h"
 #include "grammar/print.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"
+#include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/decimal.h"
+#include "tables/marks_list.h"
+#include "tables/store/kept_blocks.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

@@ -8,7 +8,6 @@
 
 #include "engine/routine/problems.h"
 #include "engine/season/kept_sheets.h"
-#include "engine/season/listed_panel.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
 #include "grammar/problems.h"

@@ -1,5 +1,3 @@
-#include "engine/season/practice_import.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,11 +5,13 @@
 
 #include "engine/judging/practice.h"
 #include "engine/routine/problems.h"
+#include "engine/season/practice_tasks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problems.h"
 #include "grammar/words.h"
 #include "tables/decimal.h"
 #include "tables/folder.h"
+#include "tables/marks_list.h"
 #include "tables/problems.h"
 #include "tables/quantity.h"
 #include "tables/store/book.h"

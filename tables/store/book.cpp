@@ -8,11 +8,9 @@
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
-#include "tables/store/keep_blocks.h"
 #include "tables/store/kept_blocks.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
-#include "tables/store/rescue.h"
 #include "tables/store/season.h"
 
 namespace landdrill {

@@ -1,5 +1,3 @@
-#include "tables/store/keep_blocks.h"
-
 #include <fmt/format.h>
 
 #include <map>
@@ -11,6 +9,7 @@
 #include "grammar/words.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
+#include "tables/store/kept_blocks.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 

@@ -3,12 +3,15 @@
 //   BookWish{"harbour", Block::What::panel}     // the panels of every routine with this word in its title
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tuple>
 #include <vector>
 
+#include "tables/load.h"
 #include "tables/store/database.h"
 
 namespace landdrill {
@@ -68,15 +71,66 @@ struct BookWish {
 
 }  // namespace landdrill
 
+// All that follows is for inside the caller's transaction.
 namespace landdrill::store {
 
 // Finds blocks of the season book, in the order of the book: by routine, then routine, runs and panels by
 // date.
 //
 //   find_blocks(db, {"harbour tarn"})     // the panels of Harbour Lights at the Tarn Open
-//
-// Inside the caller's transaction.
 
 std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish);
+
+// Adds blocks to the season book: finds out which of them are kept already, and which are new versions.
+//
+//   keep_blocks(db, blocks, editions)      // {already there 1, new version 2, already there 1}
+//
+// What belongs to what: see book.h.
+
+// Throws Refused when a run or a panel belongs to no routine.
+std::vector<AddedBlock> keep_blocks(Database& db, const std::vector<Block>& blocks,
+                                    const std::vector<TableFiles>& editions);
+
+// Of texts that are given one after the other, those that are history already: the longest beginning that
+// occurs among the kept ones in this order, up to the last of these. The place of each among the kept ones;
+// the same text twice in a row is in one place.
+//
+//   kept_before({"a", "b", "c"}, {"a", "x", "b"})      // {0, 2}
+//   kept_before({"a"}, {"a", "b"})                     // {}: the older text is in force again
+std::vector<std::size_t> kept_before(const std::vector<std::string_view>& given,
+                                     const std::vector<std::string_view>& kept);
+
+// What can still be read of a damaged book, and the names of what cannot.
+//
+//   Rescued saved = rescue(db);
+//   saved.sheets[0]      // routine "Harbour Lights" ...
+//   saved.lost[0]        // the panel 2026-05-09 "Tarn Open" of Harbour Lights
+//
+// Reads entry by entry, so that one damaged page costs what stands on it and no more.
+
+Rescued rescue(Database& db);
+
+// "the panel 2026-05-09 \"Tarn Open\" of Harbour Lights"
+std::string name_of_entry(Database& db, std::int64_t id);
+// The names of texts that are no longer what was kept: of entries, and of files of editions.
+std::vector<std::string> damaged_texts(Database& db);
+
+// An entry of the book, for telling another book what this one knows.
+struct BookEntry {
+  std::string what, date, title;
+  std::int64_t id = 0, routine = 0, version = 0;
+  // The version of the routine it belongs to, by its id: later versions have greater ones.
+  std::int64_t home = 0;
+  std::string text;
+  auto place() const { return std::tie(what, date, title); }
+};
+
+// Takes their home from the words of runs and panels that a book need not be told to end up with the same, as of
+// one panel, with homes and words: {1, "a"}, {2, "b"}, {1, "c"}: the second. Those of one name follow each other,
+// oldest first.
+void leave_out_what_need_not_be_told(std::vector<BookEntry>& entries);
+
+// The routine with the first words of all that was swum, then with the second of what has some, and so on.
+std::vector<std::string> sheets_of(const std::string& routine, const std::vector<BookEntry>& swum);
 
 }  // namespace landdrill::store

@@ -1,5 +1,3 @@
-#include "tables/store/rescue.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -7,7 +5,9 @@
 #include <map>
 #include <sstream>
 
+#include "tables/store/kept_blocks.h"
 #include "tables/store/refusal.h"
+#include "tables/store/database.h"
 
 namespace landdrill::store {
 namespace {

@@ -11,9 +11,9 @@
 #include "tables/csv.h"
 #include "tables/store/database.h"
 #include "tables/store/history.h"
+#include "tables/store/kept_blocks.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
-#include "tables/store/rescue.h"
 
 namespace landdrill {
 

@@ -8,7 +8,6 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
-#include "engine/season/added_notes.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/marks_import.h"
 #include "engine/season/placing.h"

@@ -9,7 +9,6 @@
 #include "engine/judging/practice.h"
 #include "engine/report/pages/practice.h"
 #include "engine/report/render.h"
-#include "engine/season/practice_import.h"
 #include "engine/season/practice_tasks.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"

@@ -1,10 +1,9 @@
 // Panels of a list as text: new ones, and marks put into kept ones.
-#include "engine/season/listed_panel.h"
-
 #include <gtest/gtest.h>
 
 #include <algorithm>
 
+#include "engine/season/marks_import.h"
 #include "grammar/print.h"
 
 namespace landdrill {

@@ -1,6 +1,6 @@
-#include "engine/season/practice_import.h"
-
 #include <gtest/gtest.h>
+
+#include "engine/season/practice_tasks.h"
 
 namespace landdrill {
 namespace {

@@ -1,7 +1,7 @@
 // Which of the versions that are given are history already.
-#include "tables/store/keep_blocks.h"
-
 #include <gtest/gtest.h>
+
+#include "tables/store/kept_blocks.h"
 
 namespace landdrill::store {
 namespace {

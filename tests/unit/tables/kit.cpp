@@ -29,6 +29,17 @@ Decimal d(std::string_view text) {
   return *number;
 }
 
+Exact exact(std::string_view text) {
+  if (const std::size_t bar = text.find('/'); bar != text.npos)
+    return exact(text.substr(0, bar)) / exact(text.substr(bar + 1));
+  if (const auto number = Decimal::parse(text)) return Exact(*number);
+  constexpr std::size_t digits = 12;  // that a Decimal has room for
+  const std::size_t at = text.size() - digits;
+  const Exact above = exact(text.substr(0, at)) * Exact(Decimal::whole(1'000'000'000'000));
+  const Exact below = exact(text.substr(at));
+  return text.starts_with('-') ? above - below : above + below;
+}
+
 const TableFiles& base_set() {
   static const TableFiles files = [] {
     auto read = read_folder(BAD_TABLES "/base");

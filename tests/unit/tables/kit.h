@@ -13,7 +13,8 @@
 
 namespace landdrill::test {
 
-Decimal d(std::string_view text);  // aborts when the test itself is wrong
+Decimal d(std::string_view text);    // aborts when the test itself is wrong
+Exact exact(std::string_view text);  // "6.25", "-20/3", of any size that stays exact
 
 // As in tests/bad/tables/base, with no place before the file names.
 const TableFiles& base_set();

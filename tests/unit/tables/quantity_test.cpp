@@ -48,9 +48,9 @@ TEST(Quantity, AddsToItsOwnKind) {
 }
 
 TEST(Quantity, MultipliesMarksByWhatTheRulesName) {
-  EXPECT_EQ((Mark(d("7.5")) * Difficulty(d("2.3"))).text(), "17.25");
-  EXPECT_EQ((Mark(d("7.5")) * Difficulty(d("2.3")) * Factor(d("0.6"))).text(), "10.35");
-  EXPECT_EQ((Mark(d("7.5")) * Factor(d("4"))).text(), "30");
+  EXPECT_EQ(Mark(d("7.5")) * Difficulty(d("2.3")), test::exact("17.25"));
+  EXPECT_EQ(Mark(d("7.5")) * Difficulty(d("2.3")) * Factor(d("0.6")), test::exact("10.35"));
+  EXPECT_EQ(Mark(d("7.5")) * Factor(d("4")), test::exact("30"));
 }
 
 }  // namespace
