@@ -4,7 +4,7 @@
 
 #include <filesystem>
 
-#include "engine/files/read_sheets.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/report/page.h"
 #include "tables/folder.h"
 

@@ -1,5 +1,3 @@
-#include "engine/files/read_sheets.h"
-
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sys/stat.h>
@@ -10,8 +8,11 @@
 #include <cstring>
 #include <utility>
 
+#include "engine/files/sheet_reader.h"
+#include "engine/routine/sheet.h"
 #include "grammar/characters.h"
 #include "grammar/words.h"
+#include "tables/folder.h"
 
 namespace landdrill {
 namespace {

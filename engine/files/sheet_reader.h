@@ -5,19 +5,66 @@
 #pragma once
 
 #include <functional>
+#include <memory>
 #include <optional>
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "engine/files/in_order.h"
-#include "engine/files/read_sheets.h"
 #include "engine/files/value_sets.h"
 #include "engine/routine/sheet.h"
 #include "grammar/blocks.h"
 #include "tables/folder.h"
 
 namespace landdrill {
+
+// No sheet is longer than this; reading stops there.
+inline constexpr std::size_t longest_sheet = std::size_t{64} << 20;
+
+// What a file is called in messages: "standard input" for "-".
+std::string shown(const std::string& file);
+
+// The files that cannot be read, before anything is read: not there, a folder, not allowed.
+std::vector<Trouble> unreadable(const std::vector<std::string>& files);
+
+// The whole of a file, or of standard input for "-". Refused when it is longer than longest_sheet.
+Result<std::string> read_whole(const std::string& file);
+
+// Many files as one long stream of sheets, one sheet in memory at a time.
+//
+//   SheetStream stream({"duet.sheet", "panels.sheet", "-"});
+//   while (auto pieces = stream.next()) ...     // the texts of one routine with its runs and panels
+//
+// A sheet goes from one `routine` line (and the comments just above it) to the next; what stands in a file
+// before its first `routine` line belongs to the sheet before, from the file before.
+
+class SheetStream {
+ public:
+  explicit SheetStream(std::vector<std::string> files);
+  ~SheetStream();
+
+  // The pieces of the next sheet, in order; empty at the end. What stands before the first `routine` line of all
+  // belongs to the first sheet.
+  std::optional<std::vector<NamedText>> next();
+  // Whether another `routine` line follows.
+  bool more() const { return more_; }
+  // The files that refused while they were read, or whose sheet was too long: that sheet and the rest of the
+  // file are left out. Taken by the caller.
+  std::vector<Trouble> take_troubles() { return std::exchange(troubles_, {}); }
+
+ private:
+  struct File;
+  bool open_next();
+  void close();
+
+  std::vector<std::string> files_;
+  std::size_t next_file_ = 0;
+  std::unique_ptr<File> file_;
+  std::vector<Trouble> troubles_;
+  bool more_ = false;
+};
 
 // A sheet of a stream, and the set that it is tied to.
 struct StreamSheet : Sheet {
@@ -30,48 +77,6 @@ struct StreamSheet : Sheet {
   std::optional<Ahead> ahead = {};
 
   bool ok() const { return Sheet::ok() && !without_set; }
-};
-
-// The sheets of a stream, put together and worked on one by one, in their order.
-//
-//   ReadAhead ahead(files, [](StreamSheet& sheet) { ... });
-//   ReadAhead::Place& place = ahead.next();   // place.sheet, place.troubles, place.more
-//   ahead.ahead();      // from now on the function is called for several sheets at once
-//
-// That pays when the function leaves little of the sheet.
-
-class ReadAhead {
- public:
-  // Ahead it changes nothing but this sheet, and this thread goes on meanwhile.
-  using Work = std::function<void(StreamSheet&)>;
-
-  ReadAhead(std::vector<std::string> files, Work work);
-
-  struct Place {
-    bool ended = false;             // no sheet here: the stream is at its end
-    bool more = false;              // whether another routine follows
-    std::vector<Trouble> troubles;  // met on the way to this sheet
-    StreamSheet sheet;
-    std::vector<NamedText> texts;  // as they were cut; then the sheet has them
-  };
-  // Lives until the next call.
-  Place& next();
-  void ahead();
-
- private:
-  // Some sheets that follow each other: as many as are worth handing to another thread.
-  using Batch = std::vector<Place>;
-  std::optional<std::size_t> cut(Batch& batch);
-  Place cut_one();
-  void work_on(Place& place) const;
-
-  SheetStream stream_;
-  Work work_;
-  bool ahead_ = false, ended_ = false;
-  Batch* now_ = nullptr;
-  std::size_t at_ = 0;
-  Place end_;
-  InOrder<Batch> in_order_;  // last, so that its threads end first
 };
 
 class SheetReader {
@@ -89,33 +94,50 @@ class SheetReader {
   // The same without a value set: read and put together only.
   bool next_unpriced();
   // From now on several sheets at once are resolved ahead of their turn, and `also` is called for each of
-  // them, at once as well. A sheet that needs another set than the one asked for last waits for its turn,
-  // without `also`.
-  void read_ahead(ReadAhead::Work also);
-  const StreamSheet& sheet() const { return *sheet_; }
+  // them, at once as well: it changes nothing but this sheet. A sheet that needs another set than the one asked for
+  // last waits for its turn, without `also`. That pays when `also` leaves little of the sheet.
+  using Work = std::function<void(StreamSheet&)>;
+  void read_ahead(Work also);
+  const StreamSheet& sheet() const { return place_->sheet; }
   // Whether another routine follows.
-  bool more() const { return more_; }
+  bool more() const { return place_->more; }
 
  private:
-  void work_ahead(StreamSheet& sheet) const;
+  // A sheet, and what was met on the way to it; or the end of the stream.
+  struct Place {
+    bool ended = false;
+    bool more = false;  // whether another routine follows
+    std::vector<Trouble> troubles;
+    std::vector<NamedText> texts;  // as they were cut; then the sheet has them
+    StreamSheet sheet;
+  };
+  // Some that follow each other: as many as are worth handing to another thread.
+  using Batch = std::vector<Place>;
+
+  std::optional<std::size_t> cut(Batch& batch);
+  Place cut_one();
+  void work_on(Place& place) const;
+  Place& next_place();
   bool read_next();
-  void tie_to_set();
+  void tie_to_set(StreamSheet& sheet);
   std::string_view set_name(const ast::Sheet& sheet) const;
-  void choose_set(const ast::Sheet& sheet);
-  void no_such_set(const ast::Sheet& sheet, const Trouble& trouble);
+  void choose_set(StreamSheet& sheet);
+  void no_such_set(StreamSheet& sheet, const Trouble& trouble);
   void report_set(const ReadSet& set);
 
   ValueSets& sets_;
   const Heard heard_;
-  ReadAhead::Work also_;
-  StreamSheet nothing_;
-  StreamSheet* sheet_ = nullptr;
-  bool more_ = false;
-  const std::string forced_set_;
+  const std::string forced_set_, first_file_;
   std::vector<const ReadSet*> reported_;
-  std::string first_file_;
   bool any_ = false;  // sheet, or trouble
-  ReadAhead ahead_;   // last, so that it ends first: its work needs the others
+  Work also_;
+  SheetStream stream_;
+  bool all_cut_ = false;
+  Place end_;
+  Place* place_ = nullptr;  // of the sheet
+  Batch* batch_ = nullptr;
+  std::size_t at_ = 0;       // in the batch: the next place
+  InOrder<Batch> in_order_;  // last, so that its threads end first: their work needs the others
 };
 
 }  // namespace landdrill

@@ -7,6 +7,7 @@
 #include <iterator>
 #include <utility>
 
+#include "tables/csv.h"
 #include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
@@ -130,9 +131,9 @@ std::vector<TableFile> exchange_files(Database& db, std::int64_t replacement,
   return aside;
 }
 
-void replace_tables(Database& db, SetId set, const std::vector<TableFile>& files) {
-  drop_tables(db, set);
-  put_tables(db, set, tables_of(files));
+void replace_files(Database& db, SetId set, const std::vector<TableFile>& files) {
+  drop_files(db, set);
+  put_files(db, set, files);
 }
 
 }  // namespace
@@ -181,10 +182,10 @@ bool import_into(Database& db, const TableFiles& files, std::string_view why, bo
   if (!set) {
     const SetId added = add_set(db, files.name);
     add_entry(db, added, Did::import, 0, why);
-    put_tables(db, added, tables_of(files.files));
+    put_files(db, added, files.files);
     return true;
   }
-  const std::vector<TableFile> in_force = texts_of(kept_tables(db, *set));
+  const std::vector<TableFile> in_force = kept_files(db, *set);
   if (same_files(in_force, files.files)) return false;
   if (!replace) {
     throw Refused(
@@ -193,7 +194,7 @@ bool import_into(Database& db, const TableFiles& files, std::string_view why, bo
                      standing_edits(db, *set))});
   }
   put_aside(db, add_entry(db, *set, Did::replace, 0, why).number, in_force);
-  replace_tables(db, *set, files.files);
+  replace_files(db, *set, files.files);
   return true;
 }
 
@@ -224,7 +225,7 @@ void change_back(Database& db, SetId set, const Step& step, std::string_view fro
 // Undoes or redoes a step: what it took the place of is put back, or the other way round.
 EditRecord take_step(Database& db, SetId set, const Step& step, Did did, std::string_view why) {
   if (step.did == Did::replace)
-    replace_tables(db, set, exchange_files(db, step.number, texts_of(kept_tables(db, set))));
+    replace_files(db, set, exchange_files(db, step.number, kept_files(db, set)));
   else if (did == Did::undo)
     change_back(db, set, step, step.after_raw, step.before_raw);
   else
@@ -236,13 +237,13 @@ EditRecord take_step(Database& db, SetId set, const Step& step, Did did, std::st
 
 EditRecord edit_set(Database& db, const Edit& wish) {
   const SetId set = set_id_of(db, wish.set);
-  const auto found = find_cell(texts_of(kept_tables(db, set)), wish);
+  const auto found = find_cell(kept_files(db, set), wish);
   if (!found) throw Refused(found.error());
   const FoundCell& cell = *found;
   if (cell.text == wish.value) return unchanged(wish, cell);
   const std::string after_raw = csv_cell(wish.value, cell.separator);
   put_cell(db, set, cell.place, after_raw);
-  refuse_unless_loads({wish.set, place_of_set(db, wish.set), texts_of(kept_tables(db, set))},
+  refuse_unless_loads({wish.set, place_of_set(db, wish.set), kept_files(db, set)},
                       fmt::format("{} {} {} {}", wish.set, cell.table, cell.key, cell.column),
                       fmt::format("with \"{}\" the set could no longer be used", wish.value));
   return add_edit(db, set, cell, wish, after_raw);

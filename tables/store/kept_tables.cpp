@@ -8,6 +8,7 @@
 
 #include "grammar/diagnostics.h"
 #include "grammar/words.h"
+#include "tables/csv.h"
 #include "tables/read_table.h"
 #include "tables/store/refusal.h"
 
@@ -33,24 +34,20 @@ void put_rows(Database& db, std::int64_t file, const CsvTable& table) {
   }
 }
 
-CsvRow& row_at(CsvTable& table, std::size_t row) {
-  return row == 0 ? table.header : table.rows.at(row - 1);
-}
-
-void read_rows(Database& db, std::int64_t file, CsvTable& table) {
-  Statement rows(db, "SELECT ending FROM table_row WHERE file_id = ? ORDER BY row", file);
-  if (rows.next()) table.header.ending = rows.text(0);
+// The cells with everything around them.
+std::string kept_text(Database& db, std::int64_t file, std::string_view before, std::string_view separator) {
+  std::string text(before);
+  Statement rows(db, "SELECT row, ending FROM table_row WHERE file_id = ? ORDER BY row", file);
+  Statement cells(db, "SELECT raw FROM cell WHERE file_id = ? AND row = ? ORDER BY column");
   while (rows.next()) {
-    CsvRow row;
-    row.ending = rows.text(0);
-    table.rows.push_back(std::move(row));
+    cells.start(file, rows.number(0));
+    for (bool first = true; cells.next(); first = false) {
+      if (!first) text += separator;
+      text += cells.view(0);
+    }
+    text += rows.view(1);
   }
-  Statement cells(db, "SELECT row, raw FROM cell WHERE file_id = ? ORDER BY row, column", file);
-  while (cells.next()) {
-    CsvCell cell;
-    cell.raw = cells.text(1);
-    row_at(table, static_cast<std::size_t>(cells.number(0))).cells.push_back(std::move(cell));
-  }
+  return text;
 }
 
 std::int64_t file_id_of(Database& db, SetId set, const std::string& file) {
@@ -93,60 +90,40 @@ std::string place_of_set(const Database& db, std::string_view set) {
   return fmt::format("{}/{}/", std::filesystem::path(db.file()).filename().string(), set);
 }
 
-std::vector<CsvTable> tables_of(const std::vector<TableFile>& files) {
-  std::vector<CsvTable> tables;
+std::size_t count_rows(const std::vector<TableFile>& files) {
+  const auto is_filled = [](const CsvRow& row) {
+    return std::any_of(row.cells.begin(), row.cells.end(),
+                       [](const CsvCell& cell) { return !cell.raw.empty(); });
+  };
+  std::ptrdiff_t rows = 0;
   for (const TableFile& file : files) {
-    CsvTable table = read_csv({file.file, file.text}).table;
-    if (write_csv(table) != file.text) {
+    const CsvTable table = read_csv({file.file, file.text}).table;
+    rows += std::count_if(table.rows.begin(), table.rows.end(), is_filled);
+  }
+  return static_cast<std::size_t>(rows);
+}
+
+void put_files(Database& db, SetId set, const std::vector<TableFile>& files) {
+  for (std::size_t position = 0; position < files.size(); ++position) {
+    const TableFile& file = files[position];
+    const CsvTable table = read_csv({file.file, file.text}).table;
+    if (write_csv(table) != file.text)
       throw Refused({file.file, "it cannot be kept byte for byte", "please report this, with the file"});
-    }
-    tables.push_back(std::move(table));
-  }
-  return tables;
-}
-
-std::vector<TableFile> texts_of(const std::vector<CsvTable>& tables) {
-  std::vector<TableFile> files;
-  for (const CsvTable& table : tables) files.push_back({table.file, write_csv(table)});
-  return files;
-}
-
-std::size_t count_rows(const std::vector<CsvTable>& tables) {
-  std::size_t rows = 0;
-  for (const CsvTable& table : tables) {
-    rows +=
-        static_cast<std::size_t>(std::count_if(table.rows.begin(), table.rows.end(), [](const CsvRow& row) {
-          return std::any_of(row.cells.begin(), row.cells.end(),
-                             [](const CsvCell& cell) { return !cell.raw.empty(); });
-        }));
-  }
-  return rows;
-}
-
-void put_tables(Database& db, SetId set, const std::vector<CsvTable>& tables) {
-  for (std::size_t position = 0; position < tables.size(); ++position) {
-    put_rows(db, put_file(db, set, position, tables[position]), tables[position]);
+    put_rows(db, put_file(db, set, position, table), table);
   }
 }
 
-void drop_tables(Database& db, SetId set) {
-  Statement remove(db, "DELETE FROM table_file WHERE set_id = ?", set);
-  remove.next();
+void drop_files(Database& db, SetId set) {
+  Statement(db, "DELETE FROM table_file WHERE set_id = ?", set).next();
 }
 
-std::vector<CsvTable> kept_tables(Database& db, SetId set) {
-  std::vector<CsvTable> tables;
+std::vector<TableFile> kept_files(Database& db, SetId set) {
+  std::vector<TableFile> kept;
   Statement files(db, "SELECT id, file, before, separator FROM table_file WHERE set_id = ? ORDER BY position",
                   set);
-  while (files.next()) {
-    CsvTable table;
-    table.file = files.text(1);
-    table.before = files.text(2);
-    if (const std::string separator = files.text(3); !separator.empty()) table.separator = separator.front();
-    read_rows(db, files.number(0), table);
-    tables.push_back(std::move(table));
-  }
-  return tables;
+  while (files.next())
+    kept.push_back({files.text(1), kept_text(db, files.number(0), files.view(2), files.view(3))});
+  return kept;
 }
 
 std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place) {

@@ -1,7 +1,7 @@
 // The CSV tables of a set in the season file, cell by cell, with every byte around the cells.
 //
-//   put_tables(db, set, tables);
-//   kept_tables(db, set)            // equal tables: write_csv gives the same bytes
+//   put_files(db, set, files);
+//   kept_files(db, set)             // the same bytes again
 //
 // Everything here runs inside the caller's transaction and throws Refused.
 #pragma once
@@ -12,7 +12,6 @@
 #include <string_view>
 #include <vector>
 
-#include "tables/csv.h"
 #include "tables/edit_cell.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
@@ -29,17 +28,14 @@ SetId add_set(Database& db, std::string_view name);
 // What stands before file names in messages: "club.season/kingfisher-2026/".
 std::string place_of_set(const Database& db, std::string_view name);
 
-// The texts as tables; refused when one could not be written back byte for byte.
-std::vector<CsvTable> tables_of(const std::vector<TableFile>& files);
-std::vector<TableFile> texts_of(const std::vector<CsvTable>& tables);
 // Rows below the headers that hold anything.
-std::size_t count_rows(const std::vector<CsvTable>& tables);
+std::size_t count_rows(const std::vector<TableFile>& files);
 
-void put_tables(Database& db, SetId set, const std::vector<CsvTable>& tables);
-void drop_tables(Database& db, SetId set);
-// In the order in which they were put. Offsets and lines of cells are not kept: write and read again for
-// those.
-std::vector<CsvTable> kept_tables(Database& db, SetId set);
+// Refused when one could not be written back byte for byte.
+void put_files(Database& db, SetId set, const std::vector<TableFile>& files);
+void drop_files(Database& db, SetId set);
+// In the order in which they were put.
+std::vector<TableFile> kept_files(Database& db, SetId set);
 
 // The bytes of the cell; none when its row ends before.
 std::optional<std::string> kept_cell(Database& db, SetId set, const CellPlace& place);

@@ -8,7 +8,6 @@
 #include "migrate_1_to_2_sql.h"
 #include "migrate_3_to_4_sql.h"
 #include "schema_sql.h"
-#include "tables/csv.h"
 #include "tables/store/database.h"
 #include "tables/store/history.h"
 #include "tables/store/kept_blocks.h"
@@ -24,11 +23,11 @@ namespace {
 SeasonSet describe(Database& db, SetId id, std::string name) {
   SeasonSet described;
   described.name = std::move(name);
-  const std::vector<CsvTable> tables = kept_tables(db, id);
-  described.rows = count_rows(tables);
+  const std::vector<TableFile> files = kept_files(db, id);
+  described.rows = count_rows(files);
   described.edits = standing_edits(db, id);
   described.imported_at = imported_at(db, id);
-  const SetFace face = face_of(texts_of(tables));
+  const SetFace face = face_of(files);
   described.title = face.title;
   described.edition = face.edition;
   return described;
@@ -55,14 +54,14 @@ Result<Season::ImportOutcome> Season::import_set(const TableFiles& files, std::s
     refuse_bad_name(files.name);
     refuse_unless_loads(files, files.name, "the set has errors, so it was not imported");
     const bool written = must(writing(*db_, [&] { return import_into(*db_, files, why, replace); }));
-    return ImportOutcome{count_rows(tables_of(files.files)), !written};
+    return ImportOutcome{count_rows(files.files), !written};
   });
 }
 
 Result<TableFiles> Season::export_set(std::string_view name) const {
   return reading(*db_, [&] {
     const SetId set = set_id_of(*db_, name);
-    return TableFiles{std::string(name), place_of_set(*db_, name), texts_of(kept_tables(*db_, set))};
+    return TableFiles{std::string(name), place_of_set(*db_, name), kept_files(*db_, set)};
   });
 }
 

@@ -6,7 +6,6 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/season/kept_sheets.h"
 #include "engine/season/marks_import.h"

@@ -1,7 +1,6 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/output.h"
-#include "engine/files/read_sheets.h"
 #include "engine/files/sheet_reader.h"
 #include "engine/report/pages/check.h"
 #include "engine/report/pages/explain.h"

@@ -4,7 +4,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/files/read_sheets.h"
+#include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/values.h"

@@ -1,4 +1,5 @@
 // Sheets worked on several at once and handed out one by one: nothing lost, nothing out of order.
+#include <fmt/format.h>
 #include <gtest/gtest.h>
 
 #include <atomic>
@@ -12,16 +13,14 @@
 namespace landdrill {
 namespace {
 
-using test::Scratch;
-
-std::string sheet_called(int number) {
-  return "routine \"" + std::to_string(number) + "\"\n" +
-         std::string(static_cast<std::size_t>(number % 50 * 10), '\n');
+std::string sheet_called(std::string_view title, int empty_lines = 0) {
+  return fmt::format("routine \"{}\"\nevent duet-free\nvalues kingfisher-2026\n{}", title,
+                     std::string(static_cast<std::size_t>(empty_lines), '\n'));
 }
 
 std::string stream_of(int count) {
   std::string text;
-  for (int i = 0; i < count; ++i) text += sheet_called(i);
+  for (int i = 0; i < count; ++i) text += sheet_called(std::to_string(i), i % 50 * 10);
   return text;
 }
 
@@ -31,80 +30,77 @@ std::string text_of(const StreamSheet& sheet) {
   return text;
 }
 
-// The work copies the text, so that a text taken back too early shows.
-void note_text(StreamSheet& sheet) {
-  sheet.ahead = {text_of(sheet), {}};
-}
+class ReadAhead : public testing::Test {
+ protected:
+  SheetReader reader(std::vector<std::string> files) {
+    return SheetReader(std::move(files), sets_,
+                       {[this](const Trouble& trouble) { troubles_.push_back(trouble.what); },
+                        [](const ReadSet&) { ADD_FAILURE(); }});
+  }
 
-TEST(ReadAhead, HandsOutEverySheetInItsOrder) {
-  const Scratch scratch;
+  const test::Scratch scratch_;
+  SetFolders sets_{{SHIPPED_SETS}};
+  std::vector<std::string> troubles_;
+};
+
+TEST_F(ReadAhead, HandsOutEverySheetInItsOrder) {
   const int count = 3000;
-  ReadAhead ahead({scratch.file("many", stream_of(count))}, note_text);
-  ahead.ahead();
+  SheetReader all = reader({scratch_.file("many", stream_of(count))});
+  int ahead = 0;
   for (int i = 0; i < count; ++i) {
-    const ReadAhead::Place& place = ahead.next();
-    ASSERT_FALSE(place.ended) << i;
-    ASSERT_EQ(place.more, i + 1 < count) << i;
-    ASSERT_EQ(place.sheet.ahead->line, text_of(place.sheet)) << i;
-    ASSERT_TRUE(text_of(place.sheet).find("\"" + std::to_string(i) + "\"") != std::string::npos) << i;
+    ASSERT_TRUE(all.next()) << i;
+    ASSERT_EQ(all.more(), i + 1 < count) << i;
+    ASSERT_EQ(all.sheet().title(), std::to_string(i));
+    // A copy, so that a text taken back too early shows.
+    if (all.sheet().ahead) {
+      ASSERT_EQ(all.sheet().ahead->line, text_of(all.sheet())) << i;
+    }
+    ahead += all.sheet().ahead.has_value();
+    if (i == 0) all.read_ahead([](StreamSheet& sheet) { sheet.ahead = {text_of(sheet), {}}; });
   }
-  EXPECT_TRUE(ahead.next().ended);
-  EXPECT_TRUE(ahead.next().ended);
+  EXPECT_FALSE(all.next());
+  EXPECT_FALSE(all.next());
+  EXPECT_EQ(ahead, count - 1);
 }
 
-TEST(ReadAhead, WorksOnOneSheetAtATimeUntilItIsToldOtherwise) {
-  const Scratch scratch;
-  std::atomic<int> begun = 0;
-  ReadAhead ahead({scratch.file("many", stream_of(40))}, [&](StreamSheet&) { ++begun; });
-  for (int i = 1; i <= 10; ++i) {
-    ahead.next();
-    EXPECT_EQ(begun, i);
-  }
-  ahead.ahead();
-  ahead.next();
-  EXPECT_GT(begun, 11);
-}
-
-TEST(ReadAhead, ReadsLessAheadWhenTheTextsAreLong) {
-  const Scratch scratch;
+TEST_F(ReadAhead, ReadsLessAheadWhenTheTextsAreLong) {
   std::string text;
-  for (int i = 0; i < 64; ++i) text += "routine \"" + std::string(300'000, '-') + "\"\n";
-  std::atomic<int> begun = 0;
-  ReadAhead ahead({scratch.file("long", text)}, [&](StreamSheet&) { ++begun; });
-  ahead.ahead();
+  for (int i = 0; i < 64; ++i) text += sheet_called(std::string(300'000, '-'));
+  SheetReader all = reader({scratch_.file("long", text)});
+  std::atomic<int> begun = 1;
   for (int i = 1; i <= 64; ++i) {
-    ahead.next();
+    ASSERT_TRUE(all.next());
     EXPECT_LE(begun, i + 1) << "more than two long sheets at once";
+    if (i == 1) all.read_ahead([&](StreamSheet&) { ++begun; });
   }
+  EXPECT_EQ(begun, 64);
 }
 
-TEST(ReadAhead, GivesATroubleWithTheSheetThatWasReadWhenItCame) {
-  const Scratch scratch;
-  ReadAhead ahead(
-      {scratch.file("a", "routine \"a\"\n"), scratch.path("gone"), scratch.file("b", "routine \"b\"\n")},
-      note_text);
-  const ReadAhead::Place& first = ahead.next();
-  EXPECT_EQ(text_of(first.sheet), "routine \"a\"\n");
-  ASSERT_EQ(first.troubles.size(), 1u);
-  EXPECT_EQ(first.troubles[0].what, scratch.path("gone"));
-  const ReadAhead::Place& second = ahead.next();
-  EXPECT_EQ(text_of(second.sheet), "routine \"b\"\n");
-  EXPECT_TRUE(second.troubles.empty());
-  EXPECT_TRUE(ahead.next().ended);
+TEST_F(ReadAhead, GivesATroubleWithTheSheetThatWasReadWhenItCame) {
+  SheetReader all = reader(
+      {scratch_.file("a", sheet_called("a")), scratch_.path("gone"), scratch_.file("b", sheet_called("b"))});
+  ASSERT_TRUE(all.next());
+  EXPECT_EQ(all.sheet().title(), "a");
+  EXPECT_EQ(troubles_, std::vector<std::string>{scratch_.path("gone")});
+  ASSERT_TRUE(all.next());
+  EXPECT_EQ(all.sheet().title(), "b");
+  EXPECT_EQ(troubles_.size(), 1u);
+  EXPECT_FALSE(all.next());
 }
 
-TEST(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
+TEST_F(ReadAhead, ThrowsWhatTheWorkThrowsOnAnyThread) {
   if (std::thread::hardware_concurrency() < 2) GTEST_SKIP() << "one processor";
-  const Scratch scratch;
   const std::thread::id here = std::this_thread::get_id();
-  ReadAhead ahead({scratch.file("many", stream_of(1000))}, [&](StreamSheet&) {
+  SheetReader all = reader({scratch_.file("many", stream_of(1000))});
+  ASSERT_TRUE(all.next());
+  all.read_ahead([&](StreamSheet&) {
     // Long enough for another thread to get its share.
     std::this_thread::sleep_for(std::chrono::milliseconds(1));
     if (std::this_thread::get_id() != here) throw std::runtime_error("not here");
   });
-  ahead.ahead();
   const auto read_all = [&] {
-    for (int i = 0; i < 1000; ++i) ahead.next();
+    while (all.next()) {
+    }
   };
   EXPECT_THROW(read_all(), std::runtime_error);
 }

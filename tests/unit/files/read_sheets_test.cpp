@@ -1,9 +1,8 @@
 // Many files as one stream of sheets: where one ends and the next begins, whatever the sizes and line
 // endings.
-#include "engine/files/read_sheets.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/files/sheet_reader.h"
 #include "tests/unit/kit/scratch.h"
 
 namespace landdrill {

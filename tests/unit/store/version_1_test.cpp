@@ -36,7 +36,7 @@ class Version1 : public SeasonTest {
     store::Transaction transaction(db, store::Transaction::Kind::write);
     db.run(text_of(STORE_TESTS "/season_version_1.sql").c_str());
     const store::SetId set = store::add_set(db, "tarn-pool");
-    store::put_tables(db, set, store::tables_of(odd_set().files));
+    store::put_files(db, set, odd_set().files);
     db.run(edits_of_version_1);
     transaction.commit();
   }
