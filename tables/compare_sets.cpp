@@ -21,25 +21,20 @@ std::optional<ReadTable> table_of(const TableFiles& files, const Table& table) {
   return read_table(table, {file->file, file->text}, ignored);
 }
 
-// A key that stands in a table several times is met several times, in order.
-using RowsByKey = std::map<std::pair<std::string, int>, const CsvRow*>;
-struct Keyed {
-  std::vector<std::pair<std::string, int>> order;
-  RowsByKey rows;
-};
+// In the order of the file. A key that stands in a table several times is met several times.
+using RowKey = std::pair<std::string, int>;
+using KeyedRows = std::vector<std::pair<RowKey, const CsvRow*>>;
 
-Keyed keyed(const std::optional<ReadTable>& read) {
-  Keyed result;
-  if (!read) return result;
+KeyedRows keyed(const std::optional<ReadTable>& read) {
+  KeyedRows rows;
+  if (!read) return rows;
   std::map<std::string, int> times;
   for (const CsvRow& row : read->csv.rows) {
     if (is_blank(row)) continue;
     const std::string key = read->exact_key(row);
-    const int time = times[key]++;
-    result.order.emplace_back(key, time);
-    result.rows.emplace(result.order.back(), &row);
+    rows.push_back({{key, times[key]++}, &row});
   }
-  return result;
+  return rows;
 }
 
 bool means_number(const Table& table, std::string_view column) {
@@ -90,20 +85,20 @@ class TableComparison {
   }
 
   void add_to(std::vector<RowChange>& changes) const {
-    const Keyed before = keyed(before_), after = keyed(after_);
-    for (const auto& key : before.order) {
-      const CsvRow& row = *before.rows.at(key);
-      const auto other = after.rows.find(key);
-      if (other == after.rows.end()) {
-        changes.push_back(change(*before_, row, What::gone));
-      } else if (auto cells = changed_cells(row, *other->second); !cells.empty()) {
-        changes.push_back(change(*before_, row, What::changed));
+    const KeyedRows before = keyed(before_), after = keyed(after_);
+    const std::map<RowKey, const CsvRow*> old_rows(before.begin(), before.end()),
+        new_rows(after.begin(), after.end());
+    for (const auto& [key, row] : before) {
+      const auto other = new_rows.find(key);
+      if (other == new_rows.end()) {
+        changes.push_back(change(*before_, *row, What::gone));
+      } else if (auto cells = changed_cells(*row, *other->second); !cells.empty()) {
+        changes.push_back(change(*before_, *row, What::changed));
         changes.back().cells = std::move(cells);
       }
     }
-    for (const auto& key : after.order) {
-      if (!before.rows.contains(key)) changes.push_back(change(*after_, *after.rows.at(key), What::added));
-    }
+    for (const auto& [key, row] : after)
+      if (!old_rows.contains(key)) changes.push_back(change(*after_, *row, What::added));
   }
 
  private:

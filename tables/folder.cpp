@@ -144,18 +144,14 @@ Result<std::string> read_file(const fs::path& file) {
   return text;
 }
 
-bool is_csv(const fs::path& file) {
-  return words::same(file.extension().string(), ".csv");
-}
-
-std::vector<std::string> csv_files(const fs::path& folder) {
-  std::vector<std::string> names;
+// None of a folder that cannot be read.
+std::vector<fs::path> paths_in(const fs::path& folder) {
+  std::vector<fs::path> paths;
   std::error_code failed;
-  for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed)) {
-    if (is_csv(at->path())) names.push_back(at->path().filename().string());
-  }
-  std::sort(names.begin(), names.end());
-  return names;
+  for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
+    paths.push_back(at->path());
+  std::sort(paths.begin(), paths.end());
+  return paths;
 }
 
 // ---- writing ----
@@ -255,12 +251,7 @@ std::vector<SetPlace> all_sets(const Search& search) {
   };
   for (const fs::path& folder : search.told) add(folder, SetFrom::told);
   for (const auto& [from, folder] : searched_folders(search)) {
-    std::vector<fs::path> inside;
-    std::error_code failed;
-    for (fs::directory_iterator at(folder, failed), end; !failed && at != end; at.increment(failed))
-      inside.push_back(at->path());
-    std::sort(inside.begin(), inside.end());
-    for (const fs::path& candidate : inside) add(candidate, from);
+    for (const fs::path& inside : paths_in(folder)) add(inside, from);
   }
   return sets;
 }
@@ -273,10 +264,11 @@ Result<TableFiles> read_folder(const fs::path& folder) {
   TableFiles files;
   files.name = name_of(folder);
   files.place = (folder / "").string();
-  for (const std::string& name : csv_files(folder)) {
-    Result<std::string> text = read_file(folder / name);
+  for (const fs::path& file : paths_in(folder)) {
+    if (!words::same(file.extension().string(), ".csv")) continue;
+    Result<std::string> text = read_file(file);
     if (!text) return tl::unexpected(text.error());
-    files.files.push_back({name, std::move(*text)});
+    files.files.push_back({file.filename().string(), std::move(*text)});
   }
   if (files.files.empty()) {
     return tl::unexpected(Trouble{folder.string(), "there is no table in it",

@@ -32,38 +32,32 @@ std::string_view view_of(const Slice& slice) {
 }
 
 // Puts the steps in the order in which they are carried out.
-class StepList {
- public:
-  void put(Operation does, int takes = 0) { steps_.push_back({does, {}, {}, takes}); }
+struct StepList {
+  void put(Operation does, int takes = 0) { steps.push_back({does, {}, {}, takes}); }
   void put_number(std::string_view digits) {
     const auto number = Decimal::parse(digits);
-    if (!number) bad_numbers_.push_back(digits);
-    steps_.push_back({Operation::number, number.value_or(Decimal()), {}, 0});
+    if (!number) bad_numbers.push_back(digits);
+    steps.push_back({Operation::number, number.value_or(Decimal()), {}, 0});
   }
   void put_of(Operation of_parts, Operation of_family, std::string_view name) {
     if (name == "parts") return put(of_parts);
-    steps_.push_back({of_family, {}, std::string(name), 0});
+    steps.push_back({of_family, {}, std::string(name), 0});
   }
   void put_rounding(std::string_view word) {
     const auto rounding = words::value_of<Rounding>(rounding_words, words::lower(word));
-    if (!rounding) bad_roundings_.push_back(word);
-    steps_.back().rounding = rounding.value_or(Rounding::half_up);
+    if (!rounding) bad_roundings.push_back(word);
+    steps.back().rounding = rounding.value_or(Rounding::half_up);
   }
-  void open_list() { list_sizes_.push_back(1); }
-  void next_in_list() { ++list_sizes_.back(); }
+  void open_list() { list_sizes.push_back(1); }
+  void next_in_list() { ++list_sizes.back(); }
   void close_list(Operation does) {
-    put(does, list_sizes_.back());
-    list_sizes_.pop_back();
+    put(does, list_sizes.back());
+    list_sizes.pop_back();
   }
 
-  const std::vector<std::string_view>& bad_numbers() const { return bad_numbers_; }
-  const std::vector<std::string_view>& bad_roundings() const { return bad_roundings_; }
-  std::vector<FormulaStep> take() { return std::move(steps_); }
-
- private:
-  std::vector<FormulaStep> steps_;
-  std::vector<int> list_sizes_;
-  std::vector<std::string_view> bad_numbers_, bad_roundings_;
+  std::vector<FormulaStep> steps;
+  std::vector<int> list_sizes;
+  std::vector<std::string_view> bad_numbers, bad_roundings;
 };
 
 struct StepsTag {};
@@ -241,18 +235,18 @@ FormulaRead read_formula(const Source& source, std::string_view text) {
   } catch (const x3::expectation_failure<const char*>& failure) {
     read.diagnostics.add(unexpected(source, text, failure.where(), failure.which()));
   }
-  for (std::string_view digits : list_of_steps.bad_numbers()) {
+  for (std::string_view digits : list_of_steps.bad_numbers) {
     read.diagnostics.add(
         diagnostic_at(source, digits,
                       {Problem::formula, "\"" + std::string(digits) + "\" in the formula",
                        "a number with at most six decimal places, below 9,000,000,000,000"}));
   }
-  for (std::string_view word : list_of_steps.bad_roundings()) {
+  for (std::string_view word : list_of_steps.bad_roundings) {
     read.diagnostics.add(diagnostic_at(source, word,
                                        {Problem::formula, "\"" + std::string(word) + "\" in the formula",
                                         a_rounding, words::nearest_hint(word, rounding_words)}));
   }
-  if (read.diagnostics.ok()) read.formula.steps = list_of_steps.take();
+  if (read.diagnostics.ok()) read.formula.steps = std::move(list_of_steps.steps);
   return read;
 }
 

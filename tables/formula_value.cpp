@@ -10,9 +10,7 @@
 namespace landdrill {
 namespace {
 
-struct DividesByZero {
-  std::size_t step;
-};
+struct DividesByZero {};
 
 const FormulaInput::FamilySum* find_family(const FormulaInput& input, std::string_view family) {
   const auto at = std::find_if(input.families.begin(), input.families.end(),
@@ -43,19 +41,6 @@ class Stack {
   std::vector<Exact> numbers_;
 };
 
-Exact combined(Operation does, Exact left, Exact right) {
-  switch (does) {
-    case Operation::add:
-      return left + right;
-    case Operation::subtract:
-      return left - right;
-    case Operation::multiply:
-      return left * right;
-    default:
-      return left / right;
-  }
-}
-
 void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack) {
   switch (step.does) {
     case Operation::negate:
@@ -67,12 +52,17 @@ void carry_out(const FormulaStep& step, const FormulaInput& input, Stack& stack)
     case Operation::round:
       return stack.put(Exact(round(stack.take(), step.takes, step.rounding)));
     case Operation::add:
-    case Operation::subtract:
+      return stack.put(stack.take() + stack.take());
     case Operation::multiply:
+      return stack.put(stack.take() * stack.take());
+    case Operation::subtract: {
+      const Exact right = stack.take();
+      return stack.put(stack.take() - right);
+    }
     case Operation::divide: {
       const Exact right = stack.take();
-      if (step.does == Operation::divide && right.is_zero()) throw DividesByZero{};
-      return stack.put(combined(step.does, stack.take(), right));
+      if (right.is_zero()) throw DividesByZero{};
+      return stack.put(stack.take() / right);
     }
     default:
       return stack.put(Exact(number_of(step, input)));

@@ -43,21 +43,16 @@ tl::expected<std::string, Complaint> trainee_name(std::string_view typed) {
   if (characters::first_bad_byte(typed.data(), last) != last) return no_name("a name that is not UTF-8 text");
   std::string name;
   std::size_t length = 0;
-  const char* at = characters::skip_blanks(typed.data(), last);
-  while (at != last) {
+  for (const char* at = characters::skip_blanks(typed.data(), last); at != last;) {
     const std::string_view character(at, characters::character_length(at, last));
     if (characters::is_control(character)) return no_name("a name with a control character in it");
     name += character;
     ++length;
-    at += character.size();
-    const char* const next = characters::skip_blanks(at, last);
-    if (next == at || next == last) {
-      at = next;
-      continue;
-    }
+    const char* const end = at + character.size();
+    at = characters::skip_blanks(end, last);
+    if (at == end || at == last) continue;
     name += ' ';
     ++length;
-    at = next;
   }
   if (name.empty()) return no_name("an empty name");
   if (length > longest_trainee_name)

@@ -40,13 +40,6 @@ fs::path folder_of(std::string_view file) {
   return folder.empty() ? fs::path(".") : folder;
 }
 
-// The last name of a folder, also of "club/" and ".".
-std::string folder_name(const fs::path& folder) {
-  std::error_code ignored;
-  const fs::path whole = fs::weakly_canonical(folder, ignored);
-  return (whole.empty() ? folder : whole).filename().string();
-}
-
 }  // namespace
 
 Search SetFolders::search_beside(std::string_view file) const {
@@ -61,14 +54,14 @@ Result<const ReadSet*> SetFolders::at(const SetPlace& place) {
   if (known) return known.get();
   auto files = read_folder(folder);
   if (!files) return tl::unexpected(files.error());
-  files->name = place.name;
+  if (!place.name.empty()) files->name = place.name;
   Loaded loaded = load(*files);
   known = std::make_unique<ReadSet>(ReadSet{std::move(*files), std::move(loaded), folder, place.hidden});
   return known.get();
 }
 
 Result<const ReadSet*> SetFolders::of_path(const std::string& folder) {
-  return at({folder_name(folder), folder});
+  return at({{}, folder});
 }
 
 Result<const ReadSet*> SetFolders::find(std::string_view name, std::string_view file) {

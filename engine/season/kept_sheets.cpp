@@ -39,11 +39,16 @@ bool is_comment(const ast::Line& line) {
   return std::holds_alternative<ast::EmptyLine>(line.statement) && !line.comment.empty();
 }
 
+// The first that starts at `at` or behind it.
+std::size_t next_block(const Lines& lines, std::size_t at) {
+  while (at < lines.size() && !starts_block(lines[at].statement)) ++at;
+  return at;
+}
+
 // Where the block ends that starts at `from`: before the next one and the comments above it. Comments right
 // below its last line, with an empty line after them, are its own.
 std::size_t end_of_block(const Lines& lines, std::size_t from) {
-  std::size_t next = from + 1;
-  while (next < lines.size() && !starts_block(lines[next].statement)) ++next;
+  const std::size_t next = next_block(lines, from + 1);
   if (next == lines.size()) return next;
   std::size_t end = next;
   while (end > from + 1 && std::holds_alternative<ast::EmptyLine>(lines[end - 1].statement)) --end;
@@ -76,15 +81,9 @@ void name_block(const ast::Statement& statement, Block& block) {
 }
 
 // What stands above the first block of a piece belongs to that block.
-std::size_t first_block(const Lines& lines) {
-  std::size_t at = 0;
-  while (at < lines.size() && !starts_block(lines[at].statement)) ++at;
-  return at;
-}
-
 void add_blocks(const Source& piece, const Block& named, std::vector<TypedBlock>& blocks) {
   const Lines lines = parse(piece).lines;
-  std::size_t start = 0, head = first_block(lines);
+  std::size_t start = 0, head = next_block(lines, 0);
   while (head < lines.size()) {
     const std::size_t end = end_of_block(lines, head);
     const std::string_view last = lines[end - 1].text;
@@ -95,8 +94,7 @@ void add_blocks(const Source& piece, const Block& named, std::vector<TypedBlock>
                                          lines.begin() + static_cast<std::ptrdiff_t>(end))));
     blocks.push_back(std::move(typed));
     start = end;
-    head = end;
-    while (head < lines.size() && !starts_block(lines[head].statement)) ++head;
+    head = next_block(lines, end);
   }
 }
 
@@ -106,7 +104,7 @@ void find_called_the_same(const Sources& sources, const auto& runs_or_panels, st
                           Diagnostics& diagnostics) {
   std::set<std::pair<std::string_view, std::string_view>> names;
   for (const auto& one : runs_or_panels) {
-    const std::string_view title = one.head.title ? one.head.title->text : std::string_view();
+    const std::string_view title = text_if_any(one.head.title);
     if (names.emplace(one.head.date.text, title).second) continue;
     diagnostics.add(
         diagnostic_at(sources, one.head.date.text,
@@ -146,15 +144,12 @@ std::vector<TypedBlock> typed_blocks(const Sheet& sheet) {
   return blocks;
 }
 
-Result<const ReadSet*> KeptSheets::set_of(std::int64_t edition) {
-  return attempt([&]() -> const ReadSet* {
-    auto& known = sets_[edition];
-    if (known) return known.get();
-    TableFiles files = must(book_.edition(edition));
-    Loaded loaded = load(files);
-    known = std::make_unique<ReadSet>(ReadSet{std::move(files), std::move(loaded)});
-    return known.get();
-  });
+const ReadSet& KeptSheets::set_of(std::int64_t edition) {
+  const auto known = sets_.find(edition);
+  if (known != sets_.end()) return known->second;
+  TableFiles files = must(book_.edition(edition));
+  Loaded loaded = load(files);
+  return sets_[edition] = {std::move(files), std::move(loaded)};
 }
 
 KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& set) {
@@ -167,26 +162,22 @@ KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& 
   return kept;
 }
 
-Result<const KeptSheet*> KeptSheets::understood(const KeptBlock& routine, std::string text) {
-  return attempt([&]() -> const KeptSheet* {
-    return &sheets_.emplace_back(kept_sheet(routine, std::move(text), *must(set_of(routine.edition))));
-  });
+const KeptSheet& KeptSheets::understood(const KeptBlock& routine, std::string text) {
+  return sheets_.emplace_back(kept_sheet(routine, std::move(text), set_of(routine.edition)));
 }
 
 Result<const KeptSheet*> KeptSheets::read_alone(const KeptBlock& block, const KeptBlock& routine) {
   return attempt([&] {
     const std::string text = must(book_.text(routine.id));
-    return must(understood(routine, text + must(book_.text(block.id))));
+    return &understood(routine, text + must(book_.text(block.id)));
   });
 }
 
-Result<Versions> versions_of(const Book& book, const BookWish& wish) {
-  return attempt([&] {
-    Versions versions;
-    for (const KeptBlock& block : must(book.find(wish)))
-      versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
-    return versions;
-  });
+Versions versions_of(const Book& book, const BookWish& wish) {
+  Versions versions;
+  for (const KeptBlock& block : must(book.find(wish)))
+    versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
+  return versions;
 }
 
 namespace {
@@ -206,7 +197,7 @@ std::vector<KeptBlock> routines_of(const Book& book, const Versions& versions) {
 Result<std::vector<std::string>> sheets_in(const Book& book, const BookWish& wish) {
   return attempt([&] {
     std::vector<std::string> sheets;
-    for (const KeptBlock& routine : routines_of(book, must(versions_of(book, wish)))) {
+    for (const KeptBlock& routine : routines_of(book, versions_of(book, wish))) {
       std::vector<std::string> its;
       if (wish.all_versions)
         its = must(book.sheets_of_all_words(routine.id));
@@ -218,13 +209,11 @@ Result<std::vector<std::string>> sheets_in(const Book& book, const BookWish& wis
   });
 }
 
-Result<std::vector<const KeptSheet*>> KeptSheets::read(const Versions& versions) {
-  return attempt([&] {
-    std::vector<const KeptSheet*> sheets;
-    for (const KeptBlock& routine : routines_of(book_, versions))
-      sheets.push_back(must(understood(routine, must(book_.sheet(routine.id)))));
-    return sheets;
-  });
+std::vector<const KeptSheet*> KeptSheets::read(const Versions& versions) {
+  std::vector<const KeptSheet*> sheets;
+  for (const KeptBlock& routine : routines_of(book_, versions))
+    sheets.push_back(&understood(routine, must(book_.sheet(routine.id))));
+  return sheets;
 }
 
 namespace {

@@ -1,12 +1,11 @@
 // Sheets read back from the season book, each with the edition of the value set it was swum under.
 //
 //   KeptSheets kept(book);
-//   auto sheets = kept.read(*versions_of(book, {"harbour"}));     // (*sheets)[0]->sheet.routine()->panels
+//   kept.read(versions_of(book, {"harbour"}))[0]->sheet.routine()->panels
 #pragma once
 
 #include <deque>
 #include <map>
-#include <memory>
 #include <set>
 #include <string>
 #include <string_view>
@@ -51,8 +50,8 @@ struct KeptSheet {
 
 // Versions of routines, by KeptBlock::id.
 using Versions = std::set<std::int64_t>;
-// Those that the wish finds, or whose runs and panels it finds.
-Result<Versions> versions_of(const Book& book, const BookWish& wish);
+// Those that the wish finds, or whose runs and panels it finds. Throws Refused.
+Versions versions_of(const Book& book, const BookWish& wish);
 // The same as whole sheets, in the order of the book; with wish.all_versions in all the words that they ever had.
 Result<std::vector<std::string>> sheets_in(const Book& book, const BookWish& wish);
 
@@ -62,18 +61,18 @@ KeptSheet kept_sheet(const KeptBlock& routine, std::string text, const ReadSet& 
 class KeptSheets {
  public:
   explicit KeptSheets(const Book& book) : book_(book) {}
-  // In the order of the book. They live as long as this.
-  Result<std::vector<const KeptSheet*>> read(const Versions& versions);
+  // In the order of the book. They live as long as this, as all that follows. Throws Refused.
+  std::vector<const KeptSheet*> read(const Versions& versions);
   // The routine that was swum, with this version of a panel (or a run) of it alone.
   Result<const KeptSheet*> read_alone(const KeptBlock& block, const KeptBlock& routine);
-  // `text` as a sheet of this version of the routine, with its edition.
-  Result<const KeptSheet*> understood(const KeptBlock& routine, std::string text);
-  // Read once. It lives as long as this.
-  Result<const ReadSet*> set_of(std::int64_t edition);
+  // `text` as a sheet of this version of the routine, with its edition. Throws Refused.
+  const KeptSheet& understood(const KeptBlock& routine, std::string text);
+  // Read once. Throws Refused.
+  const ReadSet& set_of(std::int64_t edition);
 
  private:
   const Book& book_;
-  std::map<std::int64_t, std::unique_ptr<ReadSet>> sets_;  // by edition
+  std::map<std::int64_t, ReadSet> sets_;  // by edition
   std::deque<KeptSheet> sheets_;
 };
 

@@ -27,7 +27,7 @@ Result<void> ListHomes::read() {
   return attempt([&] {
     BookWish wish;
     wish.what = Block::What::routine;
-    latest_ = must(sheets_.read(must(versions_of(book_, wish))));
+    latest_ = sheets_.read(versions_of(book_, wish));
     wish.all_versions = true;
     for (const KeptBlock& one : must(book_.find(wish)))
       entries_[{one.routine, one.event, one.version}] = one.id;
@@ -69,7 +69,7 @@ const KeptSheet* ListHomes::version(const KeptSheet& latest, int number) {
   const auto entry = entries_.find({latest.routine.routine, latest.routine.event, number});
   if (entry == entries_.end()) return nullptr;
   const KeptSheet*& version = versions_[entry->second];
-  if (version == nullptr) version = must(sheets_.read(Versions{entry->second})).front();
+  if (version == nullptr) version = sheets_.read({entry->second}).front();
   return version;
 }
 
@@ -197,8 +197,7 @@ class Importing {
   }
 
   void complain(std::string_view piece, Complaint complaint) {
-    if (!out_.diagnostics.wants_more()) return out_.diagnostics.count_only(severity_of(complaint.problem));
-    out_.diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
+    out_.diagnostics.complain(list_, piece, std::move(complaint));
   }
 
   std::optional<std::size_t> routine_of(const ListedPanel& panel) {

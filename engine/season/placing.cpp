@@ -187,7 +187,7 @@ bool Placing::is_kept_as(const Block& routine, const KeptBlock& version) {
 }
 
 bool Placing::fits(const KeptBlock& version, const std::string& text) {
-  return must(kept_.understood(version, must(book_.text(version.id)) + "\n" + text))->sheet.ok();
+  return kept_.understood(version, must(book_.text(version.id)) + "\n" + text).sheet.ok();
 }
 
 bool Placing::fits_beside(const Block& routine, const std::string& text) {

@@ -6,6 +6,7 @@
 #include "engine/judging/practice.h"
 #include "engine/routine/problems.h"
 #include "engine/season/practice_tasks.h"
+#include "grammar/characters.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problems.h"
 #include "grammar/words.h"
@@ -33,8 +34,7 @@ std::string mark_text(const std::optional<Decimal>& mark) {
 }
 
 std::string line_text(const std::string& line) {
-  const bool element = !line.empty() && line.find_first_not_of("0123456789") == line.npos;
-  return (element ? "element " : "") + line;
+  return (characters::all_digits(line) ? "element " : "") + line;
 }
 
 }  // namespace
@@ -70,13 +70,8 @@ void PracticeImport::read_row(const ListedPractice& row) {
     if (!found) return;
     panel = known_panels_.emplace(std::move(name), *found).first;
   }
-  const PracticeTask* const task = task_of(row, *store::must(tasks_.of_panel(panel->second)));
+  const PracticeTask* const task = task_of(row, tasks_.of_panel(panel->second));
   if (task != nullptr && is_on_a_day(row) && is_on_scale(row, *task)) keep(row, *task);
-}
-
-void PracticeImport::complain(std::string_view piece, Complaint complaint) {
-  if (!diagnostics.wants_more()) return diagnostics.count_only(severity_of(complaint.problem));
-  diagnostics.add(diagnostic_at(list_, piece, std::move(complaint)));
 }
 
 std::optional<std::int64_t> PracticeImport::panel_of(const ListedPractice& row) {

@@ -26,18 +26,16 @@ BookTasks::Name BookTasks::name_of(const KeptBlock& panel) {
   return {panel.routine, panel.event, panel.date, panel.title};
 }
 
-Result<const std::vector<PracticeTask>*> BookTasks::of_panel(std::int64_t panel) {
-  return attempt([&]() -> const std::vector<PracticeTask>* {
-    know_blocks();
-    if (const auto known = panels_.find(panel); known != panels_.end()) return &known->second;
-    std::vector<PracticeTask>& tasks = panels_[panel];
-    const auto block = blocks_.find(panel);
-    if (block == blocks_.end()) return &tasks;
-    const KeptSheet& kept = *must(kept_.read_alone(block->second, blocks_[block->second.of_routine]));
-    const std::optional<Routine>& routine = kept.sheet.routine();
-    if (routine && !routine->panels.empty()) tasks = practice_tasks(*routine, routine->panels.front(), panel);
-    return &tasks;
-  });
+const std::vector<PracticeTask>& BookTasks::of_panel(std::int64_t panel) {
+  know_blocks();
+  const auto [known, is_new] = panels_.try_emplace(panel);
+  const auto block = blocks_.find(panel);
+  if (!is_new || block == blocks_.end()) return known->second;
+  const KeptSheet& kept = *must(kept_.read_alone(block->second, blocks_[block->second.of_routine]));
+  const std::optional<Routine>& routine = kept.sheet.routine();
+  if (routine && !routine->panels.empty())
+    known->second = practice_tasks(*routine, routine->panels.front(), panel);
+  return known->second;
 }
 
 Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
@@ -45,7 +43,7 @@ Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
     wish.what = Block::What::panel;
     std::vector<PracticeTask> tasks;
     for (const KeptBlock& panel : must(book_.find(wish))) {
-      const auto& of_this = *must(of_panel(panel.id));
+      const auto& of_this = of_panel(panel.id);
       tasks.insert(tasks.end(), of_this.begin(), of_this.end());
     }
     return tasks;
@@ -53,7 +51,7 @@ Result<std::vector<PracticeTask>> BookTasks::find(BookWish wish) {
 }
 
 PracticeTask BookTasks::task_of(std::int64_t panel, const std::string& line) {
-  const std::vector<PracticeTask>& of_this = *must(of_panel(panel));
+  const std::vector<PracticeTask>& of_this = of_panel(panel);
   const auto task =
       std::find_if(of_this.begin(), of_this.end(), [&](const PracticeTask& one) { return one.line == line; });
   return task == of_this.end() ? PracticeTask{} : *task;

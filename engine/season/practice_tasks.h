@@ -36,8 +36,8 @@ class BookTasks {
   // those that the session was made of. Empty where a panel can no longer be read: its task has no rule.
   Result<std::vector<PracticeTask>> of(const PracticeSession& session);
 
-  // The lines of one panel, none when it cannot be scored; they live as long as this.
-  Result<const std::vector<PracticeTask>*> of_panel(std::int64_t panel);
+  // The lines of one panel, none when it cannot be scored; they live as long as this. Throws Refused.
+  const std::vector<PracticeTask>& of_panel(std::int64_t panel);
 
  private:
   void know_blocks();
@@ -95,7 +95,9 @@ class PracticeImport {
   bool is_on_scale(const ListedPractice& row, const PracticeTask& task);
   bool is_on_a_day(const ListedPractice& row);
   void keep(const ListedPractice& row, const PracticeTask& task);
-  void complain(std::string_view piece, Complaint complaint);
+  void complain(std::string_view piece, Complaint complaint) {
+    diagnostics.complain(list_, piece, std::move(complaint));
+  }
 
   const Book& book_;
   const std::string today_;

@@ -24,13 +24,11 @@ namespace {
 
 std::vector<bool> flags(const std::vector<Run>& runs,
                         const std::vector<std::pair<std::string, std::string>>& counting) {
-  using Name = std::pair<std::string_view, std::string_view>;
-  const auto counts = [&](const Run& run) {
-    return std::binary_search(counting.begin(), counting.end(), Name(run.date, run.title),
-                              [](const auto& a, const auto& b) { return Name(a) < Name(b); });
-  };
   std::vector<bool> all;
-  for (const Run& run : runs) all.push_back(counts(run));
+  for (const Run& run : runs) {
+    const std::pair name(std::string(run.date), std::string(run.title));
+    all.push_back(std::find(counting.begin(), counting.end(), name) != counting.end());
+  }
   return all;
 }
 
@@ -73,7 +71,7 @@ Swum AsSwum::swum(const Version& version, std::string text, const ReadSet& set) 
 
 // Told of the whole sheet, as it would be exported.
 Diagnostics AsSwum::wrong_with(const KeptBlock& routine) {
-  return must(sheets_.understood(routine, must(book_.sheet(routine.id))))->sheet.messages();
+  return sheets_.understood(routine, must(book_.sheet(routine.id))).sheet.messages();
 }
 
 namespace {
@@ -164,7 +162,7 @@ std::optional<ProgressVersion> not_swum_yet(const Book& book, const KeptBlock& r
       return std::nullopt;
   }
   KeptSheets sheets(book);
-  const KeptSheet& sheet = *must(sheets.read(Versions{latest})).front();
+  const KeptSheet& sheet = *sheets.read({latest}).front();
   return sheet.sheet.routine() ? std::optional(version_of(sheet)) : std::nullopt;
 }
 

@@ -79,7 +79,7 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
   const auto fill = [&](Slot& slot) -> std::optional<std::size_t> {
     if (begun == versions_.size()) return std::nullopt;
     slot.of = &versions_[begun++];
-    slot.set = store::must(sheets_.set_of(slot.of->routine.edition));
+    slot.set = &sheets_.set_of(slot.of->routine.edition);
     slot.text = text_of(*slot.of);
     return slot.text.size();
   };

@@ -75,8 +75,7 @@ EditRecord add_entry(Database& db, SetId set, Did did, std::int64_t target, std:
   return record_of(db, insert.new_row());
 }
 
-EditRecord add_edit(Database& db, SetId set, const FoundCell& cell, const Edit& wish,
-                    std::string_view after_raw) {
+void add_edit(Database& db, SetId set, const FoundCell& cell, const Edit& wish, std::string_view after_raw) {
   Statement insert(
       db,
       "INSERT INTO change (set_id, at, did, why, file, row, column, row_key, column_name, before, after, "
@@ -84,7 +83,7 @@ EditRecord add_edit(Database& db, SetId set, const FoundCell& cell, const Edit& 
       "?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
       set, wish.why, cell.place.file, cell.place.row, cell.place.column, cell.key, cell.column, cell.text,
       wish.value, cell.raw, after_raw);
-  return record_of(db, insert.new_row());
+  insert.next();
 }
 
 void put_aside(Database& db, std::int64_t change, const std::vector<TableFile>& files) {
@@ -200,17 +199,6 @@ bool import_into(Database& db, const TableFiles& files, std::string_view why, bo
 
 namespace {
 
-EditRecord unchanged(const Edit& wish, const FoundCell& cell) {
-  EditRecord record;
-  record.set = wish.set;
-  record.table = cell.table;
-  record.key = cell.key;
-  record.column = cell.column;
-  record.before = record.after = cell.text;
-  record.why = wish.why;
-  return record;
-}
-
 // The cell holds what the history says, or the step is not carried out: nothing is overwritten unseen.
 void change_back(Database& db, SetId set, const Step& step, std::string_view from, std::string_view to) {
   if (kept_cell(db, set, step.place) != from) {
@@ -222,45 +210,38 @@ void change_back(Database& db, SetId set, const Step& step, std::string_view fro
   put_cell(db, set, step.place, to);
 }
 
-// Undoes or redoes a step: what it took the place of is put back, or the other way round.
-EditRecord take_step(Database& db, SetId set, const Step& step, Did did, std::string_view why) {
-  if (step.did == Did::replace)
-    replace_files(db, set, exchange_files(db, step.number, kept_files(db, set)));
-  else if (did == Did::undo)
-    change_back(db, set, step, step.after_raw, step.before_raw);
-  else
-    change_back(db, set, step, step.before_raw, step.after_raw);
-  return add_entry(db, set, did, step.number, why);
-}
-
 }  // namespace
 
-EditRecord edit_set(Database& db, const Edit& wish) {
+void edit_set(Database& db, const Edit& wish) {
   const SetId set = set_id_of(db, wish.set);
   const auto found = find_cell(kept_files(db, set), wish);
   if (!found) throw Refused(found.error());
   const FoundCell& cell = *found;
-  if (cell.text == wish.value) return unchanged(wish, cell);
+  if (cell.text == wish.value) return;
   const std::string after_raw = csv_cell(wish.value, cell.separator);
   put_cell(db, set, cell.place, after_raw);
   refuse_unless_loads({wish.set, place_of_set(db, wish.set), kept_files(db, set)},
                       fmt::format("{} {} {} {}", wish.set, cell.table, cell.key, cell.column),
                       fmt::format("with \"{}\" the set could no longer be used", wish.value));
-  return add_edit(db, set, cell, wish, after_raw);
+  add_edit(db, set, cell, wish, after_raw);
 }
 
-EditRecord undo_in(Database& db, std::string_view name, std::string_view why) {
+// What the step took the place of is put back, or the other way round.
+EditRecord step_in(Database& db, std::string_view name, Did did, std::string_view why) {
+  const bool undo = did == Did::undo;
   const SetId set = set_id_of(db, name);
-  const auto step = find_step(db, set, to_undo);
-  if (!step) throw Refused({std::string(name), "there is no edit to undo", ""});
-  return take_step(db, set, *step, Did::undo, why);
-}
-
-EditRecord redo_in(Database& db, std::string_view name, std::string_view why) {
-  const SetId set = set_id_of(db, name);
-  const auto step = find_step(db, set, to_redo);
-  if (!step) throw Refused({std::string(name), "there is no undone edit to bring back", ""});
-  return take_step(db, set, *step, Did::redo, why);
+  const auto step = find_step(db, set, undo ? to_undo : to_redo);
+  if (!step) {
+    throw Refused(
+        {std::string(name), undo ? "there is no edit to undo" : "there is no undone edit to bring back", ""});
+  }
+  if (step->did == Did::replace)
+    replace_files(db, set, exchange_files(db, step->number, kept_files(db, set)));
+  else if (undo)
+    change_back(db, set, *step, step->after_raw, step->before_raw);
+  else
+    change_back(db, set, *step, step->before_raw, step->after_raw);
+  return add_entry(db, set, did, step->number, why);
 }
 
 }  // namespace landdrill::store

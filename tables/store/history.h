@@ -1,7 +1,7 @@
 // What was done to a set, in order: imports, edits, undos and redos. Rows are only ever added.
 //
-//   edit_set(db, {"kingfisher-2026", "parts", "spin-360", "value", "1.0", "new catalogue"}).before   // "0.9"
-//   undo_in(db, "kingfisher-2026", "a slip of the finger").after                                     // "0.9"
+//   edit_set(db, {"kingfisher-2026", "parts", "spin-360", "value", "1.0", "new catalogue"});
+//   step_in(db, "kingfisher-2026", EditRecord::Did::undo, "a slip of the finger").after      // "0.9"
 #pragma once
 
 #include <cstdint>
@@ -19,8 +19,8 @@ namespace landdrill {
 // One line of a set's history. An undo or redo is a line of its own: it names its `target`, and the same cell.
 struct EditRecord {
   enum class Did { import, replace, edit, undo, redo };
-  std::int64_t number = 0;  // 0: nothing was written, the cell held the value already
-  std::string set, at;      // at: UTC, "2026-04-14T18:03:11Z"
+  std::int64_t number = 0;
+  std::string set, at;  // at: UTC, "2026-04-14T18:03:11Z"
   Did did = Did::edit;
   std::int64_t target = 0;                        // for undo and redo: the number of the edit or replacement
   std::string table, key, column, before, after;  // empty when whole files came in
@@ -43,11 +43,11 @@ void refuse_unless_loads(const TableFiles& files, const std::string& what, const
 // bytes are refused unless `replace`.
 bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace);
 
-EditRecord edit_set(Database& db, const Edit& wish);
-// Takes the last step back that stands, or brings back the one that was undone last, unless another was made in its
-// place.
-EditRecord undo_in(Database& db, std::string_view set, std::string_view why);
-EditRecord redo_in(Database& db, std::string_view set, std::string_view why);
+// Writes nothing when the cell holds the value already.
+void edit_set(Database& db, const Edit& wish);
+// Undo: takes the last step back that stands. Redo: brings back the one that was undone last, unless another was made
+// in its place.
+EditRecord step_in(Database& db, std::string_view set, EditRecord::Did undo_or_redo, std::string_view why);
 
 std::vector<EditRecord> history_of(Database& db, SetId set);
 std::size_t standing_edits(Database& db, SetId set);

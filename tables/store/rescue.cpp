@@ -5,9 +5,9 @@
 #include <map>
 #include <sstream>
 
+#include "tables/store/database.h"
 #include "tables/store/kept_blocks.h"
 #include "tables/store/refusal.h"
-#include "tables/store/database.h"
 
 namespace landdrill::store {
 namespace {

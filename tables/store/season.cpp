@@ -65,16 +65,16 @@ Result<TableFiles> Season::export_set(std::string_view name) const {
   });
 }
 
-Result<EditRecord> Season::edit(const Edit& wish) {
+Result<void> Season::edit(const Edit& wish) {
   return writing(*db_, [&] { return edit_set(*db_, wish); });
 }
 
 Result<EditRecord> Season::undo(std::string_view set, std::string_view why) {
-  return writing(*db_, [&] { return undo_in(*db_, set, why); });
+  return writing(*db_, [&] { return step_in(*db_, set, EditRecord::Did::undo, why); });
 }
 
 Result<EditRecord> Season::redo(std::string_view set, std::string_view why) {
-  return writing(*db_, [&] { return redo_in(*db_, set, why); });
+  return writing(*db_, [&] { return step_in(*db_, set, EditRecord::Did::redo, why); });
 }
 
 Result<void> Season::together(const std::function<Result<void>()>& work) {

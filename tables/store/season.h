@@ -49,9 +49,9 @@ class Season {
   };
   Result<ImportOutcome> import_set(const TableFiles& files, std::string_view why, bool replace = false);
   Result<TableFiles> export_set(std::string_view name) const;
-  // The cell afterwards holds `value`; every other byte of the export stays. Refused when the set no longer
-  // loads.
-  Result<EditRecord> edit(const Edit& edit);
+  // The cell afterwards holds `value`; every other byte of the export stays. Nothing is written when it did before.
+  // Refused when the set no longer loads.
+  Result<void> edit(const Edit& edit);
   // Takes back the last edit or replacement that stands.
   Result<EditRecord> undo(std::string_view set, std::string_view why = {});
   // Brings back what was undone last, unless there was a new edit since.

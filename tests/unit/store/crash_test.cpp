@@ -171,7 +171,7 @@ std::string edit_alongside(const std::filesystem::path& file, const std::string&
   for (int i = 1; i <= edits_each; ++i) {
     const std::string value = who + "." + std::to_string(100 + i);
     const Edit wish = {"tarn-pool", "parts", i % 2 == 0 ? "join-foot" : part, "value", value, who};
-    const Result<EditRecord> edit = season->edit(wish);
+    const Result<void> edit = season->edit(wish);
     if (!edit) return trouble_in(edit);
   }
   return {};

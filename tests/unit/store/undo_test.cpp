@@ -13,7 +13,9 @@ class Undo : public SeasonTest {
  protected:
   Season season = season_with_set();
   EditRecord set_value(const std::string& value, std::string why = "") {
-    return season.edit({"tarn-pool", "parts", "spin-360", "value", value, std::move(why)}).value();
+    EXPECT_EQ(trouble_in(season.edit({"tarn-pool", "parts", "spin-360", "value", value, std::move(why)})),
+              "");
+    return season.history("tarn-pool")->back();
   }
   std::string value() const { return season_value("spin-360"); }
   std::string season_value(const std::string& key) const {
