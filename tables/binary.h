@@ -19,12 +19,9 @@ double binary(Quantity<Kind> number) {
 }
 
 // The mean of `count` numbers that add up to `sum`: divided once, so that equal means are equal.
-inline double binary_mean(Decimal sum, std::int64_t count) {
-  return static_cast<double>(sum.units()) / static_cast<double>(count * Decimal::one);
-}
 template <class Kind>
 double binary_mean(Quantity<Kind> sum, std::int64_t count) {
-  return binary_mean(sum.value(), count);
+  return static_cast<double>(sum.value().units()) / static_cast<double>(count * Decimal::one);
 }
 
 // In millionths, for what is worked out on the grid of all exact numbers.

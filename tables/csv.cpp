@@ -63,7 +63,6 @@ class TableReader {
   CsvRead read() {
     if (auto complaint = no_csv_text(source_)) read_.diagnostics.add(std::move(*complaint));
     CsvTable& table = read_.table;
-    table.file = source_.name;
     if (source_.text.starts_with(byte_order_mark)) table.before = byte_order_mark;
     table.separator = rows_.separator();
     table.header.line = 1;

@@ -34,7 +34,6 @@ struct CsvRow {
 };
 
 struct CsvTable {
-  std::string file;    // "parts.csv"
   std::string before;  // a BOM, or nothing
   char separator = ',';
   CsvRow header;

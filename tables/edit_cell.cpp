@@ -60,16 +60,6 @@ Result<std::size_t> place_of_column(const ReadTable& table, const Edit& wish) {
                                 nearest_or_all(wish.column, known)});
 }
 
-std::string key_with_dashes(const ReadTable& table, const CsvRow& row) {
-  std::string key;
-  for (std::size_t i = 0; i < table.table->key_columns; ++i) {
-    const std::string_view part = table.text(row, table.table->columns[i].name);
-    if (i > 0) key += ' ';
-    key += part.empty() ? "-" : part;
-  }
-  return key;
-}
-
 std::string known_keys_hint(const ReadTable& table, std::string_view key) {
   std::vector<std::string> known;
   for (const CsvRow& row : table.csv.rows) {
@@ -85,7 +75,7 @@ Result<std::size_t> named_row(const ReadTable& table, const Edit& wish) {
   for (std::size_t i = 0; i < table.csv.rows.size(); ++i) {
     const CsvRow& row = table.csv.rows[i];
     if (is_blank(row)) continue;
-    const std::string exact = key_with_dashes(table, row);
+    const std::string exact = table.key(row, "-");
     if (exact == wish.key && !exact.empty()) return i;
     if (table.key(row) != wish.key) continue;
     found.push_back(i);

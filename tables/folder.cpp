@@ -32,12 +32,6 @@ std::string name_of(const fs::path& folder) {
   return (failed ? folder.lexically_normal() : whole).filename().string();
 }
 
-std::string this_program() {
-  std::error_code failed;
-  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
-  return failed ? "" : program.string();
-}
-
 std::string_view environment(const char* name) {
   const char* value = std::getenv(name);
   return value == nullptr ? "" : value;
@@ -206,7 +200,7 @@ std::string to_string(const Trouble& trouble) {
 
 fs::path shipped_place() {
   std::error_code failed;
-  const fs::path program = this_program();
+  const fs::path program = fs::read_symlink("/proc/self/exe", failed);
   const fs::path folder = program.parent_path().parent_path() / "share/landdrill/values";
   const fs::path whole = fs::canonical(folder, failed);
   return failed ? folder : whole;

@@ -133,10 +133,10 @@ std::string_view ReadTable::piece(const CsvRow& row, std::string_view column) co
   return row.cells.empty() ? source.text.substr(0, 0) : piece(row.cells.front());
 }
 
-std::string ReadTable::key(const CsvRow& row) const {
+std::string ReadTable::key(const CsvRow& row, std::string_view empty) const {
   std::string key;
   for (std::size_t i = 0; i < table->key_columns; ++i) {
-    const std::string_view part = text(row, table->columns[i].name);
+    const std::string_view cell = text(row, table->columns[i].name), part = cell.empty() ? empty : cell;
     if (!key.empty() && !part.empty()) key += ' ';
     key += part;
   }

@@ -43,8 +43,8 @@ struct ReadTable {
   // The piece of the source to point at: the cell, or the first cell of the row when there is none.
   std::string_view piece(const CsvRow& row, std::string_view column) const;
   std::string_view piece(const CsvCell& cell) const;
-  // The key cells, joined by blanks: "duet-free execution".
-  std::string key(const CsvRow& row) const;
+  // The key cells, joined by blanks: "duet-free execution"; with a word for empty ones: "duet-free execution -".
+  std::string key(const CsvRow& row, std::string_view empty = {}) const;
   // They kept apart, whatever is in them: for telling rows apart.
   std::string exact_key(const CsvRow& row) const;
 };

@@ -23,17 +23,15 @@ namespace {
 // to it, in the order of a sheet.
 constexpr std::string_view swum_of_version =
     "SELECT id, text, checksum FROM block b WHERE of_routine = ?1 AND (?2 OR what = 'run') AND version = "
-    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.title = b.title AND v.what "
-    "= "
-    "b.what AND v.date = b.date AND (v.what = 'panel' OR v.of_routine = ?1)) ORDER BY what = 'panel', date, "
-    "title";
+    "(SELECT max(v.version) FROM block v WHERE v.routine_id = b.routine_id AND v.title = b.title AND "
+    "v.what = b.what AND v.date = b.date AND (v.what = 'panel' OR v.of_routine = ?1)) "
+    "ORDER BY what = 'panel', date, title";
 
 // Of panels the words beside other versions too.
 constexpr std::string_view all_words_of_version =
     "SELECT b.id, b.text, b.checksum, b.what, b.date, b.title, b.routine_id, b.version, b.of_routine FROM "
-    "block r "
-    "JOIN block b ON b.routine_id = r.routine_id WHERE r.id = ?1 AND (b.what = 'panel' OR b.of_routine = ?1) "
-    "ORDER BY b.what = 'panel', b.date, b.title, b.version";
+    "block r JOIN block b ON b.routine_id = r.routine_id WHERE r.id = ?1 AND (b.what = 'panel' OR "
+    "b.of_routine = ?1) ORDER BY b.what = 'panel', b.date, b.title, b.version";
 
 // Given a row of id, text and checksum.
 std::string sound_text(Database& db, const Statement& row) {

@@ -3,10 +3,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <cassert>
-#include <iterator>
 #include <utility>
 
+#include "grammar/words.h"
 #include "tables/csv.h"
 #include "tables/edit_cell.h"
 #include "tables/load.h"
@@ -21,23 +20,10 @@ using Did = EditRecord::Did;
 
 constexpr std::string_view words_of_did[] = {"import", "replace", "edit", "undo", "redo"};
 
-std::string_view deed_word(Did did) {
-  return words_of_did[static_cast<std::size_t>(did)];
-}
-
-Did did_from(std::string_view word) {
-  for (std::size_t i = 0; i < std::size(words_of_did); ++i) {
-    if (words_of_did[i] == word) return static_cast<Did>(i);
-  }
-  assert(false && "the schema allows no other word");
-  return Did::edit;
-}
-
 // An undo says the same cell as its target, from after to before.
 const std::string select_records =
     "SELECT c.number, s.name, c.at, c.did, coalesce(c.target, 0), c.why, e.file, e.row_key, e.column_name, "
-    "e.before, "
-    "e.after, coalesce((SELECT undone FROM step WHERE step.number = c.number), 0) "
+    "e.before, e.after, coalesce((SELECT undone FROM step WHERE step.number = c.number), 0) "
     "FROM change c JOIN value_set s ON s.id = c.set_id JOIN change e ON e.number = coalesce(c.target, "
     "c.number) ";
 
@@ -46,7 +32,7 @@ EditRecord record_from(const Statement& row) {
   record.number = row.number(0);
   record.set = row.text(1);
   record.at = row.text(2);
-  record.did = did_from(row.text(3));
+  record.did = words::value_of<Did>(words_of_did, row.view(3)).value_or(Did::edit);
   record.target = row.number(4);
   record.why = row.text(5);
   const std::string file = row.text(6);
@@ -71,7 +57,7 @@ EditRecord add_entry(Database& db, SetId set, Did did, std::int64_t target, std:
   Statement insert(db,
                    "INSERT INTO change (set_id, at, did, target, why) "
                    "VALUES (?, strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), ?, nullif(?, 0), ?)",
-                   set, deed_word(did), target, why);
+                   set, words_of_did[static_cast<std::size_t>(did)], target, why);
   return record_of(db, insert.new_row());
 }
 
@@ -103,9 +89,8 @@ struct Step {
 // those that were undone before it, so they stay undone.
 constexpr std::string_view to_undo = "WHERE set_id = ?1 AND NOT undone ORDER BY number DESC LIMIT 1";
 constexpr std::string_view to_redo =
-    "WHERE set_id = ?1 AND undone AND number > coalesce((SELECT max(number) FROM step WHERE set_id = ?1 AND "
-    "NOT "
-    "undone), 0) ORDER BY last_touched DESC LIMIT 1";
+    "WHERE set_id = ?1 AND undone AND number > coalesce((SELECT max(number) FROM step WHERE set_id = ?1 "
+    "AND NOT undone), 0) ORDER BY last_touched DESC LIMIT 1";
 
 std::optional<Step> find_step(Database& db, SetId set, std::string_view which) {
   Statement row(
@@ -113,7 +98,7 @@ std::optional<Step> find_step(Database& db, SetId set, std::string_view which) {
       set);
   if (!row.next()) return std::nullopt;
   return Step{row.number(0),
-              did_from(row.text(1)),
+              words::value_of<Did>(words_of_did, row.view(1)).value_or(Did::edit),
               {row.text(2), static_cast<std::size_t>(row.number(3)), static_cast<std::size_t>(row.number(4))},
               row.text(5),
               row.text(6)};

@@ -9,9 +9,10 @@
 
 namespace landdrill {
 
+constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
+
 std::string_view word_of(Block::What what) {
-  constexpr std::string_view words[] = {"routine", "run", "panel"};
-  return words[static_cast<std::size_t>(what)];
+  return words_of_what[static_cast<std::size_t>(what)];
 }
 
 }  // namespace landdrill
@@ -19,31 +20,20 @@ std::string_view word_of(Block::What what) {
 namespace landdrill::store {
 namespace {
 
-Block::What what_from(std::string_view word) {
-  for (const Block::What what : {Block::What::routine, Block::What::run}) {
-    if (word == word_of(what)) return what;
-  }
-  return Block::What::panel;
-}
-
 // Of a wish, but for its words and its versions. All versions of a name follow each other.
 constexpr std::string_view select_blocks =
-    "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, coalesce(b.of_routine, "
-    "0), "
-    "coalesce(v.version, 0), (SELECT max(version) FROM block WHERE routine_id = r.id AND title = '' AND what "
-    "= "
-    "'routine' AND date = ''), b.edition_id, e.name "
-    "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id LEFT JOIN "
-    "block v "
-    "ON v.id = b.of_routine WHERE (?1 = '' OR b.what = ?1) AND (?2 = '' OR b.date >= ?2) AND (?3 = '' OR "
-    "(b.date "
-    "<> '' AND b.date <= ?3)) AND (?4 = '' OR r.event = ?4) "
+    "SELECT b.id, b.what, r.title, r.event, b.date, b.title, b.kept_at, b.version, "
+    "coalesce(b.of_routine, 0), coalesce(v.version, 0), (SELECT max(version) FROM block WHERE "
+    "routine_id = r.id AND title = '' AND what = 'routine' AND date = ''), b.edition_id, e.name "
+    "FROM block b JOIN routine r ON r.id = b.routine_id JOIN edition e ON e.id = b.edition_id "
+    "LEFT JOIN block v ON v.id = b.of_routine WHERE (?1 = '' OR b.what = ?1) AND (?2 = '' OR b.date >= ?2) "
+    "AND (?3 = '' OR (b.date <> '' AND b.date <= ?3)) AND (?4 = '' OR r.event = ?4) "
     "ORDER BY r.title, r.event, b.what <> 'routine', b.date, b.title, b.what, b.version";
 
 KeptBlock block_in(const Statement& row) {
   KeptBlock block;
   block.id = row.number(0);
-  block.what = what_from(row.view(1));
+  block.what = words::value_of<Block::What>(words_of_what, row.view(1)).value_or(Block::What::panel);
   block.routine = row.text(2);
   block.event = row.text(3);
   block.date = row.text(4);

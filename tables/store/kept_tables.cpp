@@ -15,10 +15,11 @@
 namespace landdrill::store {
 namespace {
 
-std::int64_t put_file(Database& db, SetId set, std::size_t position, const CsvTable& table) {
+std::int64_t put_file(Database& db, SetId set, std::size_t position, const std::string& file,
+                      const CsvTable& table) {
   Statement insert(
       db, "INSERT INTO table_file (set_id, position, file, before, separator) VALUES (?, ?, ?, ?, ?)", set,
-      position, table.file, table.before, std::string(1, table.separator));
+      position, file, table.before, std::string(1, table.separator));
   return insert.new_row();
 }
 
@@ -109,7 +110,7 @@ void put_files(Database& db, SetId set, const std::vector<TableFile>& files) {
     const CsvTable table = read_csv({file.file, file.text}).table;
     if (write_csv(table) != file.text)
       throw Refused({file.file, "it cannot be kept byte for byte", "please report this, with the file"});
-    put_rows(db, put_file(db, set, position, table), table);
+    put_rows(db, put_file(db, set, position, file.file, table), table);
   }
 }
 

@@ -3,8 +3,8 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <iterator>
 
+#include "grammar/words.h"
 #include "tables/folder.h"
 #include "tables/store/database.h"
 #include "tables/store/refusal.h"
@@ -18,15 +18,11 @@ namespace {
 
 constexpr std::string_view words_of_marking[] = {"open", "marked", "skipped"};
 
-KeptMark::Did marking_from(std::string_view word) {
-  return static_cast<KeptMark::Did>(
-      std::find(std::begin(words_of_marking), std::end(words_of_marking), word) -
-      std::begin(words_of_marking));
-}
-
 // Of did, mark and late from this column on.
 KeptMark kept_mark(const Statement& row, int column) {
-  KeptMark mark{marking_from(row.text(column)), std::nullopt, row.number(column + 2) != 0};
+  KeptMark mark{
+      words::value_of<KeptMark::Did>(words_of_marking, row.view(column)).value_or(KeptMark::Did::open),
+      std::nullopt, row.number(column + 2) != 0};
   if (!row.is_null(column + 1)) mark.mark = Decimal::parse(row.text(column + 1));
   return mark;
 }
@@ -190,14 +186,15 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
-  return reading(*season_.db_, [&] {
-    return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number");
-  });
+  Database& db = *season_.db_;
+  return reading(
+      db, [&] { return sessions_of(db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number"); });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view trainee) const {
-  return reading(*season_.db_, [&] {
-    return sessions_of(*season_.db_, trainee, "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
+  Database& db = *season_.db_;
+  return reading(db, [&] {
+    return sessions_of(db, trainee, "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
   });
 }
 
