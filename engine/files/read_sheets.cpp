@@ -224,8 +224,6 @@ Result<std::string> read_whole(const std::string& file) {
   const int descriptor = file == standard_input ? 0 : ::open(file.c_str(), O_RDONLY | O_CLOEXEC);
   if (descriptor < 0) return tl::unexpected(trouble_with(file, errno));
   std::string text;
-  if (struct stat known{}; ::fstat(descriptor, &known) == 0 && S_ISREG(known.st_mode))
-    text.reserve(std::min(static_cast<std::size_t>(known.st_size), longest_sheet) + 2 * chunk);
   ssize_t got = 0;
   std::string piece(chunk, '\0');  // to make room in the text itself would fill all of it with zeros first
   do {

@@ -37,10 +37,6 @@ std::string_view aspect_called(std::string_view name, std::span<const std::strin
   return known == aspects.end() ? name : std::string_view(*known);
 }
 
-std::string text_of(const Decimal& mark) {
-  return mark.text(2);
-}
-
 const ast::JudgeMarks* marks_of(const ast::Statement& statement) {
   if (const auto* element = std::get_if<ast::ElementMarksLine>(&statement)) return &element->marks;
   if (const auto* aspect = std::get_if<ast::AspectMarksLine>(&statement)) return &aspect->marks;
@@ -139,7 +135,7 @@ class Writing {
   ast::JudgeMark mark_of(const ListedPanel::Given& given, const ast::JudgeMark& before) {
     if (!given.mark) return std::nullopt;
     const bool same = before && Decimal::parse(before->text) == given.mark;
-    return ast::Number{spellings_.add(same ? std::string(before->text) : text_of(*given.mark), given.piece)};
+    return ast::Number{spellings_.add(same ? std::string(before->text) : given.mark->text(2), given.piece)};
   }
   ast::JudgeMark of_line(const ast::JudgeMark& kept, const Listed& line) {
     if (!kept) return kept;
@@ -242,8 +238,7 @@ class Checking {
   ListedBlocks of(std::span<const OnePanel> panels) {
     for (const OnePanel& one : panels) add(one);
     check();
-    if (!made_.wrong.empty()) made_.blocks.clear();
-    if (!made_.wrong.empty()) made_.marks.clear();
+    if (!made_.wrong.empty()) made_.panels.clear();
     return std::move(made_);
   }
 
@@ -254,9 +249,10 @@ class Checking {
     for (const ListedLines::Twice& twice : lines.twice) tell_twice(twice);
     if (one.kept.empty()) check_head(*one.listed, lines.lines.front().statement);
     const KeptBlock& of = routine_.routine;
-    made_.blocks.push_back({Block::What::panel, of.routine, of.event, one.listed->date, one.listed->meet,
-                            print(lines.lines), 0});
-    made_.marks.push_back(lines.marks);
+    made_.panels.emplace_back();
+    made_.panels.back().block = {Block::What::panel, of.routine,         of.event, one.listed->date,
+                                 one.listed->meet,   print(lines.lines), 0};
+    made_.panels.back().marks = lines.marks;
     sheet_.panels.push_back(panel_of(lines.lines));
   }
 

@@ -61,7 +61,7 @@ std::string ListHomes::spelled_otherwise(const ListedPanel& panel, const KeptBlo
 }
 
 void ListHomes::take(const Block& panel, int of_version) {
-  if (more_) panels_[{panel.routine, panel.event, panel.date, panel.title}] = {0, of_version, panel.text};
+  panels_[{panel.routine, panel.event, panel.date, panel.title}] = {0, of_version, panel.text};
 }
 
 const KeptSheet* ListHomes::version(const KeptSheet& latest, int number) {
@@ -161,12 +161,11 @@ class Importing {
   }
 
   void take(ListedBlocks made, const OfVersion& version) {
-    out_.marks.insert(out_.marks.end(), made.marks.begin(), made.marks.end());
-    for (Block& block : made.blocks) {
-      block.edition = out_.editions.size() - 1;
-      if (homes_.said() != 0) block.of = version.routine->routine.id;
-      homes_.take(block, version.routine->routine.version);
-      out_.blocks.push_back(std::move(block));
+    for (Placed& panel : made.panels) {
+      panel.block.edition = out_.editions.size() - 1;
+      if (homes_.said() != 0) panel.block.of = version.routine->routine.id;
+      homes_.take(panel.block, version.routine->routine.version);
+      out_.panels.push_back(std::move(panel));
     }
   }
 

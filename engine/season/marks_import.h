@@ -3,7 +3,7 @@
 //
 //   ListHomes homes(book, 0);   homes.read();
 //   Imported made = *panels_from(read_marks_list(list, diagnostics), list, homes)
-//   made.blocks[0].text      // panel 2026-05-09 "Tarn Open"\n  element 2: 7.25 7.50 ...
+//   made.panels[0].block.text      // panel 2026-05-09 "Tarn Open"\n  element 2: 7.25 7.50 ...
 //
 // The marks of a panel that is kept already are put into it: what the list does not speak of stays. The
 // panels go through the same checks as those of a sheet; what is wrong is said at its row and column of the
@@ -53,8 +53,7 @@ class ListHomes {
   Home of(const ListedPanel& panel, const KeptSheet& latest);
   // How the book has the meet of that day, when this is another spelling of it; empty otherwise.
   std::string spelled_otherwise(const ListedPanel& panel, const KeptBlock& routine) const;
-  // Whether another list follows: then that one goes on from what this one makes of its panels.
-  void expect_more(bool more) { more_ = more; }
+  // What a list makes of a panel: another list goes on from that.
   void take(const Block& panel, int of_version);
   // The same routine; nullptr when it has none of this number. Throws Refused.
   const KeptSheet* version(const KeptSheet& latest, int number);
@@ -68,7 +67,6 @@ class ListHomes {
   };
   const Book& book_;
   const int said_;
-  bool more_ = false;
   KeptSheets sheets_;
   std::vector<const KeptSheet*> latest_;
   std::map<Name, Kept> panels_;
@@ -77,10 +75,10 @@ class ListHomes {
 };
 
 struct Imported {
-  std::vector<Block> blocks;      // `edition` is an index into `editions`
-  std::vector<MarksApart> marks;  // for each block: what the list did to the panel that was kept
+  std::vector<Placed>
+      panels;  // with what the list did to those that were kept; `edition`: place in `editions`
   std::vector<TableFiles> editions;
-  Diagnostics diagnostics;  // with errors the blocks are not to be kept
+  Diagnostics diagnostics;  // with errors the panels are not to be kept
 };
 
 Result<Imported> panels_from(const std::vector<ListedPanel>& panels, const Source& list, ListHomes& homes);
@@ -124,7 +122,7 @@ ast::Panel panel_of(const ast::Lines& lines);
 // Some panels of a list as blocks of one version of a routine, or what is wrong with them, cell by cell.
 //
 //   ListedBlocks some = listed_blocks(kept_routine, list, {{&panel, ""}});
-//   some.blocks[0].text      // panel 2026-05-09 "Tarn Open"\n  element 2: 7.25 7.50 ...
+//   some.panels[0].block.text      // panel 2026-05-09 "Tarn Open"\n  element 2: 7.25 7.50 ...
 //
 // They go through the same checks as the panels of a sheet.
 
@@ -134,9 +132,8 @@ struct OnePanel {
 };
 
 struct ListedBlocks {
-  std::vector<Block> blocks;
-  std::vector<MarksApart> marks;  // for each block
-  std::vector<Diagnostic> wrong;  // with any, there are no blocks
+  std::vector<Placed> panels;     // as they are given, with what the list did to kept ones
+  std::vector<Diagnostic> wrong;  // with any, there are no panels
 };
 
 // `list`: from the first of the panels on.

@@ -23,14 +23,8 @@ void sum_text(sqlite3_context* context, int, sqlite3_value** values) {
 }
 
 int flags_for(Database::Access access) {
-  switch (access) {
-    case Database::Access::read:
-      return SQLITE_OPEN_READONLY;
-    case Database::Access::write:
-      return SQLITE_OPEN_READWRITE;
-    default:
-      return SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
-  }
+  if (access == Database::Access::read) return SQLITE_OPEN_READONLY;
+  return SQLITE_OPEN_READWRITE | (access == Database::Access::create ? SQLITE_OPEN_CREATE : 0);
 }
 
 }  // namespace

@@ -157,10 +157,7 @@ class Adding {
       worst_ = worse(worst_, refuse(call_, known.error()));
       return;
     }
-    for (std::size_t i = 0; i < lists_.size(); ++i) {
-      homes.expect_more(i + 1 < lists_.size());
-      read_list(lists_[i], homes);
-    }
+    for (const std::string& list : lists_) read_list(list, homes);
   }
 
   void read_list(const std::string& file, ListHomes& homes) {
@@ -184,24 +181,18 @@ class Adding {
     diagnostics.append(std::move(made.diagnostics));
     messages_.add(diagnostics);
     if (!diagnostics.ok()) worst_ = worse(worst_, Exit::errors);
-    marks_.insert(marks_.end(), made.marks.begin(), made.marks.end());
-    for (Block& block : made.blocks) {
-      block.edition += editions_.size();
-      blocks_.push_back(std::move(block));
+    for (Placed& panel : made.panels) {
+      panel.block.edition += editions_.size();
+      listed_.push_back(std::move(panel));
     }
     std::move(made.editions.begin(), made.editions.end(), std::back_inserter(editions_));
   }
 
   Result<std::vector<Placed>> placed(const Book& book) {
-    std::vector<Placed> all;
-    if (lists_.empty()) {
-      Placing placing(book, editions_);
-      if (auto known = placing.read(); !known) return tl::unexpected(known.error());
-      return placing.place(std::move(blocks_));
-    }
-    for (std::size_t i = 0; i < blocks_.size(); ++i)
-      all.push_back({Placed::Why::as_given, std::move(blocks_[i]), 0, 0, false, marks_[i]});
-    return all;
+    if (!lists_.empty()) return std::move(listed_);
+    Placing placing(book, editions_);
+    if (auto known = placing.read(); !known) return tl::unexpected(known.error());
+    return placing.place(std::move(blocks_));
   }
 
   Exit keep(Book& book, Book::Hold& hold) {
@@ -227,8 +218,8 @@ class Adding {
   Messages messages_;
   std::vector<std::string> sheets_, lists_;
   int swum_as_ = 0;
-  std::vector<Block> blocks_;
-  std::vector<MarksApart> marks_;  // of lists: for each block
+  std::vector<Block> blocks_;   // of sheets
+  std::vector<Placed> listed_;  // of lists
   std::vector<TableFiles> editions_;
   Exit worst_ = Exit::ok;
 };
