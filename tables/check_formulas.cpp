@@ -15,16 +15,7 @@ namespace landdrill {
 namespace {
 
 bool comes_from_parts(const FormulaStep& step) {
-  switch (step.does) {
-    case Operation::sum_parts:
-    case Operation::count_parts:
-    case Operation::sum_family:
-    case Operation::count_family:
-    case Operation::families:
-      return true;
-    default:
-      return false;
-  }
+  return step.does >= Operation::families && step.does <= Operation::count_family;
 }
 
 bool is_fixed(const FormulaStep& step) {

@@ -81,10 +81,10 @@ class PartsTable {
 
   // A column that the file does not have, such as that of titles, takes nothing.
   void put(CsvRow& row, std::string_view column, std::string_view text) {
-    CsvCell* cell = read_.cell(row, column);
-    if (cell == nullptr) return;
-    cell->text = text;
-    cell->raw = csv_cell(text, read_.csv.separator);
+    const std::size_t place = read_.place_of(column);
+    if (place >= row.cells.size()) return;
+    row.cells[place].text = text;
+    row.cells[place].raw = csv_cell(text, read_.csv.separator);
   }
 
   bool uses_decimal_comma() const {
@@ -173,25 +173,21 @@ Filled fill(const TableFiles& files, const Source& list, const FillWish& wish) {
   }
   PartsTable parts(files, *file, filled.diagnostics);
   if (!filled.diagnostics.ok()) return filled;
-  const auto missing_before = parts.without_value();
+  filled.still_missing = parts.without_value();
   const bool takes_new = !wish.family.empty();
-  if (takes_new && !has_family(files, wish.family, filled.diagnostics)) {
-    filled.still_missing = missing_before;
-    return filled;
-  }
+  if (takes_new && !has_family(files, wish.family, filled.diagnostics)) return filled;
   const std::vector<ListedValue> listed =
       read_value_list(list, {parts.codes(), takes_new}, filled.diagnostics);
   Filling filling(parts, list, wish, filled);
   for (const ListedValue& value : listed) filling.put(value);
-  if (filled.diagnostics.ok()) {
-    for (TableFile& one : filled.files.files)
-      if (one.file == parts_file) one.text = parts.text();
-    filled.still_missing = parts.without_value();
-  } else {
+  if (!filled.diagnostics.ok()) {
     filled.filled.clear();
     filled.added.clear();
-    filled.still_missing = missing_before;
+    return filled;
   }
+  for (TableFile& one : filled.files.files)
+    if (one.file == parts_file) one.text = parts.text();
+  filled.still_missing = parts.without_value();
   return filled;
 }
 

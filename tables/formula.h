@@ -25,7 +25,7 @@ namespace landdrill {
 enum class Operation : std::uint8_t {
   number,
   base,
-  families,
+  families,  // from here to count_family: what comes from the parts
   sum_parts,
   count_parts,
   sum_family,

@@ -115,10 +115,6 @@ const CsvCell* ReadTable::cell(const CsvRow& row, std::string_view column) const
   return place < row.cells.size() ? &row.cells[place] : nullptr;
 }
 
-CsvCell* ReadTable::cell(CsvRow& row, std::string_view column) const {
-  return const_cast<CsvCell*>(cell(std::as_const(row), column));
-}
-
 std::string_view ReadTable::text(const CsvRow& row, std::string_view column) const {
   const CsvCell* found = cell(row, column);
   return found ? trimmed(found->text) : std::string_view();

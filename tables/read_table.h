@@ -37,7 +37,6 @@ struct ReadTable {
   std::size_t place_of(std::string_view column) const;
   // nullptr when the file has no such column or the row is too short.
   const CsvCell* cell(const CsvRow& row, std::string_view column) const;
-  CsvCell* cell(CsvRow& row, std::string_view column) const;
   // The text of the cell without blanks around it; "" when there is none.
   std::string_view text(const CsvRow& row, std::string_view column) const;
   // The piece of the source to point at: the cell, or the first cell of the row when there is none.

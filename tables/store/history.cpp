@@ -1,5 +1,3 @@
-#include "tables/store/history.h"
-
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -12,6 +10,7 @@
 #include "tables/store/database.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
+#include "tables/store/season.h"
 
 namespace landdrill::store {
 namespace {

@@ -9,7 +9,6 @@
 #include "migrate_3_to_4_sql.h"
 #include "schema_sql.h"
 #include "tables/store/database.h"
-#include "tables/store/history.h"
 #include "tables/store/kept_blocks.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"

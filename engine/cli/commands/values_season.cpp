@@ -9,7 +9,6 @@
 #include "tables/compare_sets.h"
 #include "tables/folder.h"
 #include "tables/load.h"
-#include "tables/store/history.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
