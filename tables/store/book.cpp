@@ -71,15 +71,6 @@ Result<Book::Hold> Book::hold() {
   });
 }
 
-Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
-                                          const std::vector<TableFiles>& editions) {
-  return writing(*season_.db_, [&] { return keep_blocks(*season_.db_, blocks, editions); });
-}
-
-Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
-  return reading(*season_.db_, [&] { return find_blocks(*season_.db_, wish); });
-}
-
 Result<std::string> Book::text(std::int64_t block) const {
   return attempt([&] { return block_text(*season_.db_, block); });
 }
@@ -118,10 +109,6 @@ Result<TableFiles> Book::edition(std::int64_t edition) const {
       throw Refused({db.file(), fmt::format("it has no edition {}", edition), "look it up in the list"});
     return TableFiles{row.text(0), db.file() + "/" + row.text(0) + "/", files_of_edition(db, edition)};
   });
-}
-
-Result<Rescued> Book::rescue() const {
-  return attempt([&] { return store::rescue(*season_.db_); });
 }
 
 Result<void> Book::back_up(const std::filesystem::path& to) const {

@@ -69,7 +69,7 @@ class Book {
   Result<std::vector<KeptEdition>> editions() const;
   // The set with which blocks were added, byte for byte.
   Result<TableFiles> edition(std::int64_t edition) const;
-  // Whatever the damage.
+  // What can still be read, whatever the damage.
   Result<Rescued> rescue() const;
   // A copy of the whole season file as it is now, also while others work with it. Refused when `to` is there or
   // its folder takes no new file.

@@ -148,7 +148,7 @@ class Transaction {
 
 // Work in a transaction of its own, as a value outside.
 //
-//   return reading(db, [&] { return find_blocks(db, wish); });   // a Result
+//   return reading(db, [&] { return block_text(db, block); });   // a Result
 
 template <class Work>
 auto attempt_in(Database& db, Transaction::Kind kind, Work work) {

@@ -6,13 +6,17 @@
 #include "grammar/words.h"
 #include "tables/csv.h"
 #include "tables/edit_cell.h"
+#include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/database.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 #include "tables/store/season.h"
 
-namespace landdrill::store {
+namespace landdrill {
+
+using namespace store;
+
 namespace {
 
 using Did = EditRecord::Did;
@@ -119,15 +123,6 @@ void replace_files(Database& db, SetId set, const std::vector<TableFile>& files)
   put_files(db, set, files);
 }
 
-}  // namespace
-
-std::vector<EditRecord> history_of(Database& db, SetId set) {
-  std::vector<EditRecord> records;
-  Statement rows(db, select_records + "WHERE c.set_id = ? ORDER BY c.number", set);
-  while (rows.next()) records.push_back(record_from(rows));
-  return records;
-}
-
 std::size_t standing_edits(Database& db, SetId set) {
   Statement count(db, "SELECT count(*) FROM step WHERE set_id = ? AND did = 'edit' AND NOT undone", set);
   count.next();
@@ -160,6 +155,7 @@ void refuse_bad_name(const std::string& name) {
       {fmt::format("\"{}\"", name), "a value set cannot be called that", "a name such as kingfisher-2026"});
 }
 
+// False when the same bytes are there already.
 bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace) {
   const std::optional<SetId> set = find_set_id(db, files.name);
   if (!set) {
@@ -181,8 +177,6 @@ bool import_into(Database& db, const TableFiles& files, std::string_view why, bo
   return true;
 }
 
-namespace {
-
 // The cell holds what the history says, or the step is not carried out: nothing is overwritten unseen.
 void change_back(Database& db, SetId set, const Step& step, std::string_view from, std::string_view to) {
   if (kept_cell(db, set, step.place) != from) {
@@ -193,8 +187,6 @@ void change_back(Database& db, SetId set, const Step& step, std::string_view fro
   }
   put_cell(db, set, step.place, to);
 }
-
-}  // namespace
 
 void edit_set(Database& db, const Edit& wish) {
   const SetId set = set_id_of(db, wish.set);
@@ -210,7 +202,7 @@ void edit_set(Database& db, const Edit& wish) {
   add_edit(db, set, cell, wish, after_raw);
 }
 
-// What the step took the place of is put back, or the other way round.
+// Undoes or redoes a step: what it took the place of is put back, or the other way round.
 EditRecord step_in(Database& db, std::string_view name, Did did, std::string_view why) {
   const bool undo = did == Did::undo;
   const SetId set = set_id_of(db, name);
@@ -228,4 +220,75 @@ EditRecord step_in(Database& db, std::string_view name, Did did, std::string_vie
   return add_entry(db, set, did, step->number, why);
 }
 
-}  // namespace landdrill::store
+SeasonSet describe(Database& db, SetId id, std::string name) {
+  SeasonSet described;
+  described.name = std::move(name);
+  const std::vector<TableFile> files = kept_files(db, id);
+  described.rows = count_rows(files);
+  described.edits = standing_edits(db, id);
+  described.imported_at = imported_at(db, id);
+  const SetFace face = face_of(files);
+  described.title = face.title;
+  described.edition = face.edition;
+  return described;
+}
+
+}  // namespace
+
+Result<std::vector<SeasonSet>> Season::sets() const {
+  return reading(*db_, [&] {
+    std::vector<SeasonSet> sets;
+    Statement all(*db_, "SELECT id, name FROM value_set ORDER BY name");
+    while (all.next()) sets.push_back(describe(*db_, all.number(0), all.text(1)));
+    return sets;
+  });
+}
+
+Result<Season::ImportOutcome> Season::import_set(const TableFiles& files, std::string_view why,
+                                                 bool replace) {
+  return attempt([&] {
+    refuse_bad_name(files.name);
+    refuse_unless_loads(files, files.name, "the set has errors, so it was not imported");
+    const bool written = must(writing(*db_, [&] { return import_into(*db_, files, why, replace); }));
+    return ImportOutcome{count_rows(files.files), !written};
+  });
+}
+
+Result<TableFiles> Season::export_set(std::string_view name) const {
+  return reading(*db_, [&] {
+    const SetId set = set_id_of(*db_, name);
+    return TableFiles{std::string(name), place_of_set(*db_, name), kept_files(*db_, set)};
+  });
+}
+
+Result<void> Season::edit(const Edit& wish) {
+  return writing(*db_, [&] { edit_set(*db_, wish); });
+}
+
+Result<EditRecord> Season::undo(std::string_view set, std::string_view why) {
+  return writing(*db_, [&] { return step_in(*db_, set, Did::undo, why); });
+}
+
+Result<EditRecord> Season::redo(std::string_view set, std::string_view why) {
+  return writing(*db_, [&] { return step_in(*db_, set, Did::redo, why); });
+}
+
+Result<void> Season::together(const std::function<Result<void>()>& work) {
+  return writing(*db_, [&] { must(work()); });
+}
+
+Result<std::vector<EditRecord>> Season::history(std::string_view set) const {
+  return reading(*db_, [&] {
+    std::vector<EditRecord> records;
+    Statement rows(*db_, select_records + "WHERE c.set_id = ? ORDER BY c.number", set_id_of(*db_, set));
+    while (rows.next()) records.push_back(record_from(rows));
+    return records;
+  });
+}
+
+Result<void> Season::remove_set(std::string_view set) {
+  return writing(*db_,
+                 [&] { Statement(*db_, "DELETE FROM value_set WHERE id = ?", set_id_of(*db_, set)).next(); });
+}
+
+}  // namespace landdrill

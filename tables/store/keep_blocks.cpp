@@ -7,9 +7,10 @@
 #include <utility>
 
 #include "grammar/words.h"
+#include "tables/folder.h"
 #include "tables/load.h"
+#include "tables/store/book.h"
 #include "tables/store/database.h"
-#include "tables/store/kept_blocks.h"
 #include "tables/store/kept_tables.h"
 #include "tables/store/refusal.h"
 
@@ -283,9 +284,14 @@ class KeepingBlocks {
 
 }  // namespace
 
-std::vector<AddedBlock> keep_blocks(Database& db, const std::vector<Block>& blocks,
-                                    const std::vector<TableFiles>& editions) {
-  return KeepingBlocks(db, editions).keep(blocks);
+}  // namespace landdrill::store
+
+namespace landdrill {
+
+Result<std::vector<AddedBlock>> Book::add(const std::vector<Block>& blocks,
+                                          const std::vector<TableFiles>& editions) {
+  store::Database& db = *season_.db_;
+  return store::writing(db, [&] { return store::KeepingBlocks(db, editions).keep(blocks); });
 }
 
-}  // namespace landdrill::store
+}  // namespace landdrill

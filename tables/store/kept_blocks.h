@@ -11,7 +11,6 @@
 #include <tuple>
 #include <vector>
 
-#include "tables/load.h"
 #include "tables/store/database.h"
 
 namespace landdrill {
@@ -74,23 +73,6 @@ struct BookWish {
 // All that follows is for inside the caller's transaction.
 namespace landdrill::store {
 
-// Finds blocks of the season book, in the order of the book: by routine, then routine, runs and panels by
-// date.
-//
-//   find_blocks(db, {"harbour tarn"})     // the panels of Harbour Lights at the Tarn Open
-
-std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish);
-
-// Adds blocks to the season book: finds out which of them are kept already, and which are new versions.
-//
-//   keep_blocks(db, blocks, editions)      // {already there 1, new version 2, already there 1}
-//
-// What belongs to what: see book.h.
-
-// Throws Refused when a run or a panel belongs to no routine.
-std::vector<AddedBlock> keep_blocks(Database& db, const std::vector<Block>& blocks,
-                                    const std::vector<TableFiles>& editions);
-
 // Of texts that are given one after the other, those that are history already: the longest beginning that
 // occurs among the kept ones in this order, up to the last of these. The place of each among the kept ones;
 // the same text twice in a row is in one place.
@@ -99,16 +81,6 @@ std::vector<AddedBlock> keep_blocks(Database& db, const std::vector<Block>& bloc
 //   kept_before({"a"}, {"a", "b"})                     // {}: the older text is in force again
 std::vector<std::size_t> kept_before(const std::vector<std::string_view>& given,
                                      const std::vector<std::string_view>& kept);
-
-// What can still be read of a damaged book, and the names of what cannot.
-//
-//   Rescued saved = rescue(db);
-//   saved.sheets[0]      // routine "Harbour Lights" ...
-//   saved.lost[0]        // the panel 2026-05-09 "Tarn Open" of Harbour Lights
-//
-// Reads entry by entry, so that one damaged page costs what stands on it and no more.
-
-Rescued rescue(Database& db);
 
 // "the panel 2026-05-09 \"Tarn Open\" of Harbour Lights"
 std::string name_of_entry(Database& db, std::int64_t id);

@@ -5,8 +5,9 @@
 #include <map>
 #include <sstream>
 
+#include "tables/folder.h"
+#include "tables/store/book.h"
 #include "tables/store/database.h"
-#include "tables/store/kept_blocks.h"
 #include "tables/store/refusal.h"
 
 namespace landdrill::store {
@@ -54,6 +55,7 @@ std::vector<std::string> sheets_of(const std::string& routine, const std::vector
 
 namespace {
 
+// Reads entry by entry, so that one damaged page costs what stands on it and no more.
 class Rescue {
  public:
   explicit Rescue(Database& db) : db_(db) {}
@@ -172,10 +174,6 @@ class Rescue {
 
 }  // namespace
 
-Rescued rescue(Database& db) {
-  return Rescue(db).save();
-}
-
 std::string name_of_entry(Database& db, std::int64_t id) {
   Statement row(db,
                 "SELECT b.what, b.date, b.title, r.title FROM block b JOIN routine r ON r.id = b.routine_id "
@@ -204,3 +202,11 @@ std::vector<std::string> damaged_texts(Database& db) {
 }
 
 }  // namespace landdrill::store
+
+namespace landdrill {
+
+Result<Rescued> Book::rescue() const {
+  return store::attempt([&] { return store::Rescue(*season_.db_).save(); });
+}
+
+}  // namespace landdrill

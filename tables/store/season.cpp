@@ -17,76 +17,8 @@ namespace landdrill {
 
 using namespace store;
 
-namespace {
-
-SeasonSet describe(Database& db, SetId id, std::string name) {
-  SeasonSet described;
-  described.name = std::move(name);
-  const std::vector<TableFile> files = kept_files(db, id);
-  described.rows = count_rows(files);
-  described.edits = standing_edits(db, id);
-  described.imported_at = imported_at(db, id);
-  const SetFace face = face_of(files);
-  described.title = face.title;
-  described.edition = face.edition;
-  return described;
-}
-
-}  // namespace
-
 Result<Season> Season::open(const std::filesystem::path& file, Mode mode) {
   return attempt([&] { return Season(std::make_unique<Database>(open_season_file(file, mode))); });
-}
-
-Result<std::vector<SeasonSet>> Season::sets() const {
-  return reading(*db_, [&] {
-    std::vector<SeasonSet> sets;
-    Statement all(*db_, "SELECT id, name FROM value_set ORDER BY name");
-    while (all.next()) sets.push_back(describe(*db_, all.number(0), all.text(1)));
-    return sets;
-  });
-}
-
-Result<Season::ImportOutcome> Season::import_set(const TableFiles& files, std::string_view why,
-                                                 bool replace) {
-  return attempt([&] {
-    refuse_bad_name(files.name);
-    refuse_unless_loads(files, files.name, "the set has errors, so it was not imported");
-    const bool written = must(writing(*db_, [&] { return import_into(*db_, files, why, replace); }));
-    return ImportOutcome{count_rows(files.files), !written};
-  });
-}
-
-Result<TableFiles> Season::export_set(std::string_view name) const {
-  return reading(*db_, [&] {
-    const SetId set = set_id_of(*db_, name);
-    return TableFiles{std::string(name), place_of_set(*db_, name), kept_files(*db_, set)};
-  });
-}
-
-Result<void> Season::edit(const Edit& wish) {
-  return writing(*db_, [&] { return edit_set(*db_, wish); });
-}
-
-Result<EditRecord> Season::undo(std::string_view set, std::string_view why) {
-  return writing(*db_, [&] { return step_in(*db_, set, EditRecord::Did::undo, why); });
-}
-
-Result<EditRecord> Season::redo(std::string_view set, std::string_view why) {
-  return writing(*db_, [&] { return step_in(*db_, set, EditRecord::Did::redo, why); });
-}
-
-Result<void> Season::together(const std::function<Result<void>()>& work) {
-  return writing(*db_, [&] { must(work()); });
-}
-
-Result<std::vector<EditRecord>> Season::history(std::string_view set) const {
-  return reading(*db_, [&] { return history_of(*db_, set_id_of(*db_, set)); });
-}
-
-Result<void> Season::remove_set(std::string_view set) {
-  return writing(*db_,
-                 [&] { Statement(*db_, "DELETE FROM value_set WHERE id = ?", set_id_of(*db_, set)).next(); });
 }
 
 Result<void> Season::check() const {

@@ -1,13 +1,15 @@
-#include "tables/store/kept_blocks.h"
-
 #include <algorithm>
 #include <iterator>
 #include <sstream>
 
 #include "grammar/words.h"
+#include "tables/folder.h"
+#include "tables/store/book.h"
 #include "tables/store/database.h"
 
 namespace landdrill {
+
+using namespace store;
 
 constexpr std::string_view words_of_what[] = {"routine", "run", "panel"};
 
@@ -15,9 +17,6 @@ std::string_view word_of(Block::What what) {
   return words_of_what[static_cast<std::size_t>(what)];
 }
 
-}  // namespace landdrill
-
-namespace landdrill::store {
 namespace {
 
 // Of a wish, but for its words and its versions. All versions of a name follow each other.
@@ -89,19 +88,22 @@ bool has_all(const std::vector<std::string>& words, std::string_view routine, st
 
 }  // namespace
 
-std::vector<KeptBlock> find_blocks(Database& db, const BookWish& wish) {
-  const std::vector<std::string> words = words_of(wish.words);
-  std::vector<KeptBlock> found;
-  Statement rows(db, select_blocks, wish.what ? word_of(*wish.what) : std::string_view(), wish.from,
-                 wish.until, wish.event);
-  while (rows.next())
-    if (has_all(words, rows.view(2), rows.view(5))) found.push_back(block_in(rows));
-  count_versions(found);
-  if (!wish.all_versions) {
-    count_with_first(found);
-    std::erase_if(found, [](const KeptBlock& one) { return one.version != one.versions; });
-  }
-  return found;
+Result<std::vector<KeptBlock>> Book::find(const BookWish& wish) const {
+  Database& db = *season_.db_;
+  return reading(db, [&] {
+    const std::vector<std::string> words = words_of(wish.words);
+    std::vector<KeptBlock> found;
+    Statement rows(db, select_blocks, wish.what ? word_of(*wish.what) : std::string_view(), wish.from,
+                   wish.until, wish.event);
+    while (rows.next())
+      if (has_all(words, rows.view(2), rows.view(5))) found.push_back(block_in(rows));
+    count_versions(found);
+    if (!wish.all_versions) {
+      count_with_first(found);
+      std::erase_if(found, [](const KeptBlock& one) { return one.version != one.versions; });
+    }
+    return found;
+  });
 }
 
-}  // namespace landdrill::store
+}  // namespace landdrill
