@@ -139,10 +139,6 @@ void check_panels(const ValueSet& set, Complaints& complaints) {
 
 namespace {
 
-std::string line_of(const Quota& quota) {
-  return "line " + std::to_string(quota.from.line);
-}
-
 using Key = std::array<std::string_view, 3>;  // event, kind, family
 
 class QuotaCheck {
@@ -202,7 +198,8 @@ class QuotaCheck {
       if (!wide.most || *narrow.least <= *wide.most) continue;
       return complain(narrow, "least",
                       {Problem::impossible_quota, "at least " + std::to_string(*narrow.least),
-                       "at most " + std::to_string(*wide.most) + ", as " + line_of(wide) + " allows"});
+                       "at most " + std::to_string(*wide.most) + ", as line " +
+                           std::to_string(wide.from.line) + " allows"});
     }
   }
 

@@ -1,5 +1,3 @@
-#include "tables/compare_sets.h"
-
 #include <algorithm>
 #include <map>
 
@@ -7,6 +5,8 @@
 #include "tables/columns.h"
 #include "tables/csv.h"
 #include "tables/decimal.h"
+#include "tables/edit_cell.h"
+#include "tables/load.h"
 #include "tables/read_table.h"
 
 namespace landdrill {

@@ -143,10 +143,11 @@ void SheetReader::choose_set(StreamSheet& sheet) {
   const auto found = sets_.of_sheet(name, file_of(tree));
   if (!found) return no_such_set(sheet, found.error());
   sheet.set = *found;
-  if (!sheet.set->loaded.set) {
-    sheet.without_set = true;
-    report_set(*sheet.set);
-  }
+  sheet.without_set = !sheet.set->loaded.set;
+  if (!sheet.without_set || std::find(reported_.begin(), reported_.end(), sheet.set) != reported_.end())
+    return;
+  reported_.push_back(sheet.set);
+  heard_.unusable(*sheet.set);
 }
 
 // A name in the sheet is a mistake of the sheet; a name on the command line, or a season file that refuses,
@@ -165,12 +166,6 @@ void SheetReader::no_such_set(StreamSheet& sheet, const Trouble& trouble) {
   sheet.add(diagnostic_at(sheet.tree()->sources, typed,
                           {Problem::unknown_set, fmt::format("the value set \"{}\"", typed),
                            "the name of a set that can be found", std::move(hint)}));
-}
-
-void SheetReader::report_set(const ReadSet& set) {
-  if (std::find(reported_.begin(), reported_.end(), &set) != reported_.end()) return;
-  reported_.push_back(&set);
-  heard_.unusable(set);
 }
 
 }  // namespace landdrill

@@ -123,7 +123,6 @@ class SheetReader {
   std::string_view set_name(const ast::Sheet& sheet) const;
   void choose_set(StreamSheet& sheet);
   void no_such_set(StreamSheet& sheet, const Trouble& trouble);
-  void report_set(const ReadSet& set);
 
   ValueSets& sets_;
   const Heard heard_;

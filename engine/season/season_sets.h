@@ -12,7 +12,7 @@
 #include <vector>
 
 #include "engine/files/value_sets.h"
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/store/season.h"
 

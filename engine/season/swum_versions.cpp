@@ -96,20 +96,14 @@ std::vector<PanelScore> panel_scores(const Swum& swum) {
   return scores;
 }
 
-namespace {
-
-void count(const KeptBlock& block, SwumUnder& under) {
-  under.routines.emplace(block.routine, block.event);
-  under.versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
-}
-
-}  // namespace
-
 Result<std::map<std::int64_t, SwumUnder>> swum_by_edition(const Book& book, BookWish wish) {
   return attempt([&] {
     std::map<std::int64_t, SwumUnder> all;
     wish.all_versions = true;
-    for (const KeptBlock& block : must(book.find(wish))) count(block, all[block.edition]);
+    for (const KeptBlock& block : must(book.find(wish))) {
+      all[block.edition].routines.emplace(block.routine, block.event);
+      all[block.edition].versions.insert(block.what == Block::What::routine ? block.id : block.of_routine);
+    }
     // What counts is the latest words of a panel, and a run with the first version that had it.
     wish.all_versions = false;
     for (const KeptBlock& block : must(book.find(wish))) {

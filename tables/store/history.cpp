@@ -159,7 +159,7 @@ void refuse_bad_name(const std::string& name) {
 bool import_into(Database& db, const TableFiles& files, std::string_view why, bool replace) {
   const std::optional<SetId> set = find_set_id(db, files.name);
   if (!set) {
-    const SetId added = add_set(db, files.name);
+    const SetId added = Statement(db, "INSERT INTO value_set (name) VALUES (?)", files.name).new_row();
     add_entry(db, added, Did::import, 0, why);
     put_files(db, added, files.files);
     return true;

@@ -83,10 +83,6 @@ SetId set_id_of(Database& db, std::string_view name) {
   throw Refused({db.file(), fmt::format("it holds no value set \"{}\"", name), hint});
 }
 
-SetId add_set(Database& db, std::string_view name) {
-  return Statement(db, "INSERT INTO value_set (name) VALUES (?)", name).new_row();
-}
-
 std::string place_of_set(const Database& db, std::string_view set) {
   return fmt::format("{}/{}/", std::filesystem::path(db.file()).filename().string(), set);
 }

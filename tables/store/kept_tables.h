@@ -24,7 +24,6 @@ using SetId = std::int64_t;
 std::optional<SetId> find_set_id(Database& db, std::string_view name);
 // The set of that name, or a refusal that names the nearest ones.
 SetId set_id_of(Database& db, std::string_view name);
-SetId add_set(Database& db, std::string_view name);
 // What stands before file names in messages: "club.season/kingfisher-2026/".
 std::string place_of_set(const Database& db, std::string_view name);
 

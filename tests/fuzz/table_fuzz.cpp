@@ -7,7 +7,7 @@
 #include <string>
 #include <string_view>
 
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 #include "tables/csv.h"
 #include "tables/fill.h"
 #include "tables/formula.h"

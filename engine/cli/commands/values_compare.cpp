@@ -10,7 +10,7 @@
 #include "engine/routine/resolve.h"
 #include "engine/score/objections.h"
 #include "engine/score/totals.h"
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 
 namespace landdrill::cli {
 namespace {

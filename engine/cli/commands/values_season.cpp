@@ -6,7 +6,7 @@
 #include "engine/cli/call_sheets.h"
 #include "engine/report/pages/values.h"
 #include "engine/season/season_sets.h"
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"

@@ -13,7 +13,7 @@
 #include "engine/report/pages/asked.h"
 #include "engine/routine/resolve.h"
 #include "engine/score/totals.h"
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 #include "tables/fill.h"
 #include "tables/load.h"
 

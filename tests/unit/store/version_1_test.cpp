@@ -35,7 +35,8 @@ class Version1 : public SeasonTest {
     Database db(file, Database::Access::create);
     store::Transaction transaction(db, store::Transaction::Kind::write);
     db.run(text_of(STORE_TESTS "/season_version_1.sql").c_str());
-    const store::SetId set = store::add_set(db, "tarn-pool");
+    const store::SetId set =
+        store::Statement(db, "INSERT INTO value_set (name) VALUES (?)", "tarn-pool").new_row();
     store::put_files(db, set, odd_set().files);
     db.run(edits_of_version_1);
     transaction.commit();

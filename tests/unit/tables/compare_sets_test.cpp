@@ -1,5 +1,5 @@
 // Two editions of a set, row by row.
-#include "tables/compare_sets.h"
+#include "tables/edit_cell.h"
 
 #include <gtest/gtest.h>
 
