@@ -59,7 +59,7 @@ class AsSwum {
   static Swum swum(const Version& version, std::string text, const ReadSet& set);
   Diagnostics wrong_with(const KeptBlock& routine);
 
-  // Of text, so that a thing or two can be read for each processor while one is printed.
+  // Of text that waits for its turn: a version with a thousand panels has half a million.
   static constexpr std::size_t most_bytes = 4 * 1024 * 1024;
   const Book& book_;
   KeptSheets sheets_;
