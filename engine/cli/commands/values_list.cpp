@@ -17,19 +17,12 @@
 #include "engine/season/season_sets.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
-#include "tables/columns.h"
 #include "tables/folder.h"
 #include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {
-
-std::size_t row_count(const TableFiles& files) {
-  std::size_t rows = 0;
-  for (const Table& table : value_tables()) rows += report::row_keys(files, table.name).size();
-  return rows;
-}
 
 std::size_t changes(const Season& season, const SeasonSet& set) {
   const auto history = season.history(set.name);
@@ -66,7 +59,8 @@ std::vector<report::SetOrigin> origins(const Search& search) {
 Result<report::ListedSet> listed_set(Values& values, const SetPlace& place) {
   const auto set = values.folders().at(place);
   if (!set) return tl::unexpected(set.error());
-  report::ListedSet listed{place.name, "has errors: see values check", {}, row_count((*set)->files)};
+  report::ListedSet listed{
+      place.name, "has errors: see values check", {}, report::row_keys((*set)->files, {}).size()};
   if (const auto& usable = (*set)->loaded.set) {
     listed.title = usable->info.title;
     listed.edition = usable->info.edition;

@@ -6,7 +6,7 @@
 #include <charconv>
 
 #include "engine/chances/spreads.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "engine/score/account.h"

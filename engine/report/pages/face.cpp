@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "engine/report/cautions.h"
+#include "engine/report/sentences.h"
 #include "engine/report/figures.h"
 #include "grammar/problem_code.h"
 #include "tables/value_set.h"

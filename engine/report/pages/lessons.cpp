@@ -1,4 +1,4 @@
-#include "engine/report/pages/lessons.h"
+#include "engine/report/pages/book.h"
 
 #include <fmt/format.h>
 

@@ -1,9 +1,11 @@
-#include "engine/report/pages/progress.h"
+#include "engine/report/pages/book.h"
 
 #include <fmt/format.h>
 
 #include "engine/judging/lessons.h"
+#include "engine/judging/progress.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
 #include "tables/quantity.h"
 
 namespace landdrill::report {

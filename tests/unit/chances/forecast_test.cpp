@@ -5,7 +5,7 @@
 #include <cmath>
 #include <map>
 
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

@@ -1,4 +1,4 @@
-#include "engine/report/pages/explain.h"
+#include "engine/report/pages/sheet.h"
 
 #include <gtest/gtest.h>
 

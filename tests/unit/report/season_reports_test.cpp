@@ -8,9 +8,7 @@
 #include "engine/report/figures.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/pages/judges.h"
-#include "engine/report/pages/lessons.h"
 #include "engine/report/pages/practice.h"
-#include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
 #include "sample.h"
 
