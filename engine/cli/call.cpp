@@ -40,6 +40,13 @@ Exit refuse(Call& call, const Trouble& trouble) {
   return Exit::environment;
 }
 
+void say_notes(Call& call, const std::vector<std::string>& notes, std::size_t most) {
+  for (std::size_t i = 0; i < std::min(most, notes.size()); ++i)
+    call.streams.say(fmt::format("landdrill: {}\n", notes[i]));
+  if (notes.size() > most)
+    call.streams.say(fmt::format("landdrill: and {} more such notes\n", notes.size() - most));
+}
+
 report::TextWish page_wish(const Call& call) {
   report::TextWish wish;
   wish.width = page_width(call.streams.out.descriptor());

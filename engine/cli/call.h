@@ -72,6 +72,8 @@ struct Call {
 Exit misused(Call& call, const std::string& mistake);
 // Prints a trouble; Exit::environment.
 Exit refuse(Call& call, const Trouble& trouble);
+// The first `most` of them, and how many more there are.
+void say_notes(Call& call, const std::vector<std::string>& notes, std::size_t most);
 
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.

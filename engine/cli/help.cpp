@@ -4,7 +4,6 @@
 
 #include <algorithm>
 
-#include "engine/cli/arguments.h"
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
 #include "engine/report/width.h"

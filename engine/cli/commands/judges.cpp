@@ -60,13 +60,7 @@ class SeenPanels {
     }
     return panels;
   }
-  void tell() const {
-    constexpr std::size_t most = 5;
-    for (std::size_t i = 0; i < std::min(most, notes_.size()); ++i)
-      call_.streams.say(fmt::format("landdrill: {}\n", notes_[i]));
-    if (notes_.size() > most)
-      call_.streams.say(fmt::format("landdrill: and {} more such notes\n", notes_.size() - most));
-  }
+  void tell() const { say_notes(call_, notes_, 5); }
 
  private:
   void note(const SatPanel& panel, std::string_view what) {

@@ -1,11 +1,12 @@
-#include "engine/report/pages/book.h"
+#include "engine/judging/lessons.h"
 
 #include <fmt/format.h>
 
 #include "engine/judging/enough.h"
-#include "engine/judging/lessons.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/book.h"
+#include "engine/report/sentences.h"
 #include "tables/quantity.h"
 
 namespace landdrill::report {
@@ -201,16 +202,12 @@ std::string verdict_sentence(const BackTest& tested) {
   return "";
 }
 
-std::string as_sentence(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text.ends_with('.') ? text : text + ".";
-}
-
 void put_warnings(const LessonsTold& told, PageParts& page) {
   std::vector<std::string> warnings = told.learned->warnings;
   if (told.tested->verdict != BackTest::Verdict::untested)
     warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
-  for (std::string& warning : warnings) warning = as_sentence(warning);
+  for (std::string& warning : warnings)
+    warning = capitalised(warning.ends_with('.') ? warning : warning + ".");
   if (!warnings.empty()) page.heading("With care");
   page.list("warnings", warnings);
 }
