@@ -65,9 +65,7 @@ report::JsonLayout layout_of(std::size_t pages) {
 }
 
 void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
-  const report::Format format = format_of(call);
-  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
-                                                        : render(page, format, page_wish(call)));
+  call.streams.out.write(render(page, format_of(call), page_wish(call), layout));
 }
 
 }  // namespace landdrill::cli

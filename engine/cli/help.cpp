@@ -24,16 +24,10 @@ std::string command_rows(const std::vector<const Command*>& rows) {
   return text;
 }
 
-bool in_a_group(const Command& command) {
-  return std::any_of(groups().begin(), groups().end(), [&](const Group& one) {
-    return command.words.substr(0, command.words.find(' ')) == one.word;
-  });
-}
-
 std::vector<const Command*> in_no_group() {
   std::vector<const Command*> found;
   for (const Command* command : shown_commands())
-    if (!in_a_group(*command)) found.push_back(command);
+    if (command->words.find(' ') == std::string_view::npos) found.push_back(command);
   return found;
 }
 

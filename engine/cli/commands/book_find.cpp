@@ -9,9 +9,9 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/judging/lessons.h"
-#include "engine/report/sentences.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/render.h"
+#include "engine/report/sentences.h"
 #include "engine/routine/routine.h"
 #include "engine/score/account.h"
 #include "engine/season/kept_sheets.h"
@@ -140,7 +140,7 @@ Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
     sheet.emplace(call, std::string(call.given.value("--sheet")));
     if (!*sheet) return sheet->exit();
   }
-  print_page(call, report::lessons_page(all, sheet ? &sheet->routine() : nullptr));
+  print_page(call, report::lessons_page(learn(all), back_test(all), sheet ? &sheet->routine() : nullptr));
   return worst;
 }
 

@@ -54,7 +54,7 @@ Exit book_restore(Call& call) {
   auto season = open_book(call, Season::Mode::create);
   if (!season) return refuse(call, season.error());
   if (const auto done = Book(*season).restore(backup); !done) return refuse(call, done.error());
-  print_page(call, report::book_restore_page({file, backup, is_new}));
+  print_page(call, report::book_restore_page(file, backup, is_new));
   return Exit::ok;
 }
 

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
@@ -27,12 +28,6 @@ Exit print_judges(Call& call, const report::Answer& answer, Exit worst) {
   else if (worst == Exit::ok)
     call.streams.say(fmt::format("landdrill: {}\n", answer.error()));
   return worst;
-}
-
-std::vector<MeetView> views_of(const Meets& meets) {
-  std::vector<MeetView> views;
-  for (const Meet* meet : meets.by_date()) views.push_back(view_of(*meet));
-  return views;
 }
 
 // A panel that comes again, as when a file is named twice, is counted once.
@@ -94,7 +89,7 @@ Exit judges(Call& call) {
 }
 
 Exit book_judges(Call& call) {
-  Meets meets(call.given.has("--same-judges"));
+  std::vector<SatPanel> all;
   const auto sat = [](const Swum& swum) {
     const Routine& routine = *swum.kept.sheet.routine();
     std::vector<SatPanel> panels;
@@ -103,10 +98,10 @@ Exit book_judges(Call& call) {
   };
   const auto take = [&](const KeptBlock&, std::vector<std::vector<SatPanel>> parts) {
     for (std::vector<SatPanel>& panels : parts)
-      for (SatPanel& panel : panels) meets.add(std::move(panel));
+      std::move(panels.begin(), panels.end(), std::back_inserter(all));
   };
   return with_swum(call, sat, take, [&](const Book&, const BookWish&, Exit worst) {
-    return print_judges(call, report::judges(call.given, views_of(meets)), worst);
+    return print_judges(call, report::judges(call.given, std::move(all)), worst);
   });
 }
 

@@ -43,11 +43,8 @@ std::string in_words(const BookAdded& added);
 
 // The season file as a whole: copied, put back, looked through.
 Page book_backup_page(std::string_view book, std::string_view backup);
-struct RestoredBook {
-  std::string book, backup;
-  bool is_new = false;  // it was not there
-};
-Page book_restore_page(const RestoredBook& restored);
+// `is_new`: it was not there.
+Page book_restore_page(std::string_view book, std::string_view backup, bool is_new);
 // `damage`: empty when it is sound; to people it is told as a trouble.
 Page book_check_page(std::string_view book, std::string_view damage);
 
@@ -69,21 +66,12 @@ Page book_editions_page(const std::vector<BookEdition>& editions);
 
 // What the season teaches about the coach's expected marks.
 //
-//   render_text(lessons_page({&learned, &tested, {}, nullptr}), {})
+//   render_text(lessons_page(learn(lessons), back_test(lessons)), {})
 //   //            lessons   panels  95 % interval   drawn in   spread
 //   //   all           42   -0.19  -0.30 to -0.08     -0.19     0.31
 //
 // With a routine: its expected marks beside the calibrated ones, and both totals, which alone are in CSV then.
-
-struct LessonsTold {
-  const Learned* learned = nullptr;
-  const BackTest* tested = nullptr;
-  std::string routine;                           // of `estimate`
-  const CalibratedEstimate* estimate = nullptr;  // nullptr: none was asked for
-};
-Page lessons_page(const LessonsTold& told);
-// Of all lessons there are; `routine`: whose estimate is to be calibrated, or nullptr.
-Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine);
+Page lessons_page(const Learned& learned, const BackTest& tested, const Routine* routine = nullptr);
 
 // How routines went over the season: a line for each run-through and each panel, the versions of a routine apart.
 //

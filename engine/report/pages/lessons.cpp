@@ -39,26 +39,19 @@ PageTable no_biases() {
            {"spread", "spread", Align::amount}}};
 }
 
-std::vector<Entry> bias_row(const LearnedBias& one) {
-  return {sort_of(one.of),
-          Entry(one.code.empty() ? "all" : "  " + one.code, one.code),
-          one.lessons,
-          signed_entry(one.bias),
-          signed_interval(one.low, one.high),
-          figure_datum(one.low),
-          figure_datum(one.high),
-          signed_entry(one.shrunk),
-          signed_interval(one.shrunk_low, one.shrunk_high),
-          figure_datum(one.shrunk_low),
-          figure_datum(one.shrunk_high),
-          figure_datum(one.weight),
-          figure_entry(one.spread)};
-}
-
 // A family or a fault that was seen once says nothing: the warnings name it.
 Seen seen_of(const LearnedBias& one) {
   const bool says = one.lessons > 1 || one.of == LearnedBias::Of::all || one.of == LearnedBias::Of::kind;
   return says ? Seen::always : Seen::by_programs;
+}
+
+void add_bias(const LearnedBias& one, PageTable& table) {
+  table.add({sort_of(one.of), Entry(one.code.empty() ? "all" : "  " + one.code, one.code), one.lessons,
+             signed_entry(one.bias), signed_interval(one.low, one.high), figure_datum(one.low),
+             figure_datum(one.high), signed_entry(one.shrunk),
+             signed_interval(one.shrunk_low, one.shrunk_high), figure_datum(one.shrunk_low),
+             figure_datum(one.shrunk_high), figure_datum(one.weight), figure_entry(one.spread)},
+            Look::usual, seen_of(one));
 }
 
 void add_sort(LearnedBias::Of of, PageTable& table) {
@@ -136,18 +129,18 @@ void put_biases(const Learned& learned, bool in_csv, PageParts& page) {
       add_sort(one.of, table);
       before = one.of;
     }
-    table.add(bias_row(one), Look::usual, seen_of(one));
+    add_bias(one, table);
   }
   if (any) page.heading("What panels gave, less what you expected (marks)");
   page.add(std::move(table), any ? Seen::always : Seen::by_programs);
 }
 
-void put_estimate(const LessonsTold& told, Page& page) {
-  const CalibratedEstimate& both = *told.estimate;
+void put_estimate(const Routine& routine, const Learned& learned, Page& page) {
+  const CalibratedEstimate both = calibrated_estimate(routine, {}, learned);
   page.csv = {"routine", "line", "element", "kind", "mark", "points", "calibrated_mark", "calibrated_points"};
   PageParts inside;
-  inside.heading(told.routine + ", as expected and calibrated");
-  inside.fact("routine", told.routine);
+  inside.heading(std::string(routine.title) + ", as expected and calibrated");
+  inside.fact("routine", routine.title);
   inside.add(elements_table(both));
   inside.add(calibrated_total(both), Seen::by_programs);
   inside.fact("total", text_of(both.raw_total, both.places));
@@ -202,10 +195,10 @@ std::string verdict_sentence(const BackTest& tested) {
   return "";
 }
 
-void put_warnings(const LessonsTold& told, PageParts& page) {
-  std::vector<std::string> warnings = told.learned->warnings;
-  if (told.tested->verdict != BackTest::Verdict::untested)
-    warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
+void put_warnings(const Learned& learned, const BackTest& tested, PageParts& page) {
+  std::vector<std::string> warnings = learned.warnings;
+  if (tested.verdict != BackTest::Verdict::untested)
+    warnings.insert(warnings.end(), tested.warnings.begin(), tested.warnings.end());
   for (std::string& warning : warnings)
     warning = capitalised(warning.ends_with('.') ? warning : warning + ".");
   if (!warnings.empty()) page.heading("With care");
@@ -226,29 +219,20 @@ void put_lessons_legend(PageParts& page) {
 
 }  // namespace
 
-Page lessons_page(const LessonsTold& told) {
-  const Learned& learned = *told.learned;
+Page lessons_page(const Learned& learned, const BackTest& tested, const Routine* routine) {
   const LearnedBias& all = learned.biases.front();
   Page page("book lessons");
   page.heading(fmt::format("What panels gave beside what you expected: {} on {}",
                            counted(all.lessons, "element"), counted(learned.days, "day")));
   page.apart();
-  page.list("sentences", {bias_sentence(all), verdict_sentence(*told.tested)});
+  page.list("sentences", {bias_sentence(all), verdict_sentence(tested)});
   page.fact("days", learned.days);
-  page.fact("back_test", back_test_datum(*told.tested));
-  put_warnings(told, page);
-  if (told.estimate != nullptr) put_estimate(told, page);
-  put_biases(learned, told.estimate == nullptr, page);
+  page.fact("back_test", back_test_datum(tested));
+  put_warnings(learned, tested, page);
+  if (routine != nullptr) put_estimate(*routine, learned, page);
+  put_biases(learned, routine == nullptr, page);
   if (all.lessons > 0) put_lessons_legend(page);
   return page;
-}
-
-Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine) {
-  const Learned learned = learn(lessons);
-  const BackTest tested = back_test(lessons);
-  if (routine == nullptr) return lessons_page({&learned, &tested, {}, nullptr});
-  const CalibratedEstimate estimate = calibrated_estimate(*routine, {}, learned);
-  return lessons_page({&learned, &tested, std::string(routine->title), &estimate});
 }
 
 }  // namespace landdrill::report

@@ -181,7 +181,7 @@ void put_found(PageParts& page, const Routine& routine, const ToldPlan& told) {
 }
 
 void put_nothing_found(PageParts& page, const Plan& plan) {
-  put_limits_for_programs(page, plan);
+  put_limits(page, plan);
   if (!plan.conflict.empty()) return put_conflict(page, plan);
   page.heading("No programme was found in time");
   for (const std::string& note : plan.notes) page.say("Note: ", note + ".");
