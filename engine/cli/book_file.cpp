@@ -7,10 +7,8 @@
 #include <charconv>
 #include <set>
 
-#include "engine/cli/call.h"
 #include "engine/report/render.h"
 #include "grammar/calendar.h"
-#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {

@@ -5,8 +5,6 @@
 #include <filesystem>
 
 #include "engine/files/read_sheets.h"
-#include "engine/report/page.h"
-#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {
@@ -68,8 +66,7 @@ bool all_readable(Call& call, const std::vector<std::string>& files) {
   return troubles.empty();
 }
 
-Exit with_sheets(Call& call, CallSheets& sheets,
-                 const std::function<Exit(SheetReader&, Messages&)>& tell) {
+Exit with_sheets(Call& call, CallSheets& sheets, const std::function<Exit(SheetReader&, Messages&)>& tell) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
   Messages messages(call.streams);
   Exit worst = Exit::ok;

@@ -5,6 +5,7 @@
 //   read_arguments(*find_command(line).command, {"duet.sheet", "--format", "json"}).given.operands  // {"duet.sheet"}
 #pragma once
 
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -55,5 +56,21 @@ Arguments read_arguments(const Command& command, std::span<const std::string> wo
 
 // A command line that starts with no command: what is wrong and what is nearest.
 std::string unknown_command(std::span<const std::string> line);
+
+// The table as text (help.cpp): for the terminal, as the README's block, as manual page, as completions of a shell.
+
+// All commands, a line each.
+std::string overview();
+std::string group_help(std::string_view word);
+// One command: how it is used, what it does, operands, options, examples, exit codes.
+std::string command_help(const Command& command);
+// The block of the README.
+std::string markdown();
+
+// The manual page: `landdrill man | man -l -`.
+std::string man_page(std::string_view version);
+
+// completions.cpp: the script for bash, zsh or fish; empty for a shell that is not known.
+std::optional<std::string> completion_script(std::string_view shell);
 
 }  // namespace landdrill::cli

@@ -1,8 +1,7 @@
-#include "engine/cli/help.h"
-
+// The command table as text.
 #include <fmt/format.h>
 
-#include <algorithm>
+#include <ranges>
 
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
@@ -11,11 +10,20 @@
 namespace landdrill::cli {
 namespace {
 
+constexpr int help_width = 80;
+
 // Two columns: what is typed, and what it means, wrapped under itself.
 std::string row(std::string_view typed, std::string_view means, std::size_t column) {
-  const std::string text = wrapped(means, column);
-  if (typed.size() + 4 > column) return fmt::format("  {}\n{}", typed, text);
-  return fmt::format("  {:<{}}{}", typed, column - 2, std::string_view(text).substr(column));
+  if (typed.size() + 4 > column)
+    return fmt::format("  {}\n{}", typed, report::paragraph(std::string(column, ' '), means, help_width));
+  return report::paragraph(fmt::format("  {:<{}}", typed, column - 2), means, help_width);
+}
+
+std::string wrapped(std::string_view text) {
+  std::string result;
+  for (const auto line : std::views::split(text, '\n'))
+    result += report::paragraph("", std::string_view(line.begin(), line.end()), help_width);
+  return result;
 }
 
 std::string command_rows(const std::vector<const Command*>& rows) {
@@ -61,17 +69,6 @@ std::string exit_section() {
 
 }  // namespace
 
-std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
-  std::string result;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find('\n'), text.size());
-    for (const std::string& line : report::wrap(text.substr(0, end), static_cast<int>(width - indent)))
-      result += line.empty() ? "\n" : std::string(indent, ' ') + line + "\n";
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return result;
-}
-
 std::string overview() {
   return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(in_no_group()) +
          rows_of_groups() + "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" +
@@ -87,8 +84,8 @@ std::string group_help(std::string_view word) {
 }
 
 std::string command_help(const Command& command) {
-  std::string text = wrapped(synopsis(command), 0) + fmt::format("\n  {}\n", command.summary);
-  if (!command.story.empty()) text += "\n" + wrapped(command.story, 0);
+  std::string text = wrapped(synopsis(command)) + fmt::format("\n  {}\n", command.summary);
+  if (!command.story.empty()) text += "\n" + wrapped(command.story);
   return text + "\n" + operands_and_options(command) + examples(command) + exit_section();
 }
 
@@ -128,11 +125,8 @@ std::string escaped(std::string_view text) {
 
 std::string paragraphs(std::string_view story) {
   std::string text;
-  while (!story.empty()) {
-    const std::size_t end = std::min(story.find("\n\n"), story.size());
-    text += fmt::format(".PP\n{}\n", escaped(story.substr(0, end)));
-    story.remove_prefix(std::min(end + 2, story.size()));
-  }
+  for (const auto one : std::views::split(story, std::string_view("\n\n")))
+    text += fmt::format(".PP\n{}\n", escaped(std::string_view(one.begin(), one.end())));
   return text;
 }
 

@@ -4,7 +4,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
-#include "engine/cli/help.h"
 #include "tables/decimal.h"
 
 namespace landdrill::cli {

@@ -4,8 +4,6 @@
 
 #include <algorithm>
 
-#include "engine/chances/obstacle.h"
-#include "engine/score/account.h"
 #include "tables/value_set.h"
 
 namespace landdrill::report {

@@ -1,7 +1,9 @@
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <filesystem>
 #include <fstream>
+#include <ranges>
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
@@ -89,12 +91,9 @@ namespace {
 // Whether the words are those of the edition itself.
 bool is_called(const KeptEdition& edition, const std::string& wanted) {
   const std::string names = words::lower(edition.name + " " + edition.title + " " + edition.edition);
-  for (std::size_t at = 0; (at = wanted.find_first_not_of(' ', at)) != wanted.npos;) {
-    const std::size_t end = std::min(wanted.find(' ', at), wanted.size());
-    if (names.find(words::lower(wanted.substr(at, end - at))) == names.npos) return false;
-    at = end;
-  }
-  return true;
+  return std::ranges::all_of(std::views::split(wanted, ' '), [&](const auto& word) {
+    return names.find(words::lower(std::string_view(word.begin(), word.end()))) != names.npos;
+  });
 }
 
 report::BookEdition edition_line(std::size_t number, const KeptEdition& edition, const SwumUnder& swum) {

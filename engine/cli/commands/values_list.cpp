@@ -22,7 +22,6 @@
 #include "grammar/problem_code.h"
 #include "tables/compare_sets.h"
 #include "tables/folder.h"
-#include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {

@@ -4,9 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/judging/panel_view.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 
 namespace landdrill::report {
 namespace {

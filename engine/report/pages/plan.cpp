@@ -1,17 +1,8 @@
 #include "engine/report/pages/plan.h"
 
 #include "engine/chances/risk.h"
-#include "engine/choosing/plan.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
-#include "engine/report/pages/asked.h"
-#include "engine/report/pages/choosing.h"
-#include "engine/report/pages/face.h"
-#include "engine/routine/wish.h"
 #include "engine/score/account.h"
-#include "engine/score/build_up.h"
-#include "grammar/diagnostics.h"
-#include "tables/decimal.h"
 #include "tables/value_set.h"
 
 namespace landdrill::report {

@@ -5,10 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/judging/practice.h"
 #include "engine/judging/statistics/figures.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 #include "tables/binary.h"
 #include "tables/quantity.h"
 

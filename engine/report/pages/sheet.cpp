@@ -4,10 +4,8 @@
 #include <fmt/ranges.h>
 
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
-#include "engine/score/build_up.h"
 #include "grammar/words.h"
 
 namespace landdrill::report {

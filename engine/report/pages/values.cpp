@@ -8,7 +8,6 @@
 #include <vector>
 
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 #include "engine/report/pages/face.h"
 #include "grammar/diagnostics.h"
 #include "tables/value_set.h"
