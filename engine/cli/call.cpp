@@ -60,11 +60,8 @@ report::Format format_of(const Call& call) {
   return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
 }
 
-report::JsonLayout layout_of(std::size_t pages) {
-  return pages > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented;
-}
-
-void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
+void print_page(Call& call, const report::Page& page, bool one_of_many) {
+  const auto layout = one_of_many ? report::JsonLayout::one_line : report::JsonLayout::indented;
   call.streams.out.write(render(page, format_of(call), page_wish(call), layout));
 }
 

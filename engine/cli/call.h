@@ -78,11 +78,8 @@ void say_notes(Call& call, const std::vector<std::string>& notes, std::size_t mo
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.
 report::Format format_of(const Call& call);
-// Several objects stand one a line.
-report::JsonLayout layout_of(std::size_t pages);
-// As it is asked for. `layout`: of JSON.
-void print_page(Call& call, const report::Page& page,
-                report::JsonLayout layout = report::JsonLayout::indented);
+// As it is asked for. As JSON, one of many stands in one line.
+void print_page(Call& call, const report::Page& page, bool one_of_many = false);
 
 // The functions of the command table, one file each in commands/.
 Exit score(Call& call);

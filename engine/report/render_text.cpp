@@ -157,8 +157,8 @@ class TextPage {
 
   void operator()(const Title& title) {
     const std::string words = plain(title.text);
-    const int longest = std::max(1, std::min(width_of(words), wish_.width));
-    put(bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n");
+    const int line = std::max(1, std::min(width_of(words), wish_.width));
+    put(bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(line), '=') + "\n");
   }
   void operator()(const Heading& heading) { put(bold(paragraph("", plain(heading.text), wish_.width))); }
   void operator()(const Sentence& one) { put(paragraph(one.first, plain(one.text), wish_.width)); }

@@ -143,7 +143,7 @@ Exit values_check(Call& call) {
     }
     if (format_of(call) == report::Format::text) call.streams.say(to_string((*set)->loaded.diagnostics));
     print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded),
-               layout_of(call.given.operands.size()));
+               call.given.operands.size() > 1);
     if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
   }
   return worst;

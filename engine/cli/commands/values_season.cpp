@@ -85,7 +85,7 @@ Exit import_one(Call& call, Season& season, const std::string& operand) {
   print_page(call,
              report::values_import_page(
                  {files.name, std::string(season_file(call)), done->rows, done->already_there}),
-             layout_of(call.given.operands.size()));
+             call.given.operands.size() > 1);
   return Exit::ok;
 }
 

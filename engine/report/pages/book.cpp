@@ -134,9 +134,9 @@ Page book_scores_page(const std::vector<BookScore>& scores) {
   table.hides_empty_columns = true;
   for (const BookScore& one : scores) {
     const Totals& of = one.totals;
-    table.add({one.routine, one.event, one.what, one.date, one.title, one.set,
-               text_of(of.estimate, of.places), text_of(of.recorded, of.places),
-               signed_text(of.difference, of.places), text_of(of.announced, of.places), one.note});
+    table.add({one.routine, one.event, "panel", one.date, one.title, one.set, text_of(of.estimate, of.places),
+               text_of(of.recorded, of.places), signed_text(of.difference, of.places),
+               text_of(of.announced, of.places), one.note});
   }
   page.add(std::move(table));
   page.apart();

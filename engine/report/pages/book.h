@@ -50,7 +50,7 @@ Page book_check_page(std::string_view book, std::string_view damage);
 
 // A panel scored again.
 struct BookScore {
-  std::string routine, event, what, date, title, set;
+  std::string routine, event, date, title, set;
   Totals totals;
   std::string note;
 };

@@ -60,22 +60,17 @@ void add_sort(LearnedBias::Of of, PageTable& table) {
   table.add(std::move(cells), Look::total, Seen::by_people);
 }
 
-PageTable no_elements() {
-  return {"elements",
-          {{"element", "element", Align::words, Wraps::yes},
-           {"kind", "kind", Align::words, Wraps::yes},
-           amount_column("mark", "mark", "expected"),
-           amount_column("points", "points", "expected"),
-           amount_column("calibrated_mark", "mark", "calibrated"),
-           amount_column("calibrated_points", "points", "calibrated")}};
-}
-
 Entry mark_entry(const std::optional<Mark>& mark) {
   return {text_of(mark, 2), text_of(mark)};
 }
 
 PageTable elements_table(const CalibratedEstimate& both) {
-  PageTable table = no_elements();
+  PageTable table("elements", {{"element", "element", Align::words, Wraps::yes},
+                               {"kind", "kind", Align::words, Wraps::yes},
+                               amount_column("mark", "mark", "expected"),
+                               amount_column("points", "points", "expected"),
+                               amount_column("calibrated_mark", "mark", "calibrated"),
+                               amount_column("calibrated_points", "points", "calibrated")});
   table.in_csv = true;
   table.given = {{"line", "element"}};
   for (const CalibratedElement& one : both.elements)

@@ -35,10 +35,6 @@ std::string marked_text(const Practised& done) {
   return done.mark ? done.mark->text(2) : std::string();
 }
 
-std::string distance_text(const PracticeTask& task, const Practised& done) {
-  return done.mark ? off_by(binary(*done.mark) - task.kept) : std::string();
-}
-
 PageTable tasks_table(const PracticeTold& told) {
   PageTable table("marks", {for_programs("routine"),
                             for_programs("panel"),
@@ -60,9 +56,10 @@ PageTable tasks_table(const PracticeTold& told) {
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
     const Practised& done = told.done[i];
+    const std::string off = done.mark ? off_by(binary(*done.mark) - task.kept) : std::string();
     const std::string yours = done.mark ? marked_text(done) : done.late ? "too late" : "skipped";
     table.add({task.routine, task.panel, task.line, task.kind, task.label, task.routine + ", " + task.panel,
-               Entry(yours, marked_text(done)), done.late, figure_entry(task.kept), distance_text(task, done),
+               Entry(yours, marked_text(done)), done.late, figure_entry(task.kept), off,
                judges_marks(task.judges), task.corrected, done.late ? "yes" : "no", figure(task.kept),
                task.corrected ? "yes" : "no"});
   }

@@ -59,14 +59,17 @@ Page values_fill_page(const Filled& outcome, std::string_view written_into) {
 
 namespace {
 
+std::string or_nothing(const std::string& value) {
+  return value.empty() ? "nothing" : value;
+}
+
 // One edit as a coach tells it: "parts spin-360: value 0.9 to 1.0 (new catalogue)".
 std::string edit_told(const HistoryLine& edit) {
   const std::string why = edit.why.empty() ? "" : " (" + edit.why + ")";
-  const auto shown = [](const std::string& value) { return value.empty() ? "nothing" : value; };
   // Whole tables that came in have no cell to name.
   if (edit.column.empty()) return edit.table + why;
-  return edit.table + " " + edit.key + ": " + edit.column + " " + shown(edit.before) + " to " +
-         shown(edit.after) + why;
+  return edit.table + " " + edit.key + ": " + edit.column + " " + or_nothing(edit.before) + " to " +
+         or_nothing(edit.after) + why;
 }
 
 PageTable edits_table(const std::vector<HistoryLine>& edits) {
@@ -253,10 +256,9 @@ void put_moves(Page& page, const ComparedSets& compared) {
 }
 
 std::string cell_told(const CellChange& cell) {
-  const auto shown = [](const std::string& value) { return value.empty() ? std::string("nothing") : value; };
   return cell.column + (cell.before == cell.after
                             ? fmt::format(" is {} already\n", cell.after)
-                            : fmt::format(" {} -> {}\n", shown(cell.before), shown(cell.after)));
+                            : fmt::format(" {} -> {}\n", or_nothing(cell.before), or_nothing(cell.after)));
 }
 
 // "club-2026 parts spin-720: "; the one row of a set has no key.
