@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cassert>
 #include <cctype>
-#include <ranges>
 
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
@@ -43,9 +42,7 @@ std::string unknown_option(const Command& command, const std::string& word) {
 
 // "text, json or csv"
 std::string one_of(std::string_view choices) {
-  std::vector<std::string> all;
-  for (const auto choice : std::views::split(choices, ' ')) all.emplace_back(choice.begin(), choice.end());
-  return report::all_of(all, " or ");
+  return report::all_of(pieces(choices, " "), " or ");
 }
 
 bool is_choice(const OptionRow& option, std::string_view value) {

@@ -30,6 +30,16 @@ int page_width(int descriptor) {
 
 }  // namespace
 
+std::vector<std::string> pieces(std::string_view text, std::string_view between) {
+  std::vector<std::string> all;
+  for (std::size_t at = 0; at <= text.size() && !text.empty();) {
+    const std::size_t end = std::min(text.find(between, at), text.size());
+    all.emplace_back(text.substr(at, end - at));
+    at = end + between.size();
+  }
+  return all;
+}
+
 Exit misused(Call& call, const std::string& mistake) {
   call.streams.say(fmt::format("landdrill {}: {}\n", call.command.words, mistake));
   return Exit::usage;

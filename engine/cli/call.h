@@ -81,6 +81,9 @@ report::Format format_of(const Call& call);
 // As it is asked for. As JSON, one of many stands in one line.
 void print_page(Call& call, const report::Page& page, bool one_of_many = false);
 
+// "text json", " " -> {"text", "json"}; none of an empty text.
+std::vector<std::string> pieces(std::string_view text, std::string_view between);
+
 // The functions of the command table, one file each in commands/.
 Exit score(Call& call);
 Exit check(Call& call);

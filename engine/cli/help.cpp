@@ -1,8 +1,6 @@
 // The command table as text.
 #include <fmt/format.h>
 
-#include <ranges>
-
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
 #include "engine/report/width.h"
@@ -21,8 +19,7 @@ std::string row(std::string_view typed, std::string_view means, std::size_t colu
 
 std::string wrapped(std::string_view text) {
   std::string result;
-  for (const auto line : std::views::split(text, '\n'))
-    result += report::paragraph("", std::string_view(line.begin(), line.end()), help_width);
+  for (const std::string& line : pieces(text, "\n")) result += report::paragraph("", line, help_width);
   return result;
 }
 
@@ -125,8 +122,7 @@ std::string escaped(std::string_view text) {
 
 std::string paragraphs(std::string_view story) {
   std::string text;
-  for (const auto one : std::views::split(story, std::string_view("\n\n")))
-    text += fmt::format(".PP\n{}\n", escaped(std::string_view(one.begin(), one.end())));
+  for (const std::string& one : pieces(story, "\n\n")) text += fmt::format(".PP\n{}\n", escaped(one));
   return text;
 }
 

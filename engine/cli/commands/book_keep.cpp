@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <filesystem>
 #include <fstream>
-#include <ranges>
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
@@ -91,9 +90,9 @@ namespace {
 // Whether the words are those of the edition itself.
 bool is_called(const KeptEdition& edition, const std::string& wanted) {
   const std::string names = words::lower(edition.name + " " + edition.title + " " + edition.edition);
-  return std::ranges::all_of(std::views::split(wanted, ' '), [&](const auto& word) {
-    return names.find(words::lower(std::string_view(word.begin(), word.end()))) != names.npos;
-  });
+  const std::vector<std::string> all = pieces(wanted, " ");
+  return std::all_of(all.begin(), all.end(),
+                     [&](const std::string& word) { return names.find(words::lower(word)) != names.npos; });
 }
 
 report::BookEdition edition_line(std::size_t number, const KeptEdition& edition, const SwumUnder& swum) {
