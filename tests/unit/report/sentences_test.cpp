@@ -56,7 +56,8 @@ TEST(Cautions, ThatAreUsualAreSpokenInWholeSentencesAndEndWithWhatAPriceDoesNotS
       sentences_of(usual_cautions()),
       (std::vector<std::string>{
           "Lifts and throws: agree on the call, check the depth by the facility's and the federation's rule, "
-          "have spotters, land clear of the bases and the walls, and let the bases swim clear before the flyer "
+          "have spotters, land clear of the bases and the walls, and let the bases swim clear before the "
+          "flyer "
           "comes down.",
           "After a blow to the head: out of the water, and a medical check.",
           "Breath-hold: never hyperventilate, never drill it alone or unsupervised, rest between tries, stop "
