@@ -90,11 +90,6 @@ Chance Odds::at_least(Decimal value) const {
   return sum_of_chances({from, cases().end()});
 }
 
-Chance Odds::below(Decimal value) const {
-  const auto from = first_not_below(cases(), value);
-  return sum_of_chances({cases().begin(), from});
-}
-
 Decimal Odds::quantile(Chance share) const {
   assert(!cases_.empty());
   // Chances that add up to the share but for their last bits reach it.
@@ -113,17 +108,6 @@ Odds mixed(std::span<const WeighedOdds> several) {
   std::vector<Odds::Case> cases;
   for (const WeighedOdds& one : several) {
     for (const Odds::Case& each : one.odds->cases()) cases.push_back({each.value, one.chance * each.chance});
-  }
-  return Odds(std::move(cases));
-}
-
-Odds sum(const Odds& a, const Odds& b) {
-  std::vector<Odds::Case> cases;
-  cases.reserve(a.cases().size() * b.cases().size());
-  for (const Odds::Case& one : a.cases()) {
-    for (const Odds::Case& other : b.cases()) {
-      cases.push_back({one.value + other.value, one.chance * other.chance});
-    }
   }
   return Odds(std::move(cases));
 }

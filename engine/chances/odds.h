@@ -37,7 +37,6 @@ class Odds {
   double mean() const;       // in the values' unit
   double deviation() const;  // standard deviation, in the values' unit
   Chance at_least(Decimal value) const;
-  Chance below(Decimal value) const;
   // The least value that is not exceeded with a chance of at least `share` (0 to 1). There must be a case.
   Decimal quantile(Chance share) const;
 
@@ -51,8 +50,6 @@ struct WeighedOdds {
   const Odds* odds = nullptr;
 };
 Odds mixed(std::span<const WeighedOdds> several);
-// Of the sum of two independent numbers: every pair of cases. For few cases; total_odds.h is for many.
-Odds sum(const Odds& a, const Odds& b);
 // The chance that `a` is above `b`, and that both are equal, when they are independent.
 Chance beats(const Odds& a, const Odds& b);
 Chance equals(const Odds& a, const Odds& b);

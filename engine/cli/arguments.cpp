@@ -1,5 +1,3 @@
-#include "engine/cli/arguments.h"
-
 #include <fmt/format.h>
 #include <sys/stat.h>
 
@@ -8,9 +6,11 @@
 #include <cassert>
 #include <cctype>
 
+#include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
 #include "engine/cli/output.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/sentences.h"
 #include "grammar/words.h"
 
 namespace landdrill::cli {
@@ -42,16 +42,7 @@ std::string unknown_option(const Command& command, const std::string& word) {
 
 // "text, json or csv"
 std::string one_of(std::string_view choices) {
-  std::vector<std::string_view> all;
-  for (std::size_t at = 0; at < choices.size();) {
-    const std::size_t end = std::min(choices.find(' ', at), choices.size());
-    all.push_back(choices.substr(at, end - at));
-    at = end + 1;
-  }
-  std::string text(all.front());
-  for (std::size_t i = 1; i < all.size(); ++i)
-    text += fmt::format("{}{}", i + 1 == all.size() ? " or " : ", ", all[i]);
-  return text;
+  return report::all_of(pieces(choices, " "), " or ");
 }
 
 bool is_choice(const OptionRow& option, std::string_view value) {

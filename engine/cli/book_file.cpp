@@ -7,10 +7,8 @@
 #include <charconv>
 #include <set>
 
-#include "engine/cli/call.h"
 #include "engine/report/render.h"
 #include "grammar/calendar.h"
-#include "tables/folder.h"
 
 namespace landdrill::cli {
 namespace {
@@ -32,32 +30,33 @@ Result<Season> open_book(const Call& call, Season::Mode mode) {
   return Season::open(call.given.operands.front(), mode);
 }
 
-WishRead book_wish(const Call& call, std::size_t words) {
-  WishRead read;
+report::Typed<BookWish> book_wish(const Call& call, std::size_t words) {
+  BookWish wish;
   for (std::size_t i = words; i < call.given.operands.size(); ++i)
-    read.wish.words += (i == words ? "" : " ") + call.given.operands[i];
-  read.wish.event = call.given.value("--event");
-  read.wish.from = call.given.value("--from");
-  read.wish.until = call.given.value("--until");
-  read.wish.all_versions = call.given.has("--all");
-  for (const std::string* date : {&read.wish.from, &read.wish.until}) {
-    if (!date->empty() && !is_written_day(*date))
-      read.mistake = fmt::format(
-          "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", *date);
+    wish.words += (i == words ? "" : " ") + call.given.operands[i];
+  wish.event = call.given.value("--event");
+  wish.from = call.given.value("--from");
+  wish.until = call.given.value("--until");
+  wish.all_versions = call.given.has("--all");
+  for (const std::string& date : {wish.until, wish.from}) {
+    if (!date.empty() && !is_written_day(date))
+      return tl::unexpected(fmt::format(
+          "found the date \"{}\"; expected a day written year-month-day, such as 2026-05-09", date));
   }
-  if (read.mistake.empty() && !read.wish.until.empty() && read.wish.from > read.wish.until)
-    read.mistake = fmt::format("found --from {} and --until {}; expected --until to be the same day or later",
-                               read.wish.from, read.wish.until);
-  return read;
+  if (!wish.until.empty() && wish.from > wish.until)
+    return tl::unexpected(
+        fmt::format("found --from {} and --until {}; expected --until to be the same day or later", wish.from,
+                    wish.until));
+  return wish;
 }
 
 Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work) {
-  const WishRead read = book_wish(call);
-  if (!read.mistake.empty()) return misused(call, read.mistake);
+  const auto wish = book_wish(call);
+  if (!wish) return misused(call, wish.error());
   auto season = open_book(call, Season::Mode::read);
   if (!season) return refuse(call, season.error());
   const Book book(*season);
-  return work(book, read.wish);
+  return work(book, *wish);
 }
 
 Exit nothing_found(Call& call, const Book& book, const BookWish& wish) {
@@ -80,18 +79,17 @@ constexpr std::size_t most_lines = 200;
 constexpr std::string_view did_words[] = {"added", "new version", "already there"};
 
 report::BookLine added_line(const Block& block, const AddedBlock& one) {
-  report::BookLine line;
-  line.routine = block.routine;
-  line.event = block.event;
-  line.what = word_of(block.what);
-  line.date = block.date;
-  line.title = block.title;
-  line.version = std::to_string(one.version);
-  line.of_version = one.of_version;
-  line.routine_versions = one.routine_versions;
-  line.set = one.set;
-  line.did = did_words[static_cast<std::size_t>(one.did)];
-  return line;
+  return {.routine = block.routine,
+          .event = block.event,
+          .what = std::string(word_of(block.what)),
+          .date = block.date,
+          .title = block.title,
+          .version = std::to_string(one.version),
+          .of_version = one.of_version,
+          .routine_versions = one.routine_versions,
+          .set = one.set,
+          .kept_at = {},
+          .did = std::string(did_words[static_cast<std::size_t>(one.did)])};
 }
 
 }  // namespace
@@ -110,10 +108,7 @@ void tell_added(Call& call, const report::BookAdded& added) {
   constexpr std::size_t most_notes = 10;
   print_page(call, report::book_added_page(std::string(call.command.words), added));
   call.streams.say(fmt::format("landdrill: {}\n", in_words(added)));
-  for (std::size_t i = 0; i < std::min(most_notes, added.notes.size()); ++i)
-    call.streams.say(fmt::format("landdrill: {}\n", added.notes[i]));
-  if (added.notes.size() > most_notes)
-    call.streams.say(fmt::format("landdrill: and {} more such notes\n", added.notes.size() - most_notes));
+  say_notes(call, added.notes, most_notes);
 }
 
 int version_number(std::string_view text) {

@@ -8,22 +8,19 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/book.h"  // IWYU pragma: export
 #include "engine/season/swum_versions.h"     // IWYU pragma: export
 #include "grammar/diagnostics.h"
 #include "tables/folder.h"
-#include "tables/store/book.h"         // IWYU pragma: export
+#include "tables/store/book.h"  // IWYU pragma: export
 
 namespace landdrill::cli {
 
 Result<Season> open_book(const Call& call, Season::Mode mode);
 
-struct WishRead {
-  BookWish wish;
-  std::string mistake;  // what was asked for and cannot be; empty when all is well
-};
 // Heeds the operands from the place `words` on and those of the options that the command has.
-WishRead book_wish(const Call& call, std::size_t words = 1);
+report::Typed<BookWish> book_wish(const Call& call, std::size_t words = 1);
 // Opens the book to read, reads the wish and does the work, or says why not.
 Exit with_book(Call& call, const std::function<Exit(const Book&, const BookWish&)>& work);
 // Says that the book has nothing of that, and which events it has when one was asked for in vain; Exit::ok.

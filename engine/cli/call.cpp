@@ -30,6 +30,16 @@ int page_width(int descriptor) {
 
 }  // namespace
 
+std::vector<std::string> pieces(std::string_view text, std::string_view between) {
+  std::vector<std::string> all;
+  for (std::size_t at = 0; at <= text.size() && !text.empty();) {
+    const std::size_t end = std::min(text.find(between, at), text.size());
+    all.emplace_back(text.substr(at, end - at));
+    at = end + between.size();
+  }
+  return all;
+}
+
 Exit misused(Call& call, const std::string& mistake) {
   call.streams.say(fmt::format("landdrill {}: {}\n", call.command.words, mistake));
   return Exit::usage;
@@ -38,6 +48,13 @@ Exit misused(Call& call, const std::string& mistake) {
 Exit refuse(Call& call, const Trouble& trouble) {
   call.streams.say("landdrill: " + to_string(trouble));
   return Exit::environment;
+}
+
+void say_notes(Call& call, const std::vector<std::string>& notes, std::size_t most) {
+  for (std::size_t i = 0; i < std::min(most, notes.size()); ++i)
+    call.streams.say(fmt::format("landdrill: {}\n", notes[i]));
+  if (notes.size() > most)
+    call.streams.say(fmt::format("landdrill: and {} more such notes\n", notes.size() - most));
 }
 
 report::TextWish page_wish(const Call& call) {
@@ -53,14 +70,9 @@ report::Format format_of(const Call& call) {
   return typed == "csv" ? report::Format::csv : typed == "json" ? report::Format::json : report::Format::text;
 }
 
-report::JsonLayout layout_of(std::size_t pages) {
-  return pages > 1 ? report::JsonLayout::one_line : report::JsonLayout::indented;
-}
-
-void print_page(Call& call, const report::Page& page, report::JsonLayout layout) {
-  const report::Format format = format_of(call);
-  call.streams.out.write(format == report::Format::json ? render_json(page, layout)
-                                                        : render(page, format, page_wish(call)));
+void print_page(Call& call, const report::Page& page, bool one_of_many) {
+  const auto layout = one_of_many ? report::JsonLayout::one_line : report::JsonLayout::indented;
+  call.streams.out.write(render(page, format_of(call), page_wish(call), layout));
 }
 
 }  // namespace landdrill::cli

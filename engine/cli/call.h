@@ -72,15 +72,17 @@ struct Call {
 Exit misused(Call& call, const std::string& mistake);
 // Prints a trouble; Exit::environment.
 Exit refuse(Call& call, const Trouble& trouble);
+// The first `most` of them, and how many more there are.
+void say_notes(Call& call, const std::vector<std::string>& notes, std::size_t most);
 
 report::TextWish page_wish(const Call& call);
 // Of a command with --format.
 report::Format format_of(const Call& call);
-// Several objects stand one a line.
-report::JsonLayout layout_of(std::size_t pages);
-// As it is asked for. `layout`: of JSON.
-void print_page(Call& call, const report::Page& page,
-                report::JsonLayout layout = report::JsonLayout::indented);
+// As it is asked for. As JSON, one of many stands in one line.
+void print_page(Call& call, const report::Page& page, bool one_of_many = false);
+
+// "text json", " " -> {"text", "json"}; none of an empty text.
+std::vector<std::string> pieces(std::string_view text, std::string_view between);
 
 // The functions of the command table, one file each in commands/.
 Exit score(Call& call);

@@ -68,8 +68,7 @@ bool all_readable(Call& call, const std::vector<std::string>& files) {
   return troubles.empty();
 }
 
-Exit with_sheets(Call& call, CallSheets& sheets,
-                 const std::function<Exit(SheetReader&, Messages&)>& tell) {
+Exit with_sheets(Call& call, CallSheets& sheets, const std::function<Exit(SheetReader&, Messages&)>& tell) {
   if (!all_readable(call, call.given.operands)) return Exit::environment;
   Messages messages(call.streams);
   Exit worst = Exit::ok;

@@ -51,9 +51,7 @@ inline constexpr OperandRow words_operand = {"WORDS", "words of the title of a r
 extern const std::vector<Command> sheet_commands;
 // rows_of_sets.cpp: value sets in folders, and in a season file.
 extern const std::vector<Command> set_commands;
-// rows_of_book.cpp: what the club swam, kept in the season file.
+// rows_of_book.cpp: what the club swam, kept in the season file, and practice for officials.
 extern const std::vector<Command> book_commands;
-// rows_of_practice.cpp: practice for officials.
-extern const std::vector<Command> practice_commands;
 
 }  // namespace landdrill::cli

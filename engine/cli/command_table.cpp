@@ -55,8 +55,7 @@ const std::vector<Command> other_commands = {
 const std::vector<Command>& commands() {
   static const std::vector<Command> all = [] {
     std::vector<Command> rows;
-    for (const auto* part :
-         {&sheet_commands, &set_commands, &book_commands, &practice_commands, &other_commands})
+    for (const auto* part : {&sheet_commands, &set_commands, &book_commands, &other_commands})
       rows.insert(rows.end(), part->begin(), part->end());
     return rows;
   }();

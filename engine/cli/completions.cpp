@@ -5,7 +5,6 @@
 
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
-#include "engine/cli/help.h"
 #include "tables/columns.h"
 
 namespace landdrill::cli {

@@ -1,10 +1,6 @@
-#include "engine/cli/help.h"
-
+// The command table as text.
 #include <fmt/format.h>
 
-#include <algorithm>
-
-#include "engine/cli/arguments.h"
 #include "engine/cli/call.h"
 #include "engine/cli/command_table.h"
 #include "engine/report/width.h"
@@ -12,11 +8,19 @@
 namespace landdrill::cli {
 namespace {
 
+constexpr int help_width = 80;
+
 // Two columns: what is typed, and what it means, wrapped under itself.
 std::string row(std::string_view typed, std::string_view means, std::size_t column) {
-  const std::string text = wrapped(means, column);
-  if (typed.size() + 4 > column) return fmt::format("  {}\n{}", typed, text);
-  return fmt::format("  {:<{}}{}", typed, column - 2, std::string_view(text).substr(column));
+  if (typed.size() + 4 > column)
+    return fmt::format("  {}\n{}", typed, report::paragraph(std::string(column, ' '), means, help_width));
+  return report::paragraph(fmt::format("  {:<{}}", typed, column - 2), means, help_width);
+}
+
+std::string wrapped(std::string_view text) {
+  std::string result;
+  for (const std::string& line : pieces(text, "\n")) result += report::paragraph("", line, help_width);
+  return result;
 }
 
 std::string command_rows(const std::vector<const Command*>& rows) {
@@ -25,16 +29,10 @@ std::string command_rows(const std::vector<const Command*>& rows) {
   return text;
 }
 
-bool in_a_group(const Command& command) {
-  return std::any_of(groups().begin(), groups().end(), [&](const Group& one) {
-    return command.words.substr(0, command.words.find(' ')) == one.word;
-  });
-}
-
 std::vector<const Command*> in_no_group() {
   std::vector<const Command*> found;
   for (const Command* command : shown_commands())
-    if (!in_a_group(*command)) found.push_back(command);
+    if (command->words.find(' ') == std::string_view::npos) found.push_back(command);
   return found;
 }
 
@@ -68,17 +66,6 @@ std::string exit_section() {
 
 }  // namespace
 
-std::string wrapped(std::string_view text, std::size_t indent, std::size_t width) {
-  std::string result;
-  while (!text.empty()) {
-    const std::size_t end = std::min(text.find('\n'), text.size());
-    for (const std::string& line : report::wrap(text.substr(0, end), static_cast<int>(width - indent)))
-      result += line.empty() ? "\n" : std::string(indent, ' ') + line + "\n";
-    text.remove_prefix(std::min(end + 1, text.size()));
-  }
-  return result;
-}
-
 std::string overview() {
   return "landdrill works a routine's score out on dry land.\n\nSheets\n" + command_rows(in_no_group()) +
          rows_of_groups() + "\nStart with\n  landdrill score FILE\n  landdrill help COMMAND\n" +
@@ -94,8 +81,8 @@ std::string group_help(std::string_view word) {
 }
 
 std::string command_help(const Command& command) {
-  std::string text = wrapped(synopsis(command), 0) + fmt::format("\n  {}\n", command.summary);
-  if (!command.story.empty()) text += "\n" + wrapped(command.story, 0);
+  std::string text = wrapped(synopsis(command)) + fmt::format("\n  {}\n", command.summary);
+  if (!command.story.empty()) text += "\n" + wrapped(command.story);
   return text + "\n" + operands_and_options(command) + examples(command) + exit_section();
 }
 
@@ -135,11 +122,7 @@ std::string escaped(std::string_view text) {
 
 std::string paragraphs(std::string_view story) {
   std::string text;
-  while (!story.empty()) {
-    const std::size_t end = std::min(story.find("\n\n"), story.size());
-    text += fmt::format(".PP\n{}\n", escaped(story.substr(0, end)));
-    story.remove_prefix(std::min(end + 2, story.size()));
-  }
+  for (const std::string& one : pieces(story, "\n\n")) text += fmt::format(".PP\n{}\n", escaped(one));
   return text;
 }
 

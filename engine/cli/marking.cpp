@@ -10,8 +10,6 @@
 #include <cstdlib>
 #include <utility>
 
-#include "engine/judging/practice.h"
-#include "tables/store/practice_book.h"
 #include "tables/value_set.h"
 
 namespace landdrill::cli {
@@ -83,15 +81,11 @@ class Keyboard {
         return Heard::line;
       }
       if (ended_) return end_of_input();
-      switch (wait(deadline)) {
-        case Ready::input:
-          read_some();
-          break;
-        case Ready::time_is_up:
-          forget();
-          return Heard::too_late;
-        case Ready::signal:
-          break;
+      const int ready = wait(deadline);
+      if (ready > 0) read_some();
+      if (ready == 0) {
+        forget();
+        return Heard::too_late;
       }
     }
   }
@@ -99,8 +93,6 @@ class Keyboard {
   std::string line;
 
  private:
-  enum class Ready { input, time_is_up, signal };
-
   std::optional<Heard> signalled() {
     if (std::exchange(was_interrupted, 0) != 0) return Heard::interrupted;
     if (std::exchange(was_continued, 0) == 0) return std::nullopt;
@@ -108,16 +100,16 @@ class Keyboard {
     return Heard::back_again;
   }
 
-  Ready wait(std::optional<Clock::time_point> deadline) const {
+  // As ppoll says it: above 0 there is input, at 0 the time is up, below it was a signal.
+  int wait(std::optional<Clock::time_point> deadline) const {
     timespec left{};
     if (deadline) {
       const Clock::duration remaining = *deadline - Clock::now();
-      if (remaining <= Clock::duration::zero()) return Ready::time_is_up;
+      if (remaining <= Clock::duration::zero()) return 0;
       left = time_left(remaining);
     }
     pollfd input{0, POLLIN, 0};
-    const int ready = ppoll(&input, 1, deadline ? &left : nullptr, &mask_before_);
-    return ready > 0 ? Ready::input : ready == 0 ? Ready::time_is_up : Ready::signal;
+    return ppoll(&input, 1, deadline ? &left : nullptr, &mask_before_);
   }
 
   Heard end_of_input() {

@@ -1,7 +1,10 @@
-// The dialogue of a practice session: asks for a mark, line by line, and keeps each at once.
+// What the commands of practice share: the dialogue of a session, which asks for a mark, line by line, and keeps each at
+// once; and whose marks, how a session is told, the present day (practice_list.cpp).
 //
 //   Marking marking{session, tasks, "landdrill practice start ... --session 2"};
 //   mark(call, practice, marking);      // Exit::ok, also when she paused: then marking.finished is false
+//   tell_practice(call, session, *tasks.of(session));      // prints her marks beside the panel's
+//   today()                                                // "2026-05-09"
 #pragma once
 
 #include <string>
@@ -9,6 +12,7 @@
 
 #include "engine/cli/call.h"
 #include "engine/judging/practice.h"
+#include "engine/report/pages/asked.h"
 #include "tables/store/practice_book.h"
 
 namespace landdrill::cli {
@@ -24,5 +28,15 @@ Exit mark(Call& call, PracticeBook& book, Marking& marking);
 
 // Ends the program as Ctrl-C does, so that a shell sees that it was.
 [[noreturn]] void end_as_interrupted();
+
+// Whose marks: what --name says.
+report::Typed<std::string> name_of_trainee(const Call& call);
+
+// In the format that the call asks for, where it may.
+void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks);
+
+// Of the clock here or of UTC, the later of the two: for telling what cannot have happened yet. LANDDRILL_TODAY takes its
+// place, for tests.
+std::string today();
 
 }  // namespace landdrill::cli

@@ -4,7 +4,6 @@
 #include <array>
 
 #include "engine/report/figures.h"
-#include "engine/report/render.h"
 #include "engine/report/width.h"
 
 namespace landdrill::report {

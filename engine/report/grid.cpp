@@ -21,16 +21,6 @@ void trim_right(std::string& line) {
   line.erase(line.find_last_not_of(' ') + 1);
 }
 
-void add_blanks(int count, std::string& text) {
-  text.append(static_cast<std::size_t>(std::max(0, count)), ' ');
-}
-
-std::string blanks(int count) {
-  std::string text;
-  add_blanks(count, text);
-  return text;
-}
-
 }  // namespace
 
 void Grid::add(std::vector<std::string> cells, Look look) {
@@ -112,7 +102,7 @@ void Grid::add_line(const std::vector<std::string_view>& cells, const std::vecto
                              : widths[i].all - widths[i].behind - width_of(cell.substr(0, point_in(cell)));
     }
     before = std::max(0, before);
-    add_blanks(blank + before, page);
+    page.append(static_cast<std::size_t>(blank + before), ' ');
     page += cell;
     blank = std::max(0, widths[i].all - before - width);
   }
@@ -144,12 +134,12 @@ std::string Grid::headings(const std::vector<Width>& widths) const {
   for (std::size_t i = 0; i < columns_.size(); ++i) {
     const PageColumn& column = columns_[i];
     const bool first = i == 0 || columns_[i - 1].group != column.group;
-    names += blanks(gap_before(i));
+    names += pad("", gap_before(i));
     if (first && !column.group.empty())
-      groups = pad(groups + blanks(gap_before(i)), width_of(names)) + column.group;
+      groups = pad(groups + pad("", gap_before(i)), width_of(names)) + column.group;
     const std::string heading = cut(plain(column.heading), widths[i].all);
     const int before = column.align == Align::amount ? widths[i].all - width_of(heading) : 0;
-    names += pad(blanks(before) + heading, widths[i].all);
+    names += pad(pad("", before) + heading, widths[i].all);
   }
   trim_right(groups);
   trim_right(names);

@@ -33,10 +33,6 @@ struct TextWish {
 };
 inline constexpr std::string_view bullet = "  - ";  // before one of several sentences
 
-enum class Format { text, csv, json };
-// `wish` is for text alone.
-std::string render(const Page& page, Format format, const TextWish& wish);
-
 std::string render_text(const Page& page, const TextWish& wish);
 
 // indented: for people's eyes too. one_line: one text a line, for streams of many sheets. Both end in a newline, have
@@ -50,5 +46,10 @@ std::string csv_header(const Page& page);
 std::string csv_rows(const Page& page);
 // `texts` as one row, each made safe and quoted where needed; ends in "\n".
 std::string csv_row(const std::vector<std::string_view>& texts);
+
+enum class Format { text, csv, json };
+// `wish` is for text alone, `layout` for JSON.
+std::string render(const Page& page, Format format, const TextWish& wish,
+                   JsonLayout layout = JsonLayout::indented);
 
 }  // namespace landdrill::report

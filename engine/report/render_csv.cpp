@@ -50,17 +50,13 @@ class CsvRows {
     for (const PagePart& part : parts.all()) {
       if (const auto* section = std::get_if<Section>(&part.what)) add(section->inside, around);
       if (const auto* table = std::get_if<PageTable>(&part.what); table != nullptr && table->in_csv)
-        add(*table, around);
+        for (const PageRow& row : table->rows)
+          if (is_for_programs(row.seen)) add(*table, row, around);
     }
   }
   std::string text() && { return std::move(text_); }
 
  private:
-  void add(const PageTable& table, const Facts& around) {
-    for (const PageRow& row : table.rows)
-      if (is_for_programs(row.seen)) add(table, row, around);
-  }
-
   void add(const PageTable& table, const PageRow& row, const Facts& around) {
     std::vector<std::string> cells(columns_.size());
     const auto put = [&](std::string_view key, const Entry& cell) {

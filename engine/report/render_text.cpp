@@ -83,60 +83,55 @@ std::string step_words(const Step& step) {
 class TreeLines {
  public:
   explicit TreeLines(const TextWish& wish) : width_(wish.width), colour_(wish.colour) {}
-  void tell(const Step& step, int depth);
-  std::string result(std::string_view set) const;
+
+  void tell(const Step& step, int depth) {
+    const std::string value = step.value.empty() ? "" : ": " + step.value;
+    const std::string remark = step.remark.empty() ? "" : " (" + step.remark + ")";
+    line(depth, "", step_words(step) + value + remark, depth == 0 ? Look::total : Look::usual);
+    if (!step.rule.empty()) line(depth + 1, "= ", step.rule);
+    for (const Provenance& row : step.rows) {
+      const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;
+      const std::string key = known ? "" : " " + row.key + ",";
+      line(depth + 1, "from ",
+           std::string(row.table) + ".csv" + key + " line " + std::to_string(row.line) + " [" +
+               std::to_string(source_number(row)) + "]");
+    }
+    for (const Step& input : step.inputs) tell(input, depth + 1);
+  }
+
+  std::string result(std::string_view set) const {
+    if (sources_.empty()) return lines_;
+    std::string result =
+        lines_ + "\n" + paragraph("", "Where the values of " + plain(set) + " are from", width_);
+    for (std::size_t i = 0; i < sources_.size(); ++i) {
+      const auto& [status, source] = sources_[i];
+      const std::string number = "  [" + std::to_string(i + 1) + "] ";
+      result += paragraph(number, std::string(word_of(status)) + ": " + plain(source), width_);
+    }
+    return result;
+  }
 
  private:
-  void line(int depth, std::string_view start, std::string_view text, Look look = Look::usual);
-  std::size_t source_number(const Provenance& row);
+  void line(int depth, std::string_view start, std::string_view text, Look look = Look::usual) {
+    const std::string indent(static_cast<std::size_t>(std::min(2 * depth, deepest_indent)), ' ');
+    const std::string whole = paragraph(indent + std::string(start), plain(text), width_);
+    lines_ += colour_ ? coloured(whole, look) : whole;
+  }
+
+  // The place of a source in the list below the tree: the same words are not printed under every row.
+  std::size_t source_number(const Provenance& row) {
+    const std::pair<Status, std::string_view> source{row.status, row.source};
+    const auto at = std::find(sources_.begin(), sources_.end(), source);
+    const std::size_t number = static_cast<std::size_t>(at - sources_.begin()) + 1;
+    if (at == sources_.end()) sources_.push_back(source);
+    return number;
+  }
 
   int width_;
   bool colour_;
   std::string lines_;
   std::vector<std::pair<Status, std::string_view>> sources_;
 };
-
-void TreeLines::line(int depth, std::string_view start, std::string_view text, Look look) {
-  const std::string indent(static_cast<std::size_t>(std::min(2 * depth, deepest_indent)), ' ');
-  const std::string whole = paragraph(indent + std::string(start), plain(text), width_);
-  lines_ += colour_ ? coloured(whole, look) : whole;
-}
-
-// The place of a source in the list below the tree: the same words are not printed under every row.
-std::size_t TreeLines::source_number(const Provenance& row) {
-  const std::pair<Status, std::string_view> source{row.status, row.source};
-  const auto at = std::find(sources_.begin(), sources_.end(), source);
-  const std::size_t number = static_cast<std::size_t>(at - sources_.begin()) + 1;
-  if (at == sources_.end()) sources_.push_back(source);
-  return number;
-}
-
-void TreeLines::tell(const Step& step, int depth) {
-  const std::string value = step.value.empty() ? "" : ": " + step.value;
-  const std::string remark = step.remark.empty() ? "" : " (" + step.remark + ")";
-  line(depth, "", step_words(step) + value + remark, depth == 0 ? Look::total : Look::usual);
-  if (!step.rule.empty()) line(depth + 1, "= ", step.rule);
-  for (const Provenance& row : step.rows) {
-    const bool known = row.key.empty() || step.label.find(row.key) != std::string::npos;
-    const std::string key = known ? "" : " " + row.key + ",";
-    line(depth + 1, "from ",
-         std::string(row.table) + ".csv" + key + " line " + std::to_string(row.line) + " [" +
-             std::to_string(source_number(row)) + "]");
-  }
-  for (const Step& input : step.inputs) tell(input, depth + 1);
-}
-
-std::string TreeLines::result(std::string_view set) const {
-  if (sources_.empty()) return lines_;
-  std::string result =
-      lines_ + "\n" + paragraph("", "Where the values of " + plain(set) + " are from", width_);
-  for (std::size_t i = 0; i < sources_.size(); ++i) {
-    const auto& [status, source] = sources_[i];
-    const std::string number = "  [" + std::to_string(i + 1) + "] ";
-    result += paragraph(number, std::string(word_of(status)) + ": " + plain(source), width_);
-  }
-  return result;
-}
 
 std::string tree_text(const Tree& tree, const TextWish& wish) {
   TreeLines lines(wish);
@@ -162,8 +157,8 @@ class TextPage {
 
   void operator()(const Title& title) {
     const std::string words = plain(title.text);
-    const int longest = std::max(1, std::min(width_of(words), wish_.width));
-    put(bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(longest), '=') + "\n");
+    const int line = std::max(1, std::min(width_of(words), wish_.width));
+    put(bold(paragraph("", words, wish_.width)) + std::string(static_cast<std::size_t>(line), '=') + "\n");
   }
   void operator()(const Heading& heading) { put(bold(paragraph("", plain(heading.text), wish_.width))); }
   void operator()(const Sentence& one) { put(paragraph(one.first, plain(one.text), wish_.width)); }
@@ -214,9 +209,9 @@ std::string render_text(const Page& page, const TextWish& asked) {
   return std::move(text).text();
 }
 
-std::string render(const Page& page, Format format, const TextWish& wish) {
+std::string render(const Page& page, Format format, const TextWish& wish, JsonLayout layout) {
   if (format == Format::csv) return render_csv(page);
-  return format == Format::json ? render_json(page) : render_text(page, wish);
+  return format == Format::json ? render_json(page, layout) : render_text(page, wish);
 }
 
 }  // namespace landdrill::report

@@ -9,7 +9,7 @@
 #include <cstdio>
 
 #include "engine/chances/forecast.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/outside/draws.h"
 #include "tests/outside/made_up_routines.h"
 

@@ -16,6 +16,10 @@
 namespace landdrill {
 namespace {
 
+double below(const Odds& odds, Decimal value) {
+  return odds.whole() - odds.at_least(value);
+}
+
 using kit::number;
 
 PanelRule panel(int judges, int drop_low, int drop_high, const char* step) {
@@ -45,7 +49,7 @@ void check_order_statistic(int judges, int r, const char* step) {
   const Odds mark = mark_odds(rule, number("7.3"), number("0.6"));
   const Odds kept = kept_odds(rule, mark);
   for (const Odds::Case& one : mark.cases()) {
-    const double f = mark.below(one.value + rule.step), reached = kept.below(one.value + rule.step);
+    const double f = below(mark, one.value + rule.step), reached = below(kept, one.value + rule.step);
     const double beta = f < 1 ? boost::math::ibeta(r, judges - r + 1, f) : 1.0;
     EXPECT_NEAR(reached, beta, 1e-13) << judges << " " << r << " " << one.value.text();
     EXPECT_NEAR(reached, binomial_sum(judges, r, f), 1e-13);
@@ -76,7 +80,7 @@ TEST(OrderStatistics, OfTwoHighAndTwoLowDroppedAddUpInTheMean) {
   double mean = 0;
   for (int r = 3; r <= 5; ++r) {
     for (const Odds::Case& one : mark.cases()) {
-      const double f = std::min(1.0, mark.below(one.value));
+      const double f = std::min(1.0, below(mark, one.value));
       mean += 0.5 * (one.value > number("0") ? 1 - boost::math::ibeta(r, 8 - r, f) : 0);
     }
   }

@@ -9,10 +9,9 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/judging/lessons.h"
-#include "engine/report/obstacle_words.h"
-#include "engine/report/pages/lessons.h"
-#include "engine/report/pages/progress.h"
+#include "engine/report/pages/book.h"
 #include "engine/report/render.h"
+#include "engine/report/sentences.h"
 #include "engine/routine/routine.h"
 #include "engine/score/account.h"
 #include "engine/season/kept_sheets.h"
@@ -53,8 +52,8 @@ std::string note_of(const PanelScore& score) {
 
 report::BookScore score_line(const KeptBlock& version, PanelScore score) {
   std::string note = note_of(score);
-  return {version.routine,        version.event, "panel",      std::move(score.date),
-          std::move(score.title), version.set,   score.totals, std::move(note)};
+  return {version.routine, version.event, std::move(score.date), std::move(score.title),
+          version.set,     score.totals,  std::move(note)};
 }
 
 // One after the other, with an empty line between them.
@@ -134,16 +133,6 @@ std::vector<Lesson> lessons_of(const Swum& swum) {
   return all;
 }
 
-Exit print_lessons(Call& call, const std::vector<Lesson>& all, Exit worst) {
-  std::optional<OneRoutine> sheet;
-  if (call.given.has("--sheet")) {
-    sheet.emplace(call, std::string(call.given.value("--sheet")));
-    if (!*sheet) return sheet->exit();
-  }
-  print_page(call, report::lessons_page(all, sheet ? &sheet->routine() : nullptr));
-  return worst;
-}
-
 }  // namespace
 
 Exit book_lessons(Call& call) {
@@ -151,8 +140,13 @@ Exit book_lessons(Call& call) {
   const auto take = [&](const KeptBlock&, std::vector<Lesson> lessons) {
     std::move(lessons.begin(), lessons.end(), std::back_inserter(all));
   };
-  return with_swum(call, lessons_of, take,
-                   [&](const Book&, const BookWish&, Exit worst) { return print_lessons(call, all, worst); });
+  return with_swum(call, lessons_of, take, [&](const Book&, const BookWish&, Exit worst) {
+    std::optional<OneRoutine> sheet;
+    if (call.given.has("--sheet")) sheet.emplace(call, std::string(call.given.value("--sheet")));
+    if (sheet && !*sheet) return sheet->exit();
+    print_page(call, report::lessons_page(learn(all), back_test(all), sheet ? &sheet->routine() : nullptr));
+    return worst;
+  });
 }
 
 // How the routines of the season book went over time.

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
@@ -27,12 +28,6 @@ Exit print_judges(Call& call, const report::Answer& answer, Exit worst) {
   else if (worst == Exit::ok)
     call.streams.say(fmt::format("landdrill: {}\n", answer.error()));
   return worst;
-}
-
-std::vector<MeetView> views_of(const Meets& meets) {
-  std::vector<MeetView> views;
-  for (const Meet* meet : meets.by_date()) views.push_back(view_of(*meet));
-  return views;
 }
 
 // A panel that comes again, as when a file is named twice, is counted once.
@@ -60,13 +55,7 @@ class SeenPanels {
     }
     return panels;
   }
-  void tell() const {
-    constexpr std::size_t most = 5;
-    for (std::size_t i = 0; i < std::min(most, notes_.size()); ++i)
-      call_.streams.say(fmt::format("landdrill: {}\n", notes_[i]));
-    if (notes_.size() > most)
-      call_.streams.say(fmt::format("landdrill: and {} more such notes\n", notes_.size() - most));
-  }
+  void tell() const { say_notes(call_, notes_, 5); }
 
  private:
   void note(const SatPanel& panel, std::string_view what) {
@@ -100,7 +89,7 @@ Exit judges(Call& call) {
 }
 
 Exit book_judges(Call& call) {
-  Meets meets(call.given.has("--same-judges"));
+  std::vector<SatPanel> all;
   const auto sat = [](const Swum& swum) {
     const Routine& routine = *swum.kept.sheet.routine();
     std::vector<SatPanel> panels;
@@ -108,10 +97,10 @@ Exit book_judges(Call& call) {
     return panels;
   };
   const auto take = [&](const KeptBlock&, std::vector<SatPanel> panels) {
-    for (SatPanel& panel : panels) meets.add(std::move(panel));
+    std::move(panels.begin(), panels.end(), std::back_inserter(all));
   };
   return with_swum(call, sat, take, [&](const Book&, const BookWish&, Exit worst) {
-    return print_judges(call, report::judges(call.given, views_of(meets)), worst);
+    return print_judges(call, report::judges(call.given, std::move(all)), worst);
   });
 }
 

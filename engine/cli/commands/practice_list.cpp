@@ -1,15 +1,20 @@
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
+#include <cstdlib>
+#include <ctime>
 
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
-#include "engine/cli/trainee.h"
+#include "engine/cli/marking.h"
 #include "engine/judging/practice.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/practice.h"
 #include "engine/report/render.h"
 #include "engine/season/practice_tasks.h"
+#include "grammar/calendar.h"
 #include "grammar/diagnostics.h"
 #include "grammar/span.h"
 #include "tables/folder.h"
@@ -18,6 +23,39 @@
 #include "tables/trainee_name.h"
 
 namespace landdrill::cli {
+
+report::Typed<std::string> name_of_trainee(const Call& call) {
+  if (!call.given.has("--name"))
+    return tl::unexpected<std::string>("--name NAME is missing: whose marks are these?");
+  auto name = trainee_name(call.given.value("--name"));
+  if (name) return std::move(*name);
+  return tl::unexpected(fmt::format("found {}; expected {}", name.error().found, name.error().expected));
+}
+
+void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
+  const ComparedMarks all = compared_marks(tasks, session);
+  const PracticeReport report = practice_report(all.tasks, all.done);
+  print_page(call,
+             report::practice_page({session.wish.trainee, session.started_at, all.tasks, all.done, &report}));
+}
+
+namespace {
+
+std::string as_day(const std::tm& time) {
+  return fmt::format("{:04}-{:02}-{:02}", time.tm_year + 1900, time.tm_mon + 1, time.tm_mday);
+}
+
+}  // namespace
+
+std::string today() {
+  const char* const said = std::getenv("LANDDRILL_TODAY");
+  if (said != nullptr && is_written_day(said)) return said;
+  const std::time_t now = std::time(nullptr);
+  std::tm here{}, universal{};
+  localtime_r(&now, &here);
+  gmtime_r(&now, &universal);
+  return std::max(as_day(here), as_day(universal));
+}
 
 // Practice marks as lists: added from a spreadsheet, listed by session, exported again.
 
@@ -40,9 +78,9 @@ class AddingPractice {
 
   Exit add() {
     if (call_.given.has("--name")) {
-      TraineeNamed named = name_of_trainee(call_);
-      if (!named.mistake.empty()) return misused(call_, named.mistake);
-      name_ = std::move(named.name);
+      const auto named = name_of_trainee(call_);
+      if (!named) return misused(call_, named.error());
+      name_ = *named;
     }
     const std::vector<std::string> files(call_.given.operands.begin() + 1, call_.given.operands.end());
     if (!all_readable(call_, files)) return Exit::environment;
@@ -131,9 +169,9 @@ Exit with_sessions(Call& call, Work work) {
   if (!sessions) return refuse(call, sessions.error());
   std::string name;
   if (call.given.has("--name")) {
-    const TraineeNamed named = name_of_trainee(call);
-    if (!named.mistake.empty()) return misused(call, named.mistake);
-    name = named.name;
+    const auto named = name_of_trainee(call);
+    if (!named) return misused(call, named.error());
+    name = *named;
     std::erase_if(*sessions,
                   [&](const PracticeSession& one) { return !same_trainee(one.wish.trainee, name); });
   }
@@ -189,42 +227,38 @@ Exit practice_export(Call& call) {
 namespace {
 
 // The finished session that --session names, otherwise the last.
-struct ChosenSession {
-  const PracticeSession* session = nullptr;
-  std::string mistake;
-};
-ChosenSession chosen_session(const Call& call, const std::vector<PracticeSession>& sessions) {
-  if (!call.given.has("--session")) return {&sessions.back(), {}};
+report::Typed<const PracticeSession*> chosen_session(const Call& call,
+                                                     const std::vector<PracticeSession>& sessions) {
+  if (!call.given.has("--session")) return &sessions.back();
   const std::string wanted(call.given.value("--session"));
-  const std::string& trainee = sessions.front().wish.trainee;
-  std::vector<std::size_t> found;
-  for (std::size_t i = 0; i < sessions.size(); ++i)
-    if (std::to_string(sessions[i].number) == wanted || sessions[i].started_at.substr(0, 10) == wanted)
-      found.push_back(i);
-  if (found.size() == 1) return {&sessions[found.front()], {}};
-  if (found.empty())
-    return {nullptr,
-            fmt::format("found --session {}; expected the number or the day of a finished session: see "
+  const PracticeSession* found = nullptr;
+  std::vector<int> numbers;
+  for (const PracticeSession& one : sessions) {
+    if (std::to_string(one.number) != wanted && one.started_at.substr(0, 10) != wanted) continue;
+    found = &one;
+    numbers.push_back(one.number);
+  }
+  if (numbers.size() == 1) return found;
+  return tl::unexpected(
+      numbers.empty()
+          ? fmt::format("found --session {}; expected the number or the day of a finished session: see "
                         "`landdrill practice list`",
-                        wanted)};
-  std::string numbers;
-  for (const std::size_t i : found)
-    numbers += fmt::format("{}{}", numbers.empty() ? "" : ", ", sessions[i].number);
-  return {nullptr, fmt::format("{} has several sessions of {}: name one of {} by its number", trainee, wanted,
-                               numbers)};
+                        wanted)
+          : fmt::format("{} has several sessions of {}: name one of {} by its number", found->wish.trainee,
+                        wanted, fmt::join(numbers, ", ")));
 }
 
 }  // namespace
 
 Exit practice_report(Call& call) {
-  const TraineeNamed named = name_of_trainee(call);
-  if (!named.mistake.empty()) return misused(call, named.mistake);
+  const auto named = name_of_trainee(call);
+  if (!named) return misused(call, named.error());
   auto season = open_book(call, Season::Mode::read);
   if (!season) return refuse(call, season.error());
   const Book book(*season);
   const PracticeBook practice(*season);
   BookTasks tasks(book);
-  const auto known_as = practice.known_as(named.name);
+  const auto known_as = practice.known_as(*named);
   if (!known_as) return refuse(call, known_as.error());
   const std::string& trainee = *known_as;
   const auto sessions = practice.finished(trainee);
@@ -232,11 +266,11 @@ Exit practice_report(Call& call) {
   if (sessions->empty())
     return misused(call, fmt::format("{} has no finished session in this book", trainee));
   if (!call.given.has("--curve")) {
-    const ChosenSession chosen = chosen_session(call, *sessions);
-    if (chosen.session == nullptr) return misused(call, chosen.mistake);
-    const auto of_this = tasks.of(*chosen.session);
+    const auto chosen = chosen_session(call, *sessions);
+    if (!chosen) return misused(call, chosen.error());
+    const auto of_this = tasks.of(**chosen);
     if (!of_this) return refuse(call, of_this.error());
-    tell_practice(call, *chosen.session, *of_this);
+    tell_practice(call, **chosen, *of_this);
     return Exit::ok;
   }
   std::vector<PracticeReport> reports;

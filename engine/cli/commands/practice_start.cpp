@@ -8,8 +8,8 @@
 #include "engine/cli/book_file.h"
 #include "engine/cli/call.h"
 #include "engine/cli/marking.h"
-#include "engine/cli/trainee.h"
 #include "engine/judging/practice.h"
+#include "engine/report/pages/asked.h"
 #include "engine/report/pages/practice.h"
 #include "engine/season/practice_tasks.h"
 #include "grammar/words.h"
@@ -19,41 +19,36 @@
 namespace landdrill::cli {
 namespace {
 
-// A whole number of at least 1, or `otherwise`; a mistake in words when it is none.
-std::optional<int> whole(const Call& call, std::string_view option, int otherwise, std::string& mistake) {
+// A whole number of at least 1, or `otherwise`.
+report::Typed<int> whole(const Call& call, std::string_view option, int otherwise) {
   const std::string text(call.given.value(option));
   if (text.empty()) return otherwise;
   if (text.size() <= 6 && text.find_first_not_of("0123456789") == text.npos && std::stoi(text) >= 1)
     return std::stoi(text);
-  mistake = fmt::format("found {} {}; expected a whole number, 1 or more", option, text);
-  return std::nullopt;
+  return tl::unexpected(fmt::format("found {} {}; expected a whole number, 1 or more", option, text));
 }
 
 struct Wished {
   BookWish panels;
   std::string trainee;
-  int tasks = 12;
+  std::size_t tasks = 0;
   std::optional<int> seconds;
   std::uint64_t seed = 0;
-  std::string mistake;
 };
 
-Wished wished(const Call& call) {
-  Wished wish;
-  WishRead read = book_wish(call);
-  wish.mistake = read.mistake;
-  wish.panels = read.wish;
-  TraineeNamed named = name_of_trainee(call);
-  wish.trainee = std::move(named.name);
-  if (!named.mistake.empty()) wish.mistake = std::move(named.mistake);
-  wish.tasks = whole(call, "--lines", wish.tasks, wish.mistake).value_or(1);
-  if (call.given.has("--seconds")) wish.seconds = whole(call, "--seconds", 1, wish.mistake);
-  if (call.given.has("--seed")) {
-    wish.seed = static_cast<std::uint64_t>(whole(call, "--seed", 1, wish.mistake).value_or(1));
-  } else {
-    std::random_device dice;
-    wish.seed = (static_cast<std::uint64_t>(dice()) << 32) | dice();
-  }
+report::Typed<Wished> wished(const Call& call) {
+  const auto panels = book_wish(call);
+  const auto trainee = name_of_trainee(call);
+  if (!trainee) return tl::unexpected(trainee.error());
+  if (!panels) return tl::unexpected(panels.error());
+  const auto lines = whole(call, "--lines", 12), seconds = whole(call, "--seconds", 0),
+             seed = whole(call, "--seed", 0);
+  for (const auto* number : {&lines, &seconds, &seed})
+    if (!*number) return tl::unexpected(number->error());
+  Wished wish{*panels, *trainee, static_cast<std::size_t>(*lines), {}, static_cast<std::uint64_t>(*seed)};
+  if (*seconds > 0) wish.seconds = *seconds;
+  std::random_device dice;
+  if (*seed == 0) wish.seed = (static_cast<std::uint64_t>(dice()) << 32) | dice();
   return wish;
 }
 
@@ -164,7 +159,7 @@ Result<std::optional<PracticeSession>> started(const Wished& wish, const Call& c
     known = std::move(*found);
   }
   std::vector<PracticeLine> lines;
-  for (std::size_t i : draw_tasks(*all, known, static_cast<std::size_t>(wish.tasks), wish.seed))
+  for (std::size_t i : draw_tasks(*all, known, wish.tasks, wish.seed))
     lines.push_back({(*all)[i].block, (*all)[i].line});
   const auto begun = practice.start({wish.trainee, wish.seconds}, lines);
   if (!begun) return tl::unexpected(begun.error());
@@ -235,10 +230,10 @@ Exit practise(Call& call, Wished wish, bool& interrupted) {
 }  // namespace
 
 Exit practice_start(Call& call) {
-  Wished wish = wished(call);
-  if (!wish.mistake.empty()) return misused(call, wish.mistake);
+  auto wish = wished(call);
+  if (!wish) return misused(call, wish.error());
   bool interrupted = false;
-  const Exit ended = practise(call, std::move(wish), interrupted);
+  const Exit ended = practise(call, std::move(*wish), interrupted);
   if (interrupted) {
     call.streams.finish(ended);
     end_as_interrupted();

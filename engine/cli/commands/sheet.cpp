@@ -1,9 +1,9 @@
+#include "engine/report/pages/sheet.h"
+
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/output.h"
 #include "engine/files/sheet_reader.h"
-#include "engine/report/pages/check.h"
-#include "engine/report/pages/explain.h"
 #include "engine/report/render.h"
 #include "grammar/diagnostics.h"
 #include "grammar/print.h"
@@ -19,7 +19,7 @@ Exit check(Call& call) {
     const report::Checked checked{sheet.file(), sheet.title(), sheet.messages(), sheet.without_set};
     many = many || reader.more();
     if (format_of(call) == report::Format::text) messages.add(sheet.messages());
-    print_page(call, check_page(checked), many ? report::JsonLayout::one_line : report::JsonLayout::indented);
+    print_page(call, check_page(checked), many);
     return checked.ok() ? Exit::ok : Exit::errors;
   });
 }
@@ -51,7 +51,7 @@ Exit tidy_one(Call& call, const std::string& file) {
   }
   if (now.messages.ok() && sheet.tell == Tell::written && !sheet.was_tidy())
     if (const auto written = replace_file(file, now.text); !written) return refuse(call, written.error());
-  print_page(call, tidy_page(sheet), layout_of(call.given.operands.size()));
+  print_page(call, tidy_page(sheet), call.given.operands.size() > 1);
   return now.messages.ok() && (sheet.tell != Tell::name || sheet.was_tidy()) ? Exit::ok : Exit::errors;
 }
 

@@ -9,27 +9,23 @@
 #include "engine/files/sheet_reader.h"
 #include "engine/files/value_sets.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
 #include "engine/report/pages/values.h"
 #include "engine/report/render.h"
 #include "engine/routine/problems.h"
 #include "engine/routine/resolve.h"
+#include "engine/score/objections.h"
+#include "engine/score/totals.h"
 #include "engine/season/season_sets.h"
 #include "grammar/diagnostics.h"
 #include "grammar/problem_code.h"
-#include "tables/columns.h"
+#include "tables/edit_cell.h"
 #include "tables/folder.h"
-#include "tables/load.h"
 #include "tables/store/season.h"
 
 namespace landdrill::cli {
 namespace {
-
-std::size_t row_count(const TableFiles& files) {
-  std::size_t rows = 0;
-  for (const Table& table : value_tables()) rows += report::row_keys(files, table.name).size();
-  return rows;
-}
 
 std::size_t changes(const Season& season, const SeasonSet& set) {
   const auto history = season.history(set.name);
@@ -66,7 +62,8 @@ std::vector<report::SetOrigin> origins(const Search& search) {
 Result<report::ListedSet> listed_set(Values& values, const SetPlace& place) {
   const auto set = values.folders().at(place);
   if (!set) return tl::unexpected(set.error());
-  report::ListedSet listed{place.name, "has errors: see values check", {}, row_count((*set)->files)};
+  report::ListedSet listed{
+      place.name, "has errors: see values check", {}, report::row_keys((*set)->files, {}).size()};
   if (const auto& usable = (*set)->loaded.set) {
     listed.title = usable->info.title;
     listed.edition = usable->info.edition;
@@ -146,10 +143,85 @@ Exit values_check(Call& call) {
     }
     if (format_of(call) == report::Format::text) call.streams.say(to_string((*set)->loaded.diagnostics));
     print_page(call, report::values_check_page((*set)->files.name, (*set)->loaded),
-               layout_of(call.given.operands.size()));
+               call.given.operands.size() > 1);
     if (!(*set)->loaded.diagnostics.ok()) worst = worse(worst, Exit::errors);
   }
   return worst;
+}
+
+// Two sets, and what their difference does to a sheet.
+
+namespace {
+
+class Comparing {
+ public:
+  Comparing(Call& call, const ReadSet& before, const ReadSet& after)
+      : call_(call), before_(before), after_(after), changes_(compare_sets(before.files, after.files)) {}
+
+  void print(std::string sheet, std::vector<SheetMove> moved) {
+    print_page(call_, report::values_compare_page({before_.files.name, after_.files.name, changes_,
+                                                   std::move(sheet), std::move(moved)}));
+  }
+
+  Exit sheet(const StreamSheet& sheet) {
+    const Resolved one = understood(*sheet.tree(), *before_.loaded.set);
+    const Resolved other = understood(*sheet.tree(), *after_.loaded.set);
+    if (!one.routine || !other.routine) return not_priced(sheet, one, other);
+    const report::PriceWish a = report::whole_price_wish(call_.given, *one.routine);
+    const report::PriceWish b = report::whole_price_wish(call_.given, *other.routine);
+    if (!a.mistake.empty()) return misused(call_, a.mistake);
+    print(fmt::format("{} ({})", sheet.title(), sheet.file()),
+          moves({*one.routine, a.wish}, {*other.routine, b.wish}));
+    return Exit::ok;
+  }
+
+ private:
+  Exit not_priced(const StreamSheet& sheet, const Resolved& one, const Resolved& other) {
+    for (const auto& [set, resolved] : {std::pair{&before_, &one}, {&after_, &other}}) {
+      if (resolved->routine) continue;
+      call_.streams.say(to_string(resolved->diagnostics));
+      call_.streams.say(
+          fmt::format("landdrill: {} cannot be priced from {}\n", sheet.file(), set->files.name));
+    }
+    return Exit::errors;
+  }
+
+  Call& call_;
+  const ReadSet& before_;
+  const ReadSet& after_;
+  SetComparison changes_;
+};
+
+Exit compare_sheets(Call& call, Comparing& comparing) {
+  CallSheets sheets(call, {call.given.operands.begin() + 2, call.given.operands.end()});
+  SheetReader& reader = sheets.reader();
+  Messages messages(call.streams);
+  Exit worst = Exit::ok;
+  while (reader.next_unpriced()) {
+    const StreamSheet& sheet = reader.sheet();
+    messages.add(sheet.messages());
+    worst = worse(worst, sheet.ok() ? comparing.sheet(sheet) : Exit::errors);
+  }
+  return worse(worst, sheets.worst());
+}
+
+}  // namespace
+
+Exit values_compare(Call& call) {
+  const std::vector<std::string>& typed = call.given.operands;
+  if (!all_readable(call, {typed.begin() + 2, typed.end()})) return Exit::environment;
+  Values values(call);
+  const ReadSet* sets[2] = {};
+  for (std::size_t i = 0; i < 2; ++i) {
+    const auto set = values.of_operand(typed[i]);
+    if (!set) return refuse(call, set.error());
+    if (!(*set)->loaded.set) return refuse_set(call, **set);
+    sets[i] = *set;
+  }
+  Comparing comparing(call, *sets[0], *sets[1]);
+  if (typed.size() > 2) return compare_sheets(call, comparing);
+  comparing.print({}, {});
+  return Exit::ok;
 }
 
 }  // namespace landdrill::cli

@@ -68,31 +68,23 @@ Exit step(Call& call, HistoryStep take) {
   });
 }
 
-// The set that an operand names, from a folder even though --season is given: the season file is where it
-// goes.
-Result<TableFiles> from_folders(const Call& call, const std::string& operand) {
-  Search search;
-  for (const std::string& folder : call.given.values("--values")) search.told.emplace_back(folder);
-  search.beside.emplace_back(".");
-  const auto place = find_set(operand, search);
-  if (!place) return tl::unexpected(place.error());
-  return read_folder(place->folder);
-}
-
+// From a folder even though --season is given: the season file is where it goes.
 Exit import_one(Call& call, Season& season, const std::string& operand) {
-  const auto files = from_folders(call, operand);
-  if (!files) return refuse(call, files.error());
-  if (const Loaded loaded = load(*files); !loaded.set) {
-    call.streams.say(to_string(loaded.diagnostics));
-    call.streams.say(fmt::format("landdrill: {} is not imported: mend it first\n", files->name));
+  Values values(call);
+  const auto set = values.folders().of_sheet(operand, "-");
+  if (!set) return refuse(call, set.error());
+  const TableFiles& files = (*set)->files;
+  if (!(*set)->loaded.set) {
+    call.streams.say(to_string((*set)->loaded.diagnostics));
+    call.streams.say(fmt::format("landdrill: {} is not imported: mend it first\n", files.name));
     return Exit::errors;
   }
-  const auto done = season.import_set(*files, call.given.value("--why"), call.given.has("--replace"));
+  const auto done = season.import_set(files, call.given.value("--why"), call.given.has("--replace"));
   if (!done) return refuse(call, done.error());
   print_page(call,
              report::values_import_page(
-                 {files->name, std::string(season_file(call)), done->rows, done->already_there}),
-             layout_of(call.given.operands.size()));
+                 {files.name, std::string(season_file(call)), done->rows, done->already_there}),
+             call.given.operands.size() > 1);
   return Exit::ok;
 }
 

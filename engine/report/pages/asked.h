@@ -44,6 +44,9 @@ class Asked {
   std::vector<std::pair<std::string, std::vector<std::string>>> options_;
 };
 
+// What was typed for an option; or the sentence that says what was expected instead.
+template <class What>
+using Typed = tl::expected<What, std::string>;
 // A page; or the sentence that says what was asked and cannot be, and what can.
 using Answer = tl::expected<Page, std::string>;
 // "found --spred; expected an option": with `hint` on a line below it, if there is one.

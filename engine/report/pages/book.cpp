@@ -105,11 +105,11 @@ Page book_backup_page(std::string_view book, std::string_view backup) {
                     {{"book", book}, {"backup", backup}});
 }
 
-Page book_restore_page(const RestoredBook& restored) {
+Page book_restore_page(std::string_view book, std::string_view backup, bool is_new) {
   const std::string what =
-      restored.is_new ? "was not there: it is a new file now, as it was in" : "is again what it was in";
-  return brief_page("book restore", fmt::format("{} {} {}\n", restored.book, what, restored.backup),
-                    {{"book", restored.book}, {"backup", restored.backup}, {"is_new", restored.is_new}});
+      is_new ? "was not there: it is a new file now, as it was in" : "is again what it was in";
+  return brief_page("book restore", fmt::format("{} {} {}\n", book, what, backup),
+                    {{"book", book}, {"backup", backup}, {"is_new", is_new}});
 }
 
 Page book_check_page(std::string_view book, std::string_view damage) {
@@ -134,9 +134,9 @@ Page book_scores_page(const std::vector<BookScore>& scores) {
   table.hides_empty_columns = true;
   for (const BookScore& one : scores) {
     const Totals& of = one.totals;
-    table.add({one.routine, one.event, one.what, one.date, one.title, one.set,
-               text_of(of.estimate, of.places), text_of(of.recorded, of.places),
-               signed_text(of.difference, of.places), text_of(of.announced, of.places), one.note});
+    table.add({one.routine, one.event, "panel", one.date, one.title, one.set, text_of(of.estimate, of.places),
+               text_of(of.recorded, of.places), signed_text(of.difference, of.places),
+               text_of(of.announced, of.places), one.note});
   }
   page.add(std::move(table));
   page.apart();

@@ -1,4 +1,5 @@
-// The season book as a list: what is kept, what an import did, panels scored again, editions of value sets.
+// The season book: what is kept, what an import did, panels scored again, editions of value sets; what the season teaches
+// (lessons.cpp) and how it went (progress.cpp).
 //
 //   render_text(book_list_page("book list", lines), {})
 //   //   Harbour Lights, duet-free
@@ -12,6 +13,8 @@
 #include <string_view>
 #include <vector>
 
+#include "engine/judging/lessons.h"
+#include "engine/judging/progress.h"
 #include "engine/report/page.h"
 #include "engine/score/totals.h"
 
@@ -40,17 +43,14 @@ std::string in_words(const BookAdded& added);
 
 // The season file as a whole: copied, put back, looked through.
 Page book_backup_page(std::string_view book, std::string_view backup);
-struct RestoredBook {
-  std::string book, backup;
-  bool is_new = false;  // it was not there
-};
-Page book_restore_page(const RestoredBook& restored);
+// `is_new`: it was not there.
+Page book_restore_page(std::string_view book, std::string_view backup, bool is_new);
 // `damage`: empty when it is sound; to people it is told as a trouble.
 Page book_check_page(std::string_view book, std::string_view damage);
 
 // A panel scored again.
 struct BookScore {
-  std::string routine, event, what, date, title, set;
+  std::string routine, event, date, title, set;
   Totals totals;
   std::string note;
 };
@@ -63,5 +63,22 @@ struct BookEdition {
   std::size_t routines = 0, versions = 0, runs = 0, panels = 0;
 };
 Page book_editions_page(const std::vector<BookEdition>& editions);
+
+// What the season teaches about the coach's expected marks.
+//
+//   render_text(lessons_page(learn(lessons), back_test(lessons)), {})
+//   //            lessons   panels  95 % interval   drawn in   spread
+//   //   all           42   -0.19  -0.30 to -0.08     -0.19     0.31
+//
+// With a routine: its expected marks beside the calibrated ones, and both totals, which alone are in CSV then.
+Page lessons_page(const Learned& learned, const BackTest& tested, const Routine* routine = nullptr);
+
+// How routines went over the season: a line for each run-through and each panel, the versions of a routine apart.
+//
+//   render_text(progress_page(seasons), {})
+//   //   2026-05-09  panel  Tarn Open    21.05   7.27     1  -1.80   209.7167
+//
+// In full it has elements and impression apart as well.
+Page progress_page(const std::vector<SeasonProgress>& seasons);
 
 }  // namespace landdrill::report

@@ -5,16 +5,11 @@
 #include <algorithm>
 #include <charconv>
 
-#include "engine/chances/spreads.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "engine/routine/routine.h"
-#include "engine/routine/wish.h"
 #include "engine/score/account.h"
 #include "engine/score/objections.h"
-#include "grammar/diagnostics.h"
 #include "grammar/words.h"
-#include "tables/decimal.h"
-#include "tables/value_set.h"
 
 namespace landdrill::report {
 namespace {

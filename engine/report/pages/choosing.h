@@ -13,7 +13,7 @@
 #include "engine/chances/obstacle.h"
 #include "engine/chances/spreads.h"
 #include "engine/report/page.h"
-#include "engine/report/pages/asked.h"
+#include "engine/report/pages/asked.h"  // IWYU pragma: export
 #include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
 #include "engine/score/build_up.h"
@@ -35,9 +35,6 @@ tl::unexpected<Refused> mistaken(std::string mistake);
 tl::unexpected<Refused> missing_in(const Routine& routine, const Obstacles& missing);
 tl::unexpected<Refused> missing_in(const Routine& routine, std::vector<std::string> sentences);
 
-// What was typed for an option; or the sentence that says what was expected instead.
-template <class What>
-using Typed = tl::expected<What, std::string>;
 Typed<Decimal> typed_number(std::string_view option, std::string_view typed, std::string_view expected);
 struct NumberSpan {
   Decimal least, most;

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
-#include "engine/report/cautions.h"
 #include "engine/report/figures.h"
+#include "engine/report/sentences.h"
 #include "grammar/problem_code.h"
 #include "tables/value_set.h"
 
@@ -12,10 +12,7 @@ namespace {
 
 constexpr std::size_t most_names = 12;  // of values, on the face of a report that is not full
 
-struct TableNames {
-  std::string_view table;
-  std::vector<std::string_view> rows;
-};
+using TableNames = std::pair<std::string_view, std::vector<std::string_view>>;
 
 // "parts spin-720" and "kinds hybrid" by table, each table once.
 std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
@@ -24,9 +21,9 @@ std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
     const std::size_t blank = std::min(row.find(' '), row.size());
     const std::string_view table = row.substr(0, blank);
     auto at =
-        std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.table == table; });
+        std::find_if(tables.begin(), tables.end(), [&](const TableNames& one) { return one.first == table; });
     if (at == tables.end()) at = tables.insert(at, {table, {}});
-    at->rows.push_back(row.substr(std::min(blank + 1, row.size())));
+    at->second.push_back(row.substr(std::min(blank + 1, row.size())));
   }
   return tables;
 }
@@ -35,11 +32,11 @@ std::vector<TableNames> by_table(const std::vector<std::string>& rows) {
 std::string names_of(const StatusCount& count, std::size_t most) {
   std::string result;
   std::size_t told = 0;
-  for (const TableNames& table : by_table(count.rows)) {
-    for (std::size_t i = 0; i < table.rows.size() && told < most; ++i, ++told) {
+  for (const auto& [table, rows] : by_table(count.rows)) {
+    for (std::size_t i = 0; i < rows.size() && told < most; ++i, ++told) {
       if (i > 0) result += ", ";
-      if (i == 0) result += (result.empty() ? "" : "; ") + std::string(table.table) + " ";
-      result += table.rows[i];
+      if (i == 0) result += (result.empty() ? "" : "; ") + std::string(table) + " ";
+      result += rows[i];
     }
   }
   if (count.rows.size() > told) result += ", and " + std::to_string(count.rows.size() - told) + " more";

@@ -4,18 +4,10 @@
 
 #include <algorithm>
 
-#include "engine/chances/forecast.h"
 #include "engine/chances/odds.h"
-#include "engine/chances/risk.h"
-#include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
-#include "engine/report/pages/asked.h"
-#include "engine/report/pages/choosing.h"
-#include "engine/report/pages/face.h"
 #include "engine/routine/wish.h"
-#include "tables/decimal.h"
 
 namespace landdrill::report {
 namespace {
@@ -70,22 +62,6 @@ std::string other_rules(const Routine& first, const Routine& other) {
               : fmt::format("{}, {} {}", other.event->title, other.set->info.title, other.set->info.edition);
 }
 
-// What is asked of both sheets, with the odds of the first.
-struct Both {
-  const ForecastAsked& asked;
-  const Routine& first;
-  const TotalOdds& ours;
-  const Progress& days_done;
-};
-tl::expected<ForecastRival, Refused> beside(const RivalSheet& rival, const Asked& asked, const Both& both) {
-  const PriceWish price = whole_price_wish(asked, rival.routine);
-  if (!price.mistake.empty()) return mistaken(price.mistake);
-  Forecast theirs = foretell(rival.routine, price.wish, both.asked, both.days_done);
-  if (!theirs.obstacles.empty()) return missing_in(rival.routine, theirs.obstacles);
-  return ForecastRival{std::string(rival.routine.title), rival.file, against(both.ours, *theirs.total),
-                       other_rules(both.first, rival.routine)};
-}
-
 // What goes into the routine's own odds, and those for the targets.
 ToldForecast told_alone(const Routine& routine, const Wish& wish, const ForecastAsked& asked,
                         const Progress& days_done) {
@@ -115,9 +91,12 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
   if (rival) {
     Asked as_written(asked.question());
     as_written.add("--runs", asked.values("--runs"));
-    auto other = beside(*rival, as_written, {*wish, routine, *told.forecast.total, days_done});
-    if (!other) return tl::unexpected(other.error());
-    told.rival = std::move(*other);
+    const PriceWish their_price = whole_price_wish(as_written, rival->routine);
+    if (!their_price.mistake.empty()) return mistaken(their_price.mistake);
+    const Forecast theirs = foretell(rival->routine, their_price.wish, *wish, days_done);
+    if (!theirs.obstacles.empty()) return missing_in(rival->routine, theirs.obstacles);
+    told.rival = {std::string(rival->routine.title), rival->file,
+                  against(*told.forecast.total, *theirs.total), other_rules(routine, rival->routine)};
   }
   const Face face = face_of(routine, sheet.messages, price.wish, {.rows = rows_of(told.spreads)});
   return forecast_page(told, face);

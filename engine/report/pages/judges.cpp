@@ -4,9 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/judging/panel_view.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 
 namespace landdrill::report {
 namespace {
@@ -90,17 +88,11 @@ void put_judges_legend(PageParts& page) {
 Answer judges(const Asked& asked, std::vector<SatPanel> panels) {
   Meets meets(asked.has("--same-judges"));
   for (SatPanel& panel : panels) meets.add(std::move(panel));
-  std::vector<MeetView> views;
-  for (const Meet* meet : meets.by_date()) views.push_back(view_of(*meet));
-  return judges(asked, views);
-}
-
-Answer judges(const Asked& asked, const std::vector<MeetView>& meets) {
-  if (meets.empty()) return tl::unexpected<std::string>("there is no recorded panel in it");
+  if (panels.empty()) return tl::unexpected<std::string>("there is no recorded panel in it");
   Page page(asked.question());
   page.csv = {"date",   "meet",  "event", "marked", "judge",    "other",  "kind",
               "number", "value", "low",   "high",   "rests_on", "why_not"};
-  for (const MeetView& meet : meets) page.section("meets", meet_part(meet));
+  for (const Meet* meet : meets.by_date()) page.section("meets", meet_part(view_of(*meet)));
   put_judges_legend(page);
   return page;
 }

@@ -19,8 +19,6 @@ namespace landdrill::report {
 
 // Of these panels, put together as --same-judges says.
 Answer judges(const Asked& asked, std::vector<SatPanel> panels);
-// Of meets that are put together already.
-Answer judges(const Asked& asked, const std::vector<MeetView>& meets);
 
 // The parts of it (judges_tables.cpp): the tables of a panel judge by judge, pair by pair, and of all judges together.
 void put_judges_table(const PanelView& view, PageParts& page);

@@ -183,18 +183,15 @@ PageTable no_pairs() {
            for_programs("kinds")}};
 }
 
-std::vector<Entry> pair_row(const PairView& pair) {
+void add_pair(const PairView& pair, Seen seen, PageTable& table) {
   const AgreementLimits& limits = pair.limits;
   const auto entry = [](const Statistic& one) { return statistic_entry(figure(one.value), one); };
-  return {Entry(pair_name(pair), Data{pair.judge + 1, pair.other + 1}),
-          statistic_entry(signed_figure(limits.bias.value), limits.bias),
-          signed_interval(limits.bias.low, limits.bias.high),
-          statistic_entry("", limits.lower),
-          statistic_entry("", limits.upper),
-          entry(pair.spearman),
-          entry(pair.kendall),
-          entry(pair.kappa),
-          biases_by_kind(pair.kinds, "apart")};
+  table.add({Entry(pair_name(pair), Data{pair.judge + 1, pair.other + 1}),
+             statistic_entry(signed_figure(limits.bias.value), limits.bias),
+             signed_interval(limits.bias.low, limits.bias.high), statistic_entry("", limits.lower),
+             statistic_entry("", limits.upper), entry(pair.spearman), entry(pair.kendall), entry(pair.kappa),
+             biases_by_kind(pair.kinds, "apart")},
+            Look::usual, seen);
 }
 
 }  // namespace
@@ -207,10 +204,7 @@ void put_pairs_table(const PanelView& view, Seen seen, PageParts& page) {
   if (together > 0) put_pairs_heading(together <= few, seen, page);
   PageTable table = no_pairs();
   for (std::size_t i = 0; i < pairs.size(); ++i)
-    table.add(pair_row(*pairs[i]), Look::usual,
-              i >= together ? Seen::by_programs
-              : i < few     ? Seen::always
-                            : Seen::in_full);
+    add_pair(*pairs[i], i >= together ? Seen::by_programs : i < few ? Seen::always : Seen::in_full, table);
   page.add(std::move(table), seen);
 }
 

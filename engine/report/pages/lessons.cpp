@@ -1,11 +1,12 @@
-#include "engine/report/pages/lessons.h"
+#include "engine/judging/lessons.h"
 
 #include <fmt/format.h>
 
 #include "engine/judging/enough.h"
-#include "engine/judging/lessons.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/book.h"
+#include "engine/report/sentences.h"
 #include "tables/quantity.h"
 
 namespace landdrill::report {
@@ -38,26 +39,19 @@ PageTable no_biases() {
            {"spread", "spread", Align::amount}}};
 }
 
-std::vector<Entry> bias_row(const LearnedBias& one) {
-  return {sort_of(one.of),
-          Entry(one.code.empty() ? "all" : "  " + one.code, one.code),
-          one.lessons,
-          signed_entry(one.bias),
-          signed_interval(one.low, one.high),
-          figure_datum(one.low),
-          figure_datum(one.high),
-          signed_entry(one.shrunk),
-          signed_interval(one.shrunk_low, one.shrunk_high),
-          figure_datum(one.shrunk_low),
-          figure_datum(one.shrunk_high),
-          figure_datum(one.weight),
-          figure_entry(one.spread)};
-}
-
 // A family or a fault that was seen once says nothing: the warnings name it.
 Seen seen_of(const LearnedBias& one) {
   const bool says = one.lessons > 1 || one.of == LearnedBias::Of::all || one.of == LearnedBias::Of::kind;
   return says ? Seen::always : Seen::by_programs;
+}
+
+void add_bias(const LearnedBias& one, PageTable& table) {
+  table.add({sort_of(one.of), Entry(one.code.empty() ? "all" : "  " + one.code, one.code), one.lessons,
+             signed_entry(one.bias), signed_interval(one.low, one.high), figure_datum(one.low),
+             figure_datum(one.high), signed_entry(one.shrunk),
+             signed_interval(one.shrunk_low, one.shrunk_high), figure_datum(one.shrunk_low),
+             figure_datum(one.shrunk_high), figure_datum(one.weight), figure_entry(one.spread)},
+            Look::usual, seen_of(one));
 }
 
 void add_sort(LearnedBias::Of of, PageTable& table) {
@@ -66,22 +60,17 @@ void add_sort(LearnedBias::Of of, PageTable& table) {
   table.add(std::move(cells), Look::total, Seen::by_people);
 }
 
-PageTable no_elements() {
-  return {"elements",
-          {{"element", "element", Align::words, Wraps::yes},
-           {"kind", "kind", Align::words, Wraps::yes},
-           amount_column("mark", "mark", "expected"),
-           amount_column("points", "points", "expected"),
-           amount_column("calibrated_mark", "mark", "calibrated"),
-           amount_column("calibrated_points", "points", "calibrated")}};
-}
-
 Entry mark_entry(const std::optional<Mark>& mark) {
   return {text_of(mark, 2), text_of(mark)};
 }
 
 PageTable elements_table(const CalibratedEstimate& both) {
-  PageTable table = no_elements();
+  PageTable table("elements", {{"element", "element", Align::words, Wraps::yes},
+                               {"kind", "kind", Align::words, Wraps::yes},
+                               amount_column("mark", "mark", "expected"),
+                               amount_column("points", "points", "expected"),
+                               amount_column("calibrated_mark", "mark", "calibrated"),
+                               amount_column("calibrated_points", "points", "calibrated")});
   table.in_csv = true;
   table.given = {{"line", "element"}};
   for (const CalibratedElement& one : both.elements)
@@ -135,18 +124,18 @@ void put_biases(const Learned& learned, bool in_csv, PageParts& page) {
       add_sort(one.of, table);
       before = one.of;
     }
-    table.add(bias_row(one), Look::usual, seen_of(one));
+    add_bias(one, table);
   }
   if (any) page.heading("What panels gave, less what you expected (marks)");
   page.add(std::move(table), any ? Seen::always : Seen::by_programs);
 }
 
-void put_estimate(const LessonsTold& told, Page& page) {
-  const CalibratedEstimate& both = *told.estimate;
+void put_estimate(const Routine& routine, const Learned& learned, Page& page) {
+  const CalibratedEstimate both = calibrated_estimate(routine, {}, learned);
   page.csv = {"routine", "line", "element", "kind", "mark", "points", "calibrated_mark", "calibrated_points"};
   PageParts inside;
-  inside.heading(told.routine + ", as expected and calibrated");
-  inside.fact("routine", told.routine);
+  inside.heading(std::string(routine.title) + ", as expected and calibrated");
+  inside.fact("routine", routine.title);
   inside.add(elements_table(both));
   inside.add(calibrated_total(both), Seen::by_programs);
   inside.fact("total", text_of(both.raw_total, both.places));
@@ -201,16 +190,12 @@ std::string verdict_sentence(const BackTest& tested) {
   return "";
 }
 
-std::string as_sentence(std::string text) {
-  if (!text.empty() && text[0] >= 'a' && text[0] <= 'z') text[0] = static_cast<char>(text[0] - 'a' + 'A');
-  return text.ends_with('.') ? text : text + ".";
-}
-
-void put_warnings(const LessonsTold& told, PageParts& page) {
-  std::vector<std::string> warnings = told.learned->warnings;
-  if (told.tested->verdict != BackTest::Verdict::untested)
-    warnings.insert(warnings.end(), told.tested->warnings.begin(), told.tested->warnings.end());
-  for (std::string& warning : warnings) warning = as_sentence(warning);
+void put_warnings(const Learned& learned, const BackTest& tested, PageParts& page) {
+  std::vector<std::string> warnings = learned.warnings;
+  if (tested.verdict != BackTest::Verdict::untested)
+    warnings.insert(warnings.end(), tested.warnings.begin(), tested.warnings.end());
+  for (std::string& warning : warnings)
+    warning = capitalised(warning.ends_with('.') ? warning : warning + ".");
   if (!warnings.empty()) page.heading("With care");
   page.list("warnings", warnings);
 }
@@ -229,29 +214,20 @@ void put_lessons_legend(PageParts& page) {
 
 }  // namespace
 
-Page lessons_page(const LessonsTold& told) {
-  const Learned& learned = *told.learned;
+Page lessons_page(const Learned& learned, const BackTest& tested, const Routine* routine) {
   const LearnedBias& all = learned.biases.front();
   Page page("book lessons");
   page.heading(fmt::format("What panels gave beside what you expected: {} on {}",
                            counted(all.lessons, "element"), counted(learned.days, "day")));
   page.apart();
-  page.list("sentences", {bias_sentence(all), verdict_sentence(*told.tested)});
+  page.list("sentences", {bias_sentence(all), verdict_sentence(tested)});
   page.fact("days", learned.days);
-  page.fact("back_test", back_test_datum(*told.tested));
-  put_warnings(told, page);
-  if (told.estimate != nullptr) put_estimate(told, page);
-  put_biases(learned, told.estimate == nullptr, page);
+  page.fact("back_test", back_test_datum(tested));
+  put_warnings(learned, tested, page);
+  if (routine != nullptr) put_estimate(*routine, learned, page);
+  put_biases(learned, routine == nullptr, page);
   if (all.lessons > 0) put_lessons_legend(page);
   return page;
-}
-
-Page lessons_page(const std::vector<Lesson>& lessons, const Routine* routine) {
-  const Learned learned = learn(lessons);
-  const BackTest tested = back_test(lessons);
-  if (routine == nullptr) return lessons_page({&learned, &tested, {}, nullptr});
-  const CalibratedEstimate estimate = calibrated_estimate(*routine, {}, learned);
-  return lessons_page({&learned, &tested, std::string(routine->title), &estimate});
 }
 
 }  // namespace landdrill::report

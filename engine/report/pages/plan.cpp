@@ -1,17 +1,8 @@
 #include "engine/report/pages/plan.h"
 
 #include "engine/chances/risk.h"
-#include "engine/choosing/plan.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
-#include "engine/report/pages/asked.h"
-#include "engine/report/pages/choosing.h"
-#include "engine/report/pages/face.h"
-#include "engine/routine/wish.h"
 #include "engine/score/account.h"
-#include "engine/score/build_up.h"
-#include "grammar/diagnostics.h"
-#include "tables/decimal.h"
 #include "tables/value_set.h"
 
 namespace landdrill::report {
@@ -181,7 +172,7 @@ void put_found(PageParts& page, const Routine& routine, const ToldPlan& told) {
 }
 
 void put_nothing_found(PageParts& page, const Plan& plan) {
-  put_limits_for_programs(page, plan);
+  put_limits(page, plan);
   if (!plan.conflict.empty()) return put_conflict(page, plan);
   page.heading("No programme was found in time");
   for (const std::string& note : plan.notes) page.say("Note: ", note + ".");

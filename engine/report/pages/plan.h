@@ -48,7 +48,6 @@ Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face);
 void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_best(PageParts& page, const Routine& routine, const ToldPlan& told);
 void put_limits(PageParts& page, const Plan& plan);
-void put_limits_for_programs(PageParts& page, const Plan& plan);
 void put_conflict(PageParts& page, const Plan& plan);
 // How far a choice is behind the best; empty for the best.
 std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice);

@@ -244,6 +244,7 @@ PageTable limits_table(const std::vector<PlanLimit>& limits) {
 }  // namespace
 
 void put_limits(PageParts& page, const Plan& plan) {
+  if (plan.choices.empty()) return page.add(limits_table(plan.limits), Seen::by_programs);
   if (!plan.limits.empty()) page.heading("What each limit costs");
   page.add(limits_table(plan.limits));
   if (plan.limits.empty()) return;
@@ -258,10 +259,6 @@ void put_limits(PageParts& page, const Plan& plan) {
         "What one more or one less would bring was not worked out: only a proved plan can be set beside "
         "another.");
   page.say(std::string(limits_words), all ? Seen::in_full : Seen::by_people);
-}
-
-void put_limits_for_programs(PageParts& page, const Plan& plan) {
-  page.add(limits_table(plan.limits), Seen::by_programs);
 }
 
 void put_conflict(PageParts& page, const Plan& plan) {

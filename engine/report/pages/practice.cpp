@@ -5,10 +5,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "engine/judging/practice.h"
 #include "engine/judging/statistics/figures.h"
 #include "engine/report/figures.h"
-#include "engine/report/page.h"
 #include "tables/binary.h"
 #include "tables/quantity.h"
 
@@ -37,10 +35,6 @@ std::string marked_text(const Practised& done) {
   return done.mark ? done.mark->text(2) : std::string();
 }
 
-std::string distance_text(const PracticeTask& task, const Practised& done) {
-  return done.mark ? off_by(binary(*done.mark) - task.kept) : std::string();
-}
-
 PageTable tasks_table(const PracticeTold& told) {
   PageTable table("marks", {for_programs("routine"),
                             for_programs("panel"),
@@ -51,30 +45,23 @@ PageTable tasks_table(const PracticeTold& told) {
                             {"mark", "you", Align::amount},
                             for_programs("late"),
                             {"kept", "panel", Align::amount},
-                            {"", "off", Align::amount},
+                            amount_column("", "off", "", "off"),
                             {"", "judges", Align::words, Wraps::yes},
-                            for_programs("corrected")});
-  for (std::size_t i = 0; i < told.tasks.size(); ++i) {
-    const PracticeTask& task = told.tasks[i];
-    const Practised& done = told.done[i];
-    const std::string yours = done.mark ? marked_text(done) : done.late ? "too late" : "skipped";
-    table.add({task.routine, task.panel, task.line, task.kind, task.label, task.routine + ", " + task.panel,
-               Entry(yours, marked_text(done)), done.late, figure_entry(task.kept), distance_text(task, done),
-               judges_marks(task.judges), task.corrected});
-  }
-  return table;
-}
-
-// A spreadsheet has figures as they are told.
-PageTable tasks_in_csv(const PracticeTold& told) {
-  PageTable table(
-      "", program_columns({"routine", "panel", "line", "kind", "mark", "late", "kept", "off", "corrected"}));
+                            for_programs("corrected"),
+                            // In their place a spreadsheet has figures and words as they are told.
+                            for_programs("", "late"),
+                            for_programs("", "kept"),
+                            for_programs("", "corrected")});
   table.in_csv = true;
   for (std::size_t i = 0; i < told.tasks.size(); ++i) {
     const PracticeTask& task = told.tasks[i];
     const Practised& done = told.done[i];
-    table.add({task.routine, task.panel, task.line, task.kind, marked_text(done), done.late ? "yes" : "no",
-               figure(task.kept), distance_text(task, done), task.corrected ? "yes" : "no"});
+    const std::string off = done.mark ? off_by(binary(*done.mark) - task.kept) : std::string();
+    const std::string yours = done.mark ? marked_text(done) : done.late ? "too late" : "skipped";
+    table.add({task.routine, task.panel, task.line, task.kind, task.label, task.routine + ", " + task.panel,
+               Entry(yours, marked_text(done)), done.late, figure_entry(task.kept), off,
+               judges_marks(task.judges), task.corrected, done.late ? "yes" : "no", figure(task.kept),
+               task.corrected ? "yes" : "no"});
   }
   return table;
 }
@@ -164,7 +151,6 @@ Page practice_page(const PracticeTold& told) {
   page.list("warnings", report.warnings);
   page.heading("Your marks beside the panel's");
   page.add(tasks_table(told));
-  page.add(tasks_in_csv(told), Seen::by_programs);
   put_eye(report, page);
   put_where(report, page);
   put_against_judges(report, page);
@@ -179,63 +165,34 @@ std::string bar_of(const PracticeReport& report) {
   return std::string(std::min<std::size_t>(tenths, 20), '=');
 }
 
-PageTable no_sessions() {
-  return {"sessions",
-          {{"number", "", Align::amount},
-           {"started", "session"},
-           {"marked", "marks", Align::amount},
-           for_programs("skipped"),
-           for_programs("late"),
-           for_programs("corrected"),
-           {"bias", "bias", Align::amount},
-           {"difference", "off", Align::amount},
-           {"within_one", "within a step", Align::amount},
-           for_programs("within_two"),
-           {"order", "order", Align::amount},
-           for_programs("spread"),
-           for_programs("panel_spread"),
-           for_programs("first_half"),
-           for_programs("second_half"),
-           {"", ""}}};
-}
-
-std::vector<Entry> session_row(const PracticePoint& point) {
-  const PracticeReport& report = *point.report;
-  return {point.number,
-          Entry(moment(point.started), point.started),
-          report.marked,
-          report.skipped,
-          report.late,
-          report.corrected,
-          Entry(off_by(report.bias), figure_datum(report.bias)),
-          figure_entry(report.difference),
-          Entry(in_per_cent(report.within_one), figure_datum(report.within_one)),
-          figure_entry(report.within_two),
-          figure_entry(report.order.value),
-          figure_entry(report.spread),
-          figure_entry(report.panel_spread),
-          figure_entry(report.first_half),
-          figure_entry(report.second_half),
-          bar_of(report)};
-}
-
+// For people and, with figures as they are told, for a spreadsheet.
 PageTable sessions_table(const std::vector<PracticePoint>& points) {
-  PageTable table = no_sessions();
-  for (const PracticePoint& point : points) table.add(session_row(point));
-  return table;
-}
-
-// A spreadsheet has figures as they are told.
-PageTable sessions_in_csv(const std::vector<PracticePoint>& points) {
-  PageTable table(
-      "", program_columns({"started", "marked", "bias", "difference", "within_one", "order", "number"}));
+  PageTable table("", {{"number", "", Align::amount},
+                       {"started", "session"},
+                       {"marked", "marks", Align::amount},
+                       {"bias", "bias", Align::amount},
+                       {"difference", "off", Align::amount},
+                       {"within_one", "within a step", Align::amount},
+                       {"order", "order", Align::amount},
+                       {"", ""}});
   table.in_csv = true;
   for (const PracticePoint& point : points) {
     const PracticeReport& report = *point.report;
-    table.add({point.started, std::to_string(report.marked), off_by(report.bias), figure(report.difference),
-               figure(report.within_one), figure(report.order.value), std::to_string(point.number)});
+    table.add({point.number, Entry(moment(point.started), point.started), report.marked, off_by(report.bias),
+               figure(report.difference), Entry(in_per_cent(report.within_one), figure(report.within_one)),
+               figure(report.order.value), bar_of(report)});
   }
   return table;
+}
+
+Data sessions_data(const std::vector<PracticePoint>& points) {
+  Data sessions;
+  for (const PracticePoint& point : points) {
+    Record session{{"number", point.number}, {"started", point.started}};
+    for (auto& one : summary_of(*point.report)) session.push_back(std::move(one));
+    sessions.emplace_back(std::move(session));
+  }
+  return sessions;
 }
 
 }  // namespace
@@ -248,7 +205,7 @@ Page practice_curve_page(const std::string& trainee, const std::vector<PracticeP
   page.fact("trainee", trainee);
   page.apart();
   page.add(sessions_table(points));
-  page.add(sessions_in_csv(points), Seen::by_programs);
+  page.fact("sessions", sessions_data(points));
   return page;
 }
 

@@ -1,9 +1,11 @@
-#include "engine/report/pages/progress.h"
+#include "engine/judging/progress.h"
 
 #include <fmt/format.h>
 
 #include "engine/judging/lessons.h"
 #include "engine/report/figures.h"
+#include "engine/report/page.h"
+#include "engine/report/pages/book.h"
 #include "tables/quantity.h"
 
 namespace landdrill::report {
@@ -25,52 +27,34 @@ std::string version_title(const ProgressVersion& version) {
   return version.of == 1 ? size : fmt::format("Version {} of {}: {}", version.number, version.of, size);
 }
 
-PageTable no_points() {
+PageTable course_table(const ProgressVersion& version) {
   constexpr int roomy = 76;  // a narrower page has no room for what was taken off
   const auto taken_off = [](const char* key) {
     return PageColumn{key, key, Align::amount, Wraps::no, Seen::always, "", 2, roomy};
   };
-  return {"points",
-          {{"date", "day"},
-           {"what", ""},
-           {"title", "", Align::words, Wraps::yes},
-           for_programs("declared"),
-           amount_column("credited", "credited"),
-           amount_column("mark", "mark"),
-           for_programs("marked"),
-           for_programs("of"),
-           amount_column("base_marks", "base"),
-           for_programs("elements"),
-           for_programs("impression"),
-           taken_off("sync"),
-           taken_off("penalties"),
-           amount_column("total", "total"),
-           for_programs("announced")}};
-}
-
-std::vector<Entry> point_row(const ProgressPoint& point, int places) {
-  return {point.date,
-          what_of(point),
-          point.title,
-          point.declared.text(),
-          Entry(point.credited.text(2), point.credited.text()),
-          figure_entry(point.mark),
-          point.marked,
-          point.of,
-          point.base_marks,
-          text_of(point.elements, places),
-          text_of(point.impression, places),
-          taken(point.sync),
-          taken(point.penalties),
-          text_of(point.total, places),
-          text_of(point.announced, places)};
-}
-
-PageTable course_table(const ProgressVersion& version) {
-  PageTable table = no_points();
+  PageTable table("points", {{"date", "day"},
+                             {"what", ""},
+                             {"title", "", Align::words, Wraps::yes},
+                             for_programs("declared"),
+                             amount_column("credited", "credited"),
+                             amount_column("mark", "mark"),
+                             for_programs("marked"),
+                             for_programs("of"),
+                             amount_column("base_marks", "base"),
+                             for_programs("elements"),
+                             for_programs("impression"),
+                             taken_off("sync"),
+                             taken_off("penalties"),
+                             amount_column("total", "total"),
+                             for_programs("announced")});
   table.in_csv = true;
+  const auto points = [&](const std::optional<Points>& amount) { return text_of(amount, version.places); };
   for (const ProgressPoint& point : version.points)
-    table.add(point_row(point, version.places), point.panel ? Look::total : Look::usual);
+    table.add({point.date, what_of(point), point.title, point.declared.text(),
+               Entry(point.credited.text(2), point.credited.text()), figure_entry(point.mark), point.marked,
+               point.of, point.base_marks, points(point.elements), points(point.impression),
+               taken(point.sync), taken(point.penalties), points(point.total), points(point.announced)},
+              point.panel ? Look::total : Look::usual);
   return table;
 }
 

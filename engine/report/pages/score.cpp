@@ -2,10 +2,10 @@
 
 #include "engine/chances/obstacle.h"
 #include "engine/report/figures.h"
-#include "engine/report/obstacle_words.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
+#include "engine/report/sentences.h"
 #include "engine/routine/timing.h"
 #include "engine/score/account.h"
 #include "engine/score/execution.h"

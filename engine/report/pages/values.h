@@ -127,7 +127,7 @@ Page values_compare_page(const ComparedSets& compared);
 // `row`: the key of a row of the table ("spin-360", "duet-free execution"); either may be empty: all of them. CSV of
 // a whole set is its first table only: its files are CSV already.
 Answer values_show_page(const TableFiles& files, std::string_view table, std::string_view row);
-// The keys of the rows of a table.
+// The keys of the rows of a table; of all tables when none is named.
 std::vector<std::string> row_keys(const TableFiles& files, std::string_view table);
 
 }  // namespace landdrill::report

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <map>
 
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -186,7 +186,7 @@ TEST(Forecast, TellsEachLineWithItsMarkItsSpreadAndWhatTheyRestOn) {
   EXPECT_NEAR(told.lines[4].points.mean(), -(2 * 0.1 + 0.5 * 0.5), 1e-12);
   EXPECT_NEAR(told.lines[4].points.deviation(), std::sqrt(2 * 0.01 + 0.5 * 0.25), 1e-12);
   EXPECT_EQ(told.lines[5].what, ForecastLine::What::penalties);
-  EXPECT_NEAR(told.lines[5].points.below(number("0")), 0.25, 1e-15);
+  EXPECT_NEAR(1 - told.lines[5].points.at_least(number("0")), 0.25, 1e-15);
   EXPECT_EQ(told.errors_from, "the sheet");
   double mean = 0;
   for (const ForecastLine& line : told.lines) mean += line.points.mean();

@@ -38,6 +38,18 @@ World world(const std::vector<Odds>& all, double chance = 1) {
   return result;
 }
 
+// Every pair of cases.
+Odds sum(const Odds& a, const Odds& b) {
+  std::vector<Odds::Case> cases;
+  cases.reserve(a.cases().size() * b.cases().size());
+  for (const Odds::Case& one : a.cases()) {
+    for (const Odds::Case& other : b.cases()) {
+      cases.push_back({one.value + other.value, one.chance * other.chance});
+    }
+  }
+  return Odds(std::move(cases));
+}
+
 TEST(TotalOdds, AreThePairwiseSumsWhenTheGridIsThatOfTheValues) {
   const std::vector<Odds> three = pieces(1, 3);
   const World all = world(three);

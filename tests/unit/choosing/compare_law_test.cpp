@@ -6,7 +6,7 @@
 
 #include "engine/choosing/compare.h"
 #include "engine/choosing/worth.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

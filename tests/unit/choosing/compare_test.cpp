@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

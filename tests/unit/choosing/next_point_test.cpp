@@ -5,7 +5,7 @@
 #include <random>
 
 #include "engine/choosing/worth.h"
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {

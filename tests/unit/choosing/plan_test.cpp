@@ -4,7 +4,7 @@
 
 #include <algorithm>
 
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 #include "tests/unit/kit/planning_kit.h"
 
 namespace landdrill {

@@ -1,7 +1,7 @@
 // What a command line means, and what is said when it means nothing.
-#include "engine/cli/arguments.h"
-
 #include <gtest/gtest.h>
+
+#include "engine/cli/command_table.h"
 
 namespace landdrill::cli {
 namespace {

@@ -6,8 +6,6 @@
 
 #include <set>
 
-#include "engine/cli/help.h"
-
 namespace landdrill::cli {
 namespace {
 
@@ -115,12 +113,6 @@ TEST(Markdown, ListsEveryCommandOnceInATable) {
   for (char c : markdown()) lines += c == '\n';
   for (const Command& command : commands()) shown += !command.hidden;
   EXPECT_EQ(lines, shown + 2);
-}
-
-TEST(Wrapped, BreaksBetweenWordsAndIndents) {
-  EXPECT_EQ(wrapped("one two three", 2, 9), "  one two\n  three\n");
-  EXPECT_EQ(wrapped("one\n\ntwo", 0, 9), "one\n\ntwo\n");
-  EXPECT_EQ(wrapped("", 2), "");
 }
 
 }  // namespace

@@ -2,7 +2,7 @@
 
 #include <boost/json.hpp>
 
-#include "engine/report/pages/check.h"
+#include "engine/report/pages/sheet.h"
 #include "engine/report/render.h"
 #include "grammar/print.h"
 #include "sample.h"

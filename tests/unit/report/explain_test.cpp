@@ -1,7 +1,6 @@
-#include "engine/report/pages/explain.h"
-
 #include <gtest/gtest.h>
 
+#include "engine/report/pages/sheet.h"
 #include "engine/report/render.h"
 #include "sample.h"
 

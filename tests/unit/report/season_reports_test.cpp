@@ -8,9 +8,7 @@
 #include "engine/report/figures.h"
 #include "engine/report/pages/book.h"
 #include "engine/report/pages/judges.h"
-#include "engine/report/pages/lessons.h"
 #include "engine/report/pages/practice.h"
-#include "engine/report/pages/progress.h"
 #include "engine/report/render.h"
 #include "sample.h"
 
@@ -45,18 +43,8 @@ MarkSheet marked(const PanelRule& rule, int lines) {
   return sheet;
 }
 
-std::vector<MeetView> meet(const PanelRule& rule, int lines) {
-  return {{"2026-05-09",
-           "Tarn Open",
-           "duet-free",
-           "Duet, free",
-           {long_title},
-           1,
-           {panel_view(marked(rule, lines))}}};
-}
-
-SatPanel sat(const PanelRule& rule, const std::string& date) {
-  return {date, "Tarn Open", "duet-free", "Duet, free", long_title, {marked(rule, 6)}};
+SatPanel sat(const PanelRule& rule, int lines, const std::string& date = "2026-05-09") {
+  return {date, "Tarn Open", "duet-free", "Duet, free", long_title, {marked(rule, lines)}};
 }
 
 std::vector<Lesson> season(const std::string& kind) {
@@ -93,8 +81,8 @@ bool is_even(const std::string& csv) {
   });
 }
 
-std::string judges_report(const std::vector<MeetView>& meets, Format format, const TextWish& wish) {
-  return render(*judges(Asked("judges"), meets), format, wish);
+std::string judges_report(const SatPanel& panel, Format format, const TextWish& wish) {
+  return render(*judges(Asked("judges"), {panel}), format, wish);
 }
 
 TEST(JudgesReport, StaysWithinThePage) {
@@ -104,8 +92,8 @@ TEST(JudgesReport, StaysWithinThePage) {
       TextWish wish;
       wish.width = width;
       wish.full = full;
-      EXPECT_EQ(layout_fault(judges_report(meet(rule, 12), Format::text, wish), width), "");
-      EXPECT_EQ(layout_fault(judges_report(meet(rule, 2), Format::text, wish), width), "");
+      EXPECT_EQ(layout_fault(judges_report(sat(rule, 12), Format::text, wish), width), "");
+      EXPECT_EQ(layout_fault(judges_report(sat(rule, 2), Format::text, wish), width), "");
     }
   }
 }
@@ -114,13 +102,13 @@ TEST(JudgesReport, SaysEveryPairOnlyInFull) {
   const PanelRule rule = rule_of_three();
   TextWish full;
   full.full = true;
-  EXPECT_FALSE(holds(judges_report(meet(rule, 12), Format::text, {}), "Bland-Altman"));
-  EXPECT_TRUE(holds(judges_report(meet(rule, 12), Format::text, full), "Bland-Altman"));
+  EXPECT_FALSE(holds(judges_report(sat(rule, 12), Format::text, {}), "Bland-Altman"));
+  EXPECT_TRUE(holds(judges_report(sat(rule, 12), Format::text, full), "Bland-Altman"));
 }
 
 TEST(JudgesReport, OfTooFewMarksGivesTheMarksButNoAgreement) {
   const PanelRule rule = rule_of_three();
-  const std::string text = judges_report(meet(rule, 2), Format::text, {});
+  const std::string text = judges_report(sat(rule, 2), Format::text, {});
   EXPECT_TRUE(holds(text, "Only 2 elements were marked")) << text;
   EXPECT_TRUE(holds(text, "Judge by judge"));
   EXPECT_FALSE(holds(text, "Krippendorff"));
@@ -128,21 +116,21 @@ TEST(JudgesReport, OfTooFewMarksGivesTheMarksButNoAgreement) {
 
 TEST(JudgesReport, GivesOtherProgramsEveryNumber) {
   const PanelRule rule = rule_of_three();
-  const auto views = meet(rule, 12);
-  const boost::json::value json = boost::json::parse(judges_report(views, Format::json, {}));
+  const SatPanel panel = sat(rule, 12);
+  const boost::json::value json = boost::json::parse(judges_report(panel, Format::json, {}));
   const auto& view = json.at("meets").at(0).at("views").at(0);
   EXPECT_EQ(view.at("judges").as_array().size(), 3u);
   EXPECT_EQ(view.at("pairs").as_array().size(), 3u);
   EXPECT_EQ(view.at("lines").as_array().size(), 12u);
   EXPECT_EQ(view.at("agreement").at("icc(2,1)").at("value").as_string(),
-            exact_figure(*views[0].views[0].intraclass.forms[1].value));
-  const std::string csv = judges_report(views, Format::csv, {});
+            exact_figure(*panel_view(panel.sheets.front()).intraclass.forms[1].value));
+  const std::string csv = judges_report(panel, Format::csv, {});
   EXPECT_TRUE(holds(csv, "\"icc(2,1)\"") || holds(csv, ",icc(2"));
 }
 
 TEST(JudgesReport, PutsPanelsOfTheSameJudgesTogetherWhereThatIsAsked) {
   const PanelRule rule = rule_of_three();
-  const std::vector<SatPanel> panels = {sat(rule, "2026-05-09"), sat(rule, "2026-06-13")};
+  const std::vector<SatPanel> panels = {sat(rule, 6), sat(rule, 6, "2026-06-13")};
   Asked asked("judges");
   const auto meets = [&] {
     const auto json = boost::json::parse(render_json(*judges(asked, panels)));
@@ -156,7 +144,7 @@ TEST(JudgesReport, PutsPanelsOfTheSameJudgesTogetherWhereThatIsAsked) {
 }
 
 TEST(JudgesReport, SaysThatThereIsNoPanelInsteadOfAnEmptyPage) {
-  const Answer answer = judges(Asked("judges"), std::vector<SatPanel>());
+  const Answer answer = judges(Asked("judges"), {});
   ASSERT_FALSE(answer);
   EXPECT_EQ(answer.error(), "there is no recorded panel in it");
 }
@@ -168,8 +156,7 @@ TEST(LessonsReport, StaysWithinThePage) {
   for (const int width : widths) {
     TextWish wish;
     wish.width = width;
-    EXPECT_EQ(layout_fault(render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, wish), width),
-              "");
+    EXPECT_EQ(layout_fault(render(lessons_page(learned, tested), Format::text, wish), width), "");
   }
 }
 
@@ -177,7 +164,7 @@ TEST(LessonsReport, SaysWhetherCalibratingWouldHaveHelped) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   BackTest tested = back_test(all);
-  const auto text = [&] { return render(lessons_page({&learned, &tested, {}, nullptr}), Format::text, {}); };
+  const auto text = [&] { return render(lessons_page(learned, tested), Format::text, {}); };
   EXPECT_TRUE(holds(text(), "Calibrating would have helped this season")) << text();
   tested.verdict = BackTest::Verdict::harmed;
   EXPECT_TRUE(holds(text(), "Calibrating would have made it worse"));
@@ -191,11 +178,10 @@ TEST(LessonsReport, GivesOtherProgramsEveryNumber) {
   const std::vector<Lesson> all = season("hybrid");
   const Learned learned = learn(all);
   const BackTest tested = back_test(all);
-  const std::string csv = render(lessons_page({&learned, &tested, {}, nullptr}), Format::csv, {});
+  const std::string csv = render(lessons_page(learned, tested), Format::csv, {});
   EXPECT_EQ(lines_of(csv).size(), learned.biases.size() + 1);
   EXPECT_TRUE(is_even(csv)) << csv;
-  const auto json =
-      boost::json::parse(render(lessons_page({&learned, &tested, {}, nullptr}), Format::json, {}));
+  const auto json = boost::json::parse(render(lessons_page(learned, tested), Format::json, {}));
   EXPECT_EQ(json.at("back_test").at("verdict").as_string(), "helped");
   EXPECT_EQ(json.at("biases").as_array().size(), learned.biases.size());
 }

@@ -1,9 +1,10 @@
-#include "engine/report/obstacle_words.h"
+#include "engine/report/sentences.h"
 
 #include <fmt/format.h>
 
-#include "engine/chances/obstacle.h"
-#include "engine/score/account.h"
+#include <algorithm>
+
+#include "tables/value_set.h"
 
 namespace landdrill::report {
 
@@ -135,6 +136,26 @@ std::string in_words(const Unmarked& missing) {
   if (missing.elements.empty()) return aspects.empty() ? "" : aspects + " " + have + " no marks";
   return elements_have(missing.elements) + " no marks" +
          (aspects.empty() ? "" : ", nor " + have + " " + aspects);
+}
+
+std::string capitalised(std::string sentence) {
+  if (!sentence.empty() && sentence[0] >= 'a' && sentence[0] <= 'z')
+    sentence[0] = static_cast<char>(sentence[0] - 'a' + 'A');
+  return sentence;
+}
+
+// What is said of several topics is said once.
+std::vector<std::string> sentences_of(const Cautions& cautions) {
+  std::vector<std::pair<std::string_view, std::vector<std::string>>> all;  // texts with their topics
+  for (const CautionRule& rule : cautions) {
+    auto said = std::find_if(all.begin(), all.end(), [&](const auto& one) { return one.first == rule.text; });
+    if (said == all.end()) said = all.insert(all.end(), {rule.text, {}});
+    if (!rule.topic.empty()) said->second.push_back(rule.topic);
+  }
+  std::vector<std::string> sentences;
+  for (const auto& [text, topics] : all)
+    sentences.push_back(capitalised(all_of(topics)) + (topics.empty() ? "" : ": ") + std::string(text));
+  return sentences;
 }
 
 }  // namespace landdrill::report

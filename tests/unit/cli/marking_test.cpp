@@ -1,4 +1,4 @@
-#include "engine/cli/trainee.h"
+#include "engine/cli/marking.h"
 
 #include <gtest/gtest.h>
 

@@ -1,7 +1,8 @@
-// Sentences for what stands in the way of an answer, each with what to do.
+// Sentences for what stands in the way of an answer, each with what to do, and for what swimmers have to take care of.
 //
 //   words_of({Obstacle::Of::elements_unmarked, {.elements = {1, 3}}})
 //   // "elements 1 and 3 have no expected mark: add `expect`, or a run"
+//   sentences_of(account.cautions)      // {"Lifts and throws: agree on the call ...", "This prices a routine ..."}
 #pragma once
 
 #include <string>
@@ -22,5 +23,9 @@ std::string all_of(const std::vector<std::string>& names, std::string_view last 
 std::string elements_have(const std::vector<int>& numbers);
 // "element 2 has no marks, nor has choreography"; empty when nothing is missing.
 std::string in_words(const Unmarked& missing);
+// "Lifts and throws: agree on the call"; the words are rows of the set or of tables/data/usual-cautions.csv.
+std::vector<std::string> sentences_of(const Cautions& cautions);
+// With a capital letter in front.
+std::string capitalised(std::string sentence);
 
 }  // namespace landdrill::report
