@@ -91,6 +91,7 @@ constexpr Column kind_columns[] = {
     whole("most_same", "parts of one code in an element, at most", 1),
     whole("places", "decimal places of a declared difficulty; empty: 6", 0, 6),
     choice("rounding", optional, "how a declared difficulty is rounded; empty: half-up", rounding_words),
+    number("slip", "the chance of the base mark where no sheet says one, in per cent; empty: 0"),
     choice("caution", optional, "which caution a report prints", with_caution),
     source_column,
     status_column};
@@ -138,6 +139,8 @@ constexpr Column panel_columns[] = {
     choice("run_rounding", optional,
            "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
            rounding_words),
+    number("best",
+           "the mark of a faultless showing, from which a run's deductions are taken; empty: the highest"),
     number("run_base", "of averaged runs, the share above which the base mark is credited; empty: 0.5"),
     source_column,
     status_column};
@@ -184,6 +187,13 @@ constexpr Column caution_columns[] = {
     source_column,
     status_column};
 
+constexpr Column estimate_columns[] = {
+    code("what the value is for; the code of a usual one puts this row in its place"),
+    needed(number("value", "the value")),
+    {"text", Cell::text, optional, "what it does"},
+    source_column,
+    status_column};
+
 constexpr Table all_tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
@@ -198,6 +208,8 @@ constexpr Table all_tables[] = {
     {"spreads", "how far the marks of judges and the days of swimmers scatter", spread_columns, 3, optional},
     {"cautions", "what swimmers have to take care of, beside or in the place of what is always said",
      caution_columns, 1, optional},
+    {"estimates", "how much run-throughs say, beside or in the place of the usual values", estimate_columns,
+     1, optional},
 };
 
 }  // namespace

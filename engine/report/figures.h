@@ -70,6 +70,8 @@ std::string to_places(Decimal amount, int places);
 std::string given_per_cent(Decimal percent);
 // "from `slip` in the sheet", "from the run-throughs"; `nothing` when nothing says how likely the base mark
 // is.
-std::string_view source_of(const BaseChance& chance, std::string_view nothing);
+std::string source_of(const BaseChance& chance, std::string_view nothing);
+// "1 of 2 runs"
+std::string lost_words(const RunsShown& runs);
 
 }  // namespace landdrill::report

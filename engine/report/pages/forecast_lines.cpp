@@ -70,7 +70,7 @@ void add_odds(std::vector<Entry>& cells, const Odds& odds) {
 
 std::vector<Entry> line_cells(const ForecastLine& line) {
   const bool spreads = line.spread.from != SpreadFrom::nothing;
-  const bool based = line.base.from != BaseChance::From::nothing;
+  const bool based = line.base.is_known();
   std::vector<Entry> cells{line_word(line.what), line.label};
   cells.push_back(line.expected_mark ? Entry(to_places(*line.expected_mark, 2), line.expected_mark->text())
                                      : Entry());
@@ -216,7 +216,7 @@ void put_sources(PageParts& page, const ToldForecast& told, const Face& face) {
   for (std::size_t i = 0; i < told.spreads.aspects.size(); ++i)
     note(told.spreads.aspects[i], face.aspects.at(i).title);
   for (std::size_t i = 0; i < told.chances.size(); ++i)
-    chances.note(std::string(source_of(told.chances[i], "none, as nothing speaks of it")),
+    chances.note(source_of(told.chances[i], "none, as nothing speaks of it"),
                  std::to_string(face.elements.at(i).number));
   std::vector<std::string> sentences;
   spreads.tell("How far judges' marks scatter", sentences);
