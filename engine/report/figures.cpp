@@ -100,6 +100,10 @@ std::string lost_words(const RunsShown& runs) {
   return std::to_string(runs.base) + " of " + plural(static_cast<std::int64_t>(runs.all), "run");
 }
 
+std::string weight_words(const BaseChance& chance) {
+  return chance.runs.all == 0 ? "" : "a `slip` counts as " + chance.weight.text() + " runs";
+}
+
 std::string source_of(const BaseChance& chance, std::string_view nothing) {
   const bool of_sheet = chance.from == BaseChance::From::sheet;
   if (chance.runs.all == 0) {
@@ -110,8 +114,7 @@ std::string source_of(const BaseChance& chance, std::string_view nothing) {
       chance.from == BaseChance::From::nobody
           ? "no `slip`, so 0 %"
           : std::string(of_sheet ? "`slip` " : "`slip` of kinds.csv, ") + given_per_cent(chance.said);
-  return "from " + lost_words(chance.runs) + " and " + said + ", which counts as " + chance.weight.text() +
-         " runs";
+  return "from " + lost_words(chance.runs) + " and " + said;
 }
 
 }  // namespace landdrill::report

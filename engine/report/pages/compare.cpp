@@ -252,7 +252,7 @@ PageParts option_notes(const Comparison& comparison) {
   for (const OptionWorth& option : comparison.options)
     if (option.chance.runs.all > 0)
       page.say("The chance of the base mark of " + quoted_option(comparison, option.option) + " is " +
-               source_of(option.chance, "") + ".");
+               source_of(option.chance, "") + "; " + weight_words(option.chance) + ".");
   for (const OptionWorth& option : comparison.options)
     for (const std::string& limit : option.breaks)
       page.say("! ", option_at_start(comparison, option.option) +

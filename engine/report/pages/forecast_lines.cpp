@@ -215,13 +215,17 @@ void put_sources(PageParts& page, const ToldForecast& told, const Face& face) {
     note(told.spreads.elements[i], std::to_string(face.elements.at(i).number));
   for (std::size_t i = 0; i < told.spreads.aspects.size(); ++i)
     note(told.spreads.aspects[i], face.aspects.at(i).title);
-  for (std::size_t i = 0; i < told.chances.size(); ++i)
+  std::string of_chances = "Chance of the base mark";
+  for (std::size_t i = 0; i < told.chances.size(); ++i) {
     chances.note(source_of(told.chances[i], "none, as nothing speaks of it"),
                  std::to_string(face.elements.at(i).number));
+    const std::string weight = weight_words(told.chances[i]);
+    if (!weight.empty()) of_chances = "Chance of the base mark (" + weight + ")";
+  }
   std::vector<std::string> sentences;
   spreads.tell("How far judges' marks scatter", sentences);
   sentences.push_back(day_sentence(told.forecast.day));
-  chances.tell("Chance of the base mark", sentences);
+  chances.tell(of_chances, sentences);
   sentences.push_back(errors_sentence(told.forecast));
   sentences.push_back(penalties_sentence(told.penalties));
   sentences.push_back(grid_sentence(*told.forecast.total));

@@ -1,10 +1,10 @@
 #include "engine/report/pages/score.h"
 
 #include "engine/chances/obstacle.h"
-#include "engine/report/figures.h"
-#include "engine/report/obstacle_words.h"
 #include "engine/chances/risk.h"
 #include "engine/choosing/worth.h"
+#include "engine/report/figures.h"
+#include "engine/report/obstacle_words.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
 #include "engine/report/pages/face.h"
@@ -90,10 +90,9 @@ void put_to_expect(PageParts& page, const Account& account, const std::optional<
   page.fact("total_expected", to_expect ? to_expect->text(account.places) : "");
   if (!to_expect || to_expect == account.total.estimate) return;
   page.say(
-      "With the risks counted in, " + to_expect->text(account.places) +
-      " is to be expected: the estimate above credits each element as the run or the sheet shows it, this "
-      "total counts how likely the base mark is, and the sync errors and penalties to expect. It is the "
-      "one that `compare`, `train` and `plan` go by.");
+      "With the risks counted in, expect " + to_expect->text(account.places) +
+      ": how likely each base mark, sync error and penalty is, where the estimate takes every line as the "
+      "latest run or the sheet has it. `compare`, `train` and `plan` go by this total.");
 }
 
 }  // namespace
