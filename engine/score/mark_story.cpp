@@ -137,10 +137,6 @@ Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& pat
               {deduction.use.fault->from}};
     step.inputs.push_back(std::move(line));
   }
-  for (const std::string_view lost : mark.seen->lost) {
-    step.inputs.push_back(
-        {Role::note, path + " lost " + std::string(lost), "lost " + std::string(lost), {}, {}, "base mark"});
-  }
   return step;
 }
 
