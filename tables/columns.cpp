@@ -14,7 +14,8 @@ constexpr std::string_view with_caution[] = {"lift", "throw"}, per_what[] = {"el
                            uses[] = {"times-difficulty", "weighted", "plain"},
                            ways_with_missing[] = {"refuse", "mean", "fewer"},
                            what_scatters[] = {"judges", "day"},
-                           cautioned[] = {"lift", "throw", "under-water", "any"};
+                           cautioned[] = {"lift", "throw", "under-water", "any"},
+                           estimated[] = {"slip-runs", "doubt"};
 
 constexpr Column source_column = {"source", Cell::text, required, "where the fact is from"};
 constexpr Column status_column = {"status", Cell::choice, required, "how far it can be trusted",
@@ -188,7 +189,7 @@ constexpr Column caution_columns[] = {
     status_column};
 
 constexpr Column estimate_columns[] = {
-    code("what the value is for; the code of a usual one puts this row in its place"),
+    choice("code", required, "what the value is for; the row stands in the place of the usual one", estimated),
     needed(number("value", "the value")),
     {"text", Cell::text, optional, "what it does"},
     source_column,

@@ -177,8 +177,9 @@ void add_doubts(const ast::Sheet& sheet, const Routine& routine, Diagnostics& di
       const RunMark told = run_mark(run, seen, rule, option.best);
       if (!told.mark || !option.expect) continue;
       const Decimal above = told.mark->value() - option.expect->value();
-      const Exact doubt = Exact((rule.most - rule.least).value()) * Exact(routine.set->doubt());
-      if (Exact(above) <= doubt) continue;
+      const Decimal doubt = round(Exact((rule.most - rule.least).value()) * Exact(routine.set->doubt()),
+                                  Decimal::places, Rounding::half_up);
+      if (above <= doubt) continue;
       const std::string given = seen.mark ? "a mark of " : "deductions that leave ";
       diagnostics.add(diagnostic_at(
           sheet.sources, seen.where,
