@@ -180,16 +180,15 @@ void add_doubts(const ast::Sheet& sheet, const Routine& routine, Diagnostics& di
       const Decimal doubt = round(Exact((rule.most - rule.least).value()) * Exact(routine.set->doubt()),
                                   Decimal::places, Rounding::half_up);
       if (above <= doubt) continue;
-      const std::string given = seen.mark ? "a mark of " : "deductions that leave ";
-      diagnostics.add(diagnostic_at(
+      diagnostics.complain(
           sheet.sources, seen.where,
           {Problem::doubtful_run,
-           given + told.mark->text() + ", " + above.text() + " above the mark you expect",
-           "at most " + doubt.text() + " above `expect " + option.expect->text() + "`",
-           seen.mark
-               ? "is the mark right, or has `expect` to go up?"
-               : "say with `best 8.50` what a faultless showing by these swimmers would get: deductions are "
-                 "taken from it; or note the faults that are missing"}));
+           told.mark->text(2) + " from the run of " + std::string(run.date) + ", " + above.text(2) +
+               " above the " + option.expect->text(2) + " you expect",
+           "at most " + doubt.text(2) + " above it",
+           seen.mark ? "is the mark right, or has `expect` to go up?"
+                     : "are faults missing? Else say with `best` what a faultless showing by these swimmers "
+                       "would get: deductions are taken from it"});
     }
   }
 }

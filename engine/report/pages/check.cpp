@@ -1,5 +1,7 @@
 #include "engine/report/pages/check.h"
 
+#include <fmt/format.h>
+
 #include "engine/report/figures.h"
 #include "engine/report/pages/face.h"
 
@@ -16,7 +18,10 @@ std::string outcome(const Checked& sheet) {
   add_count(words, sheet.messages.errors(), "error");
   if (sheet.without_set) words += (words.empty() ? "" : ", ") + std::string("no value set to check it by");
   add_count(words, sheet.messages.warnings(), "broken limit");
-  return words.empty() ? "ok" : words;
+  if (words.empty()) words = "ok";
+  if (const std::size_t doubts = sheet.messages.doubts(); doubts > 0)
+    words += fmt::format(", {} to look at again", counted(doubts, "mark"));
+  return words;
 }
 
 }  // namespace

@@ -185,11 +185,16 @@ std::string penalties_sentence(const std::vector<ExpectedPenalty>& penalties) {
                          : "Penalties expected, on average: " + numbers + ".";
 }
 
-std::string grid_sentence(const TotalOdds& total) {
-  if (total.bound == Decimal())
-    return "Adding up: nothing was rounded, so these are the exact odds of the model.";
-  return "Adding up: on a grid of " + total.grid.text() + " points; no total lies further than " +
-         total.bound.text() + " points from where it truly is.";
+std::string grid_sentence(const Forecast& forecast) {
+  const TotalOdds& total = *forecast.total;
+  std::string words = "Adding up: no total was rounded";
+  if (total.bound > Decimal())
+    words = "Adding up: on a grid of " + total.grid.text() + " points; no total lies further than " +
+            total.bound.text() + " points from where it truly is";
+  if (total.off > 0)
+    words += fmt::format("; over {} kinds of day, for which no chance is off by more than {:.3f} %",
+                         forecast.days.shifts.cases().size(), std::max(100 * total.off, 0.001));
+  return words + ".";
 }
 
 void put_source_facts(PageParts& page, const Forecast& forecast) {
@@ -201,7 +206,8 @@ void put_source_facts(PageParts& page, const Forecast& forecast) {
   page.fact("sync_errors", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}});
   page.fact("grid", {"", Record{{"grid", total.grid.text()},
                                 {"bound", total.bound.text()},
-                                {"lost", as_number(total.lost)}}});
+                                {"lost", as_number(total.lost)},
+                                {"off", as_number(total.off)}}});
 }
 
 }  // namespace
@@ -228,7 +234,7 @@ void put_sources(PageParts& page, const ToldForecast& told, const Face& face) {
   chances.tell(of_chances, sentences);
   sentences.push_back(errors_sentence(told.forecast));
   sentences.push_back(penalties_sentence(told.penalties));
-  sentences.push_back(grid_sentence(*told.forecast.total));
+  sentences.push_back(grid_sentence(told.forecast));
   page.heading("Where this comes from");
   page.list("", sentences);
   put_source_facts(page, told.forecast);
