@@ -26,7 +26,7 @@ struct Variant {
   std::optional<Name> title;  // none for the element as written
   std::optional<CountedList> parts;
   std::optional<Counts> counts;
-  std::optional<Number> difficulty, expect, slip, spread;
+  std::optional<Number> difficulty, expect, best, slip, spread;
   bool incomplete = false;  // a line of it was in error: do not complain of what is missing
 };
 
@@ -46,7 +46,7 @@ using Item = std::variant<Element, Passage>;
 struct Routine {
   TitleLine head;
   std::optional<Name> event, values;
-  std::optional<Number> tempo, swimmers, spread, day;
+  std::optional<Number> tempo, swimmers, spread, day, best;
   std::vector<LimitLine> limits;
   std::vector<Item> items;
   std::vector<NamedNumber> impressions, errors, risks;
@@ -56,6 +56,7 @@ struct Routine {
 struct Run {
   DatedLine head;
   std::vector<FaultsLine> elements;
+  std::vector<ElementMarksLine> marks;  // of elements, one mark each
   std::vector<AspectMarksLine> aspects;
   std::optional<CountedList> sync, penalty;
   bool incomplete = false;  // a line of it was in error
@@ -89,7 +90,8 @@ struct Says {
 };
 inline constexpr Says<Routine> said_in_header[] = {
     {Word::event, &Routine::event},       {Word::values, &Routine::values}, {Word::tempo, &Routine::tempo},
-    {Word::swimmers, &Routine::swimmers}, {Word::spread, &Routine::spread}, {Word::day, &Routine::day}};
+    {Word::swimmers, &Routine::swimmers}, {Word::spread, &Routine::spread}, {Word::day, &Routine::day},
+    {Word::best, &Routine::best}};
 inline constexpr Says<Routine> said_of_the_whole[] = {{Word::impression, &Routine::impressions},
                                                       {Word::errors, &Routine::errors},
                                                       {Word::risk, &Routine::risks}};
@@ -99,6 +101,7 @@ inline constexpr Says<Variant> said_in_variant[] = {{Word::parts, &Variant::part
                                                     {Word::counts, &Variant::counts},
                                                     {Word::difficulty, &Variant::difficulty},
                                                     {Word::expect, &Variant::expect},
+                                                    {Word::best, &Variant::best},
                                                     {Word::slip, &Variant::slip},
                                                     {Word::spread, &Variant::spread}};
 inline constexpr Says<Passage> said_in_passage[] = {{Word::counts, &Passage::counts}};

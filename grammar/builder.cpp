@@ -182,9 +182,10 @@ void Builder::put(FaultsLine& line) {
 }
 
 void Builder::put(ElementMarksLine& line) {
-  if (place_ != Place::panel) return misplaced("them in a panel", marks_hint(), "marks");
+  const bool own = place_ == Place::run && line.marks.size() == 1 && line.marks[0];
+  if (!own && place_ != Place::panel) return misplaced("them in a panel", marks_hint(), "marks");
   if (once(in_block_, {Word::element, without_zeros(line.element.text)}, line.element.text))
-    add(panel_->elements, line);
+    add(own ? run_->marks : panel_->elements, line);
 }
 
 std::string Builder::faults_hint() const {
@@ -193,7 +194,8 @@ std::string Builder::faults_hint() const {
 }
 
 std::string Builder::marks_hint() const {
-  if (place_ == Place::run) return "a run holds faults: element 2: bent-knee small, or: element 2: clean";
+  if (place_ == Place::run)
+    return "a run holds faults or the coach's one mark: element 2: bent-knee small, or: element 2: 7.25";
   return "start a panel above it: panel 2026-05-09 \"Tarn Open\"";
 }
 

@@ -126,9 +126,8 @@ Diagnostic diagnostic_about(std::string_view file, Complaint complaint) {
 }
 
 std::string to_string(const Diagnostic& diagnostic) {
-  const std::string_view severity = severity_of(diagnostic.problem) == Severity::error ? "error" : "warning";
-  std::string text =
-      fmt::format("{}: {}: found {}", place_of(diagnostic), severity, shown_all(diagnostic.found));
+  std::string text = fmt::format("{}: {}: found {}", place_of(diagnostic), severity_word(diagnostic.problem),
+                                 shown_all(diagnostic.found));
   if (!diagnostic.expected.empty()) text += "; expected " + shown_all(diagnostic.expected);
   text += fmt::format(" [{}]\n", code_of(diagnostic.problem));
   if (diagnostic.at.line > 0) {
@@ -145,12 +144,11 @@ void Diagnostics::add(Diagnostic diagnostic) {
 }
 
 void Diagnostics::count_only(Severity severity) {
-  ++(severity == Severity::error ? errors_ : warnings_);
+  ++counts_[static_cast<std::size_t>(severity)];
 }
 
 void Diagnostics::append(Diagnostics other) {
-  errors_ += other.errors_;
-  warnings_ += other.warnings_;
+  for (std::size_t i = 0; i < counts_.size(); ++i) counts_[i] += other.counts_[i];
   const std::size_t room = std::min(most - list_.size(), other.list_.size());
   std::move(other.list_.begin(), other.list_.begin() + static_cast<std::ptrdiff_t>(room),
             std::back_inserter(list_));
@@ -168,7 +166,7 @@ void Diagnostics::sort() {
 std::string to_string(const Diagnostics& diagnostics) {
   std::string text;
   for (const Diagnostic& each : diagnostics.list()) text += to_string(each);
-  const std::size_t more = diagnostics.errors() + diagnostics.warnings() - diagnostics.list().size();
+  const std::size_t more = diagnostics.all() - diagnostics.list().size();
   if (more > 0) text += fmt::format("and {} more {}\n", more, more == 1 ? "message" : "messages");
   return text;
 }

@@ -9,7 +9,9 @@
 // it.
 #pragma once
 
+#include <array>
 #include <cstddef>
+#include <iterator>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -88,16 +90,20 @@ class Diagnostics {
 
   const std::vector<Diagnostic>& list() const& { return list_; }
   void list() const&& = delete;  // they would be gone before a loop over them begins
-  std::size_t errors() const { return errors_; }
-  std::size_t warnings() const { return warnings_; }
-  bool ok() const { return errors_ == 0; }
+  std::size_t errors() const { return count(Severity::error); }
+  std::size_t warnings() const { return count(Severity::warning); }
+  std::size_t doubts() const { return count(Severity::doubt); }
+  // All of them, also those that are not in the list.
+  std::size_t all() const { return errors() + warnings() + doubts(); }
+  bool ok() const { return errors() == 0; }
   // Stable: by file in order of appearance, then line, then column.
   void sort();
 
  private:
+  std::size_t count(Severity severity) const { return counts_[static_cast<std::size_t>(severity)]; }
+
   std::vector<Diagnostic> list_;
-  std::size_t errors_ = 0;
-  std::size_t warnings_ = 0;
+  std::array<std::size_t, std::size(severity_words)> counts_ = {};
 };
 
 // All messages, then a line that says how many more there were when the list was full.

@@ -236,7 +236,7 @@ std::size_t width_of(const ast::Statement& statement, std::size_t indentation) {
   const std::optional<Word> word = ast::word_of(statement);
   if (!word) return 0;
   const bool in_element = ast::is_among(ast::said_in_variant, *word);
-  // `spread` alone stands in the header as well as in elements.
+  // `spread` and `best` stand in the header as well as in elements.
   if (ast::is_in_header(*word) && !(in_element && indentation > 0)) return header_width;
   return in_element ? child_width : 0;
 }

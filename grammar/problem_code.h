@@ -12,7 +12,9 @@
 
 namespace landdrill {
 
-enum class Severity { error, warning };
+// A doubt is about something that may be meant as it stands: nobody objects to it.
+enum class Severity { error, warning, doubt };
+constexpr std::string_view severity_words[] = {"error", "warning", "doubt"};
 
 // A line of such a list.
 struct ProblemEntry {
@@ -45,6 +47,9 @@ constexpr std::string_view code_of(ProblemCode problem) {
 }
 constexpr Severity severity_of(ProblemCode problem) {
   return problem.entry().severity;
+}
+constexpr std::string_view severity_word(ProblemCode problem) {
+  return severity_words[static_cast<std::size_t>(severity_of(problem))];
 }
 
 }  // namespace landdrill

@@ -224,6 +224,10 @@ void check_kind(const Kind& kind, Complaints& complaints) {
               complaints);
   check_spelling(kind.from, kind.code, " ",
                  "a code without blanks, since lists of kinds have blanks between them", complaints);
+  if (kind.slip && *kind.slip > Decimal::whole(100)) {
+    complaints.at(kind.from, "slip",
+                  {Problem::out_of_range, "a chance of " + kind.slip->text() + " per cent", "one from 0 to 100"});
+  }
 }
 
 void check_event(const Event& event, Complaints& complaints) {

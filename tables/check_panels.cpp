@@ -25,6 +25,7 @@ class PanelCheck {
     check_scale();
     check_missing();
     check_run_base();
+    check_best();
   }
 
  private:
@@ -94,6 +95,17 @@ class PanelCheck {
     } else if (*rule_.run_base >= Decimal::whole(1)) {
       complain("run_base", {Problem::contradiction, "more than " + rule_.run_base->text() + " of all runs",
                             "a share below 1, such as 0.5"});
+    }
+  }
+
+  void check_best() {
+    if (!rule_.best) return;
+    if (!rule_.per_element) {
+      complain("best", {Problem::never_counts, "the mark of a faultless showing for marks that are per routine",
+                        "an empty cell, or per element"});
+    } else if (*rule_.best < rule_.least || *rule_.best > rule_.most) {
+      complain("best", {Problem::out_of_range, "the mark " + rule_.best->text(),
+                        "one from " + rule_.least.text() + " to " + rule_.most.text()});
     }
   }
 

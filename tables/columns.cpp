@@ -14,7 +14,8 @@ constexpr std::string_view with_caution[] = {"lift", "throw"}, per_what[] = {"el
                            uses[] = {"times-difficulty", "weighted", "plain"},
                            ways_with_missing[] = {"refuse", "mean", "fewer"},
                            what_scatters[] = {"judges", "day"},
-                           cautioned[] = {"lift", "throw", "under-water", "any"};
+                           cautioned[] = {"lift", "throw", "under-water", "any"},
+                           estimated[] = {"slip-runs", "doubt"};
 
 constexpr Column source_column = {"source", Cell::text, required, "where the fact is from"};
 constexpr Column status_column = {"status", Cell::choice, required, "how far it can be trusted",
@@ -91,6 +92,7 @@ constexpr Column kind_columns[] = {
     whole("most_same", "parts of one code in an element, at most", 1),
     whole("places", "decimal places of a declared difficulty; empty: 6", 0, 6),
     choice("rounding", optional, "how a declared difficulty is rounded; empty: half-up", rounding_words),
+    number("slip", "the chance of the base mark where no sheet says one, in per cent; empty: 0"),
     choice("caution", optional, "which caution a report prints", with_caution),
     source_column,
     status_column};
@@ -138,6 +140,8 @@ constexpr Column panel_columns[] = {
     choice("run_rounding", optional,
            "how the mark of a run, or the mean of several, is rounded to the step; empty: as the points",
            rounding_words),
+    number("best",
+           "the mark of a faultless showing, from which a run's deductions are taken; empty: the highest"),
     number("run_base", "of averaged runs, the share above which the base mark is credited; empty: 0.5"),
     source_column,
     status_column};
@@ -184,6 +188,13 @@ constexpr Column caution_columns[] = {
     source_column,
     status_column};
 
+constexpr Column estimate_columns[] = {
+    choice("code", required, "what the value is for; the row stands in the place of the usual one", estimated),
+    needed(number("value", "the value")),
+    {"text", Cell::text, optional, "what it does"},
+    source_column,
+    status_column};
+
 constexpr Table all_tables[] = {
     {"set", "what the set is, in one row", set_columns, 0, required},
     {"families", "the families of parts and their limits", family_columns, 1, optional},
@@ -198,6 +209,8 @@ constexpr Table all_tables[] = {
     {"spreads", "how far the marks of judges and the days of swimmers scatter", spread_columns, 3, optional},
     {"cautions", "what swimmers have to take care of, beside or in the place of what is always said",
      caution_columns, 1, optional},
+    {"estimates", "how much run-throughs say, beside or in the place of the usual values", estimate_columns,
+     1, optional},
 };
 
 }  // namespace

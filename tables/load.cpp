@@ -14,6 +14,7 @@
 #include "tables/quantity.h"
 #include "tables/read_table.h"
 #include "usual_cautions.h"
+#include "usual_estimates.h"
 
 namespace landdrill {
 namespace {
@@ -95,6 +96,7 @@ void add_kind(const RowReader& row, ValueSet& set) {
                  .title = row.text("title"),
                  .formula = row.formula("formula"),
                  .base = row.quantity<Difficulty>("base"),
+                 .slip = row.number("slip"),
                  .least_parts = row.whole("least_parts"),
                  .most_parts = row.whole("most_parts"),
                  .most_same = row.whole("most_same"),
@@ -137,6 +139,7 @@ void add_panel(const RowReader& row, ValueSet& set) {
                         .missing_step = row.number("missing_step"),
                         .missing_rounding = row.choice<Rounding>("missing_rounding"),
                         .run_rounding = row.choice<Rounding>("run_rounding"),
+                        .best = row.quantity<Mark>("best"),
                         .run_base = row.number("run_base"),
                         .from = row.from()});
 }
@@ -169,11 +172,15 @@ void add_caution(const RowReader& row, ValueSet& set) {
                           row.text("code"), row.text("topic"), row.text("text"), row.from()});
 }
 
+void add_estimate(const RowReader& row, ValueSet& set) {
+  set.estimates.push_back({row.text("code"), row.number("value").value_or(Decimal()), row.from()});
+}
+
 struct RowAdder {
   std::string_view table;
   void (*add)(const RowReader&, ValueSet&);
 };
-constexpr std::array<RowAdder, 12> row_adders = {{{"set", add_info},
+constexpr std::array<RowAdder, 13> row_adders = {{{"set", add_info},
                                                   {"families", add_family},
                                                   {"parts", add_part},
                                                   {"kinds", add_kind},
@@ -184,7 +191,8 @@ constexpr std::array<RowAdder, 12> row_adders = {{{"set", add_info},
                                                   {"sync", add_sync_class},
                                                   {"penalties", add_penalty},
                                                   {"spreads", add_spread},
-                                                  {"cautions", add_caution}}};
+                                                  {"cautions", add_caution},
+                                                  {"estimates", add_estimate}}};
 
 void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
   const auto adder = std::find_if(row_adders.begin(), row_adders.end(), [&](const RowAdder& candidate) {
@@ -197,16 +205,37 @@ void add_rows(const ReadTable& read, ValueSet& set, Diagnostics& diagnostics) {
   }
 }
 
-void add_usual_cautions(ValueSet& set) {
-  std::vector<CautionRule> own = std::exchange(set.cautions, usual_cautions());
-  for (CautionRule& rule : own) {
-    const auto usual = std::find_if(set.cautions.begin(), set.cautions.end(),
-                                    [&](const CautionRule& one) { return one.code == rule.code; });
-    if (usual == set.cautions.end())
-      set.cautions.push_back(std::move(rule));
-    else
-      *usual = std::move(rule);
+// A row of the set stands in the place of the usual one of its code.
+template <class Row>
+void add_usual(const std::vector<Row>& usual, std::vector<Row>& rows) {
+  for (Row& own : std::exchange(rows, usual)) {
+    const auto same =
+        std::find_if(rows.begin(), rows.end(), [&](const Row& one) { return one.code == own.code; });
+    same == rows.end() ? rows.push_back(std::move(own)) : void(*same = std::move(own));
   }
+}
+
+// What every set says that has no row of its own for it.
+const ValueSet& usual() {
+  static const ValueSet usual = [] {
+    ValueSet set;
+    for (const TableFile& file :
+         {TableFile{"cautions", usual_cautions_csv}, TableFile{"estimates", usual_estimates_csv}}) {
+      Diagnostics diagnostics;
+      const Source source{"usual-" + file.file + ".csv", file.text};
+      ReadTable table = read_table(*find_table(file.file), source, diagnostics);
+      check_cells(table, diagnostics);
+      add_rows(table, set, diagnostics);
+      assert(diagnostics.list().empty());
+    }
+    return set;
+  }();
+  return usual;
+}
+
+void add_usual_rows(ValueSet& set) {
+  add_usual(usual().cautions, set.cautions);
+  add_usual(usual().estimates, set.estimates);
   std::stable_sort(set.cautions.begin(), set.cautions.end(),
                    [](const CautionRule& a, const CautionRule& b) { return a.when < b.when; });
 }
@@ -300,17 +329,7 @@ bool same_files(std::vector<TableFile> one, std::vector<TableFile> other) {
 }
 
 const std::vector<CautionRule>& usual_cautions() {
-  static const std::vector<CautionRule> usual = [] {
-    Diagnostics diagnostics;
-    ReadTable table =
-        read_table(*find_table("cautions"), {"usual-cautions.csv", usual_cautions_csv}, diagnostics);
-    check_cells(table, diagnostics);
-    ValueSet set;
-    add_rows(table, set, diagnostics);
-    assert(diagnostics.list().empty() && !set.cautions.empty());
-    return std::move(set.cautions);
-  }();
-  return usual;
+  return usual().cautions;
 }
 
 Loaded load(const TableFiles& files) {
@@ -323,7 +342,7 @@ Loaded load(const TableFiles& files) {
     check_cells(table, loaded.diagnostics);
     add_rows(table, set, loaded.diagnostics);
   }
-  add_usual_cautions(set);
+  add_usual_rows(set);
   index(set);
   tie_rows(set);
   check(set, tables, loaded.diagnostics);

@@ -43,6 +43,26 @@ const SpreadRule* ValueSet::day_spread() const {
   return nullptr;
 }
 
+namespace {
+
+// Every loaded set has the usual ones; one that was put together by hand may have none.
+Decimal estimate(const std::vector<EstimateRule>& rules, std::string_view code) {
+  for (const EstimateRule& rule : rules) {
+    if (rule.code == code) return rule.value;
+  }
+  return {};
+}
+
+}  // namespace
+
+Decimal ValueSet::slip_runs() const {
+  return estimate(estimates, "slip-runs");
+}
+
+Decimal ValueSet::doubt() const {
+  return estimate(estimates, "doubt");
+}
+
 std::size_t gaps_in(const ValueSet& set) {
   std::size_t gaps = 0;
   for (const Part& part : set.parts) gaps += !part.value;

@@ -63,8 +63,9 @@ struct Part {
 enum class Caution { lift, thrown, none };
 struct Kind {
   std::string code, title;
-  std::optional<Formula> formula;  // parts -> declared difficulty; empty: a gap
-  std::optional<Difficulty> base;  // credited when what was declared was not shown; empty: a gap
+  std::optional<Formula> formula;    // parts -> declared difficulty; empty: a gap
+  std::optional<Difficulty> base;    // credited when what was declared was not shown; empty: a gap
+  std::optional<Decimal> slip = {};  // per cent: the chance of the base mark where no sheet says one
   std::optional<int> least_parts, most_parts, most_same;  // most_same: of one code in an element
   int places = 6;                                         // decimal places of a declared difficulty
   Rounding rounding = Rounding::half_up;
@@ -109,6 +110,7 @@ struct PanelRule {
   std::optional<Decimal> missing_step;
   // Empty: as the points, as in every set from before there were columns for it.
   std::optional<Rounding> missing_rounding, run_rounding;
+  std::optional<Mark> best;  // of a faultless showing, where no sheet says another; empty: nobody says
   // Of averaged runs, the share above which an element gets its base mark; empty: half.
   std::optional<Decimal> run_base;
   Provenance from;
@@ -149,6 +151,13 @@ struct SpreadRule {
 struct CautionRule {
   enum class When { lift, thrown, under_water, any } when = When::any;  // any: with any other caution
   std::string code, topic, text;
+  Provenance from;
+};
+
+// How much run-throughs say: a value of ours or of the set, by its code.
+struct EstimateRule {
+  std::string code;
+  Decimal value;
   Provenance from;
 };
 
@@ -195,10 +204,15 @@ struct ValueSet {
   std::vector<SpreadRule> spreads;
   std::vector<CautionRule>
       cautions;  // by `when`; of a loaded set with the usual ones, as far as it has no other
+  std::vector<EstimateRule> estimates;  // of a loaded set with the usual ones, likewise
 
   // The spread of the judges' marks for this aspect and kind (empty for an aspect of the whole routine): the
   // row that names most of the two, the aspect before the kind; or nullptr.
   const SpreadRule* judges_spread(std::string_view aspect, std::string_view kind) const;
+  // How many run-throughs the chance of the base mark counts as that the coach or the set says: 0 or more.
+  Decimal slip_runs() const;
+  // How far above the expected mark a run's mark may lie before it is questioned, as a share of the scale.
+  Decimal doubt() const;
   // The spread of the day; or nullptr.
   const SpreadRule* day_spread() const;
   // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or

@@ -21,12 +21,12 @@ std::string errors_from(const Routine& routine, const RunWish& runs) {
   return std::to_string(number) + (number == 1 ? " run" : " runs");
 }
 
-TotalOdds added_up(const std::vector<DailyLine>& lines, const Odds& days, const GridWish& grid,
+TotalOdds added_up(const std::vector<DailyLine>& lines, const Days& days, const GridWish& grid,
                    const Progress& days_done) {
   std::vector<World> worlds;
-  for (std::size_t day = 0; day < days.cases().size(); ++day) {
-    worlds.push_back({days.cases()[day].chance, {}});
-    for (const DailyLine& line : lines) worlds.back().pieces.push_back(&line.on(day));
+  for (const Odds::Case& day : days.shifts.cases()) {
+    worlds.push_back({day.chance, {}});
+    for (const DailyLine& line : lines) worlds.back().pieces.push_back(&line.on(worlds.size() - 1));
   }
   TotalOdds total = total_odds(worlds, grid, [&](std::size_t done) {
     if (days_done) days_done(done, worlds.size());
@@ -34,7 +34,9 @@ TotalOdds added_up(const std::vector<DailyLine>& lines, const Odds& days, const 
   for (const DailyLine& line : lines) {
     total.lost += line.lost;
     total.bound += line.bound;
+    if (line.bound > Decimal()) total.lattice = Decimal();
   }
+  total.off = days.off;
   return total;
 }
 
@@ -54,39 +56,35 @@ Forecast forecast(const Routine& routine, const Wish& wish, const ForecastWish& 
   told.errors_from = errors_from(routine, wish.runs);
   for (const DailyLine& line : all) {
     told.lines.push_back(line.line);
-    told.lines.back().points = line.over(told.days);
+    told.lines.back().points = line.over(told.days.shifts);
   }
   told.total = added_up(all, told.days, how.grid, days_done);
   return told;
 }
 
 ChanceBounds reaches(const TotalOdds& total, Decimal target) {
-  return {total.odds.at_least(target), total.odds.at_least(target + total.bound),
-          std::min(1.0, total.odds.at_least(target - total.bound) + total.lost)};
+  // Totals that lie further apart than the grid moves them: each is known again.
+  if (total.lattice > total.bound * 2) {
+    const std::int64_t past = target.units() % total.lattice.units();
+    const Decimal first =
+        past > 0 ? target - Decimal::from_units(past) + total.lattice : target - Decimal::from_units(past);
+    const Chance chance = total.odds.at_least(first - total.bound);
+    return {chance, std::max(0.0, chance - total.off), std::min(1.0, chance + total.lost + total.off)};
+  }
+  return {total.odds.at_least(target), std::max(0.0, total.odds.at_least(target + total.bound) - total.off),
+          std::min(1.0, total.odds.at_least(target - total.bound) + total.lost + total.off)};
 }
 
 Against against(const TotalOdds& ours, const TotalOdds& theirs) {
   const Decimal bound = ours.bound + theirs.bound;
-  const Chance most = beats_by_more_than(ours.odds, theirs.odds, -bound) + ours.lost + theirs.lost;
-  return {
-      {beats(ours.odds, theirs.odds), beats_by_more_than(ours.odds, theirs.odds, bound), std::min(1.0, most)},
-      equals(ours.odds, theirs.odds)};
+  const Chance off = ours.off + theirs.off;
+  const Chance least = beats_by_more_than(ours.odds, theirs.odds, bound) - off;
+  const Chance most = beats_by_more_than(ours.odds, theirs.odds, -bound) + ours.lost + theirs.lost + off;
+  return {{beats(ours.odds, theirs.odds), std::max(0.0, least), std::min(1.0, most)},
+          equals(ours.odds, theirs.odds)};
 }
 
 namespace {
-
-Decimal day_step(const Routine& routine, Decimal spread) {
-  std::int64_t step = 0;
-  for (const PanelRule& rule : routine.set->panels) {
-    if (rule.event != routine.event->code) continue;
-    step = step == 0 ? rule.step.units() : std::min(step, rule.step.units());
-  }
-  if (step == 0) step = Decimal::one;
-  if (spread.units() == 0) return Decimal::from_units(step);
-  while (step > spread.units() && step % 2 == 0) step /= 2;
-  while (2 * step <= spread.units()) step *= 2;
-  return Decimal::from_units(step);
-}
 
 DailyLine taken_off_line(ForecastLine::What what, std::string label, TakenOff off) {
   DailyLine result;
@@ -100,6 +98,19 @@ DailyLine taken_off_line(ForecastLine::What what, std::string label, TakenOff of
 
 }  // namespace
 
+std::vector<DayLine> day_lines(const Routine& routine, const Risked& risked, const Spreads& spreads) {
+  std::vector<DayLine> lines;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    const std::optional<KeptMarks>& marks = risked.showing.elements[i].marks;
+    if (marks) lines.push_back({routine.elements[i].panel, mean_mark(*marks), spreads.elements[i].marks});
+  }
+  for (std::size_t i = 0; i < risked.showing.aspects.size(); ++i) {
+    const ShownAspect& aspect = risked.showing.aspects[i];
+    lines.push_back({aspect.rule, mean_mark(*aspect.marks), spreads.aspects[i].marks});
+  }
+  return lines;
+}
+
 Odds DailyLine::over(const Odds& days) const {
   if (by_day.size() == 1) return by_day.front();
   std::vector<WeighedOdds> weighed;
@@ -111,7 +122,7 @@ Odds DailyLine::over(const Odds& days) const {
 ForecastLines::ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how)
     : routine_(routine), risked_(risked(routine, wish)), spreads_(spreads(routine, wish, how.spreads)) {
   obstacles_ = obstacles_before(routine_, risked_, spreads_);
-  if (obstacles_.empty()) days_ = day_odds(spreads_.day.marks, day_step(routine_, spreads_.day.marks));
+  if (obstacles_.empty()) days_ = days_of(spreads_.day.marks, day_lines(routine_, risked_, spreads_));
 }
 
 std::vector<DailyLine> ForecastLines::all() {
@@ -138,10 +149,10 @@ std::vector<DailyLine> ForecastLines::all() {
 std::optional<Chance> ForecastLines::deviation_of(std::size_t element) {
   const PanelRule* rule = routine_.elements[element].panel;
   if (rule == nullptr) return std::nullopt;
-  if (rule->use != Use::weighted) return own_line(element, *rule).over(days_).deviation();
+  if (rule->use != Use::weighted) return own_line(element, *rule).over(days_.shifts).deviation();
   WeightedScatter scatter(*rule);
   Chance lost = 0;
-  for (const Odds::Case& day : days_.cases())
+  for (const Odds::Case& day : days_.shifts.cases())
     scatter.add_day(day.chance, weighted_on(*rule, day.value, lost));
   return scatter.deviation();
 }
@@ -154,7 +165,7 @@ Decimal ForecastLines::expected_mark_of(std::size_t element) const {
 template <class OddsOf>
 DailyLine ForecastLines::marked(ForecastLine line, const PanelRule& rule, OddsOf odds_of) {
   DailyLine result{std::move(line), {}, {}, 0};
-  for (const Odds::Case& day : days_.cases()) {
+  for (const Odds::Case& day : days_.shifts.cases()) {
     const LikelyMarks& marks =
         memory_.kept(rule, *result.line.expected_mark + day.value, result.line.spread.marks);
     result.by_day.push_back(odds_of(marks.odds));
@@ -192,7 +203,7 @@ std::optional<DailyLine> ForecastLines::weighted_line(const PanelRule& rule, std
   result.line.index = index;
   result.line.label = rule.title;
   WeightedOdds together(rule);
-  for (const Odds::Case& day : days_.cases()) {
+  for (const Odds::Case& day : days_.shifts.cases()) {
     Chance lost = 0;
     std::optional<Odds> odds = together.odds(weighted_on(rule, day.value, lost), lost);
     if (!odds) {

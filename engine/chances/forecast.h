@@ -3,12 +3,12 @@
 //   Forecast told = forecast(routine, wish, {});
 //   told.total->odds.quantile(0.05)      // 171.40: one time in twenty it is no more than that
 //
-// The model. A day shifts every mark of the performance by the same amount: a bell curve in steps (day_odds),
-// the finest step of the event's panels, halved or doubled until it is at most the day's spread and more than
-// half of it. Given the day, each judge of a full panel gives her own mark around the expected one, and each
-// element gets its base mark with its own chance, independently. Sync errors come one by one at an average
-// rate (Poisson); a penalty comes with its chance. High and low are dropped, points rounded and added as the
-// set says. Where elements are weighted by difficulty together, the whole quotient is taken.
+// The model. A day shifts every mark of the performance by the same amount: a bell curve, added up over as many kinds of
+// day as the answer needs (days.h). Given the day, each judge of a full panel gives her own mark around the expected one,
+// and each element gets its base mark with its own chance, whatever the marks, independently. Sync errors come one by one
+// at an average rate (Poisson); a penalty comes with its chance. High and low are dropped, points rounded and added as the
+// set says. Where elements are weighted by difficulty together, the whole quotient is taken. Two sheets have days of their
+// own.
 #pragma once
 
 #include <functional>
@@ -16,6 +16,7 @@
 #include <string>
 #include <vector>
 
+#include "engine/chances/days.h"
 #include "engine/chances/mark_odds.h"
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
@@ -48,7 +49,7 @@ struct Forecast {
   Obstacles obstacles;              // when there are any, nothing else is set
   std::vector<ForecastLine> lines;  // in the order of the report; what the event does not have is left out
   Spread day;
-  Odds days;  // the shifts
+  Days days;
   std::vector<ExpectedErrors>
       errors;               // what was taken for sync errors: the sheet's `errors`, else the mean of the runs
   std::string errors_from;  // "the sheet", "2 runs", "nothing: none expected"
@@ -80,6 +81,9 @@ Against against(const TotalOdds& ours, const TotalOdds& theirs);
 //
 // Only forecast.cpp and compare.cpp include this.
 
+// Whose marks the day shifts; nothing may be in the way.
+std::vector<DayLine> day_lines(const Routine& routine, const Risked& risked, const Spreads& spreads);
+
 // One line: its odds on each day, or only one when they are the same every day.
 struct DailyLine {
   ForecastLine line;  // without its points
@@ -99,7 +103,7 @@ class ForecastLines {
   // May grow by what is in the way of weighted elements.
   const Obstacles& obstacles() const { return obstacles_; }
   const Spread& day() const { return spreads_.day; }
-  const Odds& days() const { return days_; }
+  const Days& days() const { return days_; }
   const Risked& at_risk() const { return risked_; }
 
   // In the order of the report; what the event does not have is left out.
@@ -121,7 +125,7 @@ class ForecastLines {
   const Risked risked_;
   const Spreads spreads_;
   Obstacles obstacles_;
-  Odds days_;
+  Days days_;
   KeptMemory memory_;
 };
 

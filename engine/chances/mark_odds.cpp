@@ -142,20 +142,6 @@ Odds kept_odds(const PanelRule& rule, const Odds& mark) {
   return Odds(std::move(cases));
 }
 
-Odds day_odds(Decimal spread, Decimal step) {
-  assert(step.units() > 0);
-  constexpr int spreads = 5;
-  const std::int64_t steps = spread.units() * spreads / step.units();
-  std::vector<Odds::Case> cases;
-  for (std::int64_t at = -steps; at <= steps; ++at) {
-    const Decimal shift = step * at;
-    const double off = at == 0 ? 0 : binary_millionths(shift) / binary_millionths(spread);
-    cases.push_back({shift, std::exp(-off * off / 2)});
-  }
-  scale_to_one(cases);
-  return Odds(std::move(cases));
-}
-
 namespace {
 
 KeptMarks kept_marks(const PanelRule& rule, Decimal sum) {

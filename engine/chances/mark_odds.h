@@ -27,10 +27,6 @@ namespace landdrill {
 Odds mark_odds(const PanelRule& rule, Decimal expected, Decimal spread);
 // Of the sum of the kept marks when every judge of the rule's full panel gives marks with the same odds.
 Odds kept_odds(const PanelRule& rule, const Odds& mark);
-// How the day shifts every mark, in marks: a bell curve of that spread, mean 0, taken at whole steps within
-// five spreads, each as likely as the curve is high there. For steps up to the spread its standard deviation
-// is the spread to within 0.01 %. Spread 0: no shift for certain.
-Odds day_odds(Decimal spread, Decimal step);
 
 // How likely an element, an aspect, the sync errors or the penalties give how many points: the pieces that a
 // forecast adds up.

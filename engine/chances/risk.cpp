@@ -19,6 +19,16 @@ Decimal mean(Exact sum, std::size_t of) {
                Rounding::half_up);
 }
 
+Decimal drawn_toward(Decimal said, Decimal weight, const RunsShown& runs) {
+  if (runs.all == 0) return said;
+  const auto whole = [](std::size_t count) {
+    return Exact(Decimal::whole(static_cast<std::int64_t>(count)));
+  };
+  const Exact all = Exact(weight) + whole(runs.all);
+  return round((Exact(weight) * Exact(said) + whole(runs.base) * Exact(hundred_percent)) / all,
+               Decimal::places, Rounding::half_up);
+}
+
 // The runs that say something, as `wish` counts them: all of them when they are averaged, else the latest.
 std::vector<const Run*> runs_that_say(const Routine& routine, const RunWish& wish, bool Run::*said,
                                       const Run* (*latest)(const Routine&, const RunWish&)) {
@@ -99,14 +109,21 @@ Exact as_share(Decimal percent) {
 }
 
 BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& wish) {
-  if (routine.elements[element].panel == nullptr) return {};
+  const Element& shown = routine.elements[element];
+  if (shown.panel == nullptr) return {};
   const Option& option = chosen(routine, element, wish);
-  if (option.slip) return {BaseChance::From::slip, *option.slip};
-  const ExpectedMark mark = expected_mark(routine, element, option, wish.runs);
-  if (mark.runs.empty()) return {};
-  const auto base =
-      std::count_if(mark.runs.begin(), mark.runs.end(), [](const RunMark& one) { return one.seen->base; });
-  return {BaseChance::From::runs, mean(Exact(hundred_percent * base), mark.runs.size())};
+  BaseChance chance;
+  if (option.slip) {
+    chance.from = BaseChance::From::sheet;
+    chance.said = *option.slip;
+  } else if (shown.kind->slip && shown.kind->base) {
+    chance.from = BaseChance::From::set;
+    chance.said = *shown.kind->slip;
+  }
+  chance.runs = runs_shown(routine, element, option, wish.runs);
+  chance.weight = routine.set->slip_runs();
+  chance.percent = drawn_toward(chance.said, chance.weight, chance.runs);
+  return chance;
 }
 
 std::vector<ExpectedErrors> expected_errors(const Routine& routine, const RunWish& runs) {

@@ -13,6 +13,7 @@
 
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
+#include "engine/score/execution.h"
 #include "engine/score/score.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -26,12 +27,16 @@ Exact as_share(Decimal percent);
 
 // The chance that an element gets the base mark, and what says so.
 struct BaseChance {
-  enum class From { nothing, slip, runs } from = From::nothing;
-  Decimal percent;  // 0 to 100; 0 when nothing says so; of runs to a millionth: 1 of 3 is 33.333333
+  // Who says the chance that the runs draw on: nobody (then it is 0), the sheet's `slip`, the kind's row.
+  enum class From { nobody, sheet, set } from = From::nobody;
+  Decimal percent;  // 0 to 100, with the runs, to a millionth
+  Decimal said;     // 0 to 100, without them
+  Decimal weight;   // how many runs that counts as
+  RunsShown runs;   // that it rests on: all of the element as written
+  bool is_known() const { return from != From::nobody || runs.all > 0; }
 };
-// The option's `slip`; without it the share of the run-throughs that `runs` takes into account in which the
-// element was shown as base (one run: 0 or 100 %); an element that the event does not mark, or without one of
-// both: 0.
+// All runs count, drawn toward what the sheet or the set says while they are few: with r of n runs lost it is
+// (w x said + r) / (w + n), where w is the set's `slip-runs`. 0 where the event does not mark the element.
 BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& wish);
 
 // A penalty and how often it is expected, counted no more often than its row allows.

@@ -139,15 +139,19 @@ Odds as_odds(const GridSum& sum, GridStep step) {
   return Odds(std::move(cases));
 }
 
-}  // namespace
-
-TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
-                     const std::function<void(std::size_t)>& done) {
-  return total_odds(worlds, chosen_step(worlds, wish), done);
+// The widest step that moves nothing.
+std::int64_t own_step(std::span<const World> worlds) {
+  std::int64_t step = 0;
+  for (const World& world : worlds) {
+    for (const Odds* piece : world.pieces) {
+      for (const Odds::Case& one : piece->cases()) step = std::gcd(step, one.value.units());
+    }
+  }
+  return step == 0 ? Decimal::one : step;
 }
 
-TotalOdds total_odds(std::span<const World> worlds, GridStep step,
-                     const std::function<void(std::size_t)>& done) {
+TotalOdds on_grid(std::span<const World> worlds, GridStep step,
+                  const std::function<void(std::size_t)>& done) {
   TotalOdds result;
   GridSum total;
   std::int64_t bound = 0;
@@ -163,6 +167,15 @@ TotalOdds total_odds(std::span<const World> worlds, GridStep step,
   // Points between two millionths are told to the nearest.
   result.bound = Decimal::from_units(step.millionths % step.parts == 0 ? bound : bound + 1);
   return result;
+}
+
+}  // namespace
+
+TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
+                     const std::function<void(std::size_t)>& done) {
+  TotalOdds total = on_grid(worlds, chosen_step(worlds, wish), done);
+  total.lattice = Decimal::from_units(own_step(worlds));
+  return total;
 }
 
 Odds without_tails(const Odds& odds, Chance cut, Chance& lost) {
@@ -198,17 +211,6 @@ std::vector<const Odds*> in_order(std::vector<const Odds*> pieces) {
   });
   if (most != pieces.end()) std::rotate(pieces.begin(), most, most + 1);
   return pieces;
-}
-
-// The widest step that moves nothing.
-std::int64_t own_step(std::span<const World> worlds) {
-  std::int64_t step = 0;
-  for (const World& world : worlds) {
-    for (const Odds* piece : world.pieces) {
-      for (const Odds::Case& one : piece->cases()) step = std::gcd(step, one.value.units());
-    }
-  }
-  return step == 0 ? Decimal::one : step;
 }
 
 std::int64_t longest(std::span<const World> worlds) {

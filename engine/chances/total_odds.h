@@ -68,7 +68,7 @@ Chance cut_tails(GridSum& sum, Chance cut);
 struct GridWish {
   // This grid, whatever the work, as long as a total has no more than `most_points` points.
   std::optional<Decimal> grid;
-  std::int64_t work = 250'000'000;  // multiplications, about; else a coarser grid
+  std::int64_t work = 1'000'000'000;  // multiplications, about; else a coarser grid
 };
 constexpr std::int64_t most_points = 50'000'000;
 
@@ -82,12 +82,11 @@ struct TotalOdds {
   Decimal grid;     // from point to point, to a millionth
   Decimal bound;    // in the values' unit
   Chance lost = 0;  // tails that were cut off: at most this chance in all
+  Chance off = 0;   // by which every chance may be too high or too low, since the worlds are only so many
+  Decimal lattice = {};  // every true total is a whole number of these; 0 where that is not known
 };
 // Every piece has a case. `done`, when given, is called after each world with how many are done.
 TotalOdds total_odds(std::span<const World> worlds, const GridWish& wish,
-                     const std::function<void(std::size_t)>& done = {});
-// On a grid that is known already.
-TotalOdds total_odds(std::span<const World> worlds, GridStep step,
                      const std::function<void(std::size_t)>& done = {});
 
 // `odds` without the outermost cases that together have a chance of less than `cut` on either side; what was

@@ -101,7 +101,8 @@ void Changes::base_chance(std::size_t element) {
         name_of(routine_.elements[element]),
         before.text(),
         after.text(),
-        {}},
+        {},
+        now_.chances[element].runs},
        then);
 }
 

@@ -13,6 +13,7 @@
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
 #include "engine/routine/wish.h"
+#include "engine/score/execution.h"
 #include "tables/quantity.h"
 
 namespace landdrill {
@@ -23,6 +24,7 @@ struct Gain {
   std::string label;          // "4 Skylark", "Choreography and music", "small"
   std::string before, after;  // "7.25", "7.35"; "20", "10" (per cent); "3", "2"
   Points change;              // of the expected total, as its rounded values differ
+  RunsShown runs = {};        // that a chance of the base mark rests on
 };
 struct NextPoints {
   Obstacles obstacles;  // when there are any, nothing else is set

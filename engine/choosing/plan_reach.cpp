@@ -31,9 +31,11 @@ class PiecesOf {
     const Forecast told = forecast(inputs_.routine, first, coarse);
     obstacles = told.obstacles;
     if (!obstacles.empty()) return {};
-    pieces_.days = told.days;
+    look_at_places(obstacles);
+    if (!obstacles.empty()) return {};
+    pieces_.days = days_of(told.day.marks, lines_);
     add_shared(told);
-    add_choices(obstacles);
+    for (std::size_t place = 0; place < places_.size(); ++place) add_choices(place);
     return std::move(pieces_);
   }
 
@@ -53,39 +55,58 @@ class PiecesOf {
   template <class OddsOf>
   std::vector<Odds> marked(const PanelRule& rule, Decimal mark, const Spread& spread, OddsOf odds_of) {
     std::vector<Odds> by_day;
-    for (const Odds::Case& day : pieces_.days.cases()) {
+    for (const Odds::Case& day : pieces_.days.shifts.cases()) {
       by_day.push_back(odds_of(memory_.kept(rule, mark + day.value, spread.marks).odds));
     }
     return by_day;
   }
 
-  void add_choices(Obstacles& obstacles) {
-    const std::vector<std::vector<std::size_t>>& options = inputs_.programmes.options;
+  // What is at risk, and how marks scatter, with the options in one place of the lists.
+  struct Place {
+    Risked at_risk;
+    Spreads spread;
+  };
+  void look_at_places(Obstacles& obstacles) {
     std::size_t most = 0;
-    const std::vector<Odds> nothing(pieces_.days.cases().size(), Odds::certain(Decimal()));
-    for (const auto& list : options) {
-      pieces_.choices.emplace_back(list.size(), nothing);
-      most = std::max(most, list.size());
-    }
+    for (const auto& list : inputs_.programmes.options) most = std::max(most, list.size());
     for (std::size_t place = 0; place < most; ++place) {
       const Wish wish = wish_for(inputs_, place);
-      const Risked all = risked(inputs_.routine, wish);
-      const Spreads spread = spreads(inputs_.routine, wish, inputs_.how.forecast.spreads);
-      for (Obstacle& one : obstacles_before(inputs_.routine, all, spread)) {
+      places_.push_back(
+          {risked(inputs_.routine, wish), spreads(inputs_.routine, wish, inputs_.how.forecast.spreads)});
+      const Place& here = places_.back();
+      for (Obstacle& one : obstacles_before(inputs_.routine, here.at_risk, here.spread)) {
         if (std::find(obstacles.begin(), obstacles.end(), one) == obstacles.end())
           obstacles.push_back(std::move(one));
       }
-      for (std::size_t i = 0; obstacles.empty() && i < options.size(); ++i) {
-        const PanelRule* rule = inputs_.routine.elements[i].panel;
-        if (place >= options[i].size() || options[i][place] == leave_out || rule == nullptr) continue;
-        pieces_.choices[i][place] = marked(
-            *rule, mean_mark(*all.showing.elements[i].marks), spread.elements[i],
-            [&](const Odds& kept) { return element_odds(*rule, kept, credited(inputs_.routine, all, i)); });
+      if (!obstacles.empty()) continue;
+      for (const DayLine& line : day_lines(inputs_.routine, here.at_risk, here.spread))
+        lines_.push_back(line);
+    }
+  }
+
+  void add_choices(std::size_t place) {
+    const std::vector<std::vector<std::size_t>>& options = inputs_.programmes.options;
+    const std::vector<Odds> nothing(pieces_.days.shifts.cases().size(), Odds::certain(Decimal()));
+    const auto& [all, spread] = places_[place];
+    pieces_.choices.resize(options.size());
+    for (std::size_t i = 0; i < options.size(); ++i) {
+      if (place >= options[i].size()) continue;
+      const PanelRule* rule = inputs_.routine.elements[i].panel;
+      if (options[i][place] == leave_out || rule == nullptr) {
+        pieces_.choices[i].push_back(nothing);
+        continue;
       }
+      pieces_.choices[i].push_back(marked(*rule, mean_mark(*all.showing.elements[i].marks),
+                                          spread.elements[i], [&, &all = all](const Odds& kept) {
+                                            return element_odds(*rule, kept,
+                                                                credited(inputs_.routine, all, i));
+                                          }));
     }
   }
 
   const AimInputs& inputs_;
+  std::vector<Place> places_;
+  std::vector<DayLine> lines_;  // of every place
   KeptMemory memory_;
   Pieces pieces_;
 };
@@ -94,8 +115,8 @@ class PiecesOf {
 
 std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const {
   std::vector<World> worlds;
-  for (std::size_t day = 0; day < days.cases().size(); ++day) {
-    World world{days.cases()[day].chance, {&nothing}};
+  for (std::size_t day = 0; day < days.shifts.cases().size(); ++day) {
+    World world{days.shifts.cases()[day].chance, {&nothing}};
     for (std::size_t i = 0; i < chosen.size(); ++i) world.pieces.push_back(&choices[i][chosen[i]][day]);
     for (std::size_t i = 0; i < shared.size(); ++i) world.pieces.push_back(&shared_on(i, day));
     worlds.push_back(std::move(world));
@@ -104,7 +125,9 @@ std::vector<World> Pieces::worlds(const std::vector<std::size_t>& chosen) const 
 }
 
 TotalOdds Pieces::total(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
-  return total_odds(worlds(chosen), wish);
+  TotalOdds total = total_odds(worlds(chosen), wish);
+  total.off = days.off;
+  return total;
 }
 
 GridStep Pieces::step_for(const std::vector<std::size_t>& chosen, const GridWish& wish) const {
@@ -170,7 +193,7 @@ Reach::Reach(const Pieces& pieces, GridStep step) : pieces_(pieces), step_(step)
 }
 
 void Reach::put_on_grid() {
-  const std::size_t days = pieces_.days.cases().size();
+  const std::size_t days = pieces_.days.shifts.cases().size();
   for (const auto& list : pieces_.choices) {
     std::int64_t move = 0;
     auto& here = choices_.emplace_back();
@@ -242,7 +265,7 @@ Chance Reach::often_at(const Choices& choices, std::int64_t point) const {
   const Days &sums = half(0, choices), &tails = half(1, choices);
   Chance often = 0;
   for (std::size_t day = 0; day < sums.size(); ++day)
-    often += pieces_.days.cases()[day].chance * at_least(sums[day], tails[day], point);
+    often += pieces_.days.shifts.cases()[day].chance * at_least(sums[day], tails[day], point);
   return often;
 }
 

@@ -27,7 +27,7 @@ namespace landdrill {
 // The same model as forecast.h; spreads are those of the whole sheet, whatever is left out.
 
 struct Pieces {
-  Odds days;
+  Days days;
   std::vector<std::vector<std::vector<Odds>>> choices;  // [element][choice][day]
   std::vector<std::vector<Odds>> shared;                // [piece][day, or only one]
 

@@ -55,7 +55,7 @@ Exit Streams::finish(Exit so_far) {
 
 void Messages::add(const Diagnostics& diagnostics) {
   if (shown_ >= most) {
-    hidden_ += diagnostics.errors() + diagnostics.warnings();
+    hidden_ += diagnostics.all();
     return;
   }
   shown_ += diagnostics.list().size();

@@ -152,7 +152,8 @@ Showing shown_in(const Routine& routine, const Run& run) {
     ShownElement& shown = showing.elements[seen.element];
     const Element& element = routine.elements[seen.element];
     if (seen.base) credit_base(shown, *element.kind);
-    shown.marks = all_giving(*element.panel, run_mark(run, seen, *element.panel).mark);
+    const RunMark told = run_mark(run, seen, *element.panel, element.options.front().best);
+    if (told.mark) shown.marks = all_giving(*element.panel, *told.mark);
   }
   for (ShownAspect& aspect : showing.aspects) {
     for (const AspectMark& seen : run.aspects) {

@@ -4,7 +4,9 @@
 
 #include <cmath>
 
+#include "engine/chances/risk.h"
 #include "engine/judging/statistics/figures.h"
+#include "engine/score/execution.h"
 #include "engine/score/option_limits.h"
 #include "tables/decimal.h"
 
@@ -94,16 +96,25 @@ std::string given_per_cent(Decimal percent) {
   return round(Exact(percent), 2, Rounding::half_up).text() + " %";
 }
 
-std::string_view source_of(const BaseChance& chance, std::string_view nothing) {
-  switch (chance.from) {
-    case BaseChance::From::slip:
-      return "from `slip` in the sheet";
-    case BaseChance::From::runs:
-      return "from the run-throughs";
-    case BaseChance::From::nothing:
-      break;
+std::string lost_words(const RunsShown& runs) {
+  return std::to_string(runs.base) + " of " + plural(static_cast<std::int64_t>(runs.all), "run");
+}
+
+std::string weight_words(const BaseChance& chance) {
+  return chance.runs.all == 0 ? "" : "a `slip` counts as " + chance.weight.text() + " runs";
+}
+
+std::string source_of(const BaseChance& chance, std::string_view nothing) {
+  const bool of_sheet = chance.from == BaseChance::From::sheet;
+  if (chance.runs.all == 0) {
+    if (chance.from == BaseChance::From::nobody) return std::string(nothing);
+    return of_sheet ? "from `slip` in the sheet" : "from `slip` in kinds.csv";
   }
-  return nothing;
+  const std::string said =
+      chance.from == BaseChance::From::nobody
+          ? "no `slip`, so 0 %"
+          : std::string(of_sheet ? "`slip` " : "`slip` of kinds.csv, ") + given_per_cent(chance.said);
+  return "from " + lost_words(chance.runs) + " and " + said;
 }
 
 }  // namespace landdrill::report

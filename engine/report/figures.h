@@ -70,6 +70,10 @@ std::string to_places(Decimal amount, int places);
 std::string given_per_cent(Decimal percent);
 // "from `slip` in the sheet", "from the run-throughs"; `nothing` when nothing says how likely the base mark
 // is.
-std::string_view source_of(const BaseChance& chance, std::string_view nothing);
+std::string source_of(const BaseChance& chance, std::string_view nothing);
+// "a `slip` counts as 6 runs"; empty where no run was seen
+std::string weight_words(const BaseChance& chance);
+// "1 of 2 runs"
+std::string lost_words(const RunsShown& runs);
 
 }  // namespace landdrill::report

@@ -51,7 +51,7 @@ class RoutineLookup {
   bool read_parts(const ast::CountedList& typed, const Element& element, Option& option);
   bool can_be_swum(int counts, std::string_view piece);
   CountUses read_counts(const std::optional<ast::Counts>& typed);
-  void read_expect(const ast::Number& typed, const Element& element, Option& option);
+  std::optional<Mark> mark_of(const ast::Number& typed, const Element& element, std::string_view what);
   void read_stated(const ast::Number& typed, Option& option);
   void work_out_difficulty(Option& option, const Element& element, std::string_view piece);
   void check_family(const ast::Name& code, const Part& part, const Kind& kind);
@@ -136,7 +136,8 @@ void RoutineLookup::read_option(const ast::Variant& variant, const Element& elem
   if (variant.difficulty) read_stated(*variant.difficulty, option);
   const bool parts_known = !variant.parts || read_parts(*variant.parts, element, option);
   option.counts = read_counts(variant.counts);
-  if (variant.expect) read_expect(*variant.expect, element, option);
+  if (variant.expect) option.expect = mark_of(*variant.expect, element, "an expected mark");
+  if (variant.best) option.best = mark_of(*variant.best, element, "a best mark");
   if (variant.slip) option.slip = lookup_.chance(*variant.slip);
   read_choosing(lookup_, variant, routine_.event, option);
   if (!variant.parts && !variant.difficulty) {
@@ -197,15 +198,14 @@ bool RoutineLookup::can_be_swum(int counts, std::string_view piece) {
   return false;
 }
 
-void RoutineLookup::read_expect(const ast::Number& typed, const Element& element, Option& option) {
-  if (routine_.event == nullptr) return;
-  if (element.panel == nullptr) {
-    lookup_.complain(typed.text,
-                     {Problem::no_element_panel, "an expected mark for " + with_article(element.kind->code),
-                      "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
-    return;
-  }
-  option.expect = lookup_.mark(typed, *element.panel, false);
+std::optional<Mark> RoutineLookup::mark_of(const ast::Number& typed, const Element& element,
+                                           std::string_view what) {
+  if (routine_.event == nullptr) return std::nullopt;
+  if (element.panel != nullptr) return lookup_.mark(typed, *element.panel, false);
+  lookup_.complain(typed.text,
+                   {Problem::no_element_panel, std::string(what) + " for " + with_article(element.kind->code),
+                    "no mark: no panel of " + routine_.event->code + " marks such an element by itself"});
+  return std::nullopt;
 }
 
 void RoutineLookup::read_stated(const ast::Number& typed, Option& option) {

@@ -114,6 +114,21 @@ void read_limit(Lookup& lookup, const ast::LimitLine& typed, Routine& routine) {
   routine.limits.push_back(limit);
 }
 
+// An option that says nothing of the best mark has that of the element as written, or of the header.
+void spread_best_mark(Lookup& lookup, const std::optional<ast::Number>& header, Routine& routine) {
+  std::optional<Mark> of_all;
+  for (Element& element : routine.elements) {
+    if (element.panel == nullptr) continue;
+    if (header && !of_all) of_all = lookup.mark(*header, *element.panel, false);
+    if (header && !of_all) return;
+    std::optional<Mark>& as_written = element.options.front().best;
+    if (!as_written) as_written = of_all;
+    for (Option& option : element.options) {
+      if (!option.best) option.best = as_written;
+    }
+  }
+}
+
 }  // namespace
 
 void read_choosing(Lookup& lookup, const ast::Variant& typed, const Event* event, Option& option) {
@@ -136,6 +151,7 @@ void resolve_choosing(Lookup& lookup, const ast::Sheet& sheet, Routine& routine)
       typed.spread || typed.day ? width_if_any(lookup, routine.event) : std::nullopt;
   if (typed.spread) routine.spread = scatter(lookup, *typed.spread, "the spread", width);
   if (typed.day) routine.day = scatter(lookup, *typed.day, "the spread of the day", width);
+  spread_best_mark(lookup, typed.best, routine);
   for (const ast::LimitLine& limit : typed.limits) read_limit(lookup, limit, routine);
   read_errors(lookup, sheet, routine);
   read_risks(lookup, sheet, routine);

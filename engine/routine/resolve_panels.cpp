@@ -200,7 +200,7 @@ Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
   Run run;
   run.date = typed.head.date.text;
   if (typed.head.title) run.title = typed.head.title->text;
-  run.elements.reserve(typed.elements.size());
+  run.elements.reserve(typed.elements.size() + typed.marks.size());
   run.aspects.reserve(typed.aspects.size());
   for (const ast::FaultsLine& line : typed.elements) {
     const auto index = marked_element(lookup, line.element, line.base, routine);
@@ -212,7 +212,14 @@ Run read_run(Lookup& lookup, const ast::Run& typed, const Routine& routine) {
     }
     if (!index) continue;
     seen.element = *index;
+    seen.where = line.element.text;
     run.elements.push_back(std::move(seen));
+  }
+  for (const ast::ElementMarksLine& line : typed.marks) {
+    const auto index = marked_element(lookup, line.element, line.base, routine);
+    if (!index) continue;
+    const std::optional<Mark> mark = lookup.mark(*line.marks.front(), *routine.elements[*index].panel, false);
+    if (mark) run.elements.push_back({*index, line.element.text, line.base, {}, {}, mark});
   }
   for (const ast::AspectMarksLine& line : typed.aspects) {
     const PanelRule* rule = lookup.aspect_rule(line.aspect, routine);

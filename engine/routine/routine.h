@@ -40,6 +40,7 @@ struct Option {
   std::optional<Difficulty> stated;  // `difficulty 2.35`: by hand, instead of the formula
   CountUses counts;
   std::optional<Mark> expect;
+  std::optional<Mark> best;            // of a faultless showing by these swimmers, said here or above
   std::optional<Decimal> slip;         // per cent: the coach's chance of the base mark
   std::optional<Difficulty> declared;  // by hand or by the formula, as resolve.h worked it out
   std::optional<Decimal> spread;  // of the judges' marks around their mean (standard deviation), in marks
@@ -91,9 +92,11 @@ struct PenaltyUse {
 
 struct RunElement {
   std::size_t element = 0;  // index
+  std::string_view where;   // its number in the sheet
   bool base = false;        // said so, or a part was lost
   std::vector<std::string_view> lost;
   std::vector<FaultUse> faults;
+  std::optional<Mark> mark = {};  // given outright, instead of faults
 };
 struct AspectMark {
   const PanelRule* rule = nullptr;

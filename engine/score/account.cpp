@@ -85,8 +85,14 @@ Amounts amounts(const std::optional<Points>& estimate, const std::optional<Point
 }
 
 RestsOn rests_on(const ExpectedMark& expected) {
-  RestsOn result{expected.from, {}, expected.runs.size()};
+  RestsOn result{expected.from, {}, expected.runs.size(), {}};
   if (expected.from == ExpectedMark::From::run) result.date = expected.runs.front().run->date;
+  if (expected.base_run != nullptr) result.base = expected.base_run->date;
+  for (const RunMark& one : expected.runs) {
+    if (one.seen->mark) continue;
+    result.best = one.best;
+    result.best_from = one.best_from;
+  }
   return result;
 }
 
@@ -247,7 +253,7 @@ AspectLine Telling::aspect_line(std::size_t index) {
   if (!shown.marks) return line;
   line.expected = line_result(*shown.rule, shown, expected_.score.aspects[index]);
   line.rests_on.from = ExpectedMark::From::sheet;
-  if (shown.run != nullptr) line.rests_on = {ExpectedMark::From::run, std::string(shown.run->date), 1};
+  if (shown.run != nullptr) line.rests_on = {ExpectedMark::From::run, std::string(shown.run->date), 1, {}};
   return line;
 }
 

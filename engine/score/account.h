@@ -68,6 +68,10 @@ struct RestsOn {
   ExpectedMark::From from = ExpectedMark::From::nothing;
   std::string date;      // of the one run
   std::size_t runs = 0;  // how many, where several are averaged
+  std::string base;  // the day of the run that showed the base mark; empty for none, or where several say it
+  // What the deductions of the runs were taken from; empty where none were.
+  std::optional<Mark> best = {};
+  RunMark::Best best_from = RunMark::Best::nobody;
 };
 
 // One line of the table a coach reads: an element, with what it is worth, expected and recorded.

@@ -27,6 +27,7 @@ class Story {
   Step element(std::size_t index) const;
   Step difficulty(std::size_t index) const;
   Step credited(std::size_t index) const;
+  void add_lost(std::size_t index, Step& step) const;
   Step element_mark(std::size_t index) const;
   Step aspect(std::size_t index) const;
   Step weighted(const WeightedPoints& together) const;
@@ -79,6 +80,26 @@ Step Story::difficulty(std::size_t index) const {
   return step;
 }
 
+// The parts whose loss brought the base mark.
+void Story::add_lost(std::size_t index, Step& step) const {
+  const ExpectedMark& expected = showing_.elements[index].rests_on;
+  std::vector<const Run*> runs;
+  if (expected.base_run != nullptr) runs.push_back(expected.base_run);
+  for (const RunMark& one : expected.runs)
+    if (expected.base_run == nullptr) runs.push_back(one.run);
+  for (const Run* run : runs) {
+    for (const RunElement& seen : run->elements) {
+      for (const std::string_view lost : seen.element == index ? seen.lost : std::vector<std::string_view>())
+        step.inputs.push_back({Role::note,
+                               path_of(index) + " lost " + std::string(lost),
+                               "lost " + std::string(lost),
+                               {},
+                               {},
+                               "base mark, in the run of " + std::string(run->date)});
+    }
+  }
+}
+
 Step Story::credited(std::size_t index) const {
   const ShownElement& shown = showing_.elements[index];
   const std::string path = path_of(index);
@@ -92,6 +113,7 @@ Step Story::credited(std::size_t index) const {
             "base mark",
             {kind.from}};
   step.inputs.push_back(difficulty(index));
+  add_lost(index, step);
   return step;
 }
 

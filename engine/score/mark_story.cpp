@@ -106,15 +106,27 @@ Step mark_step(const PanelRule& rule, const KeptMarks& kept, const std::vector<J
   return step;
 }
 
+namespace {
+
+std::string run_rule(const RunMark& mark, const PanelRule& rule) {
+  if (mark.seen->mark) return "given in the run";
+  const std::string best = mark.best.text(rule.step.places_used());
+  const std::string from = mark.best_from == RunMark::Best::nobody  ? rule.most.text()
+                           : mark.best_from == RunMark::Best::sheet ? "best " + best
+                                                                    : "best " + best + " of the set";
+  return from + " less the deductions, in steps of " + rule.step.text() + run_rounding_text(rule);
+}
+
+}  // namespace
+
 Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& path) {
   const std::string date(mark.run->date);
-  Step step{
-      Role::run,
-      path + " run " + date,
-      "run " + date,
-      rule.most.text() + " less the deductions, in steps of " + rule.step.text() + run_rounding_text(rule),
-      mark.mark.text(rule.step.places_used()),
-      std::string(mark.run->title)};
+  Step step{Role::run,
+            path + " run " + date,
+            "run " + date,
+            run_rule(mark, rule),
+            mark.mark->text(rule.step.places_used()),
+            std::string(mark.run->title)};
   for (const Deduction& deduction : mark.deductions) {
     Step line{Role::deduction,
               path + " " + deduction.use.fault->code,
@@ -124,10 +136,6 @@ Step run_step(const RunMark& mark, const PanelRule& rule, const std::string& pat
               deduction.capped ? "no more than " + deduction.use.fault->cap->text() + " for this fault" : "",
               {deduction.use.fault->from}};
     step.inputs.push_back(std::move(line));
-  }
-  for (const std::string_view lost : mark.seen->lost) {
-    step.inputs.push_back(
-        {Role::note, path + " lost " + std::string(lost), "lost " + std::string(lost), {}, {}, "base mark"});
   }
   return step;
 }

@@ -8,6 +8,7 @@
 #include "engine/routine/routine.h"
 #include "engine/routine/timing.h"
 #include "engine/routine/wish.h"
+#include "engine/score/execution.h"
 #include "engine/score/problems.h"
 #include "engine/score/totals.h"
 #include "grammar/blocks.h"
@@ -167,6 +168,31 @@ void add_limits(const ast::Sheet& sheet, const Routine& routine, Diagnostics& di
   for (Objection& one : objections_to(routine, Wish())) complain(piece_of(sheet, one.about), std::move(one));
 }
 
+// A run may be better than expected; one that is so by far has rather not noted every fault.
+void add_doubts(const ast::Sheet& sheet, const Routine& routine, Diagnostics& diagnostics) {
+  for (const Run& run : routine.runs) {
+    for (const RunElement& seen : run.elements) {
+      const PanelRule& rule = *routine.elements[seen.element].panel;
+      const Option& option = routine.elements[seen.element].options.front();
+      const RunMark told = run_mark(run, seen, rule, option.best);
+      if (!told.mark || !option.expect) continue;
+      const Decimal above = told.mark->value() - option.expect->value();
+      const Decimal doubt = round(Exact((rule.most - rule.least).value()) * Exact(routine.set->doubt()),
+                                  Decimal::places, Rounding::half_up);
+      if (above <= doubt) continue;
+      diagnostics.complain(
+          sheet.sources, seen.where,
+          {Problem::doubtful_run,
+           told.mark->text(2) + " from the run of " + std::string(run.date) + ", " + above.text(2) +
+               " above the " + option.expect->text(2) + " you expect",
+           "at most " + doubt.text(2) + " above it",
+           seen.mark ? "is the mark right, or has `expect` to go up?"
+                     : "are faults missing? Else say with `best` what a faultless showing by these swimmers "
+                       "would get: deductions are taken from it"});
+    }
+  }
+}
+
 }  // namespace
 
 Resolved understood(const ast::Sheet& sheet, const ValueSet& set) {
@@ -174,6 +200,7 @@ Resolved understood(const ast::Sheet& sheet, const ValueSet& set) {
   if (!resolved.routine) return resolved;
   if (stays_exact(*resolved.routine)) {
     add_limits(sheet, *resolved.routine, resolved.diagnostics);
+    add_doubts(sheet, *resolved.routine, resolved.diagnostics);
     return resolved;
   }
   resolved.diagnostics.add(

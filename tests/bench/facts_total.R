@@ -95,14 +95,16 @@ totals <- function(kept_of) {
   taken_run <- rowsum(pmin(taken_each[, 1], fault$cap[row[once]]), key_run[once], reorder = FALSE)
   taken_keys <- key_run[!duplicated(key_run)]
   latest <- integer(places)
+  latest_marked <- integer(places)  # without a fault a run says nothing of the mark
   latest_base <- integer(places)
   key_seen <- at(run_element$sheet, run_element$element)
   latest[key_seen] <- run_element$run                        # later runs stand below earlier ones
   latest_base[key_seen] <- run_element$base
+  latest_marked[at(fault_use$sheet, fault_use$element)] <- fault_use$run
   seen <- latest[key]
-  taken <- taken_run[match(key * 4 + seen, taken_keys), 1]
-  taken[is.na(taken)] <- 0
-  expected_mark <- ifelse(seen == 0, element$expect, pmax(0, 1000 - taken))
+  marked <- latest_marked[key]
+  taken <- taken_run[match(key * 4 + marked, taken_keys), 1]
+  expected_mark <- ifelse(marked == 0, element$expect, pmax(0, 1000 - taken))
   expected_difficulty <- ifelse(seen > 0 & latest_base[key] == 1, base, difficulty)
   expected <- half_up(expected_mark * expected_difficulty * weight, 10)
 

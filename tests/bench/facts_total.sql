@@ -13,6 +13,8 @@ taken(sheet, run, element, mark) AS (
 -- The latest run that saw the element.
 latest(sheet, element, run, base) AS (
   SELECT sheet, element, max(run), base FROM run_element GROUP BY sheet, element),
+marked(sheet, element, run) AS (
+  SELECT sheet, element, max(run) FROM fault_use GROUP BY sheet, element),
 part_sum(sheet, element, parts, flights, families) AS (
   SELECT u.sheet, u.element, sum(p.value * u.times), sum(p.value * u.times * p.flight), count(DISTINCT p.family)
   FROM part_use u JOIN part p USING (part) GROUP BY u.sheet, u.element),
@@ -27,12 +29,13 @@ declared(sheet, element, weight, base, difficulty, expect) AS (
        JOIN element_weight w ON w.event = r.event AND w.kind = e.kind),
 element_points(sheet, expected, recorded) AS (
   SELECT d.sheet,
-         sum((iif(l.run IS NULL, d.expect, max(0, 1000 - coalesce(t.mark, 0)))
+         sum((iif(m.run IS NULL, d.expect, max(0, 1000 - t.mark))
               * iif(l.base, d.base, d.difficulty) * d.weight + 5) / 10),
          sum((k.sum * iif(re.base, d.base, d.difficulty) * d.weight + 15) / 30)
   FROM declared d
        LEFT JOIN latest l ON l.sheet = d.sheet AND l.element = d.element
-       LEFT JOIN taken t ON t.sheet = d.sheet AND t.run = l.run AND t.element = d.element
+       LEFT JOIN marked m ON m.sheet = d.sheet AND m.element = d.element
+       LEFT JOIN taken t ON t.sheet = d.sheet AND t.run = m.run AND t.element = d.element
        LEFT JOIN recorded_element re ON re.sheet = d.sheet AND re.element = d.element
        LEFT JOIN kept k ON k.sheet = d.sheet AND k.line = d.element
   GROUP BY d.sheet),

@@ -34,7 +34,7 @@ landdrill: 0 added, 2 new versions, 1 already there
 landdrill: Low Water, duet-free was changed and is version 2; panels stay with the version that they were swum as:
   2026-05-09 "Tarn Open": version 1
 routine    date        panel      estimate  recorded  difference
-Low Water  2026-05-09  Tarn Open  128.0000  121.1917     -6.8083
+Low Water  2026-05-09  Tarn Open  122.2500  121.1917     -1.0583
 === exit 0
 === run sed -i 's/element 1: clean/element 1: bent-knee small/; s/7.25 7.50 7.25$/7.25 7.50 8.00/' low-water.sheet; landdrill book add club.season low-water.sheet
 === output

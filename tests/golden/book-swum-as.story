@@ -69,7 +69,7 @@ landdrill: the panel of 2026-05-09 "Tarn Open" has new words; it stays with vers
 === run landdrill book score club.season
 === output
 routine    date        panel      estimate
-Low Water  2026-05-09  Tarn Open  154.3250
+Low Water  2026-05-09  Tarn Open  148.5750
 
   - Low Water, 2026-05-09 Tarn Open, no total: element 3 has no marks
 === exit 0

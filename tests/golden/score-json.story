@@ -290,6 +290,7 @@ panel 2026-05-09 "Tarn Open"
       "filled": false
     }
   ],
+  "total_expected": "70.0000",
   "missing": [],
   "bridge": {
     "from": "70",

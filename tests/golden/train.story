@@ -8,30 +8,36 @@ Harbour Lights
 Duet, free routine - by the values of Kingfisher club league, edition 2026
 46 values behind it: all invented.
 
-Expected total, as the routine is: 225.5620. What it would be more with one
+Expected total, as the routine is: 225.2903. What it would be more with one
 thing a little better:
 
-    line                    what to improve          from ... to    points
- 1  6 Beacon                chance of the base mark  20 % to 10 %  +2.4300
- 2  2 Undertow              chance of the base mark  12 % to 6 %   +1.4700
- 3  4 Anchor chain          chance of the base mark  8 % to 4 %    +0.9240
- 4  3 Weathervane           chance of the base mark  5 % to 2.5 %  +0.5250
- 5  Choreography and music  impression mark          7.50 to 7.60  +0.4000
- 6  2 Undertow              execution mark           7.00 to 7.10  +0.3580
- 7  4 Anchor chain          execution mark           7.00 to 7.10  +0.3536
- 8  6 Beacon                execution mark           6.75 to 6.85  +0.3380
- 9  3 Weathervane           execution mark           7.50 to 7.60  +0.3160
-10  Performance             impression mark          7.75 to 7.85  +0.3000
-11  Transitions             impression mark          7.25 to 7.35  +0.3000
-12  5 Slack Water           execution mark           7.75 to 7.85  +0.2656
-13  Sync error: clear       how many to expect       0.5 to 0      +0.2500
-14  1 Lantern               execution mark           7.50 to 7.60  +0.2300
-15  7 Mooring               execution mark           8.00 to 8.10  +0.2135
-16  5 Slack Water           chance of the base mark  2 % to 1 %    +0.1705
-17  Sync error: small       how many to expect       3 to 2        +0.1000
-18  Penalty: overtime       how many to expect       0.1 to 0      +0.1000
-19  7 Mooring               chance of the base mark  1 % to 0.5 %  +0.0620
-20  Penalty: deck-time      how many to expect       0.05 to 0     +0.0250
+    line                    what to improve           from ... to         points
+ 1  2 Undertow              chance of the base mark,  21.5 % to 10.75 %  +2.6337
+                            1 of 2 runs
+ 2  6 Beacon                chance of the base mark,  15 % to 7.5 %      +1.8225
+                            0 of 2 runs
+ 3  4 Anchor chain          chance of the base mark,  6 % to 3 %         +0.6930
+                            0 of 2 runs
+ 4  Choreography and music  impression mark           7.50 to 7.60       +0.4000
+ 5  3 Weathervane           chance of the base mark,  3.75 % to 1.88 %   +0.3937
+                            0 of 2 runs
+ 6  4 Anchor chain          execution mark            7.00 to 7.10       +0.3602
+ 7  6 Beacon                execution mark            6.75 to 6.85       +0.3560
+ 8  2 Undertow              execution mark            7.00 to 7.10       +0.3247
+ 9  3 Weathervane           execution mark            7.50 to 7.60       +0.3195
+10  Performance             impression mark           7.75 to 7.85       +0.3000
+11  Transitions             impression mark           7.25 to 7.35       +0.3000
+12  5 Slack Water           execution mark            7.75 to 7.85       +0.2667
+13  Sync error: clear       how many to expect        0.5 to 0           +0.2500
+14  1 Lantern               execution mark            7.50 to 7.60       +0.2300
+15  7 Mooring               execution mark            8.00 to 8.10       +0.2138
+16  5 Slack Water           chance of the base mark,  1.5 % to 0.75 %    +0.1278
+                            0 of 2 runs
+17  Sync error: small       how many to expect        3 to 2             +0.1000
+18  Penalty: overtime       how many to expect        0.1 to 0           +0.1000
+19  7 Mooring               chance of the base mark,  0.75 % to 0.38 %   +0.0465
+                            0 of 2 runs
+20  Penalty: deck-time      how many to expect        0.05 to 0          +0.0250
 
 How to read it
   - a little better is: a tenth of a mark, half the chance of the base mark, one
@@ -72,11 +78,11 @@ rank,what,line,before,after,points
   "gains": [
     {
       "rank": 1,
-      "line": "6 Beacon",
+      "line": "2 Undertow",
       "what": "base chance",
-      "before": "20",
-      "after": "10",
-      "points": "2.4300"
+      "before": "21.5",
+      "after": "10.75",
+      "points": "2.6337"
     }
 === exit 0
 === run landdrill train harbour-lights.sheet --top 1 --full | grep -A 3 'How the'

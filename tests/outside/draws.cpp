@@ -34,24 +34,8 @@ std::vector<std::int64_t> table(const PanelRule& rule, Points points) {
 
 }  // namespace
 
-// The day is one of equally wide steps, as likely as the bell curve is high there (forecast.h): the finest
-// step of the panels, halved or doubled to lie in (spread / 2, spread].
-Draws::Draws(const Routine& routine, unsigned seed) : routine_(routine), random_(seed) {
-  double step = 1e9;
-  for (const PanelRule& rule : routine.set->panels) {
-    if (rule.event == routine.event->code) step = std::min(step, number_of(rule.step));
-  }
-  const double spread = routine.day ? number_of(*routine.day) : 0;
-  while (spread > 0 && step > spread) step /= 2;
-  while (spread > 0 && step * 2 <= spread) step *= 2;
-  const int steps = spread > 0 ? static_cast<int>(std::floor(5 * spread / step + 1e-9)) : 0;
-  double sum = 0;
-  for (int at = -steps; at <= steps; ++at) {
-    days_.push_back(at * step);
-    sum += steps == 0 ? 1 : std::exp(-0.5 * (at * step / spread) * (at * step / spread));
-    days_up_to_.push_back(sum);
-  }
-  for (double& up_to : days_up_to_) up_to /= sum;
+Draws::Draws(const Routine& routine, unsigned seed)
+    : routine_(routine), random_(seed), day_(routine.day ? number_of(*routine.day) : 0) {
   for (const Element& element : routine.elements) {
     if (element.panel != nullptr) add_element(element);
   }
@@ -89,10 +73,7 @@ void Draws::add_element(const Element& element) {
 }
 
 double Draws::day() {
-  if (days_.size() == 1) return days_.front();
-  const double draw = boost::random::uniform_01<double>()(random_);
-  const auto at = std::lower_bound(days_up_to_.begin(), days_up_to_.end() - 1, draw);
-  return days_[static_cast<std::size_t>(at - days_up_to_.begin())];
+  return day_ * boost::random::normal_distribution<double>()(random_);
 }
 
 Mark Draws::mark(const Line& line, double shift) {

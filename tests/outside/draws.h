@@ -1,6 +1,6 @@
 // A performance drawn at random, judge by judge, with the generators of another library (Boost.Random): what
 // a forecast says exactly must come out of many of these. Shares no line with the odds of the engine: normal
-// numbers are drawn, put on the step, held within the scale, and high and low dropped by keep().
+// numbers are drawn for the day and for each judge, put on the step, held within the scale, and high and low dropped by keep().
 //
 //   Draws draws(routine, seed);
 //   draws.next()               // 186.4175
@@ -41,7 +41,7 @@ class Draws {
   const Routine& routine_;
   boost::random::mt19937_64 random_;
   std::vector<Line> lines_, weighted_;
-  std::vector<double> days_, days_up_to_;  // shifts, and the chance of no more than each
+  double day_;  // spread, in marks
   std::vector<std::optional<Mark>> marks_;
 };
 

@@ -97,9 +97,7 @@ class Scoring {
   void tell(const StreamSheet& sheet, const report::PriceWish& wish) {
     const Routine& routine = *sheet.routine();
     if (one_line_each()) return print(line_of(sheet, wish));
-    tell(with_place(
-        report::score_page(account(routine, wish.wish, wish.panel), sheet.messages(), sheet.file()),
-        *sheet.set));
+    tell(with_place(report::score_page(routine, wish, sheet.messages(), sheet.file()), *sheet.set));
   }
 
   void tell(const report::Page& page) {

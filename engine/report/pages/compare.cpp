@@ -163,8 +163,9 @@ Page compare_page(const Routine& routine, const Face& face, const std::vector<Co
 
 namespace {
 
-std::string_view chance_source_word(BaseChance::From from) {
-  return from == BaseChance::From::slip ? "slip" : from == BaseChance::From::runs ? "runs" : "";
+std::string_view chance_source_word(const BaseChance& chance) {
+  if (chance.runs.all > 0) return "runs";
+  return chance.from == BaseChance::From::sheet ? "slip" : chance.from == BaseChance::From::set ? "set" : "";
 }
 
 std::string expected_mark(const OptionWorth& option, int places) {
@@ -214,7 +215,7 @@ PageTable options_table(std::span<const OptionWorth> options, const Element& ele
                option.expected.text(places),
                {option.spread ? to_places(*option.spread, 2) : "", text_of(option.spread)},
                text_of(option.base),
-               chance_source_word(option.chance.from),
+               chance_source_word(option.chance),
                option.total.text(places),
                usual(option, places),
                Datum::texts(option.breaks),
@@ -248,6 +249,10 @@ PageParts option_notes(const Comparison& comparison) {
     if (option.mark && !option.mark->runs.empty())
       page.say("The mark of " + quoted_option(comparison, option.option) + " is " +
                mark_source(*option.mark) + ".");
+  for (const OptionWorth& option : comparison.options)
+    if (option.chance.runs.all > 0)
+      page.say("The chance of the base mark of " + quoted_option(comparison, option.option) + " is " +
+               source_of(option.chance, "") + "; " + weight_words(option.chance) + ".");
   for (const OptionWorth& option : comparison.options)
     for (const std::string& limit : option.breaks)
       page.say("! ", option_at_start(comparison, option.option) +

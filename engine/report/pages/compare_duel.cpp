@@ -235,8 +235,8 @@ Entry exchange_points(const std::optional<PartWorth::Exchange>& exchange, int pl
 // Without working anything out: the numbers that go in, and what comes out.
 std::string sum_sentence(const OptionWorth& option, int places) {
   const std::string percent = option.chance.percent.text();
-  const std::string words = "chance of the base mark " + percent + " %, " +
-                            std::string(source_of(option.chance, "as nothing says otherwise"));
+  const std::string words =
+      "chance of the base mark " + percent + " %, " + source_of(option.chance, "as nothing says otherwise");
   if (!option.clean || !option.on_base) return words + ".";
   return words + "; (100 - " + percent + ") % x " + option.clean->text(places) + " + " + percent + " % x " +
          option.on_base->text(places) + " = " + option.expected.text(places) + ".";

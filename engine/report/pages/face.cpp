@@ -82,7 +82,7 @@ Datum fix_datum(const Diagnostic& one) {
 }
 
 Datum message_datum(const Diagnostic& one) {
-  return Record{{"severity", severity_of(one.problem) == Severity::error ? "error" : "warning"},
+  return Record{{"severity", severity_word(one.problem)},
                 {"code", code_of(one.problem)},
                 {"file", one.file},
                 {"line", one.at.line},
@@ -99,13 +99,17 @@ Record messages_record(const Diagnostics& diagnostics) {
   for (const Diagnostic& one : diagnostics.list()) messages.push_back(message_datum(one));
   return {{"errors", diagnostics.errors()},
           {"warnings", diagnostics.warnings()},
+          {"doubts", diagnostics.doubts()},
           {"messages", std::move(messages)}};
 }
 
+std::string place_words(const Diagnostic& one) {
+  return one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
+}
+
 std::string objection_words(const Diagnostic& one) {
-  const std::string place = one.at.line == 0 ? "" : "line " + std::to_string(one.at.line) + ": ";
   const std::string hint = one.hint.empty() ? "" : " (" + one.hint + ")";
-  return place + "found " + one.found + "; expected " + one.expected + hint;
+  return place_words(one) + "found " + one.found + "; expected " + one.expected + hint;
 }
 
 }  // namespace
@@ -127,13 +131,24 @@ std::string panel_name(const Account& account) {
 
 void put_objections(PageParts& page, const Diagnostics& objections) {
   page.fact("objections", messages_record(objections));
-  std::vector<std::string> sentences;
-  for (const Diagnostic& one : objections.list()) sentences.push_back(objection_words(one));
-  const std::size_t all = objections.errors() + objections.warnings();
-  if (all > sentences.size()) sentences.push_back("and " + std::to_string(all - sentences.size()) + " more");
-  if (sentences.empty()) return;
-  page.heading("What the rules would object to");
-  page.list("", sentences);
+  std::vector<std::string> broken, doubtful, what_to_do;
+  for (const Diagnostic& one : objections.list()) {
+    if (severity_of(one.problem) != Severity::doubt) {
+      broken.push_back(objection_words(one));
+      continue;
+    }
+    doubtful.push_back(place_words(one) + one.found);
+    if (std::find(what_to_do.begin(), what_to_do.end(), one.hint) == what_to_do.end())
+      what_to_do.push_back(one.hint);
+  }
+  const std::size_t more = objections.all() - objections.list().size();
+  if (more > 0) (broken.empty() ? doubtful : broken).push_back("and " + std::to_string(more) + " more");
+  if (!broken.empty()) page.heading("What the rules would object to");
+  page.list("", broken);
+  if (doubtful.empty()) return;
+  page.heading("Marks to look at again");
+  page.list("", doubtful);
+  for (const std::string& words : what_to_do) page.say("Hint: " + words);
 }
 
 void put_cautions(PageParts& page, const Account& account) {

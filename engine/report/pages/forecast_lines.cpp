@@ -70,7 +70,7 @@ void add_odds(std::vector<Entry>& cells, const Odds& odds) {
 
 std::vector<Entry> line_cells(const ForecastLine& line) {
   const bool spreads = line.spread.from != SpreadFrom::nothing;
-  const bool based = line.base.from != BaseChance::From::nothing;
+  const bool based = line.base.is_known();
   std::vector<Entry> cells{line_word(line.what), line.label};
   cells.push_back(line.expected_mark ? Entry(to_places(*line.expected_mark, 2), line.expected_mark->text())
                                      : Entry());
@@ -185,11 +185,16 @@ std::string penalties_sentence(const std::vector<ExpectedPenalty>& penalties) {
                          : "Penalties expected, on average: " + numbers + ".";
 }
 
-std::string grid_sentence(const TotalOdds& total) {
-  if (total.bound == Decimal())
-    return "Adding up: nothing was rounded, so these are the exact odds of the model.";
-  return "Adding up: on a grid of " + total.grid.text() + " points; no total lies further than " +
-         total.bound.text() + " points from where it truly is.";
+std::string grid_sentence(const Forecast& forecast) {
+  const TotalOdds& total = *forecast.total;
+  std::string words = "Adding up: no total was rounded";
+  if (total.bound > Decimal())
+    words = "Adding up: on a grid of " + total.grid.text() + " points; no total lies further than " +
+            total.bound.text() + " points from where it truly is";
+  if (total.off > 0)
+    words += fmt::format("; over {} kinds of day, for which no chance is off by more than {:.3f} %",
+                         forecast.days.shifts.cases().size(), std::max(100 * total.off, 0.001));
+  return words + ".";
 }
 
 void put_source_facts(PageParts& page, const Forecast& forecast) {
@@ -201,7 +206,8 @@ void put_source_facts(PageParts& page, const Forecast& forecast) {
   page.fact("sync_errors", Record{{"expected", std::move(numbers)}, {"from", forecast.errors_from}});
   page.fact("grid", {"", Record{{"grid", total.grid.text()},
                                 {"bound", total.bound.text()},
-                                {"lost", as_number(total.lost)}}});
+                                {"lost", as_number(total.lost)},
+                                {"off", as_number(total.off)}}});
 }
 
 }  // namespace
@@ -215,16 +221,20 @@ void put_sources(PageParts& page, const ToldForecast& told, const Face& face) {
     note(told.spreads.elements[i], std::to_string(face.elements.at(i).number));
   for (std::size_t i = 0; i < told.spreads.aspects.size(); ++i)
     note(told.spreads.aspects[i], face.aspects.at(i).title);
-  for (std::size_t i = 0; i < told.chances.size(); ++i)
-    chances.note(std::string(source_of(told.chances[i], "none, as nothing speaks of it")),
+  std::string of_chances = "Chance of the base mark";
+  for (std::size_t i = 0; i < told.chances.size(); ++i) {
+    chances.note(source_of(told.chances[i], "none, as nothing speaks of it"),
                  std::to_string(face.elements.at(i).number));
+    const std::string weight = weight_words(told.chances[i]);
+    if (!weight.empty()) of_chances = "Chance of the base mark (" + weight + ")";
+  }
   std::vector<std::string> sentences;
   spreads.tell("How far judges' marks scatter", sentences);
   sentences.push_back(day_sentence(told.forecast.day));
-  chances.tell("Chance of the base mark", sentences);
+  chances.tell(of_chances, sentences);
   sentences.push_back(errors_sentence(told.forecast));
   sentences.push_back(penalties_sentence(told.penalties));
-  sentences.push_back(grid_sentence(*told.forecast.total));
+  sentences.push_back(grid_sentence(told.forecast));
   page.heading("Where this comes from");
   page.list("", sentences);
   put_source_facts(page, told.forecast);

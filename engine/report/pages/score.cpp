@@ -1,6 +1,8 @@
 #include "engine/report/pages/score.h"
 
 #include "engine/chances/obstacle.h"
+#include "engine/chances/risk.h"
+#include "engine/choosing/worth.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/choosing.h"
@@ -83,15 +85,33 @@ void put_build_ups(PageParts& page, const Account& account) {
   put_build_up(page, account);
 }
 
+// Why this total is another than the one above it.
+void put_to_expect(PageParts& page, const Account& account, const std::optional<Points>& to_expect) {
+  page.fact("total_expected", to_expect ? to_expect->text(account.places) : "");
+  if (!to_expect || to_expect == account.total.estimate) return;
+  page.say(
+      "With the risks counted in, expect " + to_expect->text(account.places) +
+      ": how likely each base mark, sync error and penalty is, where the estimate takes every line as the "
+      "latest run or the sheet has it. `compare`, `train` and `plan` go by this total.");
+}
+
 }  // namespace
 
 Answer score(const Asked& asked, const Routine& routine, const Diagnostics& messages, std::string_view file) {
   const PriceWish priced = whole_price_wish(asked, routine);
   if (!priced.mistake.empty()) return tl::unexpected(priced.mistake);
-  return score_page(account(routine, priced.wish, priced.panel), messages, file);
+  return score_page(routine, priced, messages, file);
 }
 
-Page score_page(const Account& account, const Diagnostics& objections, std::string_view file) {
+Page score_page(const Routine& routine, const PriceWish& price, const Diagnostics& messages,
+                std::string_view file) {
+  const std::optional<Exact> to_expect = expected_total(routine, risked(routine, price.wish));
+  return score_page(account(routine, price.wish, price.panel), messages, file,
+                    to_expect ? std::optional(rounded(routine, *to_expect)) : std::nullopt);
+}
+
+Page score_page(const Account& account, const Diagnostics& objections, std::string_view file,
+                const std::optional<Points>& to_expect) {
   Page page("score");
   page.csv = {"file",
               "routine",
@@ -120,6 +140,7 @@ Page score_page(const Account& account, const Diagnostics& objections, std::stri
   put_judges(page, account);
   put_score_tables(page, account);
   put_score_notes(page, account);
+  put_to_expect(page, account, to_expect);
   put_missing(page, account);
   put_bridge(page, account);
   put_objections(page, objections);

@@ -8,15 +8,19 @@
 //   >   2  Undertow, hybrid              5.25    7.25  38.0625  14.4375
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
+#include "engine/report/pages/choosing.h"
+#include "engine/routine/routine.h"
 #include "engine/score/account.h"
 #include "engine/score/panel.h"
 #include "grammar/diagnostics.h"
+#include "tables/quantity.h"
 
 namespace landdrill::report {
 
@@ -34,8 +38,11 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
              std::string_view file = {});
 
 // `objections`: the warnings about this sheet, what the rules of the event would object to. `file`: the sheet's, may be
-// empty.
-Page score_page(const Account& account, const Diagnostics& objections = {}, std::string_view file = {});
+// empty. `to_expect`: the total with the risks counted in, where it is told.
+Page score_page(const Account& account, const Diagnostics& objections = {}, std::string_view file = {},
+                const std::optional<Points>& to_expect = {});
+Page score_page(const Routine& routine, const PriceWish& price, const Diagnostics& messages,
+                std::string_view file);
 // Of a sheet that is not scored, for programs: what is wrong with it.
 Page refused_page(std::string_view file, const Diagnostics& messages);
 

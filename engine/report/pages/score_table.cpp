@@ -217,10 +217,15 @@ std::string base_sentence(const ElementLine& line, const ElementResult& seen, co
          seen.credited.text(2) + ".";
 }
 
+// A fact of that day; the chance that it comes again is told where risks are counted.
+std::string shown_with_base(const ElementLine& line) {
+  if (!line.rests_on || line.rests_on->base.empty()) return "most of the runs were credited with";
+  return "the run of " + line.rests_on->base + " showed";
+}
+
 void put_base_notes(PageParts& page, const Account& account) {
   for (const ElementLine& line : account.elements) {
-    if (line.expected.base)
-      page.say("* ", base_sentence(line, line.expected, "is expected to be credited with"));
+    if (line.expected.base) page.say("* ", base_sentence(line, line.expected, shown_with_base(line)));
     if (line.recorded && line.recorded->base)
       page.say("* ", base_sentence(line, *line.recorded, "the panel credited"));
   }
@@ -258,16 +263,42 @@ struct MarkSource {
   std::string lines;
 };
 
-void note_source(std::vector<MarkSource>& sources, const RestsOn& from, const std::string& line) {
-  const std::string words = words_of(from);
+MarkSource& note(std::vector<MarkSource>& sources, const std::string& words, const std::string& line) {
   const auto at =
       std::find_if(sources.begin(), sources.end(), [&](const MarkSource& one) { return one.words == words; });
-  if (at != sources.end()) {
-    at->lines += ", " + line;
-    return;
-  }
+  if (at == sources.end()) return sources.emplace_back(MarkSource{words, false, line});
+  at->lines += ", " + line;
+  return *at;
+}
+
+void note_source(std::vector<MarkSource>& sources, const RestsOn& from, const std::string& line) {
   const bool of_runs = from.from == ExpectedMark::From::run || from.from == ExpectedMark::From::runs;
-  sources.push_back({words, of_runs, line});
+  note(sources, words_of(from), line).worth_telling = of_runs;
+}
+
+std::string best_words(const RestsOn& from) {
+  switch (from.best_from) {
+    case RunMark::Best::sheet:
+      return "`best` " + from.best->text();
+    case RunMark::Best::set:
+      return from.best->text() + ", the best mark in panels.csv";
+    case RunMark::Best::nobody:
+      break;
+  }
+  return from.best->text() + ", the highest mark, since nobody wrote `best`";
+}
+
+// "Deductions are taken from best 8.50 of the sheet: 1, 3."
+void put_best_marks(PageParts& page, const Account& account) {
+  std::vector<MarkSource> sources;
+  for (const ElementLine& line : account.elements) {
+    if (!line.rests_on || !line.rests_on->best) continue;
+    const RestsOn& from = *line.rests_on;
+    note(sources, best_words(from), std::to_string(line.number));
+  }
+  for (const MarkSource& one : sources)
+    page.say("Deductions are taken from " + one.words + ": " +
+             (sources.size() == 1 ? "every run." : one.lines + "."));
 }
 
 // "Estimate from the run of 2026-04-14: 1, 2, 4, Performance."
@@ -294,6 +325,7 @@ void put_score_notes(PageParts& page, const Account& account) {
   put_base_notes(notes, account);
   put_announced_note(notes, account);
   put_mark_sources(notes, account);
+  put_best_marks(notes, account);
   if (shows_left_points(account))
     notes.say("left: the points that a full mark for what was declared would add.");
   page.apart();

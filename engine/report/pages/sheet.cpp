@@ -21,7 +21,10 @@ std::string outcome(const Checked& sheet) {
   add_count(words, sheet.messages.errors(), "error");
   if (sheet.without_set) words += (words.empty() ? "" : ", ") + std::string("no value set to check it by");
   add_count(words, sheet.messages.warnings(), "broken limit");
-  return words.empty() ? "ok" : words;
+  if (words.empty()) words = "ok";
+  if (const std::size_t doubts = sheet.messages.doubts(); doubts > 0)
+    words += ", " + counted(doubts, "mark") + " to look at again";
+  return words;
 }
 
 }  // namespace

@@ -17,10 +17,11 @@ namespace {
 
 constexpr int places = 4;
 
-std::string what_to_improve(Gain::What what) {
+std::string what_to_improve(const Gain& gain) {
   constexpr std::string_view words[] = {"execution mark", "chance of the base mark", "impression mark",
                                         "how many to expect", "how many to expect"};
-  return std::string(words[static_cast<std::size_t>(what)]);
+  const std::string rests_on = gain.runs.all > 0 ? ", " + lost_words(gain.runs) : "";
+  return std::string(words[static_cast<std::size_t>(gain.what)]) + rests_on;
 }
 
 std::string_view gain_word(Gain::What what) {
@@ -57,7 +58,7 @@ PageTable gains_table(std::span<const Gain> gains) {
     const Gain& gain = gains[i];
     table.add({{std::to_string(i + 1), i + 1},
                {gain_name(gain), gain.label},
-               {what_to_improve(gain.what), gain_word(gain.what)},
+               {what_to_improve(gain), gain_word(gain.what)},
                from_to_text(gain, gain.before) + " to " + from_to_text(gain, gain.after),
                gain.before,
                gain.after,
@@ -72,7 +73,7 @@ void put_nothing_note(PageParts& page, std::span<const Gain> gains) {
   for (const Gain& gain : gains) {
     if (gain.change > Points()) continue;
     std::string& names = gain.change < Points() ? worse : nothing;
-    names += (names.empty() ? "" : "; ") + gain_name(gain) + ", " + what_to_improve(gain.what);
+    names += (names.empty() ? "" : "; ") + gain_name(gain) + ", " + what_to_improve(gain);
     if (gain.change < Points()) names += " (" + signed_change(gain) + ")";
   }
   if (!nothing.empty()) page.say("Nothing to gain: " + nothing + ".");

@@ -122,25 +122,5 @@ TEST(KeptOdds, AddUpToOneForALargePanel) {
   EXPECT_NEAR(kept_odds(panel("0.1", 20, 2, 2), mark).whole(), 1, 1e-13);
 }
 
-TEST(DayOdds, HaveTheSpreadThatWasAskedFor) {
-  for (const char* spread : {"0.25", "0.3", "0.49"}) {
-    const Odds day = day_odds(number(spread), number("0.25"));
-    EXPECT_NEAR(day.mean(), 0, 1e-15);
-    EXPECT_NEAR(day.deviation() / std::stod(spread), 1, 1e-4) << spread;
-    EXPECT_NEAR(day.whole(), 1, 1e-15);
-  }
-}
-TEST(DayOdds, ReachFiveSpreadsInWholeSteps) {
-  const Odds day = day_odds(number("0.3"), number("0.25"));
-  EXPECT_EQ(day.cases().size(), 13u);
-  EXPECT_EQ(day.cases().front().value.text(), "-1.5");
-  EXPECT_EQ(day.cases()[7].value.text(), "0.25");
-}
-TEST(DayOdds, WithoutSpreadHaveNoShift) {
-  const Odds day = day_odds(number("0"), number("0.25"));
-  ASSERT_EQ(day.cases().size(), 1u);
-  EXPECT_EQ(day.cases().front().value.text(), "0");
-}
-
 }  // namespace
 }  // namespace landdrill

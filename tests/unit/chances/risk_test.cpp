@@ -19,7 +19,7 @@ const Wish averaged{{}, {RunWish::Which::mean, {}}};
 std::string chance(const std::string& text, std::size_t element, const Wish& wish = {}) {
   const ReadSheet sheet(text, pond());
   const BaseChance found = base_chance(sheet.routine(), element, wish);
-  const char* from[] = {"nothing", "slip", "runs"};
+  const char* from[] = {"nobody", "sheet", "set"};
   return std::string(from[static_cast<int>(found.from)]) + " " + found.percent.text();
 }
 
@@ -47,32 +47,55 @@ const std::string session =
     "impression choreography 6\n";
 
 TEST(Risk, TakesTheChanceFromTheSlipOfTheOption) {
-  EXPECT_EQ(chance(with_slip("12.5"), 0), "slip 12.5");
-  EXPECT_EQ(chance(with_slip("0"), 0), "slip 0");
-  EXPECT_EQ(chance(with_slip("12") + runs, 0), "slip 12");
+  EXPECT_EQ(chance(with_slip("12.5"), 0), "sheet 12.5");
+  EXPECT_EQ(chance(with_slip("0"), 0), "sheet 0");
 }
 
-TEST(Risk, TakesTheChanceFromTheRunsThatCount) {
-  EXPECT_EQ(chance(reeds + runs, 0), "runs 0");
-  EXPECT_EQ(chance(reeds + runs, 0, averaged), "runs 33.333333");
-  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::dated, "2026-04-14"}}), "runs 100");
-  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::none, {}}}), "nothing 0");
-  EXPECT_EQ(chance(reeds + runs, 1, averaged), "runs 0");
+TEST(Risk, TakesTheChanceOfTheKindWhereTheSheetSaysNone) {
+  ValueSet with = kit::Tables().load();
+  for (Kind& kind : with.kinds.rows()) kind.slip = number("7");
+  const ReadSheet sheet(reeds, with);
+  EXPECT_EQ(base_chance(sheet.routine(), 0, {}).percent.text(), "7");
+  EXPECT_EQ(base_chance(sheet.routine(), 0, {}).from, BaseChance::From::set);
+}
+
+// The usual weight: what the coach says counts as six runs.
+TEST(Risk, DrawsTheRunsTowardTheSlipWhileTheyAreFew) {
+  EXPECT_EQ(chance(with_slip("12") + runs, 0), "sheet 19.111111");  // (6 x 12 + 100) / (6 + 3)
+  EXPECT_EQ(chance(with_slip("12") + "run 2026-04-07\nelement 1: clean\n", 0), "sheet 10.285714");
+  EXPECT_EQ(chance(reeds + runs, 0), "nobody 11.111111");  // toward nothing: (6 x 0 + 100) / (6 + 3)
+}
+
+TEST(Risk, CountsAllRunsWhicheverTheMarkIsFrom) {
+  EXPECT_EQ(chance(reeds + runs, 0, averaged), "nobody 11.111111");
+  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::dated, "2026-04-14"}}), "nobody 11.111111");
+  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::none, {}}}), "nobody 0");
+  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::latest, {}, "2026-04-14"}}), "nobody 12.5");
+  const ReadSheet sheet(reeds + runs, pond());
+  EXPECT_EQ(base_chance(sheet.routine(), 0, {}).runs.base, 1u);
+  EXPECT_EQ(base_chance(sheet.routine(), 0, {}).runs.all, 3u);
+}
+
+// With enough runs the coach's word no longer matters, and never is it drawn to one half.
+TEST(Risk, ComesToTheShareOfTheRunsWhenThereAreMany) {
+  std::string many = with_slip("40");
+  for (int i = 0; i < 600; ++i) many += "run 2026-04-14 \"" + std::to_string(i) + "\"\nelement 1: clean\n";
+  EXPECT_EQ(chance(many, 0), "sheet 0.39604");  // 240 / 606
 }
 
 TEST(Risk, TakesNoChanceFromARunForAnotherOptionThanTheOneThatWasSwum) {
   const std::string text =
       replaced(reeds, "expect 7.5\n", "expect 7.5\noption \"safer\"\nparts hold x2\nexpect 8\n") +
       "run 2026-04-14\nelement 1: lost spin-a\n";
-  EXPECT_EQ(chance(text, 0), "runs 100");
-  EXPECT_EQ(chance(text, 0, {{1}, {}}), "nothing 0");
+  EXPECT_EQ(chance(text, 0), "nobody 14.285714");
+  EXPECT_EQ(chance(text, 0, {{1}, {}}), "nobody 0");
 }
 
 TEST(Risk, HasNoChanceForAnElementThatTheEventDoesNotMark) {
   EXPECT_EQ(chance("routine \"Reeds\"\nevent whole\nvalues pond\nelement 1 hybrid\nparts spin-a\nslip 10%\n"
                    "impression choreography 7.5, performance 8\n",
                    0),
-            "nothing 0");
+            "nobody 0");
 }
 
 TEST(Risk, CreditsEveryElementAsDeclaredAndPutsTheChanceBeside) {
@@ -80,7 +103,7 @@ TEST(Risk, CreditsEveryElementAsDeclaredAndPutsTheChanceBeside) {
   const Risked found = risked(sheet.routine(), {});
   EXPECT_FALSE(found.showing.elements[1].base);
   EXPECT_EQ(found.showing.elements[1].credited.text(), "2.7");
-  EXPECT_EQ(found.chances[1].percent.text(), "100");
+  EXPECT_EQ(found.chances[1].percent.text(), "14.285714");  // 1 of 1 run, beside no `slip`
   EXPECT_TRUE(found.showing.sync.empty());
   EXPECT_EQ(found.errors.size(), 1u);
 }
@@ -98,7 +121,7 @@ TEST(Risk, WeighsDeclaredAndBasePointsByTheChance) {
 }
 
 TEST(Risk, ExpectsTheScoreWhenNothingIsUncertain) {
-  for (const std::string& text : {reeds, reeds + "run 2026-04-14\nelement 2: lost spin-b\n",
+  for (const std::string& text : {reeds, reeds + "run 2026-04-14\nelement 2: 6.5\n",
                                   reeds + "run 2026-04-14\nsync: small x4, clear\npenalty: overtime x3\n"}) {
     EXPECT_EQ(total(text), kit::expected_total(ReadSheet(text, pond()).routine())) << text;
   }

@@ -195,8 +195,9 @@ TEST(Compare, RestsTheElementAsWrittenOnItsRunsAsTheScoreDoes) {
       compared(ripple("", "expect 8") + "run 2026-04-14\nelement 1: lost spin-a, bent-knee small\n");
   ASSERT_EQ(obstacles(two), "");
   EXPECT_EQ(two.options[0].mark->mark, mark("9.75"));
-  EXPECT_EQ(two.options[0].chance.percent, number("100"));
-  EXPECT_EQ(two.options[0].expected, points("4.875"));
+  EXPECT_EQ(two.options[0].chance.percent, number("14.285714"));
+  // 0.85714286 x 9.75 x 1.8 + 0.14285714 x 9.75 x 0.5
+  EXPECT_EQ(two.options[0].expected, points("15.7393"));
 }
 
 TEST(Compare, SaysThatOptionsScoreTheSameWhereNoElementIsMarked) {

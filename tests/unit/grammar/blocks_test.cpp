@@ -94,6 +94,25 @@ TEST(Blocks, HoldRunsAndPanels) {
   EXPECT_EQ(sheet.panels[0].result->text, "187.3425");
   EXPECT_EQ(&sheet.sources.of(sheet.panels[0].head.date.text), &book.sources[0]);
 }
+TEST(Blocks, TakeTheCoachsOneMarkOfAnElementInARun) {
+  const std::string run = "routine \"A\"\nelement 1 lift\nrun 2026-01-01\n";
+  const Book one({run + "element 1 base: 7.25\n"});
+  ASSERT_TRUE(one.assembled.diagnostics.ok());
+  const ast::ElementMarksLine& line = one.assembled.sheets[0].runs[0].marks.at(0);
+  EXPECT_EQ(line.marks.at(0)->text, "7.25");
+  EXPECT_TRUE(line.base);
+  for (const char* other : {"element 1: 7.25 7.5\n", "element 1: -\n", "element 1: 7\nelement 1: clean\n"})
+    EXPECT_EQ(Book({run + other}).assembled.diagnostics.errors(), 1u) << other;
+}
+TEST(Blocks, HoldTheBestMarkInTheHeaderAnElementAndAnOption) {
+  const Book book({"routine \"A\"\nbest 8\nelement 1 lift\nbest 8.5\noption \"b\"\nbest: 9\n"});
+  EXPECT_TRUE(book.assembled.diagnostics.ok());
+  const ast::Routine& routine = book.assembled.sheets[0].routine;
+  const auto& element = std::get<ast::Element>(routine.items[0]);
+  EXPECT_EQ(routine.best->text, "8");
+  EXPECT_EQ(element.variants[0].best->text, "8.5");
+  EXPECT_EQ(element.variants[1].best->text, "9");
+}
 TEST(Blocks, StartANewSheetAtEveryRoutine) {
   const Book book({"routine \"A\"\nelement 1 lift\nrun 2026-01-01\nroutine \"B\"\nelement 1 lift\n"});
   ASSERT_EQ(book.assembled.sheets.size(), 2u);

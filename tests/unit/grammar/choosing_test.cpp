@@ -21,6 +21,7 @@ TEST_P(Choosing, ReadsEveryStatement) {
 
 constexpr Row rows[] = {
     {"spread 0.35", "spread(0.35)"},
+    {"best 8.5", "best(8.5)"},
     {"day 0,2 # all marks", "day(0,2) #\"# all marks\""},
     {"errors small 2.5, clear 0.4", "errors(small=2.5, clear=0.4)"},
     {"ERRORS: small: 2", "errors(small=2)"},
@@ -35,6 +36,7 @@ constexpr Row rows[] = {
     {"limit most 2", "error"},
     {"limit hybrid", "error"},
     {"spread: 0.35", "aspect(spread: 0.35)"},
+    {"best: 8.5", "aspect(best: 8.5)"},
     {"day: 7.5 7.25", "aspect(day: 7.5, 7.25)"},
     {"limit: 8 -", "aspect(limit: 8, missing)"},
     {"errors: 7.5", "aspect(errors: 7.5)"},

@@ -20,8 +20,8 @@ OptionWorth worth(std::size_t index, std::string title, std::string_view difficu
   result.title = std::move(title);
   result.declared = Difficulty(d(difficulty));
   result.base = Difficulty(d("0.5"));
-  result.mark = ExpectedMark{ExpectedMark::From::sheet, Mark(d(mark)), false, {}};
-  result.chance.from = BaseChance::From::slip;
+  result.mark = ExpectedMark{ExpectedMark::From::sheet, Mark(d(mark)), false, nullptr, {}};
+  result.chance.from = BaseChance::From::sheet;
   return result;
 }
 
@@ -145,7 +145,7 @@ ToldForecast told_forecast(const Scene& scene) {
   const Odds undertow({{d("3.6"), 0.12}, {d("29"), 0.88}});
   told.forecast.lines = {
       marked("1 Lantern", "7.5", {}, lantern),
-      marked("2 Undertow", "7.25", {BaseChance::From::slip, d("12")}, undertow),
+      marked("2 Undertow", "7.25", {BaseChance::From::sheet, d("12"), d("12"), {}, {}}, undertow),
       line(ForecastLine::What::sync, "Sync errors", Odds({{d("-0.2"), 0.5}, {d("0"), 0.5}}))};
   told.forecast.errors = {{&scene.small, d("2.5")}};
   told.forecast.errors_from = "the sheet";

@@ -15,7 +15,7 @@ const std::string run = "run 2026-04-14\n";      // line 15
 const std::string panel = "panel 2026-05-09\n";  // line 15
 
 TEST(Resolve, TiesEveryWordOfTheSheetToItsRow) {
-  const ReadSheet sheet(reeds + run + "element 2: bent-knee small x2\nsync: clear\npenalty: bottom\n",
+  const ReadSheet sheet(reeds + run + "element 2: bent-knee small x2, sinking large\nsync: clear\npenalty: bottom\n",
                         kit::pond());
   const Routine& routine = sheet.routine();
   EXPECT_EQ(sheet.complaints(), "");

@@ -163,10 +163,10 @@ TEST(Account, MarksTheLineThatLostMostAgainstThePanelAsTheWorst) {
 }
 
 TEST(Account, CountsABaseMarkAmongWhatIsLeft) {
-  const Account told = estimate_of(reeds + "run 2026-04-14\nelement 1: lost spin-a\n");
+  const Account told = estimate_of(reeds + "run 2026-04-14\nelement 1: lost spin-a, bent-knee large\n");
   EXPECT_TRUE(told.elements[0].expected.base);
-  EXPECT_EQ(text(told.elements[0].expected.points), "5.0000");
-  EXPECT_EQ(text(told.elements[0].left), "13.0000");  // 10 x 1.8 less 10 x 0.5
+  EXPECT_EQ(text(told.elements[0].expected.points), "4.5000");
+  EXPECT_EQ(text(told.elements[0].left), "13.5000");  // 10 x 1.8 less 9 x 0.5
   EXPECT_EQ(text(*told.elements[0].rests_on), "run of 2026-04-14");
 }
 
@@ -224,7 +224,7 @@ TEST(Account, TakesSyncAndPenaltiesFromTheLatestRunThatSaysSo) {
 
 TEST(Account, SaysWhatEachMarkRestsOn) {
   const std::string runs =
-      "run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: clean\nchoreography: 7\n";
+      "run 2026-04-14\nelement 1: 7\nrun 2026-04-15\nelement 1: 8\nchoreography: 7\n";
   const ReadSheet sheet(replaced(reeds, "expect 7\n", "") + runs, pond());
   const Account latest = account(sheet.routine(), {}, std::nullopt);
   EXPECT_EQ(text(*latest.elements[0].rests_on), "run of 2026-04-15");

@@ -112,7 +112,7 @@ TEST(BuildUp, TellsWhatARunTookFromTheMark) {
   EXPECT_EQ(told(tree, "element 1 bent-knee"), "Bent knee, small -0.25");
   EXPECT_EQ(told(tree, "element 1 bent-knee 2"),
             "Bent knee, large x2 -1.25 (no more than 1.5 for this fault)");
-  EXPECT_EQ(told(tree, "element 2 lost spin-b"), "lost spin-b  (base mark)");
+  EXPECT_EQ(told(tree, "element 2 lost spin-b"), "lost spin-b  (base mark, in the run of 2026-04-14)");
   EXPECT_EQ(
       told(tree, "element 2 credited"),
       "credited difficulty 0.50 = the base mark of the kind hybrid instead of what was declared (base mark)");

@@ -12,19 +12,74 @@ using kit::ReadSheet;
 using kit::reeds;
 using Which = RunWish::Which;
 
+RunMark told_by(const Routine& routine, const landdrill::Run& run) {
+  const Element& element = routine.elements.front();
+  return run_mark(run, run.elements.front(), *element.panel, element.options.front().best);
+}
+
 // The mark of element 1 in a run in which these faults were seen.
 std::string mark_after(const std::string& faults, const ValueSet& set = kit::pond()) {
   const ReadSheet sheet(reeds + "run 2026-04-14\nelement 1: " + faults + "\n", set);
   const Routine& routine = sheet.routine();
   const landdrill::Run& run = routine.runs.front();
-  return run_mark(run, run.elements.front(), *routine.elements.front().panel).mark.text();
+  const std::optional<Mark> told = told_by(routine, run).mark;
+  return told ? told->text() : "nothing";
 }
 
 TEST(Execution, TakesEachFaultFromTenByItsSize) {
   EXPECT_EQ(mark_after("bent-knee small"), "9.75");
   EXPECT_EQ(mark_after("bent-knee medium"), "9.5");
   EXPECT_EQ(mark_after("bent-knee large"), "9");
-  EXPECT_EQ(mark_after("clean"), "10");
+}
+
+std::string with_best(const std::string& lines, const std::string& faults) {
+  const ReadSheet sheet(kit::replaced(reeds, "expect 7.5\n", "expect 7.5\n" + lines) +
+                            "run 2026-04-14\nelement 1: " + faults + "\n",
+                        kit::pond());
+  const std::optional<Mark> told = told_by(sheet.routine(), sheet.routine().runs.front()).mark;
+  return told ? told->text() : "nothing";
+}
+
+TEST(Execution, TakesFaultsFromWhatAFaultlessShowingByTheseSwimmersWouldGet) {
+  EXPECT_EQ(with_best("best 8.5\n", "bent-knee medium"), "8");
+  EXPECT_EQ(with_best("best 8.5\n", "clean"), "8.5");
+  EXPECT_EQ(with_best("", "bent-knee medium"), "9.5");
+}
+
+TEST(Execution, SaysNothingOfTheMarkInACleanRunWhereNobodySaysTheBest) {
+  EXPECT_EQ(mark_after("clean"), "nothing");
+  ValueSet set = kit::Tables().load();
+  for (PanelRule& rule : set.panels) rule.best = mark("8.75");
+  EXPECT_EQ(mark_after("clean", set), "8.75");
+}
+
+TEST(Execution, SaysNothingOfTheMarkByALostPartWithoutFaults) {
+  EXPECT_EQ(with_best("best 8.5\n", "lost spin-a"), "nothing");
+  EXPECT_EQ(with_best("best 8.5\n", "lost spin-a, bent-knee medium"), "8");
+}
+
+TEST(Execution, TakesAMarkThatIsGivenOutrightAsItIs) {
+  EXPECT_EQ(with_best("best 8.5\n", "7.25"), "7.25");
+  EXPECT_EQ(mark_after("6.8"), "6.8");
+}
+
+TEST(Execution, TakesTheBestMarkOfTheOptionBeforeThatOfTheElementAndTheHeader) {
+  const auto best = [](const std::string& header, const std::string& element, const std::string& option) {
+    const ReadSheet sheet(
+        kit::replaced(kit::replaced(reeds, "values pond\n", "values pond\n" + header), "expect 7.5\n",
+                      "expect 7.5\n" + element + "option \"safer\"\nparts hold x2\nexpect 8\n" + option),
+        kit::pond());
+    std::string all;
+    for (const Option& one : sheet.routine().elements[0].options)
+      all += (one.best ? one.best->text() : "-") + " ";
+    const std::optional<Mark>& other = sheet.routine().elements[1].options[0].best;
+    return all + (other ? other->text() : "-");
+  };
+  EXPECT_EQ(best("", "", ""), "- - -");
+  EXPECT_EQ(best("best 8\n", "", ""), "8 8 8");
+  EXPECT_EQ(best("best 8\n", "best 8.5\n", ""), "8.5 8.5 8");
+  EXPECT_EQ(best("best 8\n", "best 8.5\n", "best 9\n"), "8.5 9 8");
+  EXPECT_EQ(best("", "", "best 9\n"), "- 9 -");
 }
 
 TEST(Execution, TakesAFaultAsOftenAsItWasSeen) {
@@ -42,7 +97,7 @@ TEST(Execution, SharesTheCapAmongTheSizesOfAFault) {
       kit::pond());
   const Routine& routine = sheet.routine();
   const landdrill::Run& run = routine.runs.front();
-  const RunMark seen = run_mark(run, run.elements.front(), *routine.elements.front().panel);
+  const RunMark seen = told_by(routine, run);
   ASSERT_EQ(seen.deductions.size(), 3u);
   EXPECT_EQ(seen.deductions[0].taken, mark("1"));
   EXPECT_FALSE(seen.deductions[0].capped);
@@ -108,7 +163,7 @@ TEST(Execution, ExpectsTheMarkOfTheLatestDayThatSawTheElement) {
 
 TEST(Execution, TakesTheLaterOfTwoRunsOfOneDay) {
   const ReadSheet sheet(reeds +
-                            "run 2026-04-14 \"morning\"\nelement 1: clean\nrun 2026-04-14 "
+                            "run 2026-04-14 \"morning\"\nelement 1: 9\nrun 2026-04-14 "
                             "\"evening\"\nelement 1: bent-knee small\n",
                         kit::pond());
   EXPECT_EQ(expected_of(sheet, 0, {}).mark, mark("9.75"));

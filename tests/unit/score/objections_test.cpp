@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "engine/choosing/plan.h"
+#include "engine/score/problems.h"
 #include "tests/unit/kit/kit.h"
 
 namespace landdrill {
@@ -32,6 +33,26 @@ TEST(Objections, AreThoseOfTheSheetWhileItStandsAsWritten) {
   EXPECT_EQ(told(objections_with(sheet.routine(), {}, sheet.sheet().messages())),
             told(sheet.sheet().messages()));
   EXPECT_EQ(sheet.sheet().messages().warnings(), 3u);
+}
+
+// The scale is ten marks wide, so a run is questioned from more than one mark above what is expected.
+TEST(Objections, QuestionARunWhoseMarkLiesFarAboveTheExpectedOne) {
+  const auto doubts = [](const std::string& best, const std::string& said) {
+    const ReadSheet sheet(kit::replaced(kit::reeds, "expect 7.5\n", "expect 7.5\n" + best) +
+                              "run 2026-04-14\nelement 1: " + said + "\n",
+                          pond());
+    std::string all;
+    for (const Diagnostic& one : sheet.sheet().messages().list())
+      if (one.problem == Problem::doubtful_run) all += one.found + "; " + one.expected;
+    return all;
+  };
+  EXPECT_EQ(doubts("", "bent-knee small"),
+            "deductions that leave 9.75, 2.25 above the mark you expect; at most 1 above `expect 7.5`");
+  EXPECT_EQ(doubts("best 8.5\n", "bent-knee small"), "");
+  EXPECT_EQ(doubts("", "8.5"), "");
+  EXPECT_EQ(doubts("", "8.75"),
+            "a mark of 8.75, 1.25 above the mark you expect; at most 1 above `expect 7.5`");
+  EXPECT_EQ(doubts("", "clean"), "");
 }
 
 TEST(Objections, GoWithTheOptionThatRepairsThem) {

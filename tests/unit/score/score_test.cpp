@@ -51,7 +51,7 @@ TEST(Score, CreditsTheBaseMarkForWhatAPanelDidNotSee) {
 
 TEST(Score, CreditsTheBaseMarkThatARunShowed) {
   const ReadSheet sheet(reeds + "run 2026-04-14\nelement 2: lost spin-b\n", pond());
-  EXPECT_EQ(expected_score(sheet).elements[1], points("5"));  // 10 x 0.5
+  EXPECT_EQ(expected_score(sheet).elements[1], points("3.5"));  // 7 x 0.5
 }
 
 TEST(Score, TakesSyncErrorsAndPenaltiesOff) {

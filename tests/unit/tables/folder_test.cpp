@@ -160,7 +160,7 @@ TEST(ReadFolder, ReadsEveryTableByteForByte) {
   ASSERT_TRUE(files);
   EXPECT_EQ(files->name, "base");
   EXPECT_EQ(files->place, BAD_TABLES "/base/");
-  EXPECT_EQ(files->files.size(), 12u);
+  EXPECT_EQ(files->files.size(), 13u);
   EXPECT_EQ(test::text_of(*files, "sync.csv"), bytes_of(BAD_TABLES "/base/sync.csv"));
 }
 
