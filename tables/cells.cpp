@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <tuple>
-#include <vector>
 
 #include "grammar/characters.h"
 #include "grammar/diagnostics.h"

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cassert>
-#include <optional>
 
 #include "grammar/diagnostics.h"
 #include "grammar/words.h"

@@ -11,7 +11,6 @@
 #include "tables/headed_rows.h"
 #include "tables/problems.h"
 #include "tables/read_table.h"
-#include "tables/trainee_name.h"
 
 namespace landdrill {
 namespace {

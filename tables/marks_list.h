@@ -16,6 +16,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <tl/expected.hpp>
 #include <vector>
 
 #include "grammar/diagnostics.h"
@@ -57,8 +58,8 @@ bool looks_like_a_list(const Source& text);
 //
 //   read_practice_list(list, "", diagnostics)[0].mark      // 7.25
 //
-// Columns are found by their names, as in marks_list.h: trainee (see trainee_name.h; may be missing when the caller
-// says who), session (the day or the moment when she marked; may be missing: the day of the panel), date, meet, routine
+// Columns are found by their names, as in marks_list.h: trainee (may be missing when the caller says who),
+// session (the day or the moment when she marked; may be missing: the day of the panel), date, meet, routine
 // and event of the panel, element (its number, or an aspect), mark (`-` or empty: none), late (may be missing: yes
 // where her time was up). Knows nothing of routines and scales.
 
@@ -75,5 +76,18 @@ struct ListedPractice {
 // to be used.
 std::vector<ListedPractice> read_practice_list(const Source& list, std::string_view trainee,
                                                Diagnostics& diagnostics);
+
+// The name of an official in training, as it is typed, kept and compared.
+//
+//   *trainee_name("  Robin   Reed ")         // "Robin Reed"
+//   trainee_name("Ro\x1bbin").error()        // found a control character, expected a name on one line
+//   same_trainee("robin", "Robin")           // true
+
+constexpr std::size_t longest_trainee_name = 80;  // characters
+
+// Blanks at the ends are gone, those inside are one each.
+tl::expected<std::string, Complaint> trainee_name(std::string_view typed);
+// Whether two names differ in nothing but case, of any alphabet.
+bool same_trainee(std::string_view one, std::string_view other);
 
 }  // namespace landdrill

@@ -1,5 +1,3 @@
-#include "tables/trainee_name.h"
-
 #include <locale.h>
 #include <wctype.h>
 
@@ -7,6 +5,7 @@
 #include <cwchar>
 
 #include "grammar/characters.h"
+#include "tables/marks_list.h"
 #include "tables/problems.h"
 
 namespace landdrill {

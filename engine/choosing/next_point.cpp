@@ -1,7 +1,6 @@
 #include "engine/choosing/next_point.h"
 
 #include <algorithm>
-#include <cassert>
 
 #include "engine/chances/risk.h"
 #include "engine/choosing/worth.h"

@@ -6,7 +6,6 @@
 // approximated.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <vector>
 

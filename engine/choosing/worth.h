@@ -7,7 +7,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"

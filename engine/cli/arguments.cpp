@@ -3,7 +3,6 @@
 
 #include <CLI/CLI.hpp>
 #include <algorithm>
-#include <cassert>
 #include <cctype>
 
 #include "engine/cli/call.h"

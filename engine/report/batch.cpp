@@ -1,7 +1,6 @@
 #include "engine/report/batch.h"
 
 #include <algorithm>
-#include <array>
 
 #include "engine/report/figures.h"
 #include "engine/report/width.h"

@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cassert>
 
 #include "engine/report/page.h"
 #include "engine/report/render.h"

@@ -1,6 +1,5 @@
 #include "engine/score/build_up.h"
 
-#include <array>
 #include <set>
 
 #include "engine/routine/difficulty.h"

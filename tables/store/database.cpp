@@ -3,7 +3,6 @@
 #include <fmt/format.h>
 #include <sqlite3.h>
 
-#include <cassert>
 #include <cstring>
 
 #include "tables/store/refusal.h"

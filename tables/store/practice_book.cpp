@@ -6,9 +6,9 @@
 
 #include "grammar/words.h"
 #include "tables/folder.h"
+#include "tables/marks_list.h"
 #include "tables/store/database.h"
 #include "tables/store/refusal.h"
-#include "tables/trainee_name.h"
 
 namespace landdrill {
 

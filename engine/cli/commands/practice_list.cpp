@@ -20,7 +20,6 @@
 #include "tables/folder.h"
 #include "tables/marks_list.h"
 #include "tables/store/practice_book.h"
-#include "tables/trainee_name.h"
 
 namespace landdrill::cli {
 

@@ -25,7 +25,7 @@ std::string chance(const std::string& text, std::size_t element, const Wish& wis
 
 std::string total(const Routine& routine, const Wish& wish = {}) {
   const std::optional<Exact> found = expected_total(routine, risked(routine, wish));
-  return found ? found->text() : "none";
+  return found ? kit::fraction(*found) : "none";
 }
 std::string total(const std::string& text, const Wish& wish = {}) {
   return total(ReadSheet(text, pond()).routine(), wish);
@@ -113,10 +113,10 @@ TEST(Risk, WeighsDeclaredAndBasePointsByTheChance) {
   const auto found = risked_points(sheet.routine(), risked(sheet.routine(), {}), 0);
   ASSERT_TRUE(found.has_value());
   EXPECT_EQ(found->declared, points("13.5"));
-  EXPECT_EQ(found->base, points("3.75"));       // 7.5 x 0.5
-  EXPECT_EQ(found->expected.text(), "12.33");   // 0.88 x 13.5 + 0.12 x 3.75
-  EXPECT_EQ(total(with_slip("12")), "85.23");   // 86.4 - 0.12 x 9.75
-  EXPECT_EQ(total(with_slip("100")), "76.65");  // 86.4 - 9.75
+  EXPECT_EQ(found->base, points("3.75"));              // 7.5 x 0.5
+  EXPECT_EQ(kit::fraction(found->expected), "12.33");  // 0.88 x 13.5 + 0.12 x 3.75
+  EXPECT_EQ(total(with_slip("12")), "85.23");          // 86.4 - 0.12 x 9.75
+  EXPECT_EQ(total(with_slip("100")), "76.65");         // 86.4 - 9.75
   EXPECT_EQ(total(with_slip("0")), "86.4");
 }
 
@@ -146,7 +146,7 @@ TEST(Risk, HasNoBasePointsForAKindWithoutABaseMark) {
   const auto found = risked_points(sheet.routine(), risked(sheet.routine(), {}), 0);
   ASSERT_TRUE(found.has_value());
   EXPECT_FALSE(found->base.has_value());
-  EXPECT_EQ(found->expected.text(), "15.75");
+  EXPECT_EQ(kit::fraction(found->expected), "15.75");
 }
 
 TEST(Risk, AveragesSyncErrorsAndPenaltiesOfTheRunsWhenRunsAreAveraged) {

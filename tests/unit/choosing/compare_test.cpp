@@ -84,7 +84,7 @@ TEST(Compare, FindsTheMarkAndTheChanceAtWhichTheHarderOptionStopsPaying) {
   // A mark m is worth m x (0.8 x 1.8 + 0.2 x 0.5) = 1.54 m; 10.272 / 1.54 = 6.67013
   EXPECT_EQ(duel.lowest_mark, mark("6.75"));
   ASSERT_TRUE(duel.even_mark.has_value());
-  EXPECT_EQ(duel.even_mark->text(), "6.67013");
+  EXPECT_EQ(kit::fraction(*duel.even_mark), "6.67013");
   // 13.5 - p x 9.75 = 10.272 at 33.107... %
   EXPECT_EQ(duel.highest_chance, number("33.1"));
 }
@@ -220,7 +220,7 @@ TEST(Compare, ComparesAKindWithoutABaseMarkWithoutAnyChance) {
   EXPECT_EQ(two.duels[0].table.size(), two.duels[0].marks.size());
   EXPECT_FALSE(two.duels[0].highest_chance.has_value());
   EXPECT_EQ(two.duels[0].lowest_mark, mark("7.3"));  // 7.25 is even
-  EXPECT_EQ(two.duels[0].even_mark->text(), "7.25");
+  EXPECT_EQ(kit::fraction(*two.duels[0].even_mark), "7.25");
 }
 
 TEST(Compare, SaysWhenTheHarderOptionNeverOrAlwaysPays) {
@@ -233,7 +233,7 @@ TEST(Compare, SaysWhenTheHarderOptionNeverOrAlwaysPays) {
   const Duel always = compared(ripple("expect 9\nslip 5%", "expect 0")).duels.at(0);
   EXPECT_EQ(always.highest_chance, number("100"));
   EXPECT_EQ(always.lowest_mark, mark("0"));
-  EXPECT_EQ(always.even_mark->text(), "0");
+  EXPECT_EQ(kit::fraction(*always.even_mark), "0");
 }
 
 TEST(Compare, ComparesWhatIsCertainToGetTheBaseMark) {

@@ -37,6 +37,17 @@ Decimal number(std::string_view text) {
   return *value;
 }
 
+std::string fraction(const Exact& value) {
+  if (const std::optional<Decimal> decimal = value.decimal()) return decimal->text();
+  std::int64_t parts = 2;
+  const auto whole = [&] {
+    const std::optional<Decimal> number = (value * Exact(Decimal::whole(parts))).decimal();
+    return number && number->is_multiple_of(Decimal::whole(1)) ? number : std::nullopt;
+  };
+  while (!whole()) ++parts;
+  return whole()->text() + "/" + std::to_string(parts);
+}
+
 JudgeMarks marks(std::string_view text) {
   JudgeMarks result;
   std::istringstream words{std::string(text)};

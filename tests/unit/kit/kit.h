@@ -17,6 +17,8 @@ namespace landdrill::kit {
 
 // Numbers as typed in a test: mark("7.25").
 Decimal number(std::string_view text);
+// "22/3", or "7.25" where it is a decimal.
+std::string fraction(const Exact& value);
 inline Mark mark(std::string_view text) {
   return Mark(number(text));
 }

@@ -21,7 +21,7 @@ TEST(Timing, TurnsEightCountsIntoSeconds) {
   EXPECT_EQ(eight_at("120"), "4.000");
   EXPECT_EQ(eight_at("150"), "3.200");
   EXPECT_EQ(eight_at("160"), "3.000");
-  EXPECT_EQ(seconds_of(1, number("7")).text(), "60/7");  // exact, not rounded
+  EXPECT_EQ(kit::fraction(seconds_of(1, number("7"))), "60/7");  // exact, not rounded
 }
 
 TEST(Timing, AddsTheCountsOfElementsAndPassagesInTheOrderOfTheRoutine) {

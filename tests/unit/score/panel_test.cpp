@@ -109,9 +109,9 @@ TEST(Panel, KeepsFewerMarksWhenAJudgeIsMissingAndTheRuleSaysFewer) {
 TEST(Panel, CombinesToTheMeanOrToTheSum) {
   PanelRule rule = five_judges();
   const KeptMarks kept = keep(rule, marks("7.25 7.50 7.25 7.00 7.75"));
-  EXPECT_EQ(combined(rule, kept).text(), "22/3");
+  EXPECT_EQ(kit::fraction(combined(rule, kept)), "22/3");
   rule.combine = Combine::sum;
-  EXPECT_EQ(combined(rule, kept).text(), "22");
+  EXPECT_EQ(kit::fraction(combined(rule, kept)), "22");
 }
 
 TEST(Panel, MultipliesFirstDividesOnceAndRoundsOnce) {
@@ -163,9 +163,9 @@ TEST(Panel, LetsAnExpectedMarkStandForAsManyJudgesAsAreKept) {
   PanelRule rule = five_judges();
   EXPECT_EQ(all_giving(rule, mark("7.25")).sum, mark("21.75"));
   EXPECT_EQ(all_giving(rule, mark("7.25")).count, 3);
-  EXPECT_EQ(combined(rule, all_giving(rule, mark("7.25"))).text(), "7.25");
+  EXPECT_EQ(kit::fraction(combined(rule, all_giving(rule, mark("7.25")))), "7.25");
   rule.combine = Combine::sum;
-  EXPECT_EQ(combined(rule, all_giving(rule, mark("7.25"))).text(), "21.75");
+  EXPECT_EQ(kit::fraction(combined(rule, all_giving(rule, mark("7.25")))), "21.75");
 }
 
 // What a random panel is made of; the seed is fixed, so a failure comes again.

@@ -1,7 +1,7 @@
 // Names of trainees: what is taken for one, and which are the same.
-#include "tables/trainee_name.h"
-
 #include <gtest/gtest.h>
+
+#include "tables/marks_list.h"
 
 namespace landdrill {
 namespace {
