@@ -77,12 +77,6 @@ void put_missing(PageParts& page, const Account& account) {
   page.short_list("missing", missing_sentences(account), most_missing);
 }
 
-void put_build_ups(PageParts& page, const Account& account) {
-  page.fact("estimate_build_up", {});
-  page.fact("recorded_build_up", {});
-  put_build_up(page, account);
-}
-
 }  // namespace
 
 Answer score(const Asked& asked, const Routine& routine, const Diagnostics& messages, std::string_view file) {
@@ -91,7 +85,7 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
   return score_page(account(routine, priced.wish, priced.panel), messages, file);
 }
 
-Page score_page(const Account& account, const Diagnostics& objections, std::string_view file) {
+Page score_page(Account account, const Diagnostics& objections, std::string_view file) {
   Page page("score");
   page.csv = {"file",
               "routine",
@@ -126,7 +120,9 @@ Page score_page(const Account& account, const Diagnostics& objections, std::stri
   put_time(page, account);
   put_cautions(page, account);
   put_doubtful_values(page, account);
-  put_build_ups(page, account);
+  page.fact("estimate_build_up", {});
+  page.fact("recorded_build_up", {});
+  put_build_up(page, std::move(account));
   return page;
 }
 

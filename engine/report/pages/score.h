@@ -35,7 +35,7 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
 
 // `objections`: the warnings about this sheet, what the rules of the event would object to. `file`: the sheet's, may be
 // empty.
-Page score_page(const Account& account, const Diagnostics& objections = {}, std::string_view file = {});
+Page score_page(Account account, const Diagnostics& objections = {}, std::string_view file = {});
 // Of a sheet that is not scored, for programs: what is wrong with it.
 Page refused_page(std::string_view file, const Diagnostics& messages);
 
