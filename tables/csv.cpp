@@ -87,6 +87,7 @@ class TableReader {
     row.ending = rows_.ending();
     row.broken = !rows_.broken().empty();
     for (const CsvRows::Broken& broken : rows_.broken()) complain_of(broken);
+    row.cells.reserve(read_.table.header.cells.size());
     for (const CsvRows::Cell& one : rows_.all_cells()) {
       row.cells.push_back(cell(one.text, one.raw));
       if (one.raw.size() <= most_bytes_in_a_cell) continue;
@@ -170,7 +171,8 @@ std::string_view text_at(const CsvRow& row, std::size_t place) {
 std::string_view trimmed(std::string_view text) {
   constexpr std::string_view no_break = "\xC2\xA0";
   const auto is_blank = [](char c) { return c == ' ' || c == '\t' || ends_line(c); };
-  while (!text.empty()) {
+  const auto is_letter = [](char c) { return c > ' ' && c < '\x7f'; };
+  while (!text.empty() && !(is_letter(text.front()) && is_letter(text.back()))) {
     if (is_blank(text.front()))
       text.remove_prefix(1);
     else if (is_blank(text.back()))

@@ -5,6 +5,7 @@
 #include <cwchar>
 
 #include "grammar/characters.h"
+#include "grammar/diagnostics.h"
 #include "tables/marks_list.h"
 #include "tables/problems.h"
 

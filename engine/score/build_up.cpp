@@ -1,6 +1,6 @@
 #include "engine/score/build_up.h"
 
-#include <set>
+#include <unordered_set>
 
 #include "engine/routine/difficulty.h"
 #include "engine/routine/routine.h"
@@ -255,7 +255,7 @@ Step Story::total() const {
 
 // A part may be swum twice in two places, a fault be seen in two sizes, or a part bear the name of a step:
 // the second such path gets " 2" behind it, so that every step can be asked for.
-void make_paths_distinct(Step& step, std::set<std::string>& taken) {
+void make_paths_distinct(Step& step, std::unordered_set<std::string>& taken) {
   const std::string wanted = step.path;
   for (int again = 2; !taken.insert(step.path).second; ++again)
     step.path = wanted + " " + std::to_string(again);
@@ -263,7 +263,7 @@ void make_paths_distinct(Step& step, std::set<std::string>& taken) {
 }
 
 Step with_distinct_paths(Step total) {
-  std::set<std::string> taken;
+  std::unordered_set<std::string> taken;
   make_paths_distinct(total, taken);
   return total;
 }

@@ -188,14 +188,14 @@ void put_values_place(PageParts& page, const ValuesPlace& place) {
   for (const std::string& folder : place.hidden) page.path("  - ", folder);
 }
 
-void put_build_up(PageParts& page, const Account& account) {
+void put_build_up(PageParts& page, Account account) {
   if (account.estimate) {
     page.heading("How the estimate comes about", Seen::in_full);
-    page.tree("estimate_build_up", *account.estimate, account.set, Seen::in_full);
+    page.tree("estimate_build_up", std::move(*account.estimate), account.set, Seen::in_full);
   }
   if (account.recorded) {
     page.heading("How the panel's result comes about", Seen::in_full);
-    page.tree("recorded_build_up", *account.recorded, account.set, Seen::in_full);
+    page.tree("recorded_build_up", std::move(*account.recorded), account.set, Seen::in_full);
   }
 }
 

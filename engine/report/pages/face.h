@@ -41,7 +41,7 @@ void put_doubtful_values(PageParts& page, const Account& account);
 // The last words of a report: a coach who has two sets of one name sees which of them it was.
 void put_values_place(PageParts& page, const ValuesPlace& place);
 // The whole build-up of what there is, for who asks for everything.
-void put_build_up(PageParts& page, const Account& account);
+void put_build_up(PageParts& page, Account account);
 // The last three of a report of choosing: objections, cautions, values.
 void put_notes(PageParts& page, const Face& face);
 

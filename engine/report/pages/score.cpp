@@ -79,20 +79,14 @@ void put_missing(PageParts& page, const Account& account) {
   page.short_list("missing", missing_sentences(account), most_missing);
 }
 
-void put_build_ups(PageParts& page, const Account& account) {
-  page.fact("estimate_build_up", {});
-  page.fact("recorded_build_up", {});
-  put_build_up(page, account);
-}
-
 // Why this total is another than the one above it.
 void put_to_expect(PageParts& page, const Account& account, const std::optional<Points>& to_expect) {
   page.fact("total_expected", to_expect ? to_expect->text(account.places) : "");
   if (!to_expect || to_expect == account.total.estimate) return;
   page.say(
       "With the risks counted in, expect " + to_expect->text(account.places) +
-      ": how likely each base mark, sync error and penalty is, where the estimate takes every line as the "
-      "latest run or the sheet has it. `compare`, `train` and `plan` go by this total.");
+      ": the average over how likely each base mark, sync error and penalty is. The estimate above takes "
+      "each line as the latest run or the sheet has it; `compare`, `train` and `plan` go by the average.");
 }
 
 }  // namespace
@@ -110,7 +104,7 @@ Page score_page(const Routine& routine, const PriceWish& price, const Diagnostic
                     to_expect ? std::optional(rounded(routine, *to_expect)) : std::nullopt);
 }
 
-Page score_page(const Account& account, const Diagnostics& objections, std::string_view file,
+Page score_page(Account account, const Diagnostics& objections, std::string_view file,
                 const std::optional<Points>& to_expect) {
   Page page("score");
   page.csv = {"file",
@@ -147,7 +141,9 @@ Page score_page(const Account& account, const Diagnostics& objections, std::stri
   put_time(page, account);
   put_cautions(page, account);
   put_doubtful_values(page, account);
-  put_build_ups(page, account);
+  page.fact("estimate_build_up", {});
+  page.fact("recorded_build_up", {});
+  put_build_up(page, std::move(account));
   return page;
 }
 

@@ -39,7 +39,7 @@ Answer score(const Asked& asked, const Routine& routine, const Diagnostics& mess
 
 // `objections`: the warnings about this sheet, what the rules of the event would object to. `file`: the sheet's, may be
 // empty. `to_expect`: the total with the risks counted in, where it is told.
-Page score_page(const Account& account, const Diagnostics& objections = {}, std::string_view file = {},
+Page score_page(Account account, const Diagnostics& objections = {}, std::string_view file = {},
                 const std::optional<Points>& to_expect = {});
 Page score_page(const Routine& routine, const PriceWish& price, const Diagnostics& messages,
                 std::string_view file);
