@@ -5,6 +5,7 @@
 #include <cassert>
 #include <utility>
 
+#include "grammar/span.h"
 #include "grammar/words.h"
 #include "tables/columns.h"
 #include "tables/csv.h"

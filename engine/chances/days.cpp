@@ -62,7 +62,7 @@ Days in_even_steps(Decimal spread, double narrowest) {
 }
 
 // Between the edges, in pieces of at most `widest`, Gauss's rule of two points in each.
-Days between(std::vector<double> edges, Decimal spread, double narrowest) {
+Days around_the_changes(std::vector<double> edges, Decimal spread, double narrowest) {
   const double day = binary(spread), widest = narrowest / 2;
   std::sort(edges.begin(), edges.end());
   std::vector<Odds::Case> cases;
@@ -94,7 +94,7 @@ Days days_of(Decimal spread, std::span<const DayLine> lines) {
     if (line.spread == Decimal()) add_changes(line, furthest, edges);
   }
   if (edges.size() == 2) return in_even_steps(spread, narrowest);
-  return between(std::move(edges), spread, narrowest);
+  return around_the_changes(std::move(edges), spread, narrowest);
 }
 
 }  // namespace landdrill

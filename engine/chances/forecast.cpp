@@ -6,6 +6,7 @@
 #include "engine/chances/odds.h"
 #include "engine/chances/weighted_odds.h"
 #include "engine/routine/wish.h"
+#include "engine/score/dropped_marks.h"
 #include "engine/score/score.h"
 #include "tables/decimal.h"
 #include "tables/value_set.h"

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "engine/chances/days.h"
 #include "engine/chances/forecast.h"
 #include "engine/chances/mark_odds.h"
 #include "engine/chances/obstacle.h"

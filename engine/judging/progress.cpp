@@ -8,6 +8,7 @@
 #include "engine/routine/base_mark.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
+#include "engine/score/execution.h"
 #include "engine/score/score.h"
 #include "tables/binary.h"
 #include "tables/quantity.h"

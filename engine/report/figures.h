@@ -14,6 +14,7 @@
 #include "engine/chances/risk.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/page.h"
+#include "engine/score/execution.h"
 #include "tables/decimal.h"
 
 namespace landdrill::report {

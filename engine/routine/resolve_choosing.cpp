@@ -10,6 +10,7 @@
 #include "grammar/diagnostics.h"
 #include "tables/decimal.h"
 #include "tables/problems.h"
+#include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {

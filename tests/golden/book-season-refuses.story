@@ -53,10 +53,10 @@ Ripple: Solo, free routine
 
 5 elements, difficulty 13.50
 day                              credited  mark  base  sync  penalties     total
-2026-03-03  run  Land drill,        11.10  7.45     1
+2026-03-03  run  Land drill,        11.10  6.95     1
                  then once in
                  the water
-2026-03-10  run  Second Tuesday     13.50  7.50     0                   175.9000
+2026-03-10  run  Second Tuesday     13.50  7.00     0                   169.1500
 
 mark: the mean of the elements' marks, of a run-through what your deductions
 leave; credited: the difficulty that counted; base: how many elements got their

@@ -15,13 +15,14 @@ routin "Reeds"
   "text": "routine \"Reeds\"\nevent    open\n",
   "errors": 0,
   "warnings": 0,
+  "doubts": 0,
   "messages": []
 }
 === exit 0
 === run landdrill tidy rough.sheet wrong.sheet --check --format json
 === output
-{"format":1,"report":"tidy","file":"rough.sheet","tidy":false,"text":"routine \"Reeds\"\nevent    open\n","errors":0,"warnings":0,"messages":[]}
-{"format":1,"report":"tidy","file":"wrong.sheet","tidy":false,"text":null,"errors":1,"warnings":0,"messages":[{"severity":"error","code":"unknown-keyword","file":"wrong.sheet","line":1,"column":1,"found":"\"routin\"","expected":"a keyword such as routine, element, parts, run or panel","hint":"the nearest keyword is routine","fix":{"line":1,"column":1,"length":6,"replacement":"routine"},"text":"routin \"Reeds\""}]}
+{"format":1,"report":"tidy","file":"rough.sheet","tidy":false,"text":"routine \"Reeds\"\nevent    open\n","errors":0,"warnings":0,"doubts":0,"messages":[]}
+{"format":1,"report":"tidy","file":"wrong.sheet","tidy":false,"text":null,"errors":1,"warnings":0,"doubts":0,"messages":[{"severity":"error","code":"unknown-keyword","file":"wrong.sheet","line":1,"column":1,"found":"\"routin\"","expected":"a keyword such as routine, element, parts, run or panel","hint":"the nearest keyword is routine","fix":{"line":1,"column":1,"length":6,"replacement":"routine"},"text":"routin \"Reeds\""}]}
 === exit 1
 === run landdrill values copy kingfisher-2026 mine --format json
 === output
@@ -78,8 +79,8 @@ routin "Reeds"
 === exit 0
 === run landdrill values check mine kingfisher-2026 --format json
 === output
-{"format":1,"report":"values check","set":"mine","can_be_used":true,"to_fill_in":0,"errors":0,"warnings":0,"messages":[]}
-{"format":1,"report":"values check","set":"kingfisher-2026","can_be_used":true,"to_fill_in":0,"errors":0,"warnings":0,"messages":[]}
+{"format":1,"report":"values check","set":"mine","can_be_used":true,"to_fill_in":0,"errors":0,"warnings":0,"doubts":0,"messages":[]}
+{"format":1,"report":"values check","set":"kingfisher-2026","can_be_used":true,"to_fill_in":0,"errors":0,"warnings":0,"doubts":0,"messages":[]}
 === exit 0
 === run landdrill values import mine kingfisher-2026 --season s --format json; landdrill values import mine --season s --format json
 === output

@@ -20,6 +20,7 @@ element 1 hybrid "Heron"
   "value_set_found": true,
   "errors": 1,
   "warnings": 0,
+  "doubts": 0,
   "messages": [
     {
       "severity": "error",
@@ -43,12 +44,12 @@ element 1 hybrid "Heron"
 === exit 1
 === run landdrill check heron.sheet harbour-lights.sheet --format json
 === output
-{"format":1,"report":"check","file":"heron.sheet","routine":"Heron","ok":false,"value_set_found":true,"errors":1,"warnings":0,"messages":[{"severity":"error","code":"unknown-part","file":"heron.sheet","line":5,"column":31,"found":"the part \"split-hodl\"","expected":"a part of kingfisher-2026","hint":"the nearest is split-hold","fix":{"line":5,"column":31,"length":10,"replacement":"split-hold"},"text":"  parts thrust-mid, spin-180, split-hodl"}]}
-{"format":1,"report":"check","file":"harbour-lights.sheet","routine":"Harbour Lights","ok":true,"value_set_found":true,"errors":0,"warnings":0,"messages":[]}
+{"format":1,"report":"check","file":"heron.sheet","routine":"Heron","ok":false,"value_set_found":true,"errors":1,"warnings":0,"doubts":0,"messages":[{"severity":"error","code":"unknown-part","file":"heron.sheet","line":5,"column":31,"found":"the part \"split-hodl\"","expected":"a part of kingfisher-2026","hint":"the nearest is split-hold","fix":{"line":5,"column":31,"length":10,"replacement":"split-hold"},"text":"  parts thrust-mid, spin-180, split-hodl"}]}
+{"format":1,"report":"check","file":"harbour-lights.sheet","routine":"Harbour Lights","ok":true,"value_set_found":true,"errors":0,"warnings":0,"doubts":0,"messages":[]}
 === exit 1
 === run landdrill score heron.sheet harbour-lights.sheet --format json | cut -c1-160
 === output
-{"format":1,"report":"score","file":"heron.sheet","errors":1,"warnings":0,"messages":[{"severity":"error","code":"unknown-part","file":"heron.sheet","line":5,"c
+{"format":1,"report":"score","file":"heron.sheet","errors":1,"warnings":0,"doubts":0,"messages":[{"severity":"error","code":"unknown-part","file":"heron.sheet",
 {"format":1,"report":"score","file":"harbour-lights.sheet","routine":"Harbour Lights","event":"Duet, free routine","values":{"set":"Kingfisher club league","edi
 === errors
 heron.sheet:5:31: error: found the part "split-hodl"; expected a part of kingfisher-2026 [unknown-part]

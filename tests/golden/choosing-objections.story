@@ -56,6 +56,7 @@ What the rules would object to
   "objections": {
     "errors": 0,
     "warnings": 5,
+    "doubts": 0,
     "messages": [
       {
         "severity": "warning",

@@ -32,11 +32,10 @@ no. element                    DD mark   points      DD   mark   points   change
 * Base mark: 2 Undertow was declared at 4.00 and the panel credited 0.50.
 Announced: 209.7167, the same as these marks give.
 Estimate from the run of 2026-05-07: every mark.
-Deductions are taken from 10, the highest mark, since nobody wrote `best`: every
-run.
-With the risks counted in, expect 225.2903: how likely each base mark, sync
-error and penalty is, where the estimate takes every line as the latest run or
-the sheet has it. `compare`, `train` and `plan` go by this total.
+Deductions are taken from 10, the highest mark: nobody wrote `best`.
+With the risks counted in, expect 225.2903: the average over how likely each
+base mark, sync error and penalty is. The estimate above takes each line as the
+latest run or the sheet has it; `compare`, `train` and `plan` go by the average.
 
 From estimate to result
 line            what changed                        change     total

@@ -317,6 +317,7 @@ panel 2026-05-09 "Tarn Open"
   "objections": {
     "errors": 0,
     "warnings": 0,
+    "doubts": 0,
     "messages": []
   },
   "time": {

@@ -26,12 +26,11 @@ no.  element                         difficulty  mark    points     left
 > Worst line: 6 Beacon, 13.3250 points short of a full mark.
 Estimate from the run of 2026-05-07: 1, 3, 4, 5, 6, 7, Choreography and music,
 Performance, Transitions.
-Deductions are taken from 10, the highest mark, since nobody wrote `best`: every
-run.
+Deductions are taken from 10, the highest mark: nobody wrote `best`.
 left: the points that a full mark for what was declared would add.
-With the risks counted in, expect 222.9713: how likely each base mark, sync
-error and penalty is, where the estimate takes every line as the latest run or
-the sheet has it. `compare`, `train` and `plan` go by this total.
+With the risks counted in, expect 222.9713: the average over how likely each
+base mark, sync error and penalty is. The estimate above takes each line as the
+latest run or the sheet has it; `compare`, `train` and `plan` go by the average.
 
 Time: 150.0 s (320 counts); under water 77.8 s (166 counts), 51.9 %; longest in
       one go 15.0 s (32 counts), from 4 Anchor chain.

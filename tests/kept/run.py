@@ -29,7 +29,8 @@ HERE = pathlib.Path(__file__).resolve().parent
 REPOSITORY = HERE.parent.parent
 TIME = re.compile(r"20\d\d-\d\d-\d\d(?:T\d\d:\d\d:\d\dZ| \d\d:\d\d UTC)")
 WHOLE = re.compile(r"\[.*\]\((.*)\)")
-# The last words of a report, since 0.3.0: folders, and so another text on every machine.
+# The last words of a report, and `values_place` for programs, since 0.3.0: folders, and so another text on every
+# machine.
 WHERE_FROM = re.compile(r"^Values from .*\n(?:There (?:is|are) (?:another|others) .*\n(?:(?!===|  - ).*\n)*(?:  - .*\n)+)?", re.M)
 SURE_DIGITS = 12  # of chances and statistics; what is exact never has more
 NOUGHT = Decimal("1e-14")  # what a sum of them may leave where nothing should be left
@@ -52,7 +53,8 @@ class Row(NamedTuple):
 def flat(place, value):
     """`lines[2].mark = "7.50"` for every value of a JSON document, and how many there are in each list."""
     if isinstance(value, dict):
-        return [line for key, inner in value.items() for line in flat(f"{place}.{key}" if place else key, inner)]
+        return [line for key, inner in value.items() if key != "values_place"
+                for line in flat(f"{place}.{key}" if place else key, inner)]
     if isinstance(value, list):
         inner = [line for number, item in enumerate(value, 1) for line in flat(f"{place}[{number}]", item)]
         return [f"{place}[] = {len(value)}"] + inner

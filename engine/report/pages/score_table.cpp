@@ -285,10 +285,10 @@ std::string best_words(const RestsOn& from) {
     case RunMark::Best::nobody:
       break;
   }
-  return from.best->text() + ", the highest mark, since nobody wrote `best`";
+  return from.best->text() + ", the highest mark: nobody wrote `best`";
 }
 
-// "Deductions are taken from best 8.50 of the sheet: 1, 3."
+// "Deductions are taken from `best` 8.50 in 1, 3."
 void put_best_marks(PageParts& page, const Account& account) {
   std::vector<MarkSource> sources;
   for (const ElementLine& line : account.elements) {
@@ -297,8 +297,8 @@ void put_best_marks(PageParts& page, const Account& account) {
     note(sources, best_words(from), std::to_string(line.number));
   }
   for (const MarkSource& one : sources)
-    page.say("Deductions are taken from " + one.words + ": " +
-             (sources.size() == 1 ? "every run." : one.lines + "."));
+    page.say("Deductions are taken from " + one.words +
+             (sources.size() == 1 ? "." : " (" + one.lines + ")."));
 }
 
 // "Estimate from the run of 2026-04-14: 1, 2, 4, Performance."

@@ -75,7 +75,7 @@ TEST(ForecastReport, SaysWhenNothingWasRounded) {
   const auto made = scene();
   ToldForecast forecast = told_forecast(*made);
   forecast.forecast.total->bound = Decimal();
-  EXPECT_TRUE(holds(told(forecast), "the exact odds of the model")) << told(forecast);
+  EXPECT_TRUE(holds(told(forecast), "no total was rounded.")) << told(forecast);
 }
 
 TEST(ForecastReport, TellsTheModelOnlyInFull) {

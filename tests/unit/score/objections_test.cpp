@@ -47,11 +47,11 @@ TEST(Objections, QuestionARunWhoseMarkLiesFarAboveTheExpectedOne) {
     return all;
   };
   EXPECT_EQ(doubts("", "bent-knee small"),
-            "deductions that leave 9.75, 2.25 above the mark you expect; at most 1 above `expect 7.5`");
+            "9.75 from the run of 2026-04-14, 2.25 above the 7.50 you expect; at most 1.00 above it");
   EXPECT_EQ(doubts("best 8.5\n", "bent-knee small"), "");
   EXPECT_EQ(doubts("", "8.5"), "");
   EXPECT_EQ(doubts("", "8.75"),
-            "a mark of 8.75, 1.25 above the mark you expect; at most 1 above `expect 7.5`");
+            "8.75 from the run of 2026-04-14, 1.25 above the 7.50 you expect; at most 1.00 above it");
   EXPECT_EQ(doubts("", "clean"), "");
 }
 
