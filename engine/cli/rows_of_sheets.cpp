@@ -115,8 +115,18 @@ const std::vector<Command> sheet_commands = {
      "The expected marks are where the judges' marks lie on average. How far they scatter, how good and "
      "bad days shift them, how often an element gets its base mark and how many sync errors there are "
      "comes from the sheet (`spread`, `day`, `slip`, `errors`, `risk`), from its recorded panels and "
-     "runs, or from the value set; the report says which. The odds are worked out exactly, not drawn.\n\n"
-     "--against takes the other sheet as it is written. --spread and --day hold for both.",
+     "runs, or from the value set; the report says which. The odds are worked out, not drawn, and "
+     "the report says how far a total or a chance may be off for the way they are added up.\n\n"
+     "The model. A good or bad day shifts every mark of the performance by the same amount: a bell curve. "
+     "Each judge gives her own mark around the expected one so shifted, another bell curve, on the nearest "
+     "step of the scale and never outside it; once the day is known, judges are independent of each other. "
+     "An "
+     "element gets its base mark with its own chance, whatever the marks and the other elements. Sync errors "
+     "come one by one, so many on average; a penalty comes with its chance. High and low are dropped and "
+     "points rounded as the value set says. Nothing else is in it: no judge, say, who is strict all "
+     "along.\n\n"
+     "--against takes the other sheet as it is written; each of the two has a good or bad "
+     "day of its own. --spread and --day hold for both.",
      {sheet_operand},
      {&forecast_target, &against_option, &spread_option, &day_option, &spreads_option, &within_option,
       &runs_option, &option_option, &format_option, &forecast_full, &set_option, &values_option,

@@ -60,7 +60,8 @@ Transitions             7.25     0.5  21.7500     1.0436  11.75    30
   - Each element gets its base mark with its own chance, whatever the marks.
   - Sync errors come one by one, so many on average; each penalty comes with its
     chance.
-  - The day shifts every mark of the performance by the same amount.
+  - The day shifts every mark of the performance by the same amount: a bell
+    curve. Two sheets have days of their own.
 
 Take care
   - Breath-hold: never hyperventilate, never drill it alone or unsupervised,

@@ -135,7 +135,9 @@ void put_model(PageParts& page, const Forecast& forecast) {
        "fall; then points are worked out and rounded as the value set says.",
        "Each element gets its base mark with its own chance, whatever the marks.",
        "Sync errors come one by one, so many on average; each penalty comes with its chance.",
-       "The day shifts every mark of the performance by the same amount."},
+       "The day shifts every mark of the performance by the same amount: a bell curve. Two sheets have days "
+       "of "
+       "their own."},
       Seen::in_full);
 }
 
