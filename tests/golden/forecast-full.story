@@ -38,7 +38,7 @@ Where this comes from
   - Penalties: none are expected.
   - Adding up: on a grid of 0.008333 points; no total lies further than 0.000205
     points from where it truly is; over 25 kinds of day, for which no chance is
-    off by more than 0.003 %.
+    off by more than 0.004 %.
 
 How each line comes about
 line                    mark  judges     mean  deviation   lowest  highest

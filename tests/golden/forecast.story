@@ -51,7 +51,7 @@ Where this comes from
   - Penalties expected, on average: deck-time 0.05, overtime 0.1.
   - Adding up: on a grid of 0.004167 points; no total lies further than 0.000273
     points from where it truly is; over 45 kinds of day, for which no chance is
-    off by more than 0.003 %.
+    off by more than 0.004 %.
 
 Take care
   - Lifts: agree on the call, check the depth by the facility's and the

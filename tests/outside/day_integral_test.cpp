@@ -1,5 +1,5 @@
 // The good or bad day against a fine numerical integral: forty random routines of every shipped scheme that has no gaps,
-// each swum on 161 days of its own that the integral (midpoints within six spreads) takes together. It asks the
+// each swum on 161 days of its own that the integral (equal steps within six spreads) takes together. It asks the
 // forecast only for single days, with every expected mark moved, and knows nothing of the kinds of day it takes
 // (days.cpp).
 #include <gtest/gtest.h>

@@ -1,6 +1,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/odds.h"
@@ -193,7 +194,7 @@ std::string grid_sentence(const Forecast& forecast) {
             total.bound.text() + " points from where it truly is";
   if (total.off > 0)
     words += fmt::format("; over {} kinds of day, for which no chance is off by more than {:.3f} %",
-                         forecast.days.shifts.cases().size(), std::max(100 * total.off, 0.001));
+                         forecast.days.shifts.cases().size(), std::ceil(100'000 * total.off) / 1000);
   return words + ".";
 }
 
