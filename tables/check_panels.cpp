@@ -129,6 +129,22 @@ void check_one_aspect(const ValueSet& set, Complaints& complaints) {
   }
 }
 
+// Each row that weights elements by difficulty divides by the difficulties of its own ones: two of them would count the
+// elements of an event twice.
+void check_weighted_once(const ValueSet& set, Complaints& complaints) {
+  std::map<std::string_view, const PanelRule*> first_for;
+  for (const PanelRule& rule : set.panels) {
+    if (!rule.per_element || rule.use != Use::weighted) continue;
+    const PanelRule& first = *first_for.try_emplace(rule.event, &rule).first->second;
+    if (&first == &rule) continue;
+    complaints.at(rule.from, "use",
+                  {Problem::contradiction,
+                   "a second row that weights the elements of " + in_quotes(rule.event) + " by difficulty",
+                   "one row for all of them, with an empty kind: line " + std::to_string(first.from.line) +
+                       " has its own sum of difficulties, and the elements would count twice"});
+  }
+}
+
 void check_events_marked(const ValueSet& set, Complaints& complaints) {
   if (complaints.is_incomplete("panels") || set.panels.empty()) return;
   std::set<std::string_view> marked;
@@ -146,6 +162,7 @@ void check_events_marked(const ValueSet& set, Complaints& complaints) {
 void check_panels(const ValueSet& set, Complaints& complaints) {
   for (const PanelRule& rule : set.panels) PanelCheck(rule, complaints).run();
   check_one_aspect(set, complaints);
+  check_weighted_once(set, complaints);
   check_events_marked(set, complaints);
 }
 

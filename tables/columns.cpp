@@ -15,7 +15,8 @@ constexpr std::string_view with_caution[] = {"lift", "throw"}, per_what[] = {"el
                            ways_with_missing[] = {"refuse", "mean", "fewer"},
                            what_scatters[] = {"judges", "day"},
                            cautioned[] = {"lift", "throw", "under-water", "any"},
-                           estimated[] = {"slip-runs", "doubt"};
+                           estimated[] = {"slip-runs",    "doubt",         "expect-off",
+                                          "spread-marks", "noticed-total", "noticed-chance"};
 
 constexpr Column source_column = {"source", Cell::text, required, "where the fact is from"};
 constexpr Column status_column = {"status", Cell::choice, required, "how far it can be trusted",
@@ -189,7 +190,8 @@ constexpr Column caution_columns[] = {
     status_column};
 
 constexpr Column estimate_columns[] = {
-    choice("code", required, "what the value is for; the row stands in the place of the usual one", estimated),
+    choice("code", required, "what the value is for; the row stands in the place of the usual one",
+           estimated),
     needed(number("value", "the value")),
     {"text", Cell::text, optional, "what it does"},
     source_column,

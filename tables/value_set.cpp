@@ -43,24 +43,11 @@ const SpreadRule* ValueSet::day_spread() const {
   return nullptr;
 }
 
-namespace {
-
-// Every loaded set has the usual ones; one that was put together by hand may have none.
-Decimal estimate(const std::vector<EstimateRule>& rules, std::string_view code) {
-  for (const EstimateRule& rule : rules) {
+Decimal ValueSet::estimate(std::string_view code) const {
+  for (const EstimateRule& rule : estimates) {
     if (rule.code == code) return rule.value;
   }
   return {};
-}
-
-}  // namespace
-
-Decimal ValueSet::slip_runs() const {
-  return estimate(estimates, "slip-runs");
-}
-
-Decimal ValueSet::doubt() const {
-  return estimate(estimates, "doubt");
 }
 
 std::size_t gaps_in(const ValueSet& set) {

@@ -209,10 +209,9 @@ struct ValueSet {
   // The spread of the judges' marks for this aspect and kind (empty for an aspect of the whole routine): the
   // row that names most of the two, the aspect before the kind; or nullptr.
   const SpreadRule* judges_spread(std::string_view aspect, std::string_view kind) const;
-  // How many run-throughs the chance of the base mark counts as that the coach or the set says: 0 or more.
-  Decimal slip_runs() const;
-  // How far above the expected mark a run's mark may lie before it is questioned, as a share of the scale.
-  Decimal doubt() const;
+  // Of the table of estimates, where each says what it is: "slip-runs", "doubt". 0 or more; 0 where a set that was put
+  // together by hand does not say it.
+  Decimal estimate(std::string_view code) const;
   // The spread of the day; or nullptr.
   const SpreadRule* day_spread() const;
   // The rule for an element of `kind` in `event`: the row for that kind, else the row for every kind; or

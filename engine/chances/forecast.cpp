@@ -99,13 +99,21 @@ DailyLine taken_off_line(ForecastLine::What what, std::string label, TakenOff of
 
 }  // namespace
 
-std::vector<DayLine> day_lines(const Routine& routine, const Risked& risked, const Spreads& spreads) {
+std::vector<DayLine> day_lines(const Routine& routine, const Inputs& inputs,
+                               std::optional<std::size_t> only) {
+  const auto& [risked, spreads] = inputs;
+  const auto is_asked_for = [&](std::size_t i) {
+    if (!only || i == *only) return true;
+    const PanelRule* rule = routine.elements[i].panel;
+    return rule == routine.elements[*only].panel && rule->use == Use::weighted;
+  };
   std::vector<DayLine> lines;
   for (std::size_t i = 0; i < routine.elements.size(); ++i) {
     const std::optional<KeptMarks>& marks = risked.showing.elements[i].marks;
-    if (marks) lines.push_back({routine.elements[i].panel, mean_mark(*marks), spreads.elements[i].marks});
+    if (marks && is_asked_for(i))
+      lines.push_back({routine.elements[i].panel, mean_mark(*marks), spreads.elements[i].marks});
   }
-  for (std::size_t i = 0; i < risked.showing.aspects.size(); ++i) {
+  for (std::size_t i = 0; !only && i < risked.showing.aspects.size(); ++i) {
     const ShownAspect& aspect = risked.showing.aspects[i];
     lines.push_back({aspect.rule, mean_mark(*aspect.marks), spreads.aspects[i].marks});
   }
@@ -120,10 +128,11 @@ Odds DailyLine::over(const Odds& days) const {
   return mixed(weighed);
 }
 
-ForecastLines::ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how)
-    : routine_(routine), risked_(risked(routine, wish)), spreads_(spreads(routine, wish, how.spreads)) {
-  obstacles_ = obstacles_before(routine_, risked_, spreads_);
-  if (obstacles_.empty()) days_ = days_of(spreads_.day.marks, day_lines(routine_, risked_, spreads_));
+ForecastLines::ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how,
+                             std::optional<std::size_t> only)
+    : routine_(routine), grid_(how.grid), inputs_(inputs_of(routine, wish, how.spreads, how.change)) {
+  obstacles_ = obstacles_before(routine_, inputs_.at_risk, inputs_.spread);
+  if (obstacles_.empty()) days_ = days_of(inputs_.spread.day.marks, day_lines(routine_, inputs_, only));
 }
 
 std::vector<DailyLine> ForecastLines::all() {
@@ -136,13 +145,14 @@ std::vector<DailyLine> ForecastLines::all() {
   for (const PanelRule* rule : weighting_rules(routine_)) {
     if (std::optional<DailyLine> line = weighted_line(*rule, index++)) lines.push_back(std::move(*line));
   }
-  for (std::size_t i = 0; i < risked_.showing.aspects.size(); ++i) lines.push_back(aspect_line(i));
-  if (!risked_.errors.empty()) {
-    lines.push_back(taken_off_line(ForecastLine::What::sync, "Sync errors", sync_odds(risked_.errors)));
-  }
-  if (!risked_.penalties.empty()) {
+  for (std::size_t i = 0; i < inputs_.at_risk.showing.aspects.size(); ++i) lines.push_back(aspect_line(i));
+  if (!inputs_.at_risk.errors.empty()) {
     lines.push_back(
-        taken_off_line(ForecastLine::What::penalties, "Penalties", penalty_odds(risked_.penalties)));
+        taken_off_line(ForecastLine::What::sync, "Sync errors", sync_odds(inputs_.at_risk.errors)));
+  }
+  if (!inputs_.at_risk.penalties.empty()) {
+    lines.push_back(
+        taken_off_line(ForecastLine::What::penalties, "Penalties", penalty_odds(inputs_.at_risk.penalties)));
   }
   return lines;
 }
@@ -159,7 +169,7 @@ std::optional<Chance> ForecastLines::deviation_of(std::size_t element) {
 }
 
 Decimal ForecastLines::expected_mark_of(std::size_t element) const {
-  return mean_mark(*risked_.showing.elements[element].marks);
+  return mean_mark(*inputs_.at_risk.showing.elements[element].marks);
 }
 
 // `odds_of` turns the kept marks of a day into points.
@@ -180,10 +190,10 @@ DailyLine ForecastLines::own_line(std::size_t element, const PanelRule& rule) {
   line.index = element;
   line.label = label_of(routine_.elements[element]);
   line.expected_mark = expected_mark_of(element);
-  line.spread = spreads_.elements[element];
-  line.base = risked_.chances[element];
+  line.spread = inputs_.spread.elements[element];
+  line.base = inputs_.at_risk.chances[element];
   return marked(std::move(line), rule, [&](const Odds& kept) {
-    return element_odds(rule, kept, credited(routine_, risked_, element));
+    return element_odds(rule, kept, credited(routine_, inputs_.at_risk, element));
   });
 }
 
@@ -191,8 +201,9 @@ std::vector<WeightedElement> ForecastLines::weighted_on(const PanelRule& rule, D
   std::vector<WeightedElement> elements;
   for (std::size_t i = 0; i < routine_.elements.size(); ++i) {
     if (routine_.elements[i].panel != &rule) continue;
-    const LikelyMarks& marks = memory_.kept(rule, expected_mark_of(i) + shift, spreads_.elements[i].marks);
-    elements.push_back({&marks.odds, credited(routine_, risked_, i)});
+    const LikelyMarks& marks =
+        memory_.kept(rule, expected_mark_of(i) + shift, inputs_.spread.elements[i].marks);
+    elements.push_back({&marks.odds, credited(routine_, inputs_.at_risk, i)});
     lost += marks.lost;
   }
   return elements;
@@ -203,28 +214,29 @@ std::optional<DailyLine> ForecastLines::weighted_line(const PanelRule& rule, std
   result.line.what = ForecastLine::What::weighted;
   result.line.index = index;
   result.line.label = rule.title;
-  WeightedOdds together(rule);
+  WeightedOdds together(rule, grid_.states);
   for (const Odds::Case& day : days_.shifts.cases()) {
     Chance lost = 0;
-    std::optional<Odds> odds = together.odds(weighted_on(rule, day.value, lost), lost);
-    if (!odds) {
+    std::optional<WeightedOdds::Told> told = together.odds(weighted_on(rule, day.value, lost));
+    if (!told) {
       obstacles_.push_back({Obstacle::Of::ways_too_many, {.names = {rule.title}}});
       return std::nullopt;
     }
-    result.by_day.push_back(std::move(*odds));
-    result.lost = std::max(result.lost, lost);
+    result.by_day.push_back(std::move(told->odds));
+    result.bound = std::max(result.bound, told->bound);
+    result.lost = std::max(result.lost, lost + told->lost);
   }
   return result;
 }
 
 DailyLine ForecastLines::aspect_line(std::size_t index) {
-  const ShownAspect& aspect = risked_.showing.aspects[index];
+  const ShownAspect& aspect = inputs_.at_risk.showing.aspects[index];
   ForecastLine line;
   line.what = ForecastLine::What::aspect;
   line.index = index;
   line.label = aspect.rule->title;
   line.expected_mark = mean_mark(*aspect.marks);
-  line.spread = spreads_.aspects[index];
+  line.spread = inputs_.spread.aspects[index];
   return marked(std::move(line), *aspect.rule,
                 [&](const Odds& kept) { return plain_odds(*aspect.rule, kept); });
 }

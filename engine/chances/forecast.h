@@ -24,6 +24,7 @@
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
 #include "engine/chances/weighted_odds.h"
+#include "engine/chances/what_if.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
 #include "tables/decimal.h"
@@ -34,6 +35,7 @@ namespace landdrill {
 struct ForecastWish {
   SpreadWish spreads;
   GridWish grid;
+  Change change = {};  // may be empty
 };
 
 struct ForecastLine {
@@ -82,7 +84,8 @@ Against against(const TotalOdds& ours, const TotalOdds& theirs);
 // Only forecast.cpp and compare.cpp include this.
 
 // Whose marks the day shifts; nothing may be in the way.
-std::vector<DayLine> day_lines(const Routine& routine, const Risked& risked, const Spreads& spreads);
+std::vector<DayLine> day_lines(const Routine& routine, const Inputs& inputs,
+                               std::optional<std::size_t> only = {});
 
 // One line: its odds on each day, or only one when they are the same every day.
 struct DailyLine {
@@ -98,13 +101,15 @@ struct DailyLine {
 class ForecastLines {
  public:
   // When something is in the way, obstacles() says so, and nothing else is to be asked.
-  ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how);
+  // `only`: nothing is asked for but the line that this element is in.
+  ForecastLines(const Routine& routine, const Wish& wish, const ForecastWish& how,
+                std::optional<std::size_t> only = {});
 
   // May grow by what is in the way of weighted elements.
   const Obstacles& obstacles() const { return obstacles_; }
-  const Spread& day() const { return spreads_.day; }
+  const Spread& day() const { return inputs_.spread.day; }
   const Days& days() const { return days_; }
-  const Risked& at_risk() const { return risked_; }
+  const Risked& at_risk() const { return inputs_.at_risk; }
 
   // In the order of the report; what the event does not have is left out.
   std::vector<DailyLine> all();
@@ -122,8 +127,8 @@ class ForecastLines {
   DailyLine marked(ForecastLine line, const PanelRule& rule, OddsOf odds_of);
 
   const Routine& routine_;
-  const Risked risked_;
-  const Spreads spreads_;
+  const GridWish grid_;
+  const Inputs inputs_;
   Obstacles obstacles_;
   Days days_;
   KeptMemory memory_;

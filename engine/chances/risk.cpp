@@ -121,7 +121,7 @@ BaseChance base_chance(const Routine& routine, std::size_t element, const Wish& 
     chance.said = *shown.kind->slip;
   }
   chance.runs = runs_shown(routine, element, option, wish.runs);
-  chance.weight = routine.set->slip_runs();
+  chance.weight = routine.set->estimate("slip-runs");
   chance.percent = drawn_toward(chance.said, chance.weight, chance.runs);
   return chance;
 }
@@ -161,8 +161,13 @@ Risked risked(const Routine& routine, const Wish& wish) {
 }
 
 std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& risked, std::size_t element) {
-  const ShownElement& shown = risked.showing.elements[element];
-  const PanelRule* rule = routine.elements[element].panel;
+  return risked_points(routine.elements[element], risked.showing.elements[element],
+                       risked.chances[element].percent);
+}
+
+std::optional<RiskedPoints> risked_points(const Element& element, const ShownElement& shown,
+                                          Decimal percent) {
+  const PanelRule* rule = element.panel;
   if (rule == nullptr || rule->use == Use::weighted || !shown.marks) return std::nullopt;
   if (rule->use == Use::plain) {
     const Points points = plain_points(*rule, *shown.marks);
@@ -170,11 +175,11 @@ std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& 
   }
   RiskedPoints points{element_points(*rule, *shown.marks, shown.declared), std::nullopt, {}};
   points.expected = Exact(points.declared.value());
-  const std::optional<Difficulty>& base = routine.elements[element].kind->base;
+  const std::optional<Difficulty>& base = element.kind->base;
   if (!base) return points;
   points.base = element_points(*rule, *shown.marks, *base);
   const Exact lost = points.expected - Exact(points.base->value());
-  points.expected = points.expected - as_share(risked.chances[element].percent) * lost;
+  points.expected = points.expected - as_share(percent) * lost;
   return points;
 }
 

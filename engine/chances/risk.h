@@ -67,6 +67,8 @@ struct RiskedPoints {
   Exact expected;
 };
 std::optional<RiskedPoints> risked_points(const Routine& routine, const Risked& risked, std::size_t element);
+// The same of an element that is shown so, with that chance of the base mark in per cent.
+std::optional<RiskedPoints> risked_points(const Element& element, const ShownElement& shown, Decimal percent);
 
 // The elements marked under a rule that weights by difficulty: the expected points over every way in which
 // base marks can fall; exact to the twelfth place, to which it is rounded. Empty while a mark is missing,

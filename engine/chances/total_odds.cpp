@@ -263,6 +263,10 @@ GridStep fitting_step(std::span<const World> worlds, Chance finest) {
   const Values values = values_of(worlds);
   const auto most_parts =
       std::max<std::int64_t>(1, static_cast<std::int64_t>(static_cast<Chance>(whole) / finest));
+  // So many values lie near no grid.
+  std::size_t number = 0;
+  for (const std::vector<std::int64_t>& piece : values) number += piece.size();
+  if (number > 50'000) return {whole, most_parts};
   Chance best = HUGE_VAL;
   for (std::int64_t parts = most_parts; parts > 0; --parts) {
     best = std::min(best, moves(values, static_cast<Chance>(whole), parts, best));

@@ -69,6 +69,7 @@ struct GridWish {
   // This grid, whatever the work, as long as a total has no more than `most_points` points.
   std::optional<Decimal> grid;
   std::int64_t work = 1'000'000'000;  // multiplications, about; else a coarser grid
+  std::size_t states = 2'000'000;     // of elements that are weighted together, see weighted_odds.h
 };
 constexpr std::int64_t most_points = 50'000'000;
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdlib>
 #include <map>
 #include <numeric>
 
@@ -32,10 +33,14 @@ std::int64_t common_merit(const std::vector<WeightedElement>& elements) {
   return step == 0 ? 1 : step;
 }
 
-Gridded merits(const Odds& kept, Difficulty difficulty, Chance chance, std::int64_t step) {
+}  // namespace
+
+Gridded WeightedOdds::merits(const Odds& kept, Difficulty difficulty, Chance chance) {
+  const std::int64_t step = own_step_ * wider_;
   Gridded result;
   for (const Odds::Case& one : kept.cases()) {
-    const std::int64_t point = merit_of(one.value, difficulty) / step;
+    const std::int64_t merit = merit_of(one.value, difficulty), point = (merit + step / 2) / step;
+    result.largest_move = std::max(result.largest_move, std::abs(merit - point * step));
     if (!result.cases.empty() && result.cases.back().point == point) {
       result.cases.back().chance += chance * one.chance;
     } else {
@@ -45,21 +50,21 @@ Gridded merits(const Odds& kept, Difficulty difficulty, Chance chance, std::int6
   return result;
 }
 
-}  // namespace
-
 // False when there are too many states.
-bool WeightedOdds::add(States& states, const WeightedElement& element, Chance& lost) const {
+bool WeightedOdds::add(States& states, const WeightedElement& element, Told& told) {
   States after;
   std::size_t count = 0;
+  std::int64_t moved = 0;
   const auto credit = [&](Difficulty difficulty, Chance chance) {
     if (!(chance > 0)) return true;
-    const Gridded more = merits(*element.kept, difficulty, chance, step_);
+    const Gridded more = merits(*element.kept, difficulty, chance);
+    moved = std::max(moved, more.largest_move);
     for (const auto& [credited, sum] : states) {
-      if (static_cast<std::size_t>(more.span()) > most_states) return false;
+      if (static_cast<std::size_t>(more.span()) > most_states_) return false;
       GridSum next = plus(sum, more);
-      lost += cut_tails(next, not_worth_reckoning);
+      told.lost += cut_tails(next, not_worth_reckoning);
       count += next.chances.size();
-      if (count > most_states) return false;
+      if (count > most_states_) return false;
       mix_in(after[credited + difficulty], next, 1);
     }
     return true;
@@ -68,6 +73,7 @@ bool WeightedOdds::add(States& states, const WeightedElement& element, Chance& l
   if (!credit(credited.declared, 1 - credited.chance) || !credit(credited.base, credited.chance))
     return false;
   states = std::move(after);
+  moved_ += moved;
   return true;
 }
 
@@ -75,7 +81,7 @@ Decimal WeightedOdds::points(Difficulty difficulty, std::int64_t merit) {
   const auto [known, is_new] = known_[difficulty].try_emplace(merit);
   if (!is_new) return known->second;
   // merit x step is in millionths of millionths: a millionth for each of the two.
-  Exact sum = Exact(Decimal::from_units(merit)) * Exact(Decimal::from_units(step_));
+  Exact sum = Exact(Decimal::from_units(merit)) * Exact(Decimal::from_units(own_step_ * wider_));
   if (rule_.combine == Combine::mean) {
     sum = sum / Exact(Decimal::whole(rule_.judges - rule_.drop_high - rule_.drop_low));
   }
@@ -83,22 +89,51 @@ Decimal WeightedOdds::points(Difficulty difficulty, std::int64_t merit) {
   return known->second;
 }
 
-std::optional<Odds> WeightedOdds::odds(const std::vector<WeightedElement>& elements, Chance& lost) {
-  const std::int64_t step = common_merit(elements);
-  if (step != step_) known_.clear();
-  step_ = step;
+// Empty when there are too many.
+std::optional<WeightedOdds::States> WeightedOdds::states_of(const std::vector<WeightedElement>& elements,
+                                                            Told& told) {
   States states = {{Difficulty(), {0, {1.0}}}};
+  moved_ = 0;
+  told.lost = 0;
   for (const WeightedElement& element : elements) {
-    if (!add(states, element, lost)) return std::nullopt;
+    if (!add(states, element, told)) return std::nullopt;
+  }
+  return states;
+}
+
+// A merit that is moved moves the quotient most where least is credited; and then it may be rounded to the next.
+Decimal WeightedOdds::bound_of(const States& states) const {
+  if (moved_ == 0) return {};
+  double credited = binary(states.begin()->first) * 1e6;
+  if (rule_.combine == Combine::mean) credited *= rule_.judges - rule_.drop_high - rule_.drop_low;
+  const double points = static_cast<double>(moved_) / credited * binary(*rule_.weight);
+  Decimal last_place = Decimal::whole(1);
+  for (int i = 0; i < rule_.places; ++i) last_place = Decimal::from_units(last_place.units() / 10);
+  return Decimal::from_units(static_cast<std::int64_t>(std::ceil(points)) + 1) + last_place;
+}
+
+std::optional<WeightedOdds::Told> WeightedOdds::odds(const std::vector<WeightedElement>& elements) {
+  constexpr std::int64_t widest = 1'000'000;
+  const std::int64_t step = common_merit(elements);
+  if (step != own_step_) known_.clear();
+  own_step_ = step;
+  Told told;
+  std::optional<States> states;
+  while (!(states = states_of(elements, told))) {
+    if (wider_ > widest) return std::nullopt;
+    wider_ *= 2;
+    known_.clear();
   }
   std::vector<Odds::Case> cases;
-  for (const auto& [difficulty, sum] : states) {
+  for (const auto& [difficulty, sum] : *states) {
     for (std::size_t i = 0; i < sum.chances.size(); ++i) {
       if (!(sum.chances[i] > 0)) continue;
       cases.push_back({points(difficulty, sum.first + static_cast<std::int64_t>(i)), sum.chances[i]});
     }
   }
-  return Odds(std::move(cases));
+  told.odds = Odds(std::move(cases));
+  told.bound = bound_of(*states);
+  return told;
 }
 
 namespace {

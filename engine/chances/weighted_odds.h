@@ -2,9 +2,10 @@
 // every way in which base marks can fall.
 //
 //   WeightedOdds session(rule);
-//   session.odds({{kept_heron, {2.1, 0.5, 0.1}}, {kept_otter, {1.4, 0.5, 0}}})    // points of the two
+//   session.odds({{kept_heron, {2.1, 0.5, 0.1}}, {kept_otter, {1.4, 0.5, 0}}})->odds    // points of the two
 //
-// The states are exact: what is credited in all, and the sum of marks x credited difficulty.
+// The states are what is credited in all, and the sum of marks x credited difficulty: exact, unless they were more than
+// are wished. Then every mark x difficulty is moved to the nearest of fewer, and the bound says how far points can be off.
 #pragma once
 
 #include <unordered_map>
@@ -26,24 +27,34 @@ struct WeightedElement {
 
 class WeightedOdds {
  public:
-  // More states than this, over all sums of difficulty, are not reckoned with.
-  static constexpr std::size_t most_states = 2'000'000;
+  struct Told {
+    Odds odds;
+    Decimal bound;    // in points: no case lies further than that from where it truly is
+    Chance lost = 0;  // tails that were cut off
+  };
 
-  explicit WeightedOdds(const PanelRule& rule) : rule_(rule) {}
+  // `states`: no more are reckoned with, over all sums of difficulty.
+  explicit WeightedOdds(const PanelRule& rule, std::size_t states = 2'000'000)
+      : rule_(rule), most_states_(states) {}
 
-  // Empty when there are too many states. What is cut off is added to `lost`. Whatever is credited is more
-  // than 0.
-  std::optional<Odds> odds(const std::vector<WeightedElement>& elements, Chance& lost);
+  // Empty when there are too many sums of difficulty. Whatever is credited is more than 0.
+  std::optional<Told> odds(const std::vector<WeightedElement>& elements);
 
  private:
   // By what is credited in all: the chances of each merit, in steps of merit.
   using States = std::map<Difficulty, GridSum>;
 
-  bool add(States& states, const WeightedElement& element, Chance& lost) const;
+  bool add(States& states, const WeightedElement& element, Told& told);
+  Gridded merits(const Odds& kept, Difficulty difficulty, Chance chance);
+  std::optional<States> states_of(const std::vector<WeightedElement>& elements, Told& told);
+  Decimal bound_of(const States& states) const;
   Decimal points(Difficulty difficulty, std::int64_t merit);
 
   const PanelRule& rule_;
-  std::int64_t step_ = 0;  // all merits are multiples of it; in millionths of millionths
+  const std::size_t most_states_;
+  std::int64_t own_step_ = 0;  // all merits are multiples of it; in millionths of millionths
+  std::int64_t wider_ = 1;     // so many of its own make a step
+  std::int64_t moved_ = 0;     // the largest moves of all elements, in millionths of millionths
   // The same states come back every day.
   std::map<Difficulty, std::unordered_map<std::int64_t, Decimal>> known_;
 };

@@ -123,7 +123,7 @@ OptionWorth Comparing::tell(const Rival& rival, const Worth& worth) {
 
 // Of the line that the element's points are in: its own, or the one of its rule.
 std::optional<Decimal> Comparing::spread(std::size_t option) {
-  ForecastLines lines(routine_, with(option), how_);
+  ForecastLines lines(routine_, with(option), how_, index_);
   if (!lines.obstacles().empty()) return std::nullopt;
   const std::optional<Chance> deviation = lines.deviation_of(index_);
   if (!deviation) return std::nullopt;

@@ -7,6 +7,7 @@
 #include "engine/chances/obstacle.h"
 #include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
+#include "engine/chances/what_if.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_rooms.h"
 #include "engine/choosing/search/choose_best.h"
@@ -15,8 +16,10 @@
 #include "engine/score/objections.h"
 #include "engine/score/score.h"
 #include "grammar/diagnostics.h"
+#include "tables/binary.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
+#include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
@@ -25,8 +28,12 @@ Decimal to_the_sixth(Exact value) {
   return round(value, Decimal::places, Rounding::half_up);
 }
 
-bool weights_together(const Routine& routine) {
-  return !weighting_rules(routine).empty();
+// A quantile beside what is aimed at.
+PlanWish soon_told(PlanWish how) {
+  how.aim = PlanWish::For::quantile;
+  how.forecast.grid.work = 10'000'000;
+  how.forecast.grid.states = 5'000;
+  return how;
 }
 
 class Planning {
@@ -37,7 +44,9 @@ class Planning {
         how_(how),
         programmes_(routine, wish, how),
         patience_(how.go_on),
-        inputs_{routine_, wish_, how_, programmes_, patience_} {}
+        inputs_{routine_, wish_, how_, programmes_, patience_},
+        how_for_odds_(soon_told(how)),
+        odds_inputs_{routine_, wish_, how_for_odds_, programmes_, patience_} {}
 
   Plan run() {
     plan_.obstacles = programmes_.obstacles;
@@ -45,12 +54,13 @@ class Planning {
     look_at_wish();
     look_at_aspects();
     plan_.conflict = programmes_.conflict;
-    if (plan_.obstacles.empty() && plan_.conflict.empty()) aim_ = aim();
+    if (plan_.obstacles.empty() && plan_.conflict.empty()) aim_ = aim_of(inputs_, plan_.obstacles);
     if (!plan_.obstacles.empty()) return only_obstacles();
     plan_.as_written_allowed = programmes_.allowed(written());
     if (!plan_.conflict.empty()) return std::move(plan_);
     for (const Room& room : programmes_.rooms) plan_.limits.push_back(room.told);
-    tell_as_written();
+    look_at_odds();
+    plan_.as_written = told(written());
     search();
     return std::move(plan_);
   }
@@ -79,10 +89,11 @@ class Planning {
     plan_.obstacles.push_back({Obstacle::Of::aspects_unmarked, {.names = missing}});
   }
 
-  std::unique_ptr<PlanAim> aim() {
-    if (weights_together(routine_)) return weighted_aim(inputs_, plan_.obstacles);
-    if (how_.aim != PlanWish::For::expected) return odds_aim(inputs_, plan_.obstacles);
-    return added_aim(inputs_, plan_.obstacles);
+  // A bad day's total is told beside the expected one, wherever there can be a forecast.
+  void look_at_odds() {
+    if (how_.aim != PlanWish::For::expected) return;
+    Obstacles none;
+    odds_ = odds_aim(odds_inputs_, none);
   }
 
   // Where nothing is left out, the routine is the programme.
@@ -99,11 +110,9 @@ class Planning {
     if (!total) return std::nullopt;
     PlanChoice choice{options, Points(to_the_sixth(*total)), {}, {}, {}, {}};
     choice.seconds = timing(routine, wish).seconds;
-    aim_->tell(choice);
+    (odds_ ? odds_ : aim_)->tell(choice);
     return choice;
   }
-
-  void tell_as_written() { plan_.as_written = told(written()); }
 
   // By how much the aim of one choice is above that of another.
   std::optional<Decimal> lead(const PlanChoice& ahead, const PlanChoice& behind) const {
@@ -118,6 +127,10 @@ class Planning {
     }
     return (ahead.total - behind.total).value();
   }
+  bool is_ahead(const PlanChoice& one, const PlanChoice& other, Decimal by) const {
+    const std::optional<Decimal> ahead = lead(one, other);
+    return ahead && *ahead >= by && *ahead > Decimal();
+  }
 
   void tell_leads() {
     const PlanChoice& best = plan_.choices.front();
@@ -125,12 +138,62 @@ class Planning {
       if (&choice != &best) choice.behind = lead(best, choice);
     }
     if (plan_.as_written) plan_.as_written->behind = lead(best, *plan_.as_written);
+    if (plan_.highest_total) plan_.highest_total->behind = lead(best, *plan_.highest_total);
   }
 
   std::vector<std::size_t> written() const {
     std::vector<std::size_t> options = wish_.options;
     options.resize(routine_.elements.size());
     return options;
+  }
+
+  Decimal noticed_points(Points total) const {
+    return round(Exact(total.value()) * Exact(routine_.set->estimate("noticed-total")), 2, Rounding::half_up);
+  }
+  std::size_t changes(const PlanChoice& choice) const {
+    const std::vector<std::size_t> before = written();
+    std::size_t number = 0;
+    for (std::size_t i = 0; i < before.size(); ++i) number += choice.options[i] != before[i];
+    return number;
+  }
+
+  // Of the choices that are as good by the aim as anyone would notice the one of the highest expected total, of equal
+  // ones that of the fewest changes; and what is written where even that is no gain that anyone would notice.
+  void put_first() {
+    const PlanChoice top = plan_.choices.front();
+    std::vector<PlanChoice> others = plan_.choices;
+    if (plan_.highest_total) others.push_back(*plan_.highest_total);
+    if (plan_.as_written && plan_.as_written_allowed) others.push_back(*plan_.as_written);
+    PlanChoice first = top;
+    for (const PlanChoice& one : others) {
+      if (is_ahead(top, one, plan_.noticed)) continue;
+      if (one.total > first.total || (one.total == first.total && changes(one) < changes(first))) first = one;
+    }
+    const Decimal noticed = noticed_points(first.total);
+    if (plan_.as_written && plan_.as_written_allowed && !is_ahead(top, *plan_.as_written, plan_.noticed) &&
+        (first.total - plan_.as_written->total).value() < noticed)
+      first = *plan_.as_written;
+    if (first.options == top.options) return;
+    std::erase_if(plan_.choices, [&](const PlanChoice& one) { return one.options == first.options; });
+    plan_.choices.insert(plan_.choices.begin(), first);
+    if (plan_.choices.size() > how_.how_many) plan_.choices.pop_back();
+    if (plan_.gap) *plan_.gap += std::max(lead(top, first).value_or(Decimal()), Decimal());
+  }
+
+  // Where it is not what is aimed at.
+  void tell_highest_total() {
+    if (how_.aim == PlanWish::For::expected) return;
+    Obstacles none;
+    const std::unique_ptr<PlanAim> totals =
+        weighting_rules(routine_).empty() ? added_aim(inputs_, none) : weighted_aim(inputs_, none);
+    if (!none.empty()) return;
+    const AimedBest found = totals->best(programmes_.choosing, 1, {});
+    if (!found.best.empty()) plan_.highest_total = told(found.best.front().options);
+  }
+
+  void tell_noticed() {
+    plan_.noticed = how_.aim == PlanWish::For::target ? routine_.set->estimate("noticed-chance") * 100
+                                                      : noticed_points(plan_.choices.front().total);
   }
 
   void search() {
@@ -150,10 +213,23 @@ class Planning {
       }
       return;
     }
-    if (!plan_.choices.empty()) tell_leads();
     const AimedProgramme& best = found.best.front();
     if (!found.proved && found.at_most) plan_.gap = to_the_sixth(*found.at_most - best.value);
-    for (std::size_t index = 0; index < plan_.limits.size(); ++index) tell_limit(index, best);
+    const bool best_is_proved = plan_.proved || plan_.gap == Decimal();
+    if (!plan_.choices.empty()) {
+      tell_highest_total();
+      tell_noticed();
+      put_first();
+      tell_leads();
+    }
+    for (std::size_t index = 0; index < plan_.limits.size(); ++index) tell_limit(index, best, best_is_proved);
+    if (how_.doubts) tell_doubt();
+  }
+
+  void tell_doubt() {
+    std::vector<PlanChoice> choices = plan_.choices;
+    if (plan_.as_written && plan_.as_written_allowed) choices.push_back(*plan_.as_written);
+    plan_.doubt = doubt_of(inputs_, choices);
   }
 
   std::string words_of(const LimitSide& side) const {
@@ -164,10 +240,12 @@ class Planning {
     return (both ? room.told.words : room.side(most)) + " (" + room.told.from + ")";
   }
 
-  void tell_limit(std::size_t index, const AimedProgramme& best) {
+  // What one more or one less is worth is worked out beside a proved best alone.
+  void tell_limit(std::size_t index, const AimedProgramme& best, bool is_proved) {
     const Decimal unit = Decimal::whole(1);
     PlanLimit& limit = plan_.limits[index];
-    limit.used = programmes_.used(programmes_.rooms[index], index, best.options);
+    limit.used = programmes_.used(programmes_.rooms[index], index, plan_.choices.front().options);
+    if (!is_proved) return;
     if (limit.most) limit.one_more = gain(index, limit.least, *limit.most + unit, best);
     if (limit.least) limit.one_less = gain(index, *limit.least - unit, limit.most, best);
   }
@@ -175,8 +253,7 @@ class Planning {
   // What the best is better by when one limit is moved.
   std::optional<Points> gain(std::size_t room, std::optional<Decimal> least, std::optional<Decimal> most,
                              const AimedProgramme& best) const {
-    const bool best_is_proved = plan_.proved || plan_.gap == Decimal();
-    if (!how_.limits_worth || !best_is_proved || patience_.over()) return std::nullopt;
+    if (!how_.limits_worth || patience_.over()) return std::nullopt;
     const AimedBest moved = aim_->best(programmes_.with(room, least, most), 1, best.options);
     if (!moved.proved || moved.best.empty()) return std::nullopt;
     return Points(to_the_sixth(moved.best.front().value - best.value));
@@ -188,7 +265,9 @@ class Planning {
   const Programmes programmes_;
   Patience patience_;
   const AimInputs inputs_;
-  std::unique_ptr<PlanAim> aim_;
+  const PlanWish how_for_odds_;
+  const AimInputs odds_inputs_;
+  std::unique_ptr<PlanAim> aim_, odds_;  // odds: beside the expected total
   Plan plan_;
 };
 
@@ -239,6 +318,13 @@ class Added : public PlanAim {
     }
     if (found.at_most) result.at_most = value_of(*found.at_most);
     return result;
+  }
+  // But for what all programmes have.
+  std::optional<double> worth(const std::vector<std::size_t>& options) const override {
+    const std::vector<std::size_t> places = inputs_.programmes.places_of(options);
+    Exact sum;
+    for (std::size_t i = 0; i < places.size(); ++i) sum = sum + points_[i][places[i]];
+    return binary(round(sum, Decimal::places, Rounding::half_up));
   }
 
  private:
@@ -298,7 +384,7 @@ std::vector<std::vector<Exact>> expected_points(const AimInputs& inputs) {
     most = std::max(most, list.size());
   }
   for (std::size_t place = 0; place < most; ++place) {
-    const Risked all = risked(inputs.routine, wish_for(inputs, place));
+    const Risked all = inputs_for(inputs, wish_for(inputs, place)).at_risk;
     for (std::size_t i = 0; i < points.size(); ++i) {
       if (place >= points[i].size() || inputs.programmes.options[i][place] == leave_out) continue;
       const std::optional<RiskedPoints> one = risked_points(inputs.routine, all, i);
@@ -310,6 +396,22 @@ std::vector<std::vector<Exact>> expected_points(const AimInputs& inputs) {
 
 std::unique_ptr<PlanAim> added_aim(const AimInputs& inputs, Obstacles&) {
   return std::make_unique<Added>(inputs, expected_points(inputs));
+}
+
+std::unique_ptr<PlanAim> aim_of(const AimInputs& inputs, Obstacles& obstacles) {
+  if (inputs.how.aim != PlanWish::For::expected) return odds_aim(inputs, obstacles);
+  return weighting_rules(inputs.routine).empty() ? added_aim(inputs, obstacles)
+                                                 : weighted_aim(inputs, obstacles);
+}
+
+double noticed(const AimInputs& inputs, double total) {
+  const ValueSet& set = *inputs.routine.set;
+  if (inputs.how.aim == PlanWish::For::target) return binary(set.estimate("noticed-chance"));
+  return binary(set.estimate("noticed-total")) * total;
+}
+
+Inputs inputs_for(const AimInputs& inputs, const Wish& wish) {
+  return inputs_of(inputs.routine, wish, inputs.how.forecast.spreads, inputs.how.forecast.change);
 }
 
 }  // namespace landdrill

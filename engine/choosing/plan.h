@@ -29,8 +29,13 @@ namespace landdrill {
 
 struct Plan {
   Obstacles obstacles;
-  std::vector<std::string> notes;   // options that are left out, and limits: whole sentences
-  std::vector<PlanChoice> choices;  // best first; equal ones: earlier options first
+  std::vector<std::string> notes;  // options that are left out, and limits: whole sentences
+  // Best first. The first is the one of the highest expected total among those that nobody would notice to be worse by
+  // the aim, and what is written where no change is a gain that anyone would notice.
+  std::vector<PlanChoice> choices;
+  Decimal noticed;  // so much is: points; for a target, chance in per cent
+  // Where that is not the aim: the choice of the highest expected total.
+  std::optional<PlanChoice> highest_total;
   // What the sheet says now, with what the changes bring as `behind`; empty while a mark is missing, or when
   // an element has no option to choose from.
   std::optional<PlanChoice> as_written;
@@ -47,6 +52,7 @@ struct Plan {
   // of the odds can tell.
   std::size_t not_told_apart = 0;
   std::vector<PlanLimit> limits;
+  PlanDoubt doubt;                    // of `choices`, and as_written after them where it is allowed
   std::vector<std::string> conflict;  // limits that cannot be met together, in words, or elements that their
                                       // own limits leave no option; empty when something is feasible
 };

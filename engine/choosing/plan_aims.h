@@ -4,13 +4,14 @@
 //   aim->best(programmes.choosing, 6, {}).best[0].options
 //
 // Three of them: points that add up (choose_best.h), every programme worked out (weighted events), and odds
-// (plan_odds.cpp). Values are in points; for a target, chances in per cent. Only plan*.cpp include this.
+// (plan_odds.cpp), which are of either kind. Values are in points; for a target, chances in per cent. Only plan*.cpp include this.
 #pragma once
 
 #include <memory>
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/obstacle.h"
+#include "engine/chances/what_if.h"
 #include "engine/choosing/plan_rooms.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/choosing/search/choose_best.h"
@@ -56,6 +57,9 @@ class PlanAim {
   // `known`: options of a programme that `choosing` allows, if one is known.
   virtual AimedBest best(const Choosing& choosing, std::size_t how_many,
                          const std::vector<std::size_t>& known) = 0;
+  // What a programme is worth by this aim, coarsely where that is sooner done: points, or a chance. Nothing where there is
+  // none.
+  virtual std::optional<double> worth(const std::vector<std::size_t>& options) const = 0;
   // What is told of a programme beside its expected total: its quantile, or its chance.
   virtual void tell(PlanChoice&) const {}
 };
@@ -71,6 +75,17 @@ struct AimInputs {
 std::unique_ptr<PlanAim> added_aim(const AimInputs& inputs, Obstacles& obstacles);
 std::unique_ptr<PlanAim> weighted_aim(const AimInputs& inputs, Obstacles& obstacles);
 std::unique_ptr<PlanAim> odds_aim(const AimInputs& inputs, Obstacles& obstacles);
+// The one of the wish.
+std::unique_ptr<PlanAim> aim_of(const AimInputs& inputs, Obstacles& obstacles);
+
+// By less than this nobody notices that one programme is better by the aim: points, of totals about so high, or a
+// chance.
+double noticed(const AimInputs& inputs, double total);
+// What is at risk, and how marks scatter, changed as the wish says.
+Inputs inputs_for(const AimInputs& inputs, const Wish& wish);
+
+// How much it hangs on what goes in that the first of these choices is the best of them (plan_doubt.cpp).
+PlanDoubt doubt_of(const AimInputs& inputs, const std::vector<PlanChoice>& choices);
 
 // One more than are tried where programmes may be no more than that; of far too many, only the most promising.
 std::size_t programmes_to_try(const Choosing& choosing, const AimInputs& inputs);

@@ -11,10 +11,13 @@
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
 #include "engine/chances/total_odds.h"
+#include "engine/chances/what_if.h"
 #include "engine/choosing/plan_aims.h"
 #include "engine/choosing/plan_wish.h"
 #include "engine/routine/routine.h"
 #include "engine/routine/wish.h"
+#include "engine/score/dropped_marks.h"
+#include "engine/score/score.h"
 #include "tables/decimal.h"
 #include "tables/value_set.h"
 
@@ -34,7 +37,7 @@ class PiecesOf {
     if (!obstacles.empty()) return {};
     look_at_places(obstacles);
     if (!obstacles.empty()) return {};
-    pieces_.days = days_of(told.day.marks, lines_);
+    pieces_.days = days_of(told.day.marks, lines());
     add_shared(told);
     for (std::size_t place = 0; place < places_.size(); ++place) add_choices(place);
     return std::move(pieces_);
@@ -62,27 +65,44 @@ class PiecesOf {
     return by_day;
   }
 
-  // What is at risk, and how marks scatter, with the options in one place of the lists.
-  struct Place {
-    Risked at_risk;
-    Spreads spread;
-  };
+  // With the options in one place of the lists.
   void look_at_places(Obstacles& obstacles) {
     std::size_t most = 0;
     for (const auto& list : inputs_.programmes.options) most = std::max(most, list.size());
     for (std::size_t place = 0; place < most; ++place) {
-      const Wish wish = wish_for(inputs_, place);
-      places_.push_back(
-          {risked(inputs_.routine, wish), spreads(inputs_.routine, wish, inputs_.how.forecast.spreads)});
-      const Place& here = places_.back();
+      const Inputs& here = places_.emplace_back(inputs_for(inputs_, wish_for(inputs_, place)));
       for (Obstacle& one : obstacles_before(inputs_.routine, here.at_risk, here.spread)) {
         if (std::find(obstacles.begin(), obstacles.end(), one) == obstacles.end())
           obstacles.push_back(std::move(one));
       }
-      if (!obstacles.empty()) continue;
-      for (const DayLine& line : day_lines(inputs_.routine, here.at_risk, here.spread))
-        lines_.push_back(line);
     }
+  }
+
+  // Of the ways to swim an element the one that judges agree on most, and all that they agree on wholly.
+  std::vector<DayLine> lines() const {
+    std::vector<DayLine> lines;
+    for (std::size_t i = 0; i < inputs_.programmes.options.size(); ++i) {
+      const std::vector<std::size_t>& list = inputs_.programmes.options[i];
+      std::optional<DayLine> closest;
+      for (std::size_t place = 0; place < list.size(); ++place) {
+        const std::optional<KeptMarks>& marks = places_[place].at_risk.showing.elements[i].marks;
+        if (list[place] == leave_out || !marks) continue;
+        const DayLine line{inputs_.routine.elements[i].panel, mean_mark(*marks),
+                           places_[place].spread.elements[i].marks};
+        if (line.spread == Decimal()) {
+          lines.push_back(line);
+        } else if (!closest || line.spread < closest->spread) {
+          closest = line;
+        }
+      }
+      if (closest) lines.push_back(*closest);
+    }
+    const Inputs& first = places_.front();
+    for (std::size_t i = 0; i < first.at_risk.showing.aspects.size(); ++i) {
+      const ShownAspect& aspect = first.at_risk.showing.aspects[i];
+      lines.push_back({aspect.rule, mean_mark(*aspect.marks), first.spread.aspects[i].marks});
+    }
+    return lines;
   }
 
   void add_choices(std::size_t place) {
@@ -106,8 +126,7 @@ class PiecesOf {
   }
 
   const AimInputs& inputs_;
-  std::vector<Place> places_;
-  std::vector<DayLine> lines_;  // of every place
+  std::vector<Inputs> places_;
   KeptMemory memory_;
   Pieces pieces_;
 };

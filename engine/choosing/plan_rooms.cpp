@@ -70,6 +70,9 @@ void Programmes::list_options(const Wish& wish) {
         left_out.push_back(way_of(element, option) + " is left out of the plan: " + why);
       }
     }
+    // Of equal programmes the first is taken: the one with fewer changes.
+    const auto here = std::find(fitting.begin(), fitting.end(), written);
+    if (here != fitting.end()) std::rotate(fitting.begin(), here, here + 1);
     if (element.optional) fitting.push_back(leave_out);
     if (fitting.empty()) {
       tell_empty(i, asked);
@@ -232,6 +235,23 @@ std::vector<std::size_t> Programmes::options_of(const std::vector<std::size_t>& 
   std::vector<std::size_t> result;
   for (std::size_t i = 0; i < choices.size(); ++i) result.push_back(options[i][choices[i]]);
   return result;
+}
+
+std::vector<std::size_t> Programmes::places_of(const std::vector<std::size_t>& chosen) const {
+  std::vector<std::size_t> places;
+  for (std::size_t i = 0; i < chosen.size(); ++i) {
+    const auto at = std::find(options[i].begin(), options[i].end(), chosen[i]);
+    places.push_back(static_cast<std::size_t>(at - options[i].begin()));
+  }
+  return places;
+}
+
+bool Programmes::has_choices(const std::vector<std::size_t>& chosen) const {
+  const std::vector<std::size_t> places = places_of(chosen);
+  for (std::size_t i = 0; i < places.size(); ++i) {
+    if (places[i] == options[i].size()) return false;
+  }
+  return true;
 }
 
 // A routine cut down to one programme.

@@ -45,12 +45,15 @@ class Programmes {
   // What a programme uses of a room, in its unit.
   Decimal used(const Room& room, std::size_t index, const std::vector<std::size_t>& chosen) const;
   std::vector<std::size_t> options_of(const std::vector<std::size_t>& choices) const;
+  // Where each option stands among those to choose from; at their end, those that do not.
+  std::vector<std::size_t> places_of(const std::vector<std::size_t>& options) const;
+  bool has_choices(const std::vector<std::size_t>& options) const;
 
   Obstacles obstacles;
   std::vector<std::string> notes;
   std::vector<std::string> conflict;  // an element that its own limits leave no option, in words
   std::vector<std::vector<std::size_t>>
-      options;  // [element][choice]: option, or leave_out; empty: obstacles, or a conflict
+      options;  // [element][choice]: option, or leave_out; first as it is written; empty: obstacles, or a conflict
   std::vector<Room> rooms;
   Choosing choosing;
 

@@ -44,7 +44,7 @@ void Weighing::add_ways(const AimInputs& inputs) {
   std::size_t most = 0;
   for (const auto& list : ways_) most = std::max(most, list.size());
   for (std::size_t place = 0; place < most; ++place) {
-    const Risked all = risked(inputs.routine, wish_for(inputs, place));
+    const Risked all = inputs_for(inputs, wish_for(inputs, place)).at_risk;
     for (std::size_t i = 0; i < ways_.size(); ++i) {
       if (place >= ways_[i].size() || inputs.programmes.options[i][place] == leave_out) continue;
       WeighingWay& way = ways_[i][place];

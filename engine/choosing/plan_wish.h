@@ -14,6 +14,7 @@
 
 #include "engine/chances/forecast.h"
 #include "engine/chances/odds.h"
+#include "engine/chances/what_if.h"
 #include "engine/routine/routine.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -31,26 +32,52 @@ struct PlanWish {
   std::vector<OwnLimit>
       limits;  // told on the command line; they stand instead of what the sheet says of the same
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
-  ForecastWish forecast;
+  // Fine enough to tell programmes apart that anyone would, and soon done.
+  ForecastWish forecast{{}, {std::nullopt, 100'000'000, 200'000}, {}};
+  bool doubts = true;                              // how much the answer hangs on what goes in, see PlanDoubt
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
   // For quantile and target, and where elements are weighted by difficulty together: all programmes within the
   // limits are tried where they are no more than these, else only the most promising.
   std::size_t most_programmes = 10'000;
 };
 constexpr std::size_t most_promising = 300;
-// Where the event weights elements by difficulty together, quantile and target are worked out programme by
-// programme: all within the limits, or the most promising up to so many, and then the answer is not proved.
+// Where the event weights elements by difficulty together, there is a forecast for each: no more than so many.
 constexpr std::size_t most_weighted_forecasts = 300;
 
 struct PlanChoice {
   std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
   Points total;                         // expected, to the sixth place
-  std::optional<Decimal> quantile;      // for quantile
+  std::optional<Decimal> quantile;      // missed with the chance `share`; empty where no forecast can be made
   std::optional<ChanceBounds> reaches;  // for target
   std::optional<Decimal> seconds;
-  // By how much the best one's aim is above it: points; for a target, chance in per cent.
+  // By how much the first one's aim is above it: points; for a target, chance in per cent. Below 0 where the difference
+  // is not worth a change.
   std::optional<Decimal> behind;
 };
+// How much a plan hangs on numbers that nobody knows well. Only the choices that are told are set beside each other.
+struct PlanDoubt {
+  // Which of the choices is the best, were things otherwise.
+  struct Otherwise {
+    WhatIf what = WhatIf::wider;
+    std::size_t best = 0;
+  };
+  // With the first choice's option of an element marked lower, or falling to its base mark more often, another of the
+  // choices is better.
+  struct Turn {
+    std::size_t element = 0;
+    Mark expected;
+    std::optional<Mark>
+        at_mark;     // the highest on the step at which it is; empty: not above the scale's bottom
+    Decimal chance;  // as expected, in per cent
+    std::optional<Decimal> at_chance;  // the lowest whole per cent at which it is; empty: not even at 100 %
+  };
+  std::vector<Otherwise> otherwise;  // what makes no difference to what goes in is left out
+  std::vector<Turn> turns;           // of elements that one of the other choices swims in another way
+  // Every chance of the base mark, the scatter and every expected mark drawn from what it rests on, so many times.
+  std::size_t draws = 0;
+  std::vector<std::size_t> best;  // how often each of the choices is the best; of equal ones the first
+};
+
 struct PlanLimit {
   std::string words;  // "at most 160 s", "duet-free: 4 to 5 hybrid elements"
   std::string from;   // "quotas.csv line 9", "the sheet", "the command line"

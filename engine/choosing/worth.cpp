@@ -22,17 +22,12 @@ Worth::Worth(const Routine& routine, std::size_t element, const Wish& wish)
   rest_ = total_without(routine, risked_, element);
 }
 
-Risked Worth::with(const Way& way) const {
-  Risked shown = risked_;
-  ShownElement& here = shown.showing.elements[element_];
+std::optional<RiskedPoints> Worth::alone(const Way& way) const {
+  ShownElement here = risked_.showing.elements[element_];
   here.declared = here.credited = way.declared;
   here.marks = all_giving(rule(), way.mark);
-  if (kind().base) shown.chances[element_].percent = way.chance;
-  return shown;
-}
-
-std::optional<RiskedPoints> Worth::alone(const Way& way) const {
-  return risked_points(routine_, with(way), element_);
+  return risked_points(routine_.elements[element_], here,
+                       kind().base ? way.chance : risked_.chances[element_].percent);
 }
 
 std::optional<Exact> Worth::together(const Way& way) const {
@@ -45,7 +40,7 @@ std::optional<Exact> Worth::together(const Way& way) const {
 
 std::optional<Exact> Worth::own(const Way& way) const {
   if (rule().use == Use::weighted) return together(way);
-  const std::optional<RiskedPoints> points = risked_points(routine_, with(way), element_);
+  const std::optional<RiskedPoints> points = alone(way);
   if (!points) return std::nullopt;
   return points->expected;
 }

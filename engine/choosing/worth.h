@@ -42,7 +42,6 @@ class Worth {
   std::optional<Points> points(const Way& way) const;  // the total, rounded
 
  private:
-  Risked with(const Way& way) const;
   std::optional<Exact> together(const Way& way) const;
 
   const Routine& routine_;

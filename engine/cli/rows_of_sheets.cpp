@@ -143,8 +143,10 @@ const std::vector<Command> sheet_commands = {
      "better, so that the expected total is highest (or what --aim or --target ask for). It keeps the "
      "limits of the event (how many elements of which kind, families, time, and what may be in one "
      "element) and your own (`limit` and `stays` in the sheet, --limit and --keep here). It says whether "
-     "that is proved to be the best, what each limit costs and what the next best programmes are. When no "
-     "programme keeps all limits, it says which ones contradict each other, and ends with 1.",
+     "that is proved to be the best, what each limit costs, what the next best programmes are and how much "
+     "the answer hangs on what you wrote. Where no change brings a gain that anyone would notice, it says "
+     "to stay as you are. When no programme keeps all limits, it says which ones contradict each other, and "
+     "ends with 1.",
      {sheet_operand},
      {&aim_option, &plan_target, &limit_option, &keep_option, &optional_option, &ignore_option, &plan_seconds,
       &spread_option, &day_option, &spreads_option, &runs_option, &option_option, &format_option, &plan_full,

@@ -177,8 +177,9 @@ void add_doubts(const ast::Sheet& sheet, const Routine& routine, Diagnostics& di
       const RunMark told = run_mark(run, seen, rule, option.best);
       if (!told.mark || !option.expect) continue;
       const Decimal above = told.mark->value() - option.expect->value();
-      const Decimal doubt = round(Exact((rule.most - rule.least).value()) * Exact(routine.set->doubt()),
-                                  Decimal::places, Rounding::half_up);
+      const Decimal doubt =
+          round(Exact((rule.most - rule.least).value()) * Exact(routine.set->estimate("doubt")),
+                Decimal::places, Rounding::half_up);
       if (above <= doubt) continue;
       diagnostics.complain(
           sheet.sources, seen.where,

@@ -57,12 +57,15 @@ std::vector<std::string> without_options(const Routine& routine, const Elements&
   return {fmt::format("{} has no option to compare with: {}", name_of(element), what_to_do)};
 }
 
-// The estimates with each of the options of an element.
-std::vector<Step> estimates_of(const Routine& routine, std::size_t element, Wish wish) {
-  std::vector<Step> estimates;
+// With each of these elements swum by its first option, its second one and so on, or its last.
+std::vector<Step> estimates_of(const Routine& routine, const Elements& elements, Wish wish) {
   wish.options.resize(routine.elements.size());
-  for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option) {
-    wish.options[element] = option;
+  std::size_t most = 0;
+  for (const std::size_t i : elements) most = std::max(most, routine.elements[i].options.size());
+  std::vector<Step> estimates;
+  for (std::size_t place = 0; place < most; ++place) {
+    for (const std::size_t i : elements)
+      wish.options[i] = std::min(place, routine.elements[i].options.size() - 1);
     estimates.push_back(*account(routine, wish, std::nullopt).estimate);
   }
   return estimates;
@@ -81,16 +84,14 @@ ChoosingAnswer compare(const Asked& asked, const Routine& routine, const Diagnos
   std::vector<std::string> nothing = without_options(routine, *elements);
   if (!nothing.empty()) return missing_in(routine, std::move(nothing));
   std::vector<ComparedElement> compared;
-  Step beside;
+  Step beside{.inputs = estimates_of(routine, *elements, price.wish)};
   for (const std::size_t element : *elements) {
     if (elements_done) elements_done(compared.size(), elements->size());
-    Comparison one = landdrill::compare(routine, element, price.wish, {*spread, {}});
+    Comparison one = landdrill::compare(routine, element, price.wish, {*spread, {}, {}});
     if (!one.obstacles.empty()) return missing_in(routine, one.obstacles);
     compared.push_back({std::move(one), {}});
-    for (Step& estimate : estimates_of(routine, element, price.wish)) {
-      compared.back().stories.push_back(estimate.inputs.at(element));
-      beside.inputs.push_back(std::move(estimate));
-    }
+    for (std::size_t option = 0; option < routine.elements[element].options.size(); ++option)
+      compared.back().stories.push_back(beside.inputs[option].inputs.at(element));
   }
   beside.rows = rows_of(spreads(routine, price.wish, *spread));
   return compare_page(routine, face_of(routine, messages, price.wish, std::move(beside)), compared);

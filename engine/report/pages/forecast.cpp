@@ -69,7 +69,7 @@ ToldForecast told_alone(const Routine& routine, const Wish& wish, const Forecast
   told.forecast = foretell(routine, wish, asked, days_done);
   if (!told.forecast.obstacles.empty()) return told;
   for (const Decimal target : asked.targets)
-    told.targets.push_back({target, reaches(*told.forecast.total, target)});
+    told.targets.push_back({target, reaches(*told.forecast.total, target), {}});
   told.spreads = spreads(routine, wish, asked.how.spreads);
   Risked risk = risked(routine, wish);
   told.chances = std::move(risk.chances);
@@ -77,9 +77,46 @@ ToldForecast told_alone(const Routine& routine, const Wish& wish, const Forecast
   return told;
 }
 
+// The rival, and the runs it is asked for with: --option speaks of the first.
+struct Rival {
+  const Routine& routine;
+  Wish wish;
+};
+
+bool is_open(const BaseChance& chance) {
+  return chance.percent > Decimal() && chance.percent < hundred_percent;
+}
+
+bool makes_a_difference(WhatIf what, const ToldForecast& told) {
+  const auto scatters = [](const Spread& one) { return one.marks > Decimal(); };
+  if (what == WhatIf::no_day) return scatters(told.spreads.day);
+  if (what == WhatIf::wider)
+    return std::any_of(told.spreads.elements.begin(), told.spreads.elements.end(), scatters) ||
+           std::any_of(told.spreads.aspects.begin(), told.spreads.aspects.end(), scatters);
+  return std::any_of(told.chances.begin(), told.chances.end(), is_open);
+}
+
+// The same chances with other numbers than the sheet's: soon told, for nobody needs them as exactly.
+void tell_otherwise(const Routine& routine, const Wish& wish, const std::optional<Rival>& rival,
+                    ForecastWish how, ToldForecast& told) {
+  how.grid.work = 100'000'000;
+  for (const WhatIf what : what_ifs) {
+    if ((told.targets.empty() && !rival) || !makes_a_difference(what, told)) continue;
+    how.change = change_to(what);
+    const Forecast ours = landdrill::forecast(routine, wish, how);
+    if (!ours.obstacles.empty()) continue;
+    told.what_ifs.push_back(what);
+    for (ForecastTarget& target : told.targets)
+      target.otherwise.push_back(reaches(*ours.total, target.points).chance);
+    if (!rival) continue;
+    const Forecast theirs = landdrill::forecast(rival->routine, rival->wish, how);
+    told.rival->otherwise.push_back(against(*ours.total, *theirs.total).above.chance);
+  }
+}
+
 }  // namespace
 
-ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::optional<RivalSheet>& rival,
+ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::optional<RivalSheet>& other,
                         const Progress& days_done) {
   const Routine& routine = sheet.routine;
   const PriceWish price = whole_price_wish(asked, routine);
@@ -88,16 +125,19 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
   if (!wish) return mistaken(wish.error());
   ToldForecast told = told_alone(routine, price.wish, *wish, days_done);
   if (!told.forecast.obstacles.empty()) return missing_in(routine, told.forecast.obstacles);
-  if (rival) {
+  std::optional<Rival> rival;
+  if (other) {
     Asked as_written(asked.question());
     as_written.add("--runs", asked.values("--runs"));
-    const PriceWish their_price = whole_price_wish(as_written, rival->routine);
+    const PriceWish their_price = whole_price_wish(as_written, other->routine);
     if (!their_price.mistake.empty()) return mistaken(their_price.mistake);
-    const Forecast theirs = foretell(rival->routine, their_price.wish, *wish, days_done);
+    rival.emplace(other->routine, their_price.wish);
+    const Forecast theirs = foretell(rival->routine, rival->wish, *wish, days_done);
     if (!theirs.obstacles.empty()) return missing_in(rival->routine, theirs.obstacles);
-    told.rival = {std::string(rival->routine.title), rival->file,
+    told.rival = {std::string(rival->routine.title), other->file,
                   against(*told.forecast.total, *theirs.total), other_rules(routine, rival->routine)};
   }
+  tell_otherwise(routine, price.wish, rival, wish->how, told);
   const Face face = face_of(routine, sheet.messages, price.wish, {.rows = rows_of(told.spreads)});
   return forecast_page(told, face);
 }
@@ -148,6 +188,12 @@ Datum spread_datum(const Spread& spread) {
   return Record{{"marks", spread.marks.text()}, {"from", word_of(spread.from)}, {"says", spread.says}};
 }
 
+std::string_view what_if_words(WhatIf what) {
+  constexpr std::string_view words[] = {"base marks 1/4 likelier", "base marks 1/4 rarer",
+                                        "judges 1/4 further apart", "no good or bad day"};
+  return words[static_cast<std::size_t>(what)];
+}
+
 Page forecast_page(const ToldForecast& told, const Face& face) {
   Page page("forecast");
   page.csv = {"what", "line", "mark", "spread", "spread_from", "base_chance", "mean",         "deviation",
@@ -187,6 +233,29 @@ std::vector<std::string> chance_sentences(const ToldForecast& told) {
   return sentences;
 }
 
+std::string_view what_if_key(WhatIf what) {
+  constexpr std::string_view keys[] = {"base_likelier", "base_rarer", "wider", "no_day"};
+  return keys[static_cast<std::size_t>(what)];
+}
+
+// How much the chances hang on numbers that nobody knows well.
+PageTable otherwise_table(const ToldForecast& told) {
+  using enum Align;
+  std::vector<PageColumn> columns{{"what", "the chance", words, Wraps::yes}, {"chance", "as it is", amount}};
+  for (const WhatIf what : told.what_ifs)
+    columns.push_back({std::string(what_if_key(what)), std::string(what_if_words(what)), amount});
+  PageTable table("what_if", std::move(columns));
+  const auto add = [&](std::string name, Chance chance, const std::vector<Chance>& otherwise) {
+    std::vector<Entry> cells{std::move(name), {per_cent(chance), as_number(chance)}};
+    for (const Chance one : otherwise) cells.push_back({per_cent(one), as_number(one)});
+    table.add(std::move(cells));
+  };
+  for (const ForecastTarget& target : told.targets)
+    add("to reach " + target.points.text(), target.chance.chance, target.otherwise);
+  if (told.rival) add("to beat " + told.rival->title, told.rival->chance.above.chance, told.rival->otherwise);
+  return table;
+}
+
 PageTable chances_table(std::string key, std::string what) {
   PageTable table(std::move(key),
                   {for_programs("target", "line"), for_programs("chance"),
@@ -218,6 +287,10 @@ void put_chances(PageParts& page, const ToldForecast& told) {
   const std::vector<std::string> sentences = chance_sentences(told);
   if (!sentences.empty()) page.heading("The chance");
   page.list("", sentences);
+  if (!told.what_ifs.empty()) {
+    page.heading("How much that hangs on what goes in");
+    page.add(otherwise_table(told));
+  }
   PageTable targets = chances_table("targets", "reach");
   for (const ForecastTarget& target : told.targets)
     targets.add(bounds_cells(target.points.text(), target.chance));

@@ -12,8 +12,10 @@
 #include <vector>
 
 #include "engine/chances/forecast.h"
+#include "engine/chances/odds.h"
 #include "engine/chances/risk.h"
 #include "engine/chances/spreads.h"
+#include "engine/chances/what_if.h"
 #include "engine/report/page.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/choosing.h"
@@ -39,16 +41,19 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
 struct ForecastTarget {
   Decimal points;
   ChanceBounds chance;
+  std::vector<Chance> otherwise;  // one for each of ToldForecast::what_ifs
 };
 struct ForecastRival {
   std::string title, file;
   Against chance;
   std::string other_rules;  // the event and values it is scored by, when they are not those of the first
+  std::vector<Chance> otherwise = {};
 };
 struct ToldForecast {
   Forecast forecast;  // without obstacles
   std::vector<ForecastTarget> targets;
   std::optional<ForecastRival> rival;
+  std::vector<WhatIf> what_ifs;  // those that make a difference to what goes in
   // What went into it.
   Spreads spreads;
   std::vector<BaseChance> chances;  // one for each element
@@ -57,10 +62,12 @@ struct ToldForecast {
 // `face`: the account of the routine as it is.
 Page forecast_page(const ToldForecast& told, const Face& face);
 
-// The parts of it: forecast.cpp, forecast_lines.cpp, forecast.cpp, forecast_lines.cpp.
+// The parts of it: forecast.cpp, forecast_lines.cpp.
 void put_forecast_lines(PageParts& page, const ToldForecast& told);
 void put_chances(PageParts& page, const ToldForecast& told);
 void put_sources(PageParts& page, const ToldForecast& told, const Face& face);
 Datum spread_datum(const Spread& spread);
+// "each base mark a quarter likelier"
+std::string_view what_if_words(WhatIf what);
 
 }  // namespace landdrill::report

@@ -35,7 +35,7 @@ void tell_elements(const Routine& routine, const Wish& as_written, ToldPlan& tol
 ToldPlan told_plan_of(const Routine& routine, const Wish& wish, const TypedPlan& typed, Plan plan) {
   ToldPlan told;
   told.aim = typed.wish.aim;
-  if (told.aim == PlanWish::For::quantile) told.share = typed.share.text();
+  told.share = told.aim == PlanWish::For::quantile ? typed.share.text() : "25";
   if (told.aim == PlanWish::For::target) told.target = typed.target.text();
   told.as_written = wish.options;
   told.plan = std::move(plan);
@@ -94,37 +94,28 @@ std::string aim_words(const ToldPlan& told) {
   return "";
 }
 
+// By odds, and where what is written stays, by no more than anyone would notice.
+std::string proved_words(const ToldPlan& told) {
+  const auto is_ahead = [](const PlanChoice& one) { return one.behind && *one.behind < Decimal(); };
+  const bool nearly = told.aim != PlanWish::For::expected ||
+                      std::any_of(told.plan.choices.begin(), told.plan.choices.end(), is_ahead);
+  const std::string by =
+      nearly && told.plan.noticed > Decimal() ? " by as much as " + noticed_words(told) : "";
+  return "Proved: no other choice within the limits does better" + by + ".";
+}
+
 std::string proof_sentence(const ToldPlan& told) {
-  const std::string alike = told.plan.not_told_apart == 0
-                                ? ""
-                                : " At least " + std::to_string(told.plan.not_told_apart) +
-                                      (told.plan.not_told_apart == 1 ? " more is" : " more are") +
-                                      " as good as far as the odds can be told apart.";
-  if (told.plan.proved) return "Proved: no other choice within the limits does better." + alike;
+  if (told.plan.proved) return proved_words(told);
   const std::string why = told.plan.tried == 0 ? "time ran out."
                                                : "there are too many choices to try them all; " +
                                                      std::to_string(told.plan.tried) + " were tried.";
   if (told.plan.gap == Decimal())
-    return "Proved: no other choice within the limits does better. Of the next best it is not proved that "
-           "none is missing: " +
-           why + alike;
-  const std::string gap =
-      told.plan.gap ? told.plan.gap->text() + std::string(unit_of(told)) : "an unknown amount";
-  if (told.plan.tried > 0) return "Not proved: " + why + " Another could be better, by " + gap + " at most.";
-  return "Not proved: " + why + " Another choice could be better, by " + gap +
-         " at most; --seconds gives it longer.";
-}
-
-// "2 as written, 5 leave out": where a choice differs from the best.
-std::string differences(const Routine& routine, const PlanChoice& choice, const PlanChoice& best) {
-  std::string words;
-  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
-    if (choice.options.at(i) == best.options.at(i)) continue;
-    const Element& element = routine.elements[i];
-    words += (words.empty() ? "" : ", ") + std::to_string(element.number) + " " +
-             choice_name(element, choice.options[i]);
-  }
-  return words;
+    return proved_words(told) + " Of the next best it is not proved that none is missing: " + why;
+  const std::string longer = told.plan.tried > 0 ? "" : " --seconds gives it longer.";
+  if (!told.plan.gap)
+    return "Not proved: " + why + " How much better another could be is not known." + longer;
+  return "Not proved: " + why + " Another could be better, by " + told.plan.gap->text() +
+         std::string(unit_of(told)) + " at most." + longer;
 }
 
 void put_next_best(PageParts& page, const Routine& routine, const ToldPlan& told) {
@@ -135,12 +126,20 @@ void put_next_best(PageParts& page, const Routine& routine, const ToldPlan& told
                                      : "No other choice within the limits was found before it had to stop.");
   }
   using enum Align;
-  PageTable table("", {{"", "", amount},
-                       {"", "what is different", words, Wraps::yes},
-                       {"", "behind," + std::string(unit_of(told)), amount}});
-  for (std::size_t i = 1; i < choices.size(); ++i)
-    table.add({std::to_string(i + 1), differences(routine, choices[i], choices.front()),
-               behind_of(routine, told, choices[i])});
+  std::vector<PageColumn> columns{{"", "", amount}, {"", "what differs", words, Wraps::yes}};
+  const bool by_odds = told.aim != PlanWish::For::expected;
+  if (by_odds) columns.push_back({"", "expected", amount});
+  for (PageColumn& one : odds_columns(told)) columns.push_back(std::move(one));
+  columns.push_back({"", "behind," + std::string(unit_of(told)), amount});
+  PageTable table("", std::move(columns));
+  const int places = places_of(routine);
+  for (std::size_t i = 1; i < choices.size(); ++i) {
+    std::vector<Entry> cells{std::to_string(i + 1), differences(routine, choices[i], choices.front())};
+    if (by_odds) cells.emplace_back(to_places(choices[i].total.value(), places));
+    for (Entry& one : odds_cells(choices[i], told, places)) cells.push_back(std::move(one));
+    cells.emplace_back(behind_of(routine, told, choices[i]));
+    table.add(std::move(cells));
+  }
   page.heading("The next best");
   page.add(std::move(table));
 }
@@ -168,6 +167,7 @@ void put_found(PageParts& page, const Routine& routine, const ToldPlan& told) {
   for (const std::string& note : told.plan.notes) page.say("Note: ", note + ".");
   put_limits(page, told.plan);
   put_next_best(page, routine, told);
+  put_doubt(page, routine, told);
   put_stories(page, routine, told);
 }
 
@@ -184,6 +184,7 @@ void put_proof(PageParts& page, const Plan& plan) {
   page.fact("tried", plan.tried);
   page.fact("not_told_apart", plan.not_told_apart);
   page.fact("gap", text_of(plan.gap));
+  page.fact("noticed", plan.noticed.text());
 }
 
 void put_last_rows(PageParts& page, const Plan& plan) {
@@ -199,6 +200,17 @@ void put_last_rows(PageParts& page, const Plan& plan) {
 }
 
 }  // namespace
+
+std::string differences(const Routine& routine, const PlanChoice& choice, const PlanChoice& best) {
+  std::string words;
+  for (std::size_t i = 0; i < routine.elements.size(); ++i) {
+    if (choice.options.at(i) == best.options.at(i)) continue;
+    const Element& element = routine.elements[i];
+    words += (words.empty() ? "" : ", ") + std::to_string(element.number) + " " +
+             choice_name(element, choice.options[i]);
+  }
+  return words;
+}
 
 std::string_view unit_of(const ToldPlan& told) {
   return told.aim == PlanWish::For::target ? " per cent" : " points";
@@ -218,8 +230,9 @@ Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face) {
   page.csv = {"what",    "rank",   "number", "title", "option", "total", "quantile", "chance",
               "seconds", "behind", "by",     "least", "most",   "used",  "one_more", "one_less"};
   put_title(page, face);
-  page.fact("aim",
-            {"", Record{{"for", aim_word(told.aim)}, {"per_cent", told.share}, {"target", told.target}}});
+  page.fact("aim", {"", Record{{"for", aim_word(told.aim)},
+                               {"per_cent", told.aim == PlanWish::For::quantile ? told.share : ""},
+                               {"target", told.target}}});
   put_programmes(page, routine, told);
   put_proof(page, told.plan);
   const bool found = !told.plan.choices.empty();

@@ -35,11 +35,12 @@ tl::expected<Planned, Refused> plan(const Asked& asked, const Routine& routine, 
 struct ToldPlan {
   Plan plan;  // without obstacles
   PlanWish::For aim = PlanWish::For::expected;
-  std::string share, target;  // "25", in per cent, for quantile; "190", for target
+  std::string share, target;  // "25", in per cent; "190", for target
   std::vector<std::string>
       points;  // for each element, expected in the best programme; empty for one left out
   std::vector<std::size_t> as_written;  // the option of each element as the sheet says now
   std::vector<Step> stories;            // how the elements of the best programme come about
+  bool has_quantiles() const { return plan.choices.front().quantile.has_value(); }
 };
 // `face`: the account of the routine as it is.
 Page plan_page(const Routine& routine, const ToldPlan& told, const Face& face);
@@ -51,8 +52,16 @@ void put_limits(PageParts& page, const Plan& plan);
 void put_conflict(PageParts& page, const Plan& plan);
 // How far a choice is behind the best; empty for the best.
 std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice);
+// The columns beside the expected total, of what a choice is by odds.
+std::vector<PageColumn> odds_columns(const ToldPlan& told);
+std::vector<Entry> odds_cells(const PlanChoice& choice, const ToldPlan& told, int places);
+// "0.5 per cent", "0.11 points": less is no reason for a change.
+std::string noticed_words(const ToldPlan& told);
+void put_doubt(PageParts& page, const Routine& routine, const ToldPlan& told);
 // " points"; for a target " per cent".
 std::string_view unit_of(const ToldPlan& told);
+// "2 as written, 5 leave out": where a choice differs from the best.
+std::string differences(const Routine& routine, const PlanChoice& choice, const PlanChoice& best);
 // "safer", "as written", "leave out".
 std::string choice_name(const Element& element, std::size_t option);
 // A sentence a row, in CSV alone.

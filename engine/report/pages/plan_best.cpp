@@ -46,28 +46,55 @@ PageTable programme_table(const Routine& routine, const ToldPlan& told) {
   return table;
 }
 
-std::vector<Entry> total_cells(std::string name, const PlanChoice& choice, const ToldPlan& told, int places) {
-  std::vector<Entry> cells{std::move(name), to_places(choice.total.value(), places)};
-  if (told.aim == PlanWish::For::quantile)
-    cells.emplace_back(choice.quantile ? to_places(*choice.quantile, places) : "");
+}  // namespace
+
+std::vector<PageColumn> odds_columns(const ToldPlan& told) {
+  std::vector<PageColumn> columns;
+  if (told.aim == PlanWish::For::target) columns.push_back({"", "chance of " + told.target, Align::amount});
+  if (told.has_quantiles()) columns.push_back({"", told.share + " % are lower", Align::amount});
+  return columns;
+}
+
+std::vector<Entry> odds_cells(const PlanChoice& choice, const ToldPlan& told, int places) {
+  std::vector<Entry> cells;
   if (told.aim == PlanWish::For::target)
     cells.emplace_back(choice.reaches ? per_cent(choice.reaches->chance) : "");
-  cells.emplace_back(choice.seconds ? to_places(*choice.seconds, 1) + " s" : "");
+  if (told.has_quantiles()) {
+    const int shown = told.aim == PlanWish::For::quantile ? places : 1;
+    cells.emplace_back(choice.quantile ? to_places(*choice.quantile, shown) : "");
+  }
   return cells;
 }
 
+std::string noticed_words(const ToldPlan& told) {
+  return told.plan.noticed.text() + std::string(unit_of(told));
+}
+
+namespace {
+
 PageTable totals_table(const ToldPlan& told, int places) {
   using enum Align;
-  std::vector<PageColumn> columns{{"", "", words, Wraps::yes}, {"", "expected total", amount}};
-  if (told.aim == PlanWish::For::quantile) columns.push_back({"", told.share + " % are lower", amount});
-  if (told.aim == PlanWish::For::target) columns.push_back({"", "chance of " + told.target, amount});
+  std::vector<PageColumn> columns{{"", "", words, Wraps::yes}, {"", "expected", amount}};
+  for (PageColumn& one : odds_columns(told)) columns.push_back(std::move(one));
   columns.push_back({"", "time", amount});
   PageTable table("", std::move(columns));
-  table.add(total_cells("this programme", told.plan.choices.front(), told, places), Look::total);
-  if (told.plan.as_written)
-    table.add(total_cells(told.plan.as_written_allowed ? "without these changes"
-                                                       : "without these changes, which breaks a limit",
-                          *told.plan.as_written, told, places));
+  const auto add = [&](std::string name, const PlanChoice& choice, Look look = Look::usual) {
+    std::vector<Entry> cells{std::move(name), to_places(choice.total.value(), places)};
+    for (Entry& one : odds_cells(choice, told, places)) cells.push_back(std::move(one));
+    cells.emplace_back(choice.seconds ? to_places(*choice.seconds, 1) + " s" : "");
+    table.add(std::move(cells), look);
+  };
+  const PlanChoice& first = told.plan.choices.front();
+  const std::optional<PlanChoice>& as_written = told.plan.as_written;
+  add("this programme", first, Look::total);
+  if (as_written && first.options != as_written->options)
+    add(told.plan.as_written_allowed ? "without these changes"
+                                     : "without these changes, which breaks a limit",
+        *as_written);
+  const std::optional<PlanChoice>& highest = told.plan.highest_total;
+  if (highest && highest->options != first.options &&
+      !(as_written && highest->options == as_written->options))
+    add("for the highest expected total", *highest);
   return table;
 }
 
@@ -76,16 +103,34 @@ bool is_best(const Plan& plan) {
   return plan.proved || plan.gap == Decimal();
 }
 
+std::string no_change_words(const ToldPlan& told) {
+  const auto is_ahead = [](const PlanChoice& one) { return one.behind && *one.behind < Decimal(); };
+  if (std::any_of(told.plan.choices.begin(), told.plan.choices.end(), is_ahead))
+    return "Stay as you are: no change brings as much as " + noticed_words(told) +
+           ", and less is no reason for one.";
+  return is_best(told.plan) ? "No change makes it better than it is."
+                            : "No change that was tried makes it better than it is.";
+}
+
+std::string signed_amount(const std::string& amount) {
+  return (Decimal::parse(amount) > Decimal() ? "+" : "") + amount;
+}
+
 void put_changes_note(PageParts& page, const Routine& routine, const ToldPlan& told) {
-  if (told.plan.choices.front().options == told.as_written)
-    return page.say(is_best(told.plan) ? "No change makes it better than it is."
-                                       : "No change that was tried makes it better than it is.");
-  const std::string ahead = told.plan.as_written ? behind_of(routine, told, *told.plan.as_written) : "";
+  const PlanChoice& first = told.plan.choices.front();
+  const std::optional<PlanChoice>& as_written = told.plan.as_written;
+  if (first.options == told.as_written) return page.say(no_change_words(told));
+  const std::string ahead = as_written ? behind_of(routine, told, *as_written) : "";
   if (ahead.empty()) return;
-  const std::string sign = Decimal::parse(ahead) > Decimal() ? "+" : "";
-  const std::string why = told.plan.as_written_allowed ? "Together the changes bring "
-                                                       : "Without the changes a limit is broken; they bring ";
-  page.say("> changed. " + why + sign + ahead + std::string(unit_of(told)) + ".");
+  std::string words = told.plan.as_written_allowed ? "Together the changes bring "
+                                                   : "Without the changes a limit is broken; they bring ";
+  words += signed_amount(ahead) + std::string(unit_of(told));
+  // What is given up for it, or what comes with it.
+  if (told.aim != PlanWish::For::expected)
+    words += " and " +
+             signed_amount(to_places((first.total - as_written->total).value(), places_of(routine))) +
+             " points of the expected total";
+  page.say("> changed. " + words + ".");
 }
 
 }  // namespace
@@ -153,13 +198,14 @@ void put_programmes(PageParts& page, const Routine& routine, const ToldPlan& tol
     put_for_csv(page, programmes_table(routine, told, std::span(&choices[i], 1)), "programme", rank);
     put_for_csv(page, chosen_elements(routine, choices[i]), "element", rank);
   }
-  Datum as_written;
-  if (told.plan.as_written) {
-    const PageTable table = programmes_table(routine, told, std::span(&*told.plan.as_written, 1));
-    as_written = records_of(table).front();
-    put_for_csv(page, table, "as written", "");
-  }
-  page.fact("as_written", std::move(as_written));
+  const auto put_beside = [&](std::string key, std::string what, const std::optional<PlanChoice>& choice) {
+    if (!choice) return page.fact(std::move(key), Datum());
+    const PageTable table = programmes_table(routine, told, std::span(&*choice, 1));
+    page.fact(std::move(key), records_of(table).front());
+    put_for_csv(page, table, std::move(what), "");
+  };
+  put_beside("as_written", "as written", told.plan.as_written);
+  put_beside("highest_total", "highest total", told.plan.highest_total);
   page.fact("as_written_allowed", told.plan.as_written_allowed);
 }
 
@@ -194,28 +240,18 @@ std::string called_yours(std::string limit) {
   return limit;
 }
 
-// Of what may not be there at all nothing is used up.
-bool is_used_up(const PlanLimit& limit) {
-  const bool at_top = limit.most && *limit.most > Decimal() && limit.used >= *limit.most;
-  return at_top || (limit.least && *limit.least > Decimal() && limit.used <= *limit.least);
-}
-
-// Known to cost nothing, and with room left.
+// Known to cost nothing.
 bool is_idle(const PlanLimit& limit) {
   const auto is_nothing = [](const std::optional<Decimal>& side, const std::optional<Points>& worth) {
     return !side || (worth && *worth == Points());
   };
-  return is_nothing(limit.most, limit.one_more) && is_nothing(limit.least, limit.one_less) &&
-         !is_used_up(limit);
+  return is_nothing(limit.most, limit.one_more) && is_nothing(limit.least, limit.one_less);
 }
 
-std::string idle_note(const std::vector<std::string>& idle, bool all) {
-  const std::string other = all ? "" : "other ";
-  std::string words = idle.size() == 1
-                          ? "The " + other + "limit costs nothing: "
-                          : "The " + other + std::to_string(idle.size()) + " limits cost nothing: ";
-  for (const std::string& limit : idle) words += (&limit == &idle.front() ? "" : "; ") + limit;
-  return words + ".";
+std::string idle_note(std::size_t idle, bool all) {
+  const std::string which = all ? "The " : "The other ";
+  if (idle == 1) return which + "limit costs nothing (--full tells it).";
+  return which + std::to_string(idle) + " limits cost nothing (--full lists them).";
 }
 
 PageTable limits_table(const std::vector<PlanLimit>& limits) {
@@ -248,11 +284,9 @@ void put_limits(PageParts& page, const Plan& plan) {
   if (!plan.limits.empty()) page.heading("What each limit costs");
   page.add(limits_table(plan.limits));
   if (plan.limits.empty()) return;
-  std::vector<std::string> idle;
-  for (const PlanLimit& limit : plan.limits)
-    if (is_idle(limit)) idle.push_back(limit.words);
-  const bool all = idle.size() == plan.limits.size();
-  if (!idle.empty()) page.say(idle_note(idle, all), Seen::in_brief);
+  const auto idle = static_cast<std::size_t>(std::count_if(plan.limits.begin(), plan.limits.end(), is_idle));
+  const bool all = idle == plan.limits.size();
+  if (idle > 0) page.say(idle_note(idle, all), Seen::in_brief);
   // Without a proof no other plan could be set beside this one.
   if (!plan.proved && plan.gap != Decimal())
     page.say(

@@ -183,6 +183,8 @@ TEST(Risk, TakesEveryWayInWhichBaseMarksCanFallWhereTheEventWeighsTogether) {
           .replace("panels.csv",
                    "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,times-difficulty,1.1",
                    "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,weighted,4")
+          .replace("panels.csv", "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,weighted",
+                   "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,times-difficulty")
           .load();
   const ReadSheet sheet(session, set);
   // Declared: (7 x 2.1 + 8.5 x 1.4) / 3.5 x 4 = 30.4; base: (7 x 0.8 + 8.5 x 1.4) / 2.2 x 4 = 31.8182.
@@ -197,6 +199,8 @@ TEST(Risk, HasNoExpectedTotalWhenAllCreditedDifficultiesCanBeZero) {
           .replace("panels.csv",
                    "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,times-difficulty,1.1",
                    "mixed,execution,,Execution,element,3,0,0,mean,0.1,0,10,weighted,4")
+          .replace("panels.csv", "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,weighted",
+                   "mixed,execution,figure,Figure marks,element,3,0,0,mean,0.1,0,10,times-difficulty")
           .load();
   const std::string text =
       replaced(session, "element 2 lift\ndifficulty 1.4", "element 2 lift\ndifficulty 0");

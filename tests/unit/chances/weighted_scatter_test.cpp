@@ -36,8 +36,7 @@ TEST(WeightedScatter, IsTheDeviationOfEveryCaseWorkedOut) {
     }
     WeightedScatter scatter(session_rule());
     WeightedOdds all(session_rule());
-    Chance lost = 0;
-    const Odds first = *all.odds(days[0], lost), second = *all.odds(days[1], lost);
+    const Odds first = all.odds(days[0])->odds, second = all.odds(days[1])->odds;
     scatter.add_day(0.3, days[0]);
     scatter.add_day(0.7, days[1]);
     const WeighedOdds both[] = {{0.3, &first}, {0.7, &second}};

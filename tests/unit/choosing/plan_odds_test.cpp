@@ -19,6 +19,7 @@ PlanWish wish_for(PlanWish::For aim, Chance share, std::string_view target) {
   how.share = share;
   how.target = kit::number(target);
   how.how_many = 3;
+  how.doubts = false;
   how.forecast.grid.grid = kit::number("0.01");
   return how;
 }

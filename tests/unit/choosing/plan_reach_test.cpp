@@ -23,6 +23,7 @@ PlanWish wish_for(PlanWish::For aim) {
   how.aim = aim;
   how.event_limits = false;
   how.share = 0.2;
+  how.doubts = false;
   return how;
 }
 
@@ -216,14 +217,15 @@ TEST(PlanByOdds, TriesTheMostPromisingWhereThereAreTooManyAndSaysHowMuchBetterAn
 TEST(PlanByOdds, ProvesAtOnceWhatIsOutOfReachOrCertain) {
   const ReadSheet sheet(long_sheet(5, 12, 6), pond());
   PlanWish how = wish_for(PlanWish::For::target);
+  const PlanWish for_totals = wish_for(PlanWish::For::expected);
   for (const auto& [target, chance] : {std::pair("5000", 0.0), std::pair("0", 1.0)}) {
     how.target = kit::number(target);
     const Plan found = plan(sheet.routine(), {}, how);
     EXPECT_TRUE(found.proved) << target;
     EXPECT_EQ(found.choices.size(), how.how_many);
     EXPECT_NEAR(found.choices[0].reaches->chance, chance, 1e-12);
-    // It keeps every limit as written: nothing is to be changed for nothing.
-    EXPECT_EQ(found.choices[0].options, std::vector<std::size_t>(12));
+    // Then the highest expected total counts.
+    EXPECT_EQ(found.choices[0].options, plan(sheet.routine(), {}, for_totals).choices.at(0).options);
   }
 }
 

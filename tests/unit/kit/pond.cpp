@@ -94,6 +94,11 @@ Tables::Tables() {
        "overtime,Over time,1,1,invented for tests,invented\n"
        "bottom,Use of the bottom,2,,invented for tests,invented\n"
        "untold,Nobody knows,,,invented for tests,invented\n"},
+      // Every difference is a reason for a change, so that plans can be compared with trying everything.
+      {"estimates.csv",
+       "code,value,text,source,status\n"
+       "noticed-total,0,as a share of the total,invented for tests,invented\n"
+       "noticed-chance,0,as a share of all performances,invented for tests,invented\n"},
   };
 }
 
