@@ -117,7 +117,7 @@ const std::vector<Command> book_commands = {
     {"book score",
      "every panel of the season book, scored again as it was then",
      "Scores each recorded panel with the edition of the value set that was kept with it, beside the "
-     "estimate from the runs up to that day.",
+     "estimate from the runs before that day.",
      {book_operand, words_operand},
      {&event_option, &from_option, &until_option, &format_option},
      {{"landdrill book score club.season", "one line a panel"},
@@ -125,13 +125,15 @@ const std::vector<Command> book_commands = {
      book_score},
     {"book lessons",
      "how your expected marks compare with what panels gave",
-     "For every element that a panel of the book marked and that had an expected mark by that day: "
-     "how far the panel's mean lay off, by kind, by family of parts and by fault. Few marks tell "
-     "little, so beside the raw mean stands one that is drawn towards the others. Then whether "
-     "calibrating your marks by it would have helped this season, each day judged by earlier days "
-     "alone.\n\n"
+     "For every element that a panel of the book marked and that had an expected mark before that day: "
+     "how far the panel's mean lay off, on average, by kind, by family of parts and by fault. What chance "
+     "suffices for is not said: marks of one day go up and down together, so days count, not elements, "
+     "and fewer than three say nothing yet. Few marks tell little, so beside the average stands one to "
+     "go by, drawn towards the others. Then whether calibrating your marks by it would have helped this "
+     "season, each day judged by earlier days alone.\n\n"
      "With --sheet: the expected marks of that sheet beside the calibrated ones, and both totals. "
-     "Each panel is compared with the version of the routine that it saw.",
+     "Each panel is compared with the version of the routine that it saw, and with no run of its own "
+     "day.",
      {book_operand, words_operand},
      {&event_option, &from_option, &until_option, &sheet_option, &format_option, &set_option, &values_option,
       &season_option, &colour_option},

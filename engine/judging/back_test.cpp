@@ -6,6 +6,7 @@
 #include "engine/judging/enough.h"
 #include "engine/judging/learning.h"
 #include "engine/judging/lessons.h"
+#include "engine/judging/statistics/by_day.h"
 #include "engine/routine/wish.h"
 #include "engine/score/score.h"
 #include "tables/binary.h"
@@ -31,6 +32,15 @@ Mark calibrated_mark(const Learned& learned, const Element& element, Mark raw) {
   return in_four_places(calibrated(learned, lesson));
 }
 
+// Whether chance suffices for what was added to one of the marks, or for the season as a whole.
+bool may_be_chance(const Learned& learned, const CalibratedEstimate& both) {
+  return std::any_of(both.elements.begin(), both.elements.end(), [&](const CalibratedElement& one) {
+    if (one.calibrated == one.raw) return false;
+    const LearnedBias* bias = added_to(learned, one.kind);
+    return learned.claims.empty() || bias == nullptr || !is_clear(bias->shrunk_low, bias->shrunk_high);
+  });
+}
+
 }  // namespace
 
 CalibratedEstimate calibrated_estimate(const Routine& routine, const Wish& wish, const Learned& learned) {
@@ -54,6 +64,7 @@ CalibratedEstimate calibrated_estimate(const Routine& routine, const Wish& wish,
     both.elements[i].raw_points = before.elements[i];
     both.elements[i].calibrated_points = after.elements[i];
   }
+  both.may_be_chance = may_be_chance(learned, both);
   both.raw_total = before.total;
   both.calibrated_total = after.total;
   if (before.total && after.total) both.change = *after.total - *before.total;
@@ -113,11 +124,12 @@ void put_gain_interval(const std::vector<Day>& days, const Day& sum, BackTest& r
   }
   const auto count = static_cast<double>(days.size());
   const double error = std::sqrt(count / (count - 1) * squares) / sum.lessons;
-  std::tie(result.better_low, result.better_high) = interval_about(result.better, error, days.size() - 1);
+  std::tie(result.better_low, result.better_high) = interval_about(result.better, DayError{error, count - 1});
 }
 
 BackTest::Verdict verdict_of(const BackTest& test) {
   if (test.tested == 0) return BackTest::Verdict::untested;
+  if (test.days < least_days) return BackTest::Verdict::open;
   if (test.better_low && *test.better_low > 0) return BackTest::Verdict::helped;
   if (test.better_high && *test.better_high < 0) return BackTest::Verdict::harmed;
   return BackTest::Verdict::open;
@@ -135,7 +147,7 @@ BackTest back_test(std::vector<Lesson> lessons) {
   result.tested = static_cast<std::size_t>(sum.lessons);
   if (days.empty()) {
     result.warnings.push_back("no day has " + std::to_string(least_lessons) +
-                              " lessons before it: there is nothing to test calibration on");
+                              " marked elements before it: there is nothing to test calibration on");
     return result;
   }
   result.error_before = sum.before / sum.lessons;

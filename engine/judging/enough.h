@@ -14,8 +14,9 @@ namespace landdrill {
 inline constexpr std::size_t least_marks = 5;
 // Kendall's W has a chi-square from so many rows on; intervals of agreement hold from so many on.
 inline constexpr std::size_t rows_for_chi_square = 8, rows_for_intervals = 30;
-// With fewer lessons in all, expected marks are left as they are.
-inline constexpr std::size_t least_lessons = 8;
+// With fewer lessons in all, expected marks are left as they are; of fewer days nothing is claimed, as a strict or a kind
+// day would look the same.
+inline constexpr std::size_t least_lessons = 8, least_days = 3;
 // Of a trainee's practice, and of one kind or panel within it.
 inline constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
 

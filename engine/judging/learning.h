@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "engine/judging/lessons.h"
+#include "engine/judging/statistics/by_day.h"
 
 namespace landdrill {
 
@@ -25,9 +26,7 @@ namespace landdrill {
 //
 // Empirical Bayes for normal means (Efron & Morris, J. Amer. Statist. Assoc. 70, 1975, 311-319), with the
 // variance between groups by the method of moments (DerSimonian & Laird, Controlled Clinical Trials 7, 1986,
-// 177-188) and, in the standard error, the uncertainty of the common mean (Kackar & Harville, Comm. Statist.
-// A 10, 1981, 1249-1261); that of the variances is left out. Nothing is divided by a variance, which may be
-// 0.
+// 177-188). Nothing is divided by a variance, which may be 0.
 
 struct GroupMean {
   double mean = 0;
@@ -37,18 +36,16 @@ struct Scatter {
   double within = 0;  // variance of one lesson around the mean of its group
   std::optional<double> between =
       std::nullopt;  // variance between the groups' true means; estimated when empty
-  double shared =
-      1;  // in how many groups a lesson is on average: the common mean rests on fewer lessons then
 };
 struct DrawnMean {
   double mean = 0;
   double weight = 0;  // of the group's own mean, 0 to 1
-  double error = 0;   // standard error
+  double share = 0;   // of the group in the common mean; all together have 1
 };
 struct DrawnTogether {
-  double between = 0;                     // variance between the groups' true means
-  double towards = 0, towards_error = 0;  // the common mean and its standard error
-  std::vector<DrawnMean> groups;          // in the order given
+  double between = 0;             // variance between the groups' true means
+  double towards = 0;             // the common mean
+  std::vector<DrawnMean> groups;  // in the order given
 };
 // A single group is its own common mean, with weight 1. No group: nothing.
 DrawnTogether draw_together(std::span<const GroupMean> groups, const Scatter& scatter);
@@ -70,39 +67,61 @@ class Gathered {
   double mean_ = 0, squares_ = 0;
 };
 
+// The lessons of a group, all of them and day by day; days have numbers, in the order they came in.
+struct GatheredByDay {
+  Gathered lessons;
+  std::vector<Gathered> of_day;
+  void add(double bias, std::size_t day) {
+    lessons.add(bias);
+    if (of_day.size() <= day) of_day.resize(day + 1);
+    of_day[day].add(bias);
+  }
+  std::size_t days() const;
+};
+
 class Learning {
  public:
   void add(const Lesson& lesson);
-  std::size_t lessons() const { return all_.count(); }
-  Learned of_kinds() const;  // without families, faults and warnings
+  std::size_t lessons() const { return all_.lessons.count(); }
+  // Of kinds alone, for calibrating: no intervals, no families, faults, claims and warnings.
+  Learned of_kinds() const;
   Learned of_everything() const;
 
  private:
   // Of one lesson around the mean of its group.
   struct Spread {
     double variance = 0;
-    std::size_t freedom = 0;  // 0: there is none
-    bool within = false;      // false: too few lessons for that, it is around the mean of all
+    bool within = false;  // false: too few lessons for that, it is around the mean of all
   };
   // The groups of one sort; a lesson may be in several of them, or in none.
   struct Sort {
-    std::map<std::string, Gathered> groups;
+    std::map<std::string, GatheredByDay> groups;
     Gathered lessons;  // each once
-    void add(double bias, const std::set<std::string>& codes);
-    std::size_t memberships() const;
+    void add(double bias, std::size_t day, const std::set<std::string>& codes);
     Spread spread() const;
     DrawnTogether drawn(const Spread& spread) const;
+    // What the days have of the common mean.
+    std::vector<DayShare> common(const DrawnTogether& drawn) const;
   };
-  static void add_biases(LearnedBias::Of of, const Sort& sort, Learned& learned);
-  void add_days(Learned& learned) const;
+  enum class Intervals { none, too };
+  Learned of_kinds(Intervals intervals) const;
+  static void add_biases(LearnedBias::Of of, const Sort& sort, Intervals intervals, Learned& learned);
+  std::vector<SeasonClaim> claims_of_kinds(const Learned& learned, std::size_t looked_at) const;
+  void add_claims(Learned& learned) const;
 
-  Gathered all_;
-  Sort kinds_, families_, faults_, days_;
+  std::map<std::string, std::size_t> days_;  // their numbers
+  GatheredByDay all_;
+  Sort kinds_, families_, faults_;
 };
 
-// The two ends of the 95 % interval around a mean with this standard error (Student's t); none without any freedom.
+// The two ends of the interval around a mean with this standard error (Student's t) that the truth misses so often;
+// none without any freedom.
 using Interval = std::pair<std::optional<double>, std::optional<double>>;
-Interval interval_about(double middle, double error, std::size_t freedom);
+Interval interval_about(double middle, const std::optional<DayError>& error, double misses = 0.05);
+// Whether all of it is on one side of nothing.
+inline bool is_clear(const std::optional<double>& low, const std::optional<double>& high) {
+  return low && high && (*low > 0 || *high < 0);
+}
 
 // What the lessons are too few, or of too few days and kinds, to tell: whole sentences.
 std::vector<std::string> warnings_of(const Learned& learned);

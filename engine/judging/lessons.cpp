@@ -16,11 +16,11 @@ bool saw(const Run& run, std::size_t element) {
                      [&](const RunElement& seen) { return seen.element == element; });
 }
 
-// The last day up to `day` on which a run saw the element.
-RunWish known_by(const Routine& routine, std::size_t element, std::string_view day) {
+// The last day before `day` on which a run saw the element: a run of the day itself may have come after the panel.
+RunWish known_before(const Routine& routine, std::size_t element, std::string_view day) {
   RunWish wish{RunWish::Which::none, {}};
   for (const Run& run : routine.runs) {
-    if (run.date > day || run.date < wish.date || !saw(run, element)) continue;
+    if (run.date >= day || run.date < wish.date || !saw(run, element)) continue;
     wish = {RunWish::Which::dated, run.date};
   }
   return wish;
@@ -53,7 +53,7 @@ std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
     const Element& element = routine.elements[seen.element];
     const Option& option = chosen(routine, seen.element, {options, {}});
     const ExpectedMark expected =
-        expected_mark(routine, seen.element, option, known_by(routine, seen.element, panel.date));
+        expected_mark(routine, seen.element, option, known_before(routine, seen.element, panel.date));
     if (!expected.mark) continue;
     Lesson lesson;
     lesson.date = panel.date;

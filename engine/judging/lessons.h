@@ -6,13 +6,14 @@
 //   calibrated(season, kept[0])       // 7.31 instead of the expected 7.50: panels give hybrids 0.19 less
 //
 // Bias is the panel's mark (mean of the kept marks) less the coach's expected one, in marks. Statistics are
-// binary floating point and never go into a score. Intervals count lessons as independent; how far a day's
-// mood that all its marks share makes them too narrow is in `Learned::wider`, and the back-test counts days.
+// binary floating point and never go into a score. Marks of one day move together, so intervals count days
+// (statistics/by_day.h): there are none of fewer than three, and none where the days do not scatter.
 #pragma once
 
 #include <optional>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "engine/routine/routine.h"
@@ -32,37 +33,44 @@ struct Lesson {
   double least = 0, most = 10;  // the scale of its marks
 };
 // Of one panel: the elements that have marks and an expected mark that was there before the panel's day: the
-// latest run before it (or on its day), else `expect` of the sheet. `options`: as Wish::options. A sheet has
-// one `expect`, whenever it was written: give the version of the sheet that was there that day.
+// latest run before it, else `expect` of the sheet. `options`: as Wish::options. A sheet has one `expect`, whenever it
+// was written: give the version of the sheet that was there that day.
 std::vector<Lesson> lessons(const Routine& routine, const RecordedPanel& panel,
                             const std::vector<std::size_t>& options = {});
 
-// A group's bias and the same drawn towards the mean of its sort (learning.h says how). With fewer than
-// two lessons there is no spread and no interval of the plain mean; the drawn one has its interval from the
-// spread that all groups share.
+// A group's bias and the same drawn towards the mean of its sort (learning.h says how). The drawn one has its interval
+// from all days of its sort, which holds the truth 92 to 97 times in 100 (tests/simulated/seasons_test.cpp).
 struct LearnedBias {
   enum class Of { all, kind, family, fault } of = Of::all;
   std::string code;  // empty for all
-  std::size_t lessons = 0;
+  std::size_t lessons = 0, days = 0;
   double bias = 0;                  // the plain mean
   std::optional<double> spread;     // standard deviation around it; from two lessons on
-  std::optional<double> low, high;  // 95 % interval of the plain mean (Student's t); from two lessons on
+  std::optional<double> low, high;  // 95 % interval of the plain mean
   double towards = 0;               // the mean of its sort
   double shrunk = 0;
-  std::optional<double> shrunk_low, shrunk_high;  // its 95 % interval; when the sort has two lessons
+  std::optional<double> shrunk_low, shrunk_high;  // its 95 % interval
   double weight = 1;                              // of its own mean in `shrunk`, 0 to 1
+};
+// That panels give more or less than expected, in all or elements of one kind: chance does not suffice for it.
+struct SeasonClaim {
+  std::string kind;  // empty: all of them, of several kinds
+  double bias = 0, low = 0, high = 0;
 };
 struct Learned {
   std::vector<LearnedBias> biases;  // all (always there); then kinds, families, faults, most lessons first
   std::size_t days = 0;             // that the lessons are of
   std::optional<double> within, between;  // standard deviation of lessons within a kind, of biases between
                                           // kinds; empty where lessons are too few to tell
-  std::optional<double> between_days;     // standard deviation of what all marks of a day share; likewise
-  double wider = 1;                       // by how much that widens the intervals of plain means
-  std::vector<std::string> warnings;      // "3 lessons in all, fewer than 8: ..."
+  std::string only_kind;                  // that all lessons are of; empty when there are several
+  bool tells = false;                     // whether lessons and days are enough to tell a bias from chance
+  std::vector<SeasonClaim> claims;        // of all, or of the kinds that it comes from, most lessons first
+  std::vector<std::string> warnings;      // "3 elements in all, fewer than 8: ..."
 };
 Learned learn(std::span<const Lesson> lessons);
-// The expected mark with the shrunk bias of its kind (without one: of all) added, held within the scale.
+// What is added to an expected mark of the kind: its own bias, without one that of all; nothing where lessons are few.
+const LearnedBias* added_to(const Learned& learned, std::string_view kind);
+// The expected mark with that bias, shrunk, added, held within the scale.
 double calibrated(const Learned& learned, const Lesson& lesson);
 
 inline constexpr int calibrated_places = 4;
@@ -78,6 +86,7 @@ struct CalibratedElement {
 struct CalibratedEstimate {
   std::vector<CalibratedElement> elements;
   std::optional<Points> raw_total, calibrated_total, change;  // empty while a mark is missing
+  bool may_be_chance = false;                                 // a bias that was added may be
   int places = 4;                                             // of points of this event
 };
 CalibratedEstimate calibrated_estimate(const Routine& routine, const Wish& wish, const Learned& learned);
@@ -90,7 +99,8 @@ struct BackTest {
   // 95 % interval of `better`: days are the sample (Cochran, Sampling Techniques, 1977, 6: a ratio of day
   // sums; Student's t); from two days on.
   std::optional<double> better_low, better_high;
-  enum class Verdict { untested, open, helped, harmed } verdict = Verdict::untested;  // by the interval
+  // By the interval; open with fewer than `least_days`.
+  enum class Verdict { untested, open, helped, harmed } verdict = Verdict::untested;
   std::vector<std::string> warnings;
 };
 BackTest back_test(std::vector<Lesson> lessons);

@@ -15,8 +15,8 @@ namespace landdrill {
 // one day's.
 struct RunWish {
   enum class Which { latest, mean, none, dated } which = Which::latest;
-  std::string_view date;        // for dated
-  std::string_view until = {};  // later ones do not count; empty: all do
+  std::string_view date;         // for dated
+  std::string_view before = {};  // those of this day and later ones do not count; empty: all do
 };
 
 // What to score: which option of each element (missing: the one as written) and which run-throughs.

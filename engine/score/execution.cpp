@@ -26,7 +26,7 @@ Deduction deduct(const FaultUse& use, const std::vector<Deduction>& before) {
 
 bool is_wanted(const Run& run, const RunWish& wish) {
   if (wish.which == RunWish::Which::none) return false;
-  if (!wish.until.empty() && run.date > wish.until) return false;
+  if (!wish.before.empty() && run.date >= wish.before) return false;
   return wish.which != RunWish::Which::dated || run.date == wish.date;
 }
 

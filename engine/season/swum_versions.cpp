@@ -76,11 +76,11 @@ Diagnostics AsSwum::wrong_with(const KeptBlock& routine) {
 
 namespace {
 
-// With the routine as it was known on the day of the panel: without later runs.
+// With the routine as it was known before the day of the panel: a run of that day may have come after it.
 PanelScore score_of(const Routine& routine, std::size_t index) {
   const RecordedPanel& panel = routine.panels[index];
   Wish wish;
-  wish.runs.until = panel.date;
+  wish.runs.before = panel.date;
   PanelScore score{std::string(panel.date), std::string(panel.title), totals(routine, wish, index), {}, {}};
   if (!score.totals.recorded) score.without_total = unmarked(routine, recorded(routine, panel, {}));
   if (!score.totals.estimate) score.without_estimate = unmarked(routine, expected(routine, wish));

@@ -100,7 +100,7 @@ Result<void> AsSwum::for_each(Make make, Take take, Complain complain) {
   });
 }
 
-// Panels of the book scored again, beside what the coach could expect on their day.
+// Panels of the book scored again, beside what the coach could expect before their day.
 //
 //   panel_scores(swum)[0].totals.recorded      // 209.7167, by the values of that day
 
@@ -110,7 +110,7 @@ struct PanelScore {
   Unmarked without_total, without_estimate;  // why there is none
 };
 
-// Of a sheet with a routine. An estimate rests on no run that came later than the panel.
+// Of a sheet with a routine. An estimate rests on runs of earlier days than the panel alone.
 std::vector<PanelScore> panel_scores(const Swum& swum);
 
 // What the club swam under each edition of a value set.

@@ -120,24 +120,24 @@ landdrill: Reed Song, duet-free was changed and is version 2; panels stay with t
 === exit 0
 === run landdrill book lessons club.season reed --event duet-free --format csv
 === output
-of,code,lessons,raw,raw_low,raw_high,shrunk,shrunk_low,shrunk_high,weight,spread
-all,,16,-0.166667,-0.282461,-0.050872,-0.166667,-0.282461,-0.050872,1,0.217307
-kind,hybrid,12,-0.270833,-0.352626,-0.189041,-0.268155,-0.339576,-0.196733,0.986975,0.128732
-kind,lift,4,0.145833,0.079532,0.212134,0.137798,0.014895,0.2607,0.961918,0.041667
-family,flexibility,12,-0.270833,-0.352626,-0.189041,-0.267235,-0.34616,-0.18831,0.969701,0.128732
-family,spins,12,-0.270833,-0.352626,-0.189041,-0.267235,-0.34616,-0.18831,0.969701,0.128732
-family,airborne,8,-0.229167,-0.261417,-0.196916,-0.225715,-0.321933,-0.129498,0.95523,0.038576
-family,rises,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
-family,stands,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
-family,thrusts,4,-0.354167,-0.685671,-0.022662,-0.336847,-0.471054,-0.202639,0.914297,0.208333
-family,turns,4,0.145833,0.079532,0.212134,0.120302,-0.013906,0.254509,0.914297,0.041667
-family,twists,4,-0.229167,-0.295468,-0.162866,-0.22256,-0.356767,-0.088352,0.914297,0.041667
-family,connections,2,-0.458333,-3.105459,2.188793,-0.409982,-0.594698,-0.225267,0.842124,0.294628
-fault,flexed-foot,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
-fault,late-count,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
-fault,low-height,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
-fault,off-vertical,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
-fault,travel,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667
+of,code,lessons,raw,raw_low,raw_high,shrunk,shrunk_low,shrunk_high,weight,spread,days
+all,,16,-0.166667,-0.26043,-0.072903,-0.166667,-0.26043,-0.072903,1,0.217307,4
+kind,hybrid,12,-0.270833,-0.39779,-0.143877,-0.268155,-0.394593,-0.141716,0.986975,0.128732,4
+kind,lift,4,0.145833,0.079532,0.212134,0.137798,0.066928,0.208668,0.961918,0.041667,4
+family,flexibility,12,-0.270833,-0.39779,-0.143877,-0.267235,-0.395141,-0.139329,0.969701,0.128732,4
+family,spins,12,-0.270833,-0.39779,-0.143877,-0.267235,-0.395141,-0.139329,0.969701,0.128732,4
+family,airborne,8,-0.229167,-0.267446,-0.190888,-0.225715,-0.273538,-0.177893,0.95523,0.038576,4
+family,rises,4,0.145833,0.079532,0.212134,0.120302,0.032573,0.20803,0.914297,0.041667,4
+family,stands,4,0.145833,0.079532,0.212134,0.120302,0.032573,0.20803,0.914297,0.041667,4
+family,thrusts,4,-0.354167,-0.685671,-0.022662,-0.336847,-0.655186,-0.018508,0.914297,0.208333,4
+family,turns,4,0.145833,0.079532,0.212134,0.120302,0.032573,0.20803,0.914297,0.041667,4
+family,twists,4,-0.229167,-0.295468,-0.162866,-0.22256,-0.304913,-0.140207,0.914297,0.041667,4
+family,connections,2,-0.458333,,,-0.409982,-1.757183,0.937218,0.842124,0.294628,2
+fault,flexed-foot,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667,4
+fault,late-count,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667,4
+fault,low-height,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667,4
+fault,off-vertical,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667,4
+fault,travel,4,-0.229167,-0.295468,-0.162866,-0.229167,-0.295468,-0.162866,0,0.041667,4
 === exit 0
 === run landdrill book lessons club.season --sheet summer.sheet --colour never | sed -n '/as expected/,/How to/p'
 === output
@@ -155,27 +155,27 @@ Calibrated marks are rounded to 4 decimal places, not to the panel's step: they
 stand for the mean of a panel. Marks of the whole routine stay as they are.
 
 What panels gave, less what you expected (marks)
-                lessons    raw  95 % interval   shrunk  95 % interval   spread
-all                  16  -0.17  -0.28 to -0.05   -0.17  -0.28 to -0.05    0.22
+                elements  days  on average  95 % interval   to go by
+all                   16     4       -0.17  -0.26 to -0.07     -0.17
 by kind
-  hybrid             12  -0.27  -0.35 to -0.19   -0.27  -0.34 to -0.20    0.13
-  lift                4  +0.15  +0.08 to +0.21   +0.14  +0.01 to +0.26    0.04
+  hybrid              12     4       -0.27  -0.40 to -0.14     -0.27
+  lift                 4     4       +0.15  +0.08 to +0.21     +0.14
 by family
-  flexibility        12  -0.27  -0.35 to -0.19   -0.27  -0.35 to -0.19    0.13
-  spins              12  -0.27  -0.35 to -0.19   -0.27  -0.35 to -0.19    0.13
-  airborne            8  -0.23  -0.26 to -0.20   -0.23  -0.32 to -0.13    0.04
-  rises               4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
-  stands              4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
-  thrusts             4  -0.35  -0.69 to -0.02   -0.34  -0.47 to -0.20    0.21
-  turns               4  +0.15  +0.08 to +0.21   +0.12  -0.01 to +0.25    0.04
-  twists              4  -0.23  -0.30 to -0.16   -0.22  -0.36 to -0.09    0.04
-  connections         2  -0.46  -3.11 to +2.19   -0.41  -0.59 to -0.23    0.29
+  flexibility         12     4       -0.27  -0.40 to -0.14     -0.27
+  spins               12     4       -0.27  -0.40 to -0.14     -0.27
+  airborne             8     4       -0.23  -0.27 to -0.19     -0.23
+  rises                4     4       +0.15  +0.08 to +0.21     +0.12
+  stands               4     4       +0.15  +0.08 to +0.21     +0.12
+  thrusts              4     4       -0.35  -0.69 to -0.02     -0.34
+  turns                4     4       +0.15  +0.08 to +0.21     +0.12
+  twists               4     4       -0.23  -0.30 to -0.16     -0.22
+  connections          2     2       -0.46                     -0.41
 by fault
-  flexed-foot         4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
-  late-count          4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
-  low-height          4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
-  off-vertical        4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
-  travel              4  -0.23  -0.30 to -0.16   -0.23  -0.30 to -0.16    0.04
+  flexed-foot          4     4       -0.23  -0.30 to -0.16     -0.23
+  late-count           4     4       -0.23  -0.30 to -0.16     -0.23
+  low-height           4     4       -0.23  -0.30 to -0.16     -0.23
+  off-vertical         4     4       -0.23  -0.30 to -0.16     -0.23
+  travel               4     4       -0.23  -0.30 to -0.16     -0.23
 
 How to read it
 === exit 0
@@ -194,10 +194,11 @@ Reed Song,total,,,,159.6750,,157.6586
   "format": 1,
   "report": "book lessons",
   "sentences": [
-    "On average panels give 0.13 less than you expect, but so small a difference may be chance.",
-    "Whether calibrating would have helped cannot be tested yet: no day has 8 lessons before it."
+    "On average panels gave 0.13 less than you expected, on 8 elements on 2 days: too little to tell whether they will again.",
+    "Whether calibrating would have helped cannot be tested yet: no day has 8 marked elements before it."
   ],
   "days": 2,
+  "claims": [],
   "back_test": {
     "verdict": "untested",
     "tested": 0,
@@ -208,7 +209,9 @@ Reed Song,total,,,,159.6750,,157.6586
     "better_low": null,
     "better_high": null
   },
-  "warnings": [],
+  "warnings": [
+    "All of it is from 2 days, fewer than 3: strict or kind panels on so few days would look the same."
+  ],
   "estimate": {
     "routine": "Reed Song",
     "elements": [
@@ -247,7 +250,8 @@ Reed Song,total,,,,159.6750,,157.6586
     ],
     "total": "159.6750",
     "calibrated_total": "158.1259",
-    "change": "-1.5491"
+    "change": "-1.5491",
+    "may_be_chance": true
   },
   "biases": [
     {
@@ -255,208 +259,224 @@ Reed Song,total,,,,159.6750,,157.6586
       "code": null,
       "lessons": 8,
       "raw": "-0.125",
-      "raw_low": "-0.278542",
-      "raw_high": "0.028542",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.125",
-      "shrunk_low": "-0.278542",
-      "shrunk_high": "0.028542",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "1",
-      "spread": "0.183658"
+      "spread": "0.183658",
+      "days": 2
     },
     {
       "of": "kind",
       "code": "hybrid",
       "lessons": 6,
       "raw": "-0.222222",
-      "raw_low": "-0.267383",
-      "raw_high": "-0.177062",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.221561",
-      "shrunk_low": "-0.26077",
-      "shrunk_high": "-0.182352",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0.996587",
-      "spread": "0.043033"
+      "spread": "0.043033",
+      "days": 2
     },
     {
       "of": "kind",
       "code": "lift",
       "lessons": 2,
       "raw": "0.166667",
-      "raw_low": "0.166667",
-      "raw_high": "0.166667",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "0.164683",
-      "shrunk_low": "0.096886",
-      "shrunk_high": "0.232479",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0.989831",
-      "spread": "0"
+      "spread": "0",
+      "days": 2
     },
     {
       "of": "family",
       "code": "flexibility",
       "lessons": 6,
       "raw": "-0.222222",
-      "raw_low": "-0.267383",
-      "raw_high": "-0.177062",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.043033"
+      "spread": "0.043033",
+      "days": 2
     },
     {
       "of": "family",
       "code": "spins",
       "lessons": 6,
       "raw": "-0.222222",
-      "raw_low": "-0.267383",
-      "raw_high": "-0.177062",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.043033"
+      "spread": "0.043033",
+      "days": 2
     },
     {
       "of": "family",
       "code": "airborne",
       "lessons": 4,
       "raw": "-0.208333",
-      "raw_low": "-0.284891",
-      "raw_high": "-0.131776",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.048113"
+      "spread": "0.048113",
+      "days": 2
     },
     {
       "of": "family",
       "code": "rises",
       "lessons": 2,
       "raw": "0.166667",
-      "raw_low": "0.166667",
-      "raw_high": "0.166667",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0"
+      "spread": "0",
+      "days": 2
     },
     {
       "of": "family",
       "code": "stands",
       "lessons": 2,
       "raw": "0.166667",
-      "raw_low": "0.166667",
-      "raw_high": "0.166667",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0"
+      "spread": "0",
+      "days": 2
     },
     {
       "of": "family",
       "code": "thrusts",
       "lessons": 2,
       "raw": "-0.25",
-      "raw_low": "-0.25",
-      "raw_high": "-0.25",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0"
+      "spread": "0",
+      "days": 2
     },
     {
       "of": "family",
       "code": "turns",
       "lessons": 2,
       "raw": "0.166667",
-      "raw_low": "0.166667",
-      "raw_high": "0.166667",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0"
+      "spread": "0",
+      "days": 2
     },
     {
       "of": "family",
       "code": "twists",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.13141",
-      "shrunk_low": "-0.284952",
-      "shrunk_high": "0.022131",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     },
     {
       "of": "fault",
       "code": "flexed-foot",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.208333",
-      "shrunk_low": "-0.737759",
-      "shrunk_high": "0.321092",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     },
     {
       "of": "fault",
       "code": "late-count",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.208333",
-      "shrunk_low": "-0.737759",
-      "shrunk_high": "0.321092",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     },
     {
       "of": "fault",
       "code": "low-height",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.208333",
-      "shrunk_low": "-0.737759",
-      "shrunk_high": "0.321092",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     },
     {
       "of": "fault",
       "code": "off-vertical",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.208333",
-      "shrunk_low": "-0.737759",
-      "shrunk_high": "0.321092",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     },
     {
       "of": "fault",
       "code": "travel",
       "lessons": 2,
       "raw": "-0.208333",
-      "raw_low": "-0.737759",
-      "raw_high": "0.321092",
+      "raw_low": null,
+      "raw_high": null,
       "shrunk": "-0.208333",
-      "shrunk_low": "-0.737759",
-      "shrunk_high": "0.321092",
+      "shrunk_low": null,
+      "shrunk_high": null,
       "weight": "0",
-      "spread": "0.058926"
+      "spread": "0.058926",
+      "days": 2
     }
   ]
 }

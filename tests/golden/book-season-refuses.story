@@ -17,10 +17,10 @@ What panels gave beside what you expected: 0 elements on 0 days
 
   - There is nothing to learn from yet.
   - Whether calibrating would have helped cannot be tested yet: no day has 8
-    lessons before it.
+    marked elements before it.
 
 With care
-  - No lessons: no panel marked an element that had an expected mark by then.
+  - No panel marked an element that had an expected mark before its day.
 === exit 0
 === run landdrill book lessons club.season --sheet nowhere.sheet
 === errors

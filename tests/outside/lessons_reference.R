@@ -8,12 +8,17 @@
 #   case,kinds,within between
 #   case,days,between wider
 #   case,<sort>,<code>,lessons bias spread low high towards shrunk low high
+#   case,clustered,<sort>,<code>,days low high low high
 #   case,back-test,tested days before after low high
 #
 # Only what comes with R, and by other roads than the program: intervals by t.test, the spread within groups by lm, the
 # variance between them from the weights 1 / variance (DerSimonian & Laird 1986), drawn biases and their errors by
 # solving Henderson's mixed model equations over the single lessons (Henderson, Biometrics 31, 1975, 423-447), the
 # back-test by taking the season apart anew for each day, its interval by the cluster-robust variance of lm's mean.
+#
+# Lows and highs of `clustered` (of the plain and of the drawn bias) are the program's: days are the sample, by Bell &
+# McCaffrey, Survey Methodology 28 (2002), 169-181, for the plain ones with whole matrices. Those of <sort>, as if lessons
+# were independent, and `days`, by how much that makes them too narrow, are no longer compared: they show the difference.
 RNGkind("Mersenne-Twister", "Inversion", "Rejection")
 
 text_of <- function(numbers) {
@@ -71,6 +76,7 @@ together <- function(off, group, lesson = seq_along(off)) {
     solved <- inverse %*% crossprod(design, off) / sigma2
     pick <- cbind(1, diag(nlevels(group)))
     shrunk <- as.numeric(pick %*% solved)
+    weights <- pick %*% inverse %*% t(design) / sigma2
     towards <- solved[1]
     common <- (sigma2 / count) / (tau2 + sigma2 / count)
     again <- (length(off) / lessons - 1) * inverse[1, 1] * common^2
@@ -78,27 +84,85 @@ together <- function(off, group, lesson = seq_along(off)) {
   } else {
     towards <- mean(off)
     shrunk <- rep(towards, nlevels(group))
+    weights <- matrix(1 / length(off), nlevels(group), length(off))
     error <- rep(sqrt(sigma2 / lessons), nlevels(group))
   }
   times <- if (freedom > 0) qt(0.975, freedom) else NA
-  list(rows = data.frame(row.names = levels(group), towards, shrunk, low = shrunk - times * error,
+  rownames(weights) <- levels(group)
+  list(weights = weights, tau2 = tau2, rows = data.frame(row.names = levels(group), towards, shrunk, low = shrunk - times * error,
                          high = shrunk + times * error),
        within = if (pooled) NA else sqrt(sigma2), between = if (pooled || nlevels(group) < 2) NA else sqrt(tau2))
+}
+
+# ---- days as the sample ----
+
+# The inverse root of a symmetric matrix.
+inverse_root <- function(matrix) {
+  parts <- eigen(matrix, symmetric = TRUE)
+  parts$vectors %*% (t(parts$vectors) / sqrt(parts$values))
+}
+
+# The error of a plain mean and its degrees of freedom: CR2 of Bell & McCaffrey, days as clusters.
+of_days <- function(off, date) {
+  n <- length(off)
+  rest <- diag(n) - 1 / n
+  e <- rest %*% off
+  sums <- NULL
+  columns <- NULL
+  for (day in unique(date)) {
+    its <- date == day
+    adjusted <- inverse_root(rest[its, its, drop = FALSE])
+    sums <- c(sums, sum(adjusted %*% e[its]) / n)
+    columns <- cbind(columns, rest[, its, drop = FALSE] %*% adjusted %*% rep(1 / n, sum(its)))
+  }
+  spread <- crossprod(columns)
+  c(sqrt(sum(sums^2)), sum(diag(spread))^2 / sum(spread^2))
+}
+
+# The same of any weighted sum of lessons: `weights` add up to 1, `off` is what was fitted left over.
+of_weighted_days <- function(weights, off, date) {
+  share <- tapply(weights, date, sum)
+  sums <- tapply(weights * off, date, sum)
+  spread <- -outer(share / sqrt(1 - share), share / sqrt(1 - share))
+  diag(spread) <- share
+  c(sqrt(sum(sums^2 / (1 - share))), 1 / sum(spread^2))
+}
+
+# None of fewer than three days, or of days that are all alike.
+interval_of <- function(middle, error, freedom, more = 0) {
+  if (error < 1e-9) return(c(NA, NA))
+  middle + c(-1, 1) * qt(0.975, freedom) * sqrt(error^2 + more)
+}
+plain_days <- function(off, date) {
+  if (length(unique(date)) < 3) return(c(NA, NA))
+  error <- of_days(off, date)
+  interval_of(mean(off), error[1], error[2])
+}
+drawn_days <- function(drawn, one, off, group, date) {
+  if (length(unique(date)) < 3) return(c(NA, NA))
+  group <- factor(group)
+  weights <- drawn$weights[one, ]
+  error <- of_weighted_days(weights, off - drawn$rows[as.character(group), "shrunk"], date)
+  beside <- as.numeric(tapply(weights, group, sum)) - (levels(group) == one)
+  interval_of(drawn$rows[one, "shrunk"], error[1], error[2], drawn$tau2 * sum(beside^2))
 }
 
 # Each lesson once for each of its codes.
 by_code <- function(lessons, column) {
   codes <- strsplit(lessons[[column]], ";")
   list(off = rep(lessons$given - lessons$expected, lengths(codes)), code = unlist(codes),
-       lesson = rep(seq_len(nrow(lessons)), lengths(codes)))
+       lesson = rep(seq_len(nrow(lessons)), lengths(codes)), date = rep(lessons$date, lengths(codes)))
 }
 
-say_sort <- function(case, sort, off, code, lesson = seq_along(off)) {
+say_sort <- function(case, sort, off, code, date, lesson = seq_along(off)) {
   if (length(off) == 0) return(invisible())
   drawn <- together(off, code, lesson)
   if (sort == "kind") say(case, "kinds", text_of(c(drawn$within, drawn$between)))
   for (one in rownames(drawn$rows)) {
     say(case, sort, one, text_of(c(plain(off[code == one]), unlist(drawn$rows[one, ]))))
+    its <- code == one
+    say(case, "clustered", sort, one, text_of(c(length(unique(date[its])), plain_days(off[its], date[its]),
+                                                drawn_days(drawn, one, off, code, date))))
   }
 }
 
@@ -149,11 +213,13 @@ tell <- function(case, lessons) {
   off <- lessons$given - lessons$expected
   alone <- plain(off)
   say(case, "all", "", text_of(c(alone, alone[2], alone[2], alone[4:5])))
-  say_sort(case, "kind", off, lessons$kind)
+  days <- plain_days(off, lessons$date)
+  say(case, "clustered", "all", "", text_of(c(length(unique(lessons$date)), days, days)))
+  say_sort(case, "kind", off, lessons$kind, lessons$date)
   families <- by_code(lessons, "families")
-  say_sort(case, "family", families$off, families$code, families$lesson)
+  say_sort(case, "family", families$off, families$code, families$date, families$lesson)
   faults <- by_code(lessons, "faults")
-  say_sort(case, "fault", faults$off, faults$code, faults$lesson)
+  say_sort(case, "fault", faults$off, faults$code, faults$date, faults$lesson)
   say_days(case, off, lessons$date)
   say_back_test(case, lessons)
 }

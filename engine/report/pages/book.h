@@ -67,8 +67,8 @@ Page book_editions_page(const std::vector<BookEdition>& editions);
 // What the season teaches about the coach's expected marks.
 //
 //   render_text(lessons_page(learn(lessons), back_test(lessons)), {})
-//   //            lessons   panels  95 % interval   drawn in   spread
-//   //   all           42   -0.19  -0.30 to -0.08     -0.19     0.31
+//   //            elements  days  on average  95 % interval   to go by
+//   //   all            42     6       -0.19  -0.35 to -0.03     -0.19
 //
 // With a routine: its expected marks beside the calibrated ones, and both totals, which alone are in CSV then.
 Page lessons_page(const Learned& learned, const BackTest& tested, const Routine* routine = nullptr);

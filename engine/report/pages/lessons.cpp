@@ -2,6 +2,10 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <string>
+#include <vector>
+
 #include "engine/judging/enough.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
@@ -26,17 +30,18 @@ PageTable no_biases() {
   return {"biases",
           {for_programs("of"),
            {"code", "", Align::words, Wraps::yes},
-           {"lessons", "lessons", Align::amount},
-           {"raw", "raw", Align::amount},
+           {"lessons", "elements", Align::amount},
+           {"", "days", Align::amount},
+           {"raw", "on average", Align::amount},
            {"", "95 % interval", Align::words, Wraps::yes},
            for_programs("raw_low"),
            for_programs("raw_high"),
-           {"shrunk", "shrunk", Align::amount},
-           {"", "95 % interval", Align::words, Wraps::yes},
+           {"shrunk", "to go by", Align::amount},
            for_programs("shrunk_low"),
            for_programs("shrunk_high"),
            for_programs("weight"),
-           {"spread", "spread", Align::amount}}};
+           for_programs("spread"),
+           for_programs("days")}};
 }
 
 // A family or a fault that was seen once says nothing: the warnings name it.
@@ -47,10 +52,9 @@ Seen seen_of(const LearnedBias& one) {
 
 void add_bias(const LearnedBias& one, PageTable& table) {
   table.add({sort_of(one.of), Entry(one.code.empty() ? "all" : "  " + one.code, one.code), one.lessons,
-             signed_entry(one.bias), signed_interval(one.low, one.high), figure_datum(one.low),
-             figure_datum(one.high), signed_entry(one.shrunk),
-             signed_interval(one.shrunk_low, one.shrunk_high), figure_datum(one.shrunk_low),
-             figure_datum(one.shrunk_high), figure_datum(one.weight), figure_entry(one.spread)},
+             one.days, signed_entry(one.bias), signed_interval(one.low, one.high), figure_datum(one.low),
+             figure_datum(one.high), signed_entry(one.shrunk), figure_datum(one.shrunk_low),
+             figure_datum(one.shrunk_high), figure_datum(one.weight), figure_datum(one.spread), one.days},
             Look::usual, seen_of(one));
 }
 
@@ -97,8 +101,9 @@ std::string total_sentence(const CalibratedEstimate& both) {
   const std::string before = both.raw_total->text(both.places),
                     after = both.calibrated_total->text(both.places);
   if (*both.change == Points()) return "Calibrated, the estimate stays " + before + ".";
-  return fmt::format("Calibrated, the estimate is {} instead of {} ({}{}).", after, before,
-                     *both.change > Points() ? "+" : "", both.change->text(both.places));
+  return fmt::format("Calibrated, the estimate is {} instead of {} ({}{}){}.", after, before,
+                     *both.change > Points() ? "+" : "", both.change->text(both.places),
+                     both.may_be_chance ? ", but what was added may be chance" : "");
 }
 
 Datum back_test_datum(const BackTest& tested) {
@@ -141,6 +146,7 @@ void put_estimate(const Routine& routine, const Learned& learned, Page& page) {
   inside.fact("total", text_of(both.raw_total, both.places));
   inside.fact("calibrated_total", text_of(both.calibrated_total, both.places));
   inside.fact("change", text_of(both.change, both.places));
+  inside.fact("may_be_chance", both.may_be_chance);
   inside.say(total_sentence(both));
   inside.say(fmt::format(
       "Calibrated marks are rounded to {} decimal places, not to the panel's step: they stand for "
@@ -149,19 +155,60 @@ void put_estimate(const Routine& routine, const Learned& learned, Page& page) {
   page.single("estimate", std::move(inside));
 }
 
-// Whether all of the interval is on one side of nothing.
-bool is_clear(const LearnedBias& all) {
-  return all.low && all.high && (*all.low > 0 || *all.high < 0);
+PageTable claims_table(const Learned& learned) {
+  PageTable table("claims", program_columns({"kind", "raw", "raw_low", "raw_high"}));
+  for (const SeasonClaim& one : learned.claims)
+    table.add({one.kind, figure_datum(one.bias), figure_datum(one.low), figure_datum(one.high)});
+  return table;
 }
 
-std::string bias_sentence(const LearnedBias& all) {
-  if (all.lessons == 0) return "There is nothing to learn from yet.";
-  const std::string size = figure(all.bias < 0 ? -all.bias : all.bias);
-  if (size == "0.00") return "On average panels give what you expect.";
-  const std::string way = all.bias < 0 ? "less" : "more";
-  const std::string sentence = fmt::format("On average panels give {} {} than you expect", size, way);
-  if (is_clear(all)) return sentence + ".";
-  return sentence + (all.low ? ", but so small a difference may be chance." : ".");
+std::string_view way_of(double bias) {
+  return bias < 0 ? "less" : "more";
+}
+
+std::string size_of(double bias) {
+  return figure(bias < 0 ? -bias : bias);
+}
+
+// "elements of kind lift "; empty for all.
+std::string these(const std::string& kind) {
+  return kind.empty() ? "" : "elements of kind " + kind + " ";
+}
+
+std::string claim_sentence(const SeasonClaim& claim) {
+  const double least = claim.bias < 0 ? -claim.high : claim.low,
+               most = claim.bias < 0 ? -claim.low : claim.high;
+  return fmt::format(
+      "On average panels give {}{} than you expect: {} so far, {} where chance is allowed for.",
+      these(claim.kind), way_of(claim.bias), size_of(claim.bias), interval(least, most));
+}
+
+// What was given so far is a fact; that it is given, a claim.
+std::string fact_sentence(const Learned& learned) {
+  const LearnedBias& all = learned.biases.front();
+  const std::string size = size_of(all.bias);
+  const std::string sentence =
+      size == "0.00" ? fmt::format("On average panels gave {}what you expected", these(learned.only_kind))
+                     : fmt::format("On average panels gave {}{} {} than you expected",
+                                   these(learned.only_kind), size, way_of(all.bias));
+  if (!learned.tells) {
+    return fmt::format("{}, on {} on {}: too little to tell whether they will again.", sentence,
+                       counted(all.lessons, "element"), counted(all.days, "day"));
+  }
+  return sentence + (size == "0.00" ? "." : ", but so small a difference may be chance.");
+}
+
+std::vector<std::string> bias_sentences(const Learned& learned) {
+  if (learned.biases.front().lessons == 0) return {"There is nothing to learn from yet."};
+  if (learned.claims.empty()) return {fact_sentence(learned)};
+  std::vector<std::string> sentences;
+  for (const SeasonClaim& claim : learned.claims) sentences.push_back(claim_sentence(claim));
+  const auto kinds = std::count_if(learned.biases.begin(), learned.biases.end(),
+                                   [](const LearnedBias& one) { return one.of == LearnedBias::Of::kind; });
+  const bool of_kinds = !learned.claims.front().kind.empty();
+  if (of_kinds && learned.claims.size() < static_cast<std::size_t>(kinds))
+    sentences.push_back("Of other kinds of elements that cannot be told.");
+  return sentences;
 }
 
 std::string errors_of(const BackTest& tested) {
@@ -174,8 +221,8 @@ std::string verdict_sentence(const BackTest& tested) {
   switch (tested.verdict) {
     case BackTest::Verdict::untested:
       return fmt::format(
-          "Whether calibrating would have helped cannot be tested yet: no day has {} lessons "
-          "before it.",
+          "Whether calibrating would have helped cannot be tested yet: no day has {} marked "
+          "elements before it.",
           least_lessons);
     case BackTest::Verdict::helped:
       return fmt::format("Calibrating would have helped this season: {}.", errors_of(tested));
@@ -202,14 +249,19 @@ void put_warnings(const Learned& learned, const BackTest& tested, PageParts& pag
 
 void put_lessons_legend(PageParts& page) {
   page.heading("How to read it");
-  page.list("", {"A lesson is one element that one panel marked.",
-                 "raw: the plain mean; below 0 panels give less than you expect. An element counts once "
-                 "for its kind, for each family of its parts and for each fault of the run it rests on.",
-                 "shrunk: the same drawn towards the mean of its sort, the more so the fewer its lessons "
-                 "are: a few marks tell little (empirical Bayes, Efron and Morris 1975).",
-                 "spread: how far single elements lie around that (standard deviation).",
-                 "A calibrated mark is your expected mark with the shrunk bias of its kind added. Each "
-                 "panel is compared with what you expected by its day."});
+  page.list("",
+            {"on average: what panels gave less what you expected before their day; below 0 they gave less. "
+             "An element counts once for its kind, for each family of its parts and for each fault of the "
+             "run it rests on.",
+             fmt::format("95 % interval: one in twenty of them misses the true difference. Marks of one day "
+                         "go up and down together, so days count, not elements (Bell and McCaffrey 2002): of "
+                         "fewer than {} days, or of days that are all alike, there is none. What is said of "
+                         "single kinds takes "
+                         "wider ones, as several kinds are looked at.",
+                         least_days),
+             "to go by: the average drawn towards that of all kinds (families, faults), the more so the "
+             "fewer its elements are: a few marks tell little (empirical Bayes, Efron and Morris 1975).",
+             "A calibrated mark is your expected mark with what is to go by for its kind added."});
 }
 
 }  // namespace
@@ -220,8 +272,11 @@ Page lessons_page(const Learned& learned, const BackTest& tested, const Routine*
   page.heading(fmt::format("What panels gave beside what you expected: {} on {}",
                            counted(all.lessons, "element"), counted(learned.days, "day")));
   page.apart();
-  page.list("sentences", {bias_sentence(all), verdict_sentence(tested)});
+  std::vector<std::string> sentences = bias_sentences(learned);
+  sentences.push_back(verdict_sentence(tested));
+  page.list("sentences", sentences);
   page.fact("days", learned.days);
+  page.add(claims_table(learned), Seen::by_programs);
   page.fact("back_test", back_test_datum(tested));
   put_warnings(learned, tested, page);
   if (routine != nullptr) put_estimate(*routine, learned, page);

@@ -90,6 +90,14 @@ TEST(BackTest, GivesTheIntervalOfTheGainOverDays) {
   EXPECT_TRUE(test.warnings.empty());
 }
 
+TEST(BackTest, LeavesOpenWhatTwoDaysSayHoweverAlikeTheyAre) {
+  const BackTest test =
+      back_test(first_day + a_day("2026-03-02", {-0.5, -0.5}) + a_day("2026-03-03", {-0.5, -0.5}));
+  EXPECT_EQ(test.days, 2u);
+  EXPECT_GT(*test.better_low, 0);
+  EXPECT_EQ(test.verdict, BackTest::Verdict::open);
+}
+
 TEST(BackTest, SaysWhenCalibrationDidHarm) {
   std::vector<Lesson> lessons = first_day;
   for (int day = 2; day <= 9; ++day) {

@@ -52,6 +52,32 @@ TEST(CalibratedEstimate, LeavesMarksAsTheyAreWhereLessonsAreFew) {
   EXPECT_EQ(both.change, Points());
 }
 
+// Two lessons of hybrids on each day, and as many of lifts.
+Learned of_days(const std::vector<double>& biases, const std::vector<double>& of_lifts = {}) {
+  std::vector<Lesson> all(2 * biases.size());
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i].date = "2026-03-0" + std::to_string(1 + i / 2);
+    all[i].kind = "hybrid";
+    all[i].expected = 7;
+    all[i].given = 7 + biases[i / 2];
+  }
+  for (std::size_t i = 0; i < 2 * of_lifts.size(); ++i) {
+    all.push_back(all[i]);
+    all.back().kind = "lift";
+    all.back().given = 7 + of_lifts[i / 2];
+  }
+  return learn(all);
+}
+
+TEST(CalibratedEstimate, SaysWhetherWhatWasAddedMayBeChance) {
+  EXPECT_FALSE(estimate_of(kit::reeds, of_days({-0.5, -0.4, -0.5, -0.6})).may_be_chance);
+  EXPECT_TRUE(estimate_of(kit::reeds, of_days({-0.5, 0.4, -0.5, -0.6})).may_be_chance);
+  EXPECT_TRUE(estimate_of(kit::reeds, learned(8, -0.5)).may_be_chance);  // of two days
+  // No more is said of a kind than of the season.
+  EXPECT_TRUE(estimate_of(kit::reeds, of_days({-0.5, -0.4, -0.5, -0.6}, {0.5, 0.6, 0.4, 0.5})).may_be_chance);
+  EXPECT_FALSE(estimate_of(kit::reeds, learned(7, -0.5)).may_be_chance);  // nothing was added
+}
+
 TEST(CalibratedEstimate, HasNoTotalWhileAMarkIsMissing) {
   const CalibratedEstimate both =
       estimate_of(kit::replaced(kit::reeds, "expect 7.5\n", ""), learned(8, -0.5));

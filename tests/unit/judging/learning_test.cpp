@@ -8,6 +8,7 @@
 #include <random>
 
 #include "engine/judging/lessons.h"
+#include "engine/judging/statistics/by_day.h"
 
 namespace landdrill {
 namespace {
@@ -62,7 +63,7 @@ TEST(Learning, OfNoLessonsKnowsNothingAndSaysSo) {
   ASSERT_EQ(learned.biases.size(), 1u);
   EXPECT_EQ(learned.biases[0].lessons, 0u);
   EXPECT_FALSE(learned.within || learned.between || learned.biases[0].low);
-  EXPECT_TRUE(warns(learned, "no lessons"));
+  EXPECT_TRUE(warns(learned, "no panel marked an element"));
   expect_all_finite(learned);
   EXPECT_DOUBLE_EQ(calibrated(learned, lesson("hybrid", 0)), 7);
 }
@@ -74,15 +75,15 @@ TEST(Learning, OfOneLessonHasABiasButNoSpreadAndNoInterval) {
     EXPECT_DOUBLE_EQ(one.shrunk, -0.5);
     EXPECT_FALSE(one.spread || one.low || one.high || one.shrunk_low || one.shrunk_high);
   }
-  EXPECT_TRUE(warns(learned, "1 lesson in all, fewer than 8"));
-  EXPECT_TRUE(warns(learned, "one lesson only of kind hybrid"));
+  EXPECT_TRUE(warns(learned, "1 element in all, fewer than 8"));
+  EXPECT_TRUE(warns(learned, "one element only of kind hybrid"));
   expect_all_finite(learned);
 }
 
 TEST(Learning, OfFewLessonsLeavesExpectedMarksAsTheyAre) {
   const Learned seven = learn(several("hybrid", {-1, -1, -1, -1, -1, -1, -1}));
   EXPECT_DOUBLE_EQ(calibrated(seven, lesson("hybrid", 0)), 7);
-  EXPECT_TRUE(warns(seven, "7 lessons in all"));
+  EXPECT_TRUE(warns(seven, "7 elements in all"));
   const Learned eight = learn(several("hybrid", {-1, -1, -1, -1, -1, -1, -1, -1}));
   EXPECT_DOUBLE_EQ(calibrated(eight, lesson("hybrid", 0)), 6);
   EXPECT_FALSE(warns(eight, "in all"));
@@ -113,9 +114,9 @@ TEST(Learning, OfEqualLessonsFindsNoSpread) {
   EXPECT_EQ(*learned.between, 0);
   for (const LearnedBias& one : learned.biases) {
     EXPECT_NEAR(one.shrunk, -0.3, 1e-12);
-    EXPECT_NEAR(*one.shrunk_low, -0.3, 1e-12);
-    EXPECT_NEAR(*one.shrunk_high, -0.3, 1e-12);
+    EXPECT_FALSE(one.low || one.shrunk_low);  // nothing tells how far the next day may be off
   }
+  EXPECT_FALSE(learned.tells);
   expect_all_finite(learned);
 }
 
@@ -160,19 +161,20 @@ TEST(Learning, DrawsAKindWithFewLessonsCloserToTheOthers) {
   EXPECT_FALSE(thrown.low);
   ASSERT_TRUE(thrown.shrunk_low);
   EXPECT_LT(*thrown.shrunk_low, thrown.shrunk);
-  EXPECT_TRUE(warns(learned, "one lesson only of kind throw"));
+  EXPECT_TRUE(warns(learned, "one element only of kind throw"));
 }
 
 TEST(Learning, OfKindsSeenOnceEachDrawsAllToTheirMean) {
   const Learned learned =
-      learn(several("a", {-1}) + several("b", {0}) + several("c", {0.25}) + several("d", {0.75}));
+      learn(std::vector<Lesson>{lesson("a", -1, "2026-05-01"), lesson("b", 0, "2026-05-02"),
+                                lesson("c", 0.25, "2026-05-03"), lesson("d", 0.75, "2026-05-04")});
   EXPECT_FALSE(learned.within || learned.between);
   for (const std::string kind : {"a", "b", "c", "d"}) {
     EXPECT_NEAR(of(learned, Of::kind, kind).weight, 0, 1e-12);
     EXPECT_NEAR(of(learned, Of::kind, kind).shrunk, 0, 1e-12);
     EXPECT_NEAR(*of(learned, Of::kind, kind).shrunk_low, *of(learned, Of::all, "").low, 1e-12);
   }
-  EXPECT_TRUE(warns(learned, "no kind has two lessons"));
+  EXPECT_TRUE(warns(learned, "no kind was marked twice"));
 }
 
 TEST(Learning, CountsALessonUnderEachOfItsFamiliesAndFaultsOnce) {
@@ -247,30 +249,104 @@ TEST(Learning, ListsAllThenKindsFamiliesFaultsWithMostLessonsFirst) {
   EXPECT_EQ(order, " hybrid arm lift jumps splash ");
 }
 
-TEST(Learning, SaysWhenAllIsOfOneDay) {
+TEST(Learning, SaysWhenAllIsOfFewDays) {
   std::vector<Lesson> found;
   for (int i = 0; i < 9; ++i) found.push_back(lesson("hybrid", -0.5 + 0.1 * i));
-  EXPECT_TRUE(warns(learn(found), "are of one day"));
+  EXPECT_TRUE(warns(learn(found), "from one day, fewer than 3"));
   EXPECT_EQ(learn(found).days, 1u);
   found.back().date = "2026-06-01";
-  EXPECT_FALSE(warns(learn(found), "are of one day"));
+  EXPECT_TRUE(warns(learn(found), "from 2 days, fewer than 3"));
+  EXPECT_FALSE(learn(found).biases[0].low);
+  found.front().date = "2026-06-02";
+  EXPECT_FALSE(warns(learn(found), "fewer than 3"));
+  EXPECT_TRUE(learn(found).biases[0].low);
 }
 
-TEST(Learning, SaysHowMuchWiderIntervalsAreWhenMarksOfADayHangTogether) {
-  std::vector<Lesson> moody, steady;
-  for (int day = 1; day <= 4; ++day) {
-    for (int i = 0; i < 4; ++i) {
-      const std::string date = "2026-05-0" + std::to_string(day);
-      moody.push_back(lesson("hybrid", day % 2 == 0 ? 0.5 : -0.5, date));
-      steady.push_back(lesson("hybrid", i % 2 == 0 ? 0.5 : -0.5, date));
-    }
+// Of each day, as many lessons as it has biases.
+std::vector<Lesson> days_of(const std::string& kind, const std::vector<std::vector<double>>& days) {
+  std::vector<Lesson> found;
+  for (std::size_t day = 0; day < days.size(); ++day) {
+    for (double bias : days[day]) found.push_back(lesson(kind, bias, "2026-05-0" + std::to_string(1 + day)));
   }
-  // All of a day the same: 16 lessons are worth no more than 4 days, half the root.
-  EXPECT_DOUBLE_EQ(learn(moody).wider, 2);
-  EXPECT_TRUE(warns(learn(moody), "hang together: read the intervals as 2.0 times as wide"));
-  EXPECT_DOUBLE_EQ(learn(steady).wider, 1);
-  EXPECT_EQ(*learn(steady).between_days, 0);
-  EXPECT_FALSE(warns(learn(steady), "hang together"));
+  return found;
+}
+
+TEST(Learning, CountsDaysNotLessons) {
+  const std::vector<double> low(4, -0.5), high(4, 0.5), mixed = {-0.5, 0.5, -0.5, 0.5};
+  // As sure as four lessons of -0.5 and 0.5: a standard error of 0.2887, and three degrees of freedom.
+  const LearnedBias moody = learn(days_of("hybrid", {low, high, low, high})).biases[0];
+  EXPECT_NEAR(*moody.high, 3.182446 * 0.288675, 1e-5);
+  EXPECT_FALSE(learn(days_of("hybrid", {mixed, mixed, mixed, mixed})).biases[0].low);
+}
+
+TEST(Learning, WithOneLessonADayHasStudentsInterval) {
+  const LearnedBias all = learn(days_of("hybrid", {{-0.5}, {0}, {-0.25}, {-0.25}, {0.5}})).biases[0];
+  EXPECT_NEAR(*all.high - all.bias, 2.776445 * *all.spread / std::sqrt(5.0), 1e-6);
+}
+
+TEST(Learning, ClaimsNothingOfFewLessonsOrDaysHoweverAlike) {
+  const std::vector<double> four = {-0.5, -0.4, -0.5, -0.4};
+  for (const std::vector<Lesson>& few : {days_of("hybrid", {{-0.5}}), days_of("hybrid", {four, four}),
+                                         days_of("hybrid", {{-0.5, -0.4}, {-0.4}, {-0.5, -0.4}, {-0.4}})}) {
+    const Learned learned = learn(few);
+    EXPECT_FALSE(learned.tells);
+    EXPECT_TRUE(learned.claims.empty());
+  }
+  const Learned enough = learn(days_of("hybrid", {four, four, {-0.5, -0.5}}));
+  EXPECT_TRUE(enough.tells);
+  EXPECT_EQ(enough.claims.size(), 1u);
+}
+
+TEST(Learning, ClaimsNothingThatADayOrTwoMayHaveDone) {
+  const std::vector<double> strict(8, -0.6), usual(8, 0), kind(8, 0.1);
+  const Learned learned = learn(days_of("hybrid", {strict, usual, kind, strict}));
+  EXPECT_TRUE(learned.tells);
+  EXPECT_TRUE(learned.claims.empty());
+}
+
+const std::vector<std::vector<double>> much_less = {
+    {-0.5, -0.4, -0.6}, {-0.5, -0.5, -0.4}, {-0.6, -0.5, -0.5}, {-0.4, -0.5, -0.5}};
+const std::vector<std::vector<double>> much_more = {{0.2, 0.3}, {0.3, 0.3}, {0.2, 0.2}, {0.3, 0.2}};
+
+TEST(Learning, ClaimsOfTheOnlyKindWhatItSaw) {
+  const Learned learned = learn(days_of("hybrid", much_less));
+  ASSERT_EQ(learned.claims.size(), 1u);
+  EXPECT_EQ(learned.claims[0].kind, "hybrid");
+  EXPECT_EQ(learned.only_kind, "hybrid");
+  EXPECT_DOUBLE_EQ(learned.claims[0].high, *learned.biases[0].high);
+}
+
+TEST(Learning, ClaimsOfAllWhatHoldsForEveryKind) {
+  const Learned learned = learn(days_of("hybrid", much_less) + days_of("lift", much_less));
+  ASSERT_EQ(learned.claims.size(), 1u);
+  EXPECT_EQ(learned.claims[0].kind, "");
+}
+
+TEST(Learning, CountsOnlyKindsThatCanBeLookedAt) {
+  const std::vector<Lesson> two = days_of("hybrid", much_less) + days_of("lift", much_less);
+  const Learned learned = learn(two + several("throw", {-0.4}) + several("figure", {0.1}));
+  ASSERT_EQ(learned.claims.size(), 1u);
+  EXPECT_EQ(learned.claims[0].kind, "");
+  const Learned hybrids = learn(days_of("hybrid", much_less) + several("throw", {-0.4}));
+  ASSERT_EQ(hybrids.claims.size(), 1u);
+  EXPECT_EQ(hybrids.claims[0].kind, "hybrid");
+  EXPECT_DOUBLE_EQ(hybrids.claims[0].high, *of(hybrids, Of::kind, "hybrid").high);
+}
+
+TEST(Learning, ClaimsOfAKindAloneWhatComesFromItAlone) {
+  const Learned learned =
+      learn(days_of("hybrid", much_less) + days_of("lift", {{0.1, -0.1}, {0, 0.1}, {-0.1, -0.1}, {0.1, 0}}));
+  ASSERT_EQ(learned.claims.size(), 1u);
+  EXPECT_EQ(learned.claims[0].kind, "hybrid");
+  // Wider than its own interval, as two kinds were looked at.
+  EXPECT_GT(learned.claims[0].high, *of(learned, Of::kind, "hybrid").high);
+}
+
+TEST(Learning, ClaimsOfEachKindWhereTheyGoDifferentWays) {
+  const Learned learned = learn(days_of("hybrid", much_less) + days_of("lift", much_more));
+  ASSERT_EQ(learned.claims.size(), 2u);
+  EXPECT_LT(learned.claims[0].high, 0);
+  EXPECT_GT(learned.claims[1].low, 0);
 }
 
 TEST(Learning, CalibratesAKindThatWasNeverSeenByTheBiasOfAll) {
@@ -291,6 +367,25 @@ TEST(Learning, HoldsACalibratedMarkWithinItsScale) {
   Lesson low = lesson("hybrid", 0);
   low.expected = 1.5;
   EXPECT_DOUBLE_EQ(calibrated(down, low), 0);
+}
+
+TEST(ErrorByDay, IsThatOfTheDaysMeans) {
+  const std::optional<DayError> two = error_by_day(std::vector<DayShare>{{0.5, 0.1}, {0.5, -0.1}});
+  EXPECT_NEAR(two->error, 0.2, 1e-12);
+  EXPECT_NEAR(two->freedom, 1, 1e-12);
+}
+
+TEST(ErrorByDay, HasFewerDegreesOfFreedomWhereOneDayHasMost) {
+  const std::optional<DayError> error =
+      error_by_day(std::vector<DayShare>{{0.8, 0.1}, {0.1, -0.1}, {0.1, 0.05}});
+  EXPECT_GT(error->freedom, 1);
+  EXPECT_LT(error->freedom, 1.5);
+}
+
+TEST(ErrorByDay, IsNotThereOfOneDayOrOfDaysThatAreAllAlike) {
+  EXPECT_FALSE(error_by_day({}));
+  EXPECT_FALSE(error_by_day(std::vector<DayShare>{{1, 0}}));
+  EXPECT_FALSE(error_by_day(std::vector<DayShare>{{0.5, 1e-17}, {0.5, 0}}));
 }
 
 TEST(DrawTogether, OfNoGroupIsNothing) {

@@ -67,9 +67,13 @@ TEST(Lessons, TakeTheLatestRunThatSawTheElement) {
   EXPECT_DOUBLE_EQ(expected_of_first(kit::reeds + runs + panel_of_may), 9);
 }
 
-TEST(Lessons, MayRestOnARunOfThePanelsOwnDay) {
-  const std::string runs = "run 2026-05-09\nelement 1: bent-knee medium\n";
-  EXPECT_DOUBLE_EQ(expected_of_first(kit::reeds + runs + panel_of_may), 9.5);
+// It may have been swum after the panel.
+TEST(Lessons, DoNotRestOnARunOfThePanelsOwnDay) {
+  const std::string before = "run 2026-05-08\nelement 1: bent-knee medium\n";
+  const std::string own = "run 2026-05-09\nelement 1: bent-knee large\nelement 2: sinking large\n";
+  EXPECT_DOUBLE_EQ(expected_of_first(kit::reeds + own + panel_of_may), 7.5);
+  EXPECT_DOUBLE_EQ(expected_of_first(kit::reeds + before + own + panel_of_may), 9.5);
+  EXPECT_TRUE(lessons_of(kit::reeds + own + panel_of_may)[1].faults.empty());
 }
 
 TEST(Lessons, OfTwoRunsOfOneDayTakeTheLaterOnTheSheet) {

@@ -11,6 +11,7 @@
 #include "engine/report/pages/practice.h"
 #include "engine/report/render.h"
 #include "sample.h"
+#include "tests/unit/kit/kit.h"
 
 namespace landdrill::report {
 namespace {
@@ -158,6 +159,78 @@ TEST(LessonsReport, StaysWithinThePage) {
     wish.width = width;
     EXPECT_EQ(layout_fault(render(lessons_page(learned, tested), Format::text, wish), width), "");
   }
+}
+
+// Two elements of the kind on each day, off by so much.
+std::vector<Lesson> days_of(const std::string& kind, const std::vector<double>& biases) {
+  std::vector<Lesson> all(2 * biases.size());
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    all[i].date = "2026-0" + std::to_string(1 + i / 2) + "-01";
+    all[i].kind = kind;
+    all[i].expected = 7;
+    all[i].given = 7 + biases[i / 2];
+  }
+  return all;
+}
+std::string first_sentences(std::vector<Lesson> all, const std::vector<Lesson>& more = {}) {
+  all.insert(all.end(), more.begin(), more.end());
+  TextWish wide;
+  wide.width = 132;
+  return render(lessons_page(learn(all), back_test(all)), Format::text, wide);
+}
+
+TEST(LessonsReport, ClaimsNothingOfFewElementsOrDays) {
+  const std::string one = first_sentences(days_of("hybrid", {-0.5}));
+  EXPECT_TRUE(
+      holds(one,
+            "On average panels gave elements of kind hybrid 0.50 less than you expected, on 2 elements on "
+            "1 day: too little to tell"))
+      << one;
+  const std::string two = first_sentences(days_of("hybrid", {0.5, 0.5}), days_of("lift", {0.5, 0.4}));
+  EXPECT_TRUE(
+      holds(two, "On average panels gave 0.48 more than you expected, on 8 elements on 2 days: too little"))
+      << two;
+  EXPECT_FALSE(holds(two, "panels give"));
+}
+
+TEST(LessonsReport, SaysWhereChanceSuffices) {
+  const std::string text = first_sentences(days_of("hybrid", {-0.5, 0.1, 0.2, -0.3}));
+  EXPECT_TRUE(
+      holds(text,
+            "On average panels gave elements of kind hybrid 0.13 less than you expected, but so small a "
+            "difference may be chance."))
+      << text;
+  EXPECT_TRUE(
+      holds(first_sentences(days_of("hybrid", {-0.5, 0.5, 0.5, -0.5})), "hybrid what you expected.\n"));
+}
+
+TEST(LessonsReport, ClaimsADifferenceWithItsIntervalBeyondChance) {
+  const std::string text =
+      first_sentences(days_of("hybrid", {0.5, 0.4, 0.5, 0.6}), days_of("lift", {0.5, 0.4, 0.5, 0.6}));
+  EXPECT_TRUE(holds(text,
+                    "On average panels give more than you expect: 0.50 so far, 0.37 to 0.63 where chance is "
+                    "allowed for."))
+      << text;
+}
+
+TEST(LessonsReport, SaysOfOneKindWhatIsOfOneKind) {
+  const std::string text =
+      first_sentences(days_of("hybrid", {-0.5, -0.4, -0.5, -0.6}), days_of("lift", {0.1, -0.1, 0.1, -0.1}));
+  EXPECT_TRUE(holds(text, "On average panels give elements of kind hybrid less than you expect: 0.50 so far"))
+      << text;
+  EXPECT_TRUE(holds(text, "Of other kinds of elements that cannot be told."));
+  EXPECT_FALSE(holds(text, "panels give less"));
+}
+
+TEST(LessonsReport, SaysThatAnAddedBiasMayBeChance) {
+  const kit::ReadSheet sheet(kit::reeds, kit::pond());
+  const auto text = [&](const std::vector<Lesson>& all) {
+    TextWish wide;
+    wide.width = 132;
+    return render(lessons_page(learn(all), back_test(all), &sheet.routine()), Format::text, wide);
+  };
+  EXPECT_TRUE(holds(text(days_of("hybrid", {-0.5, 0.1, 0.2, -0.3})), ", but what was added may be chance."));
+  EXPECT_FALSE(holds(text(days_of("hybrid", {-0.5, -0.4, -0.5, -0.6})), "may be chance."));
 }
 
 TEST(LessonsReport, SaysWhetherCalibratingWouldHaveHelped) {

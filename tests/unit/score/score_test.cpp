@@ -84,17 +84,17 @@ TEST(Score, TakesTheMarksOfARunForTheWholeRoutineBeforeTheExpectedOnes) {
   EXPECT_EQ(without.aspects[0], points("30"));
 }
 
-TEST(Score, LeavesOutTheRunsAfterADay) {
+TEST(Score, LeavesOutTheRunsOfADayAndAfterIt) {
   const ReadSheet sheet(reeds + "run 2026-04-14\nchoreography: 6\nrun 2026-05-01\nchoreography: 9\n", pond());
-  const auto until = [&](std::string_view day) {
+  const auto before = [&](std::string_view day) {
     Wish wish;
-    wish.runs.until = day;
+    wish.runs.before = day;
     return score(sheet.routine(), expected(sheet.routine(), wish)).aspects[0];
   };
-  EXPECT_EQ(until(""), points("36"));
-  EXPECT_EQ(until("2026-05-01"), points("36"));
-  EXPECT_EQ(until("2026-04-30"), points("24"));
-  EXPECT_EQ(until("2026-04-13"), points("30"));
+  EXPECT_EQ(before(""), points("36"));
+  EXPECT_EQ(before("2026-05-02"), points("36"));
+  EXPECT_EQ(before("2026-05-01"), points("24"));
+  EXPECT_EQ(before("2026-04-14"), points("30"));
 }
 
 TEST(Score, PricesTheOptionThatIsWished) {
