@@ -73,11 +73,6 @@ class Naming {
     return level.low && level.rows >= least_marks && *level.low * *level.high > 0 &&
            !steps_in_words(*level.value, step_).empty();
   }
-  bool surer(const Statistic& a, const Statistic& b) const {
-    if (always(a) != always(b)) return always(a);
-    return std::abs(*a.value) > std::abs(*b.value);
-  }
-
   bool name_one() {
     std::vector<std::size_t> left;
     for (std::size_t judge = 0; judge < named_.size(); ++judge) {
@@ -89,7 +84,9 @@ class Naming {
     if (left.size() < 2 || (left.size() == 2 && !only_two)) return false;
     std::optional<std::size_t> most;
     for (const std::size_t judge : left)
-      if (stands_out(levels_[judge]) && (!most || surer(levels_[judge], levels_[*most]))) most = judge;
+      if (stands_out(levels_[judge]) &&
+          (!most || std::abs(*levels_[judge].value) > std::abs(*levels_[*most].value)))
+        most = judge;
     if (!most) return false;
     named_[*most] = true;
     found.push_back({*most, {}, compared_.kind, levels_[*most], always(levels_[*most])});

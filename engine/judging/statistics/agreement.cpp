@@ -86,7 +86,8 @@ Statistic mean_rank_correlation(const MarkTable& table, double confidence) {
     std::vector<double> marks;
     for (std::size_t row = 0; row < ranks.rows(); ++row) marks.push_back(*ranks.at(row, judge));
     const std::vector<double> of_judge = mid_ranks(marks);
-    for (std::size_t row = 0; row < ranks.rows(); ++row) ranks.marks[row * ranks.judges + judge] = of_judge[row];
+    for (std::size_t row = 0; row < ranks.rows(); ++row)
+      ranks.marks[row * ranks.judges + judge] = of_judge[row];
   }
   return intraclass(ranks, confidence).forms[2];
 }

@@ -172,6 +172,16 @@ TEST(PanelView, SaysFirstWhoIsAlwaysHigh) {
   EXPECT_FALSE(says(panel_view(sheet_of(rule, rows)).sentences, "Judge 5"));  // not always
 }
 
+TEST(PanelView, SaysWhoIsAlwaysHighBeforeWhoIsFurtherOff) {
+  const PanelRule rule = rule_of_five();
+  const PanelView view =
+      panel_view(sheet_of(rule, {"7 7 5 7 8", "8 8 5.75 8 9", "6 6 4.25 6 7", "5 5 3 5 6", "7 7 5 7 8"}));
+  ASSERT_EQ(view.leanings.size(), 2u);
+  EXPECT_TRUE(
+      says({view.sentences[0]}, "Judge 5 marks 4 steps higher than the others, just as much on all 5"));
+  EXPECT_TRUE(says({view.sentences[1]}, "Judge 3 marks 9 steps lower than the others ("));
+}
+
 TEST(PanelView, TakesNobodyForLowWhereOneIsHigh) {
   PanelRule rule = rule_of_five();
   rule.judges = 3;
