@@ -73,21 +73,31 @@ class Naming {
     return level.low && level.rows >= least_marks && *level.low * *level.high > 0 &&
            !steps_in_words(*level.value, step_).empty();
   }
-  bool name_one() {
+
+  // Those who have marks beside others' marks, and were not named.
+  std::vector<std::size_t> compare_who_is_left() {
     std::vector<std::size_t> left;
     for (std::size_t judge = 0; judge < named_.size(); ++judge) {
       if (named_[judge]) continue;
       levels_[judge] = level_of(judge);
       if (levels_[judge].value) left.push_back(judge);
     }
-    const bool only_two = left.size() == 2 && found.empty();
-    if (left.size() < 2 || (left.size() == 2 && !only_two)) return false;
+    return left;
+  }
+  std::optional<std::size_t> furthest_off(const std::vector<std::size_t>& left) const {
     std::optional<std::size_t> most;
-    for (const std::size_t judge : left)
-      if (stands_out(levels_[judge]) &&
-          (!most || std::abs(*levels_[judge].value) > std::abs(*levels_[*most].value)))
-        most = judge;
-    if (!most) return false;
+    for (const std::size_t judge : left) {
+      if (!stands_out(levels_[judge])) continue;
+      if (!most || std::abs(*levels_[judge].value) > std::abs(*levels_[*most].value)) most = judge;
+    }
+    return most;
+  }
+  // Of the last two it could not be said which one stands out, but where there never were more.
+  bool name_one() {
+    const std::vector<std::size_t> left = compare_who_is_left();
+    const bool only_two = left.size() == 2 && found.empty();
+    const std::optional<std::size_t> most = furthest_off(left);
+    if (!most || (left.size() < 3 && !only_two)) return false;
     named_[*most] = true;
     found.push_back({*most, {}, compared_.kind, levels_[*most], always(levels_[*most])});
     if (only_two) found.back().than = left.front() == *most ? left.back() : left.front();
