@@ -14,7 +14,8 @@ constexpr OperandRow version_operand = {"VERSION", "the number of a version of t
 constexpr OptionRow swum_as_option = {"--swum-as", "VERSION",
                                       "the panels of the lists were swum as this version of their routine"};
 
-constexpr OptionRow judges_full = {"--full", "", "every pair, the limits of agreement, and bias by kind"};
+constexpr OptionRow judges_full = {"--full", "",
+                                   "the coefficients of agreement, every pair, and bias by kind"};
 constexpr OptionRow same_judges = {"--same-judges", "",
                                    "the same judges sat in the same seats at all meets: take all together"};
 constexpr OptionRow sheet_option = {
@@ -163,10 +164,12 @@ const std::vector<Command> book_commands = {
      book_judges},
     {"judges",
      "recorded panels judge by judge, and how far the judges agree",
-     "For each meet and event of the sheets: what is worth saying in plain sentences; then each judge's "
-     "marks, bias, spread and order, and how often her mark was dropped; the pairs that are furthest "
-     "apart; and how far all of them agree: intraclass correlation, Kendall's W, Krippendorff's "
-     "alpha.\n\n"
+     "For each meet and event of the sheets: who marks higher or lower than the others and by how much, "
+     "what to look at again together, and how often each judge's mark was dropped. Nobody is named where "
+     "chance would do, with as many judges and kinds of element as are looked at. In full also bias, "
+     "spread and order of each judge, every pair, and how far all of them agree: intraclass correlation, "
+     "Kendall's W, Krippendorff's alpha. A missing mark counts for nothing here, also where the set fills "
+     "something in for the score.\n\n"
      "A panel that comes twice in the same words, as when a sheet is named twice, is counted once.\n\n"
      "Judges go by the number of their seat. Within one event of one meet the same judges are taken to "
      "sit in the same seats; --same-judges takes them to do so at all.",
@@ -175,7 +178,7 @@ const std::vector<Command> book_commands = {
       &colour_option},
      {{"landdrill judges harbour-lights.sheet", "the panels of one sheet"},
       {"landdrill judges *.sheet", "a meet: all routines that the panel saw"},
-      {"landdrill judges harbour-lights.sheet --full", "every pair of judges as well"}},
+      {"landdrill judges harbour-lights.sheet --full", "how far they agree, in numbers, and every pair"}},
      judges},
     {"book backup",
      "a copy of the season file, also while it is in use",

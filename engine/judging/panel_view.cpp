@@ -4,41 +4,26 @@
 #include <cassert>
 #include <cmath>
 
+#include "engine/judging/leanings.h"
+#include "engine/judging/mark_sheet.h"
+#include "engine/judging/outliers.h"
 #include "engine/judging/panel_words.h"
+#include "engine/judging/statistics/agreement.h"
 #include "engine/judging/statistics/sample.h"
 #include "engine/score/panel.h"
 #include "tables/binary.h"
+#include "tables/claims.h"
 #include "tables/quantity.h"
 #include "tables/value_set.h"
 
 namespace landdrill {
 namespace {
 
-// The other judges' marks of a line, added up exactly, so that equal means are equal numbers.
-struct Others {
-  Mark sum;
-  std::int64_t count = 0;
-  double mean() const { return binary_mean(sum, count); }
-  double below(Mark mark) const { return binary_mean(mark * count - sum, count); }
-};
-Others others_of(const JudgeMarks& marks, std::size_t judge) {
-  Others others;
-  for (std::size_t other = 0; other < marks.size(); ++other) {
-    if (other == judge || !marks[other]) continue;
-    others.sum += *marks[other];
-    ++others.count;
-  }
-  return others;
-}
-
 void add_row(const MarkedLine& line, const Judged& judged, PanelView& view) {
   for (std::size_t judge = 0; judge < line.marks.size(); ++judge) {
     const std::optional<Mark>& mark = line.marks[judge];
     view.table.marks.push_back(mark ? std::optional(binary(*mark)) : std::nullopt);
-    view.filled.marks.push_back(view.table.marks.back());
-    if (!judged.judges[judge].filled) continue;
-    view.filled.marks.back() = binary(judged.judges[judge].mark);
-    ++view.filled_in;
+    view.filled_in += judged.judges[judge].filled;
   }
 }
 
@@ -51,21 +36,18 @@ void count_dropped(const Judged& judged, std::vector<JudgeView>& judges) {
     most = most ? std::max(*most, one.mark) : one.mark;
   }
   assert(least && most);
+  std::vector<std::size_t> there;
+  double dropped = 0;
   for (std::size_t judge = 0; judge < judges.size(); ++judge) {
     const JudgeMark& one = judged.judges[judge];
     if (one.filled || one.state == JudgeMark::State::absent) continue;
+    there.push_back(judge);
     judges[judge].dropped_high += one.mark > *most;
     judges[judge].dropped_low += one.mark < *least;
+    dropped += one.mark > *most || one.mark < *least;
   }
-}
-
-// The kinds in the order they come in; none when there is only one.
-std::vector<std::string> kinds_of(const MarkSheet& sheet) {
-  std::vector<std::string> kinds;
-  for (const MarkedLine& line : sheet.lines) {
-    if (std::find(kinds.begin(), kinds.end(), line.kind) == kinds.end()) kinds.push_back(line.kind);
-  }
-  return kinds.size() > 1 ? kinds : std::vector<std::string>();
+  for (const std::size_t judge : there)
+    judges[judge].dropped_by_chance += dropped / static_cast<double>(there.size());
 }
 
 // `difference(line)`, where there is one, over the lines of each kind.
@@ -85,7 +67,7 @@ std::vector<KindBias> bias_by_kind(const MarkSheet& sheet, const Difference& dif
 
 void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
   const auto difference = [&](const MarkedLine& line) -> std::optional<double> {
-    const Others others = others_of(line.marks, view.judge);
+    const Others others = others_of(line, view.judge);
     if (!line.marks[view.judge] || others.count == 0) return std::nullopt;
     return others.below(*line.marks[view.judge]);
   };
@@ -97,7 +79,7 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
     const std::optional<double> one = difference(line);
     if (!one) continue;
     differences.push_back(*one);
-    pairs.emplace_back(marks.back(), others_of(line.marks, view.judge).mean());
+    pairs.emplace_back(marks.back(), others_of(line, view.judge).mean());
   }
   view.marks = marks.size();
   view.missing = sheet.lines.size() - marks.size();
@@ -112,6 +94,13 @@ void compare_with_others(const MarkSheet& sheet, JudgeView& view) {
   view.kinds = bias_by_kind(sheet, difference);
 }
 
+// Its interval is one of large samples; a smaller one it does not hold for.
+Statistic kappa_of(const Pairs& pairs) {
+  Statistic kappa = weighted_kappa(pairs);
+  if (static_cast<double>(kappa.rows) < binary(claim("kappa-lines"))) kappa.low = kappa.high = std::nullopt;
+  return kappa;
+}
+
 PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t judge, std::size_t other) {
   const Pairs pairs = pairs_of(table, judge, other);
   const auto difference = [&](const MarkedLine& line) -> std::optional<double> {
@@ -123,9 +112,41 @@ PairView pair_view(const MarkSheet& sheet, const MarkTable& table, std::size_t j
           other,
           spearman(pairs),
           kendall_tau(pairs),
-          weighted_kappa(pairs),
+          kappa_of(pairs),
           bland_altman(pairs),
           bias_by_kind(sheet, difference)};
+}
+
+MarkTable without_absent(const MarkTable& table, const std::vector<JudgeView>& judges) {
+  MarkTable seated;
+  for (const JudgeView& one : judges) seated.judges += one.marks > 0;
+  for (std::size_t row = 0; row < table.rows(); ++row)
+    for (const JudgeView& one : judges)
+      if (one.marks > 0) seated.marks.push_back(table.at(row, one.judge));
+  return seated;
+}
+
+void find_who_stands_out(const MarkSheet& sheet, PanelView& view) {
+  Leanings leanings = leanings_in(sheet);
+  for (JudgeView& one : view.judges) one.level = leanings.levels[one.judge];
+  for (const Leaning& one : leanings.found) {
+    if (!one.kind.empty()) continue;
+    view.judges[one.judge].high_or_low = true;
+    if (one.than) view.judges[*one.than].high_or_low = true;
+  }
+  view.leanings = std::move(leanings.found);
+  view.scatters = scatters_most(sheet, view.judges);
+  view.is_dropped = dropped_most(view.judges);
+}
+
+void find_agreement(PanelView& view) {
+  view.seated = without_absent(view.table, view.judges);
+  view.intraclass = intraclass(view.seated);
+  view.concordance = kendall_w(view.seated);
+  view.rank_correlation = mean_rank_correlation(view.seated);
+  view.nominal = krippendorff_alpha(view.table, AlphaLevel::nominal);
+  view.ordinal = krippendorff_alpha(view.table, AlphaLevel::ordinal);
+  view.interval = krippendorff_alpha(view.table, AlphaLevel::interval);
 }
 
 }  // namespace
@@ -138,7 +159,7 @@ PanelView panel_view(const MarkSheet& sheet) {
   view.title = sheet.title;
   view.of_elements = rule.per_element;
   view.step = rule.step;
-  view.table.judges = view.filled.judges = judges;
+  view.table.judges = judges;
   view.judges.resize(judges);
   for (const MarkedLine& line : sheet.lines) {
     assert(line.marks.size() == judges);
@@ -154,13 +175,12 @@ PanelView panel_view(const MarkSheet& sheet) {
       view.pairs.push_back(pair_view(sheet, view.table, one, other));
     }
   }
-  view.intraclass = intraclass(view.filled);
-  view.nominal = krippendorff_alpha(view.table, AlphaLevel::nominal);
-  view.ordinal = krippendorff_alpha(view.table, AlphaLevel::ordinal);
-  view.interval = krippendorff_alpha(view.table, AlphaLevel::interval);
-  view.concordance = kendall_w(view.filled);
+  find_who_stands_out(sheet, view);
+  find_agreement(view);
   view.sentences = sentences_about(view);
   view.warnings = warnings_of(view);
+  view.about_agreement = sentences_about_agreement(view);
+  view.agreement_warnings = warnings_about_agreement(view);
   return view;
 }
 

@@ -80,6 +80,18 @@ Concordance kendall_w(const MarkTable& table) {
   return {number(w, complete.rows()), chi_square_above(m * (n - 1) * w, n - 1)};
 }
 
+Statistic mean_rank_correlation(const MarkTable& table, double confidence) {
+  MarkTable ranks = complete_rows(table);
+  for (std::size_t judge = 0; judge < ranks.judges; ++judge) {
+    std::vector<double> marks;
+    for (std::size_t row = 0; row < ranks.rows(); ++row) marks.push_back(*ranks.at(row, judge));
+    const std::vector<double> of_judge = mid_ranks(marks);
+    for (std::size_t row = 0; row < ranks.rows(); ++row)
+      ranks.marks[row * ranks.judges + judge] = of_judge[row];
+  }
+  return intraclass(ranks, confidence).forms[2];
+}
+
 // Krippendorff, K. (2011), Computing Krippendorff's alpha-reliability.
 
 namespace {

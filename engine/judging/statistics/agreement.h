@@ -47,6 +47,10 @@ struct Concordance {
 };
 Concordance kendall_w(const MarkTable& table);
 
+// Of every two judges' orders, on average: (judges x W - 1) / (judges - 1), that is ICC(3,1) of the mid-ranks, with its
+// interval. Rows with a missing mark are left out.
+Statistic mean_rank_correlation(const MarkTable& table, double confidence = 0.95);
+
 // Pairs with a missing mark are left out.
 Pairs pairs_of(const MarkTable& table, std::size_t judge, std::size_t other);
 

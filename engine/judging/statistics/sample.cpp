@@ -1,6 +1,7 @@
 #include "engine/judging/statistics/sample.h"
 
 #include <algorithm>
+#include <boost/math/distributions/binomial.hpp>
 #include <boost/math/distributions/chi_squared.hpp>
 #include <boost/math/distributions/fisher_f.hpp>
 #include <boost/math/distributions/normal.hpp>
@@ -119,6 +120,12 @@ std::optional<double> chi_square_above(double value, double freedom) {
   if (!possible(freedom) || !(value >= 0)) return std::nullopt;
   const boost::math::chi_squared_distribution<double, Quiet> distribution(freedom);
   return finite(boost::math::cdf(boost::math::complement(distribution, value)));
+}
+
+std::optional<double> binomial_at_least(std::size_t count, std::size_t of, double chance) {
+  if (count == 0) return 1;
+  const boost::math::binomial_distribution<double, Quiet> distribution(static_cast<double>(of), chance);
+  return finite(boost::math::cdf(boost::math::complement(distribution, static_cast<double>(count - 1))));
 }
 
 }  // namespace landdrill

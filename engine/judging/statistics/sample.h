@@ -68,5 +68,7 @@ std::optional<double> student_quantile(double share, double freedom);
 std::optional<double> fisher_quantile(double share, double above, double below);
 // The chance of a chi-square of at least `value`.
 std::optional<double> chi_square_above(double value, double freedom);
+// The chance that at least `count` of `of` come true, each with the same chance.
+std::optional<double> binomial_at_least(std::size_t count, std::size_t of, double chance);
 
 }  // namespace landdrill

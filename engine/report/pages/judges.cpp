@@ -41,11 +41,10 @@ PageParts view_part(const PanelView& view) {
   if (!view.warnings.empty()) page.heading("With care");
   page.list("warnings", view.warnings);
   put_judges_table(view, page);
-  // Where nothing can be said, more numbers would say too much.
-  const Seen more = view.sentences.empty() ? Seen::in_full : Seen::always;
-  put_pairs_table(view, more, page);
+  put_bias_table(view, page);
+  put_pairs_table(view, page);
   put_limits_table(view, page);
-  put_agreement(view, more, page);
+  put_agreement(view, page);
   put_lines(view, page);
   put_numbers(view, page);
   return page;
@@ -69,18 +68,30 @@ void put_judges_legend(PageParts& page) {
   page.heading("How to read it");
   page.list(
       "",
-      {"bias: her marks above (+) or below (-) the mean of the other judges; spread: how much she scatters "
-       "around them; dropped: how often her mark lay above or below all that counted; order: 1 where she "
-       "ranks as the others do, 0 where there is nothing in common.",
-       "apart: + where the first of the two judges marks higher. Spearman and Kendall: 1 where both rank "
-       "alike. kappa: 1 where both give the same marks, 0 what chance gives; the further apart two marks, "
-       "the "
-       "more they count.",
+      {"above or below the others: how far her marks lie above (+) or below (-) the mean of the other "
+       "judges, "
+       "and between what that may really lie. Where 0 lies between, it may be chance, and she is not named. "
+       "Who is named is left out of the others from then on.",
+       "What may be is wide enough for all judges and kinds of element that are looked at: of 20 meets whose "
+       "judges mark alike, about one at most has somebody named.",
+       "dropped: how often her mark lay above or below all that counted."});
+  page.list(
+      "",
+      {"bias: her marks against the mean of all other judges, with an interval for one judge looked at by "
+       "herself: "
+       "one in 20 misses the truth. spread: how much she scatters around them. order: 1 where she ranks as "
+       "the others do, 0 where there is nothing in common.",
+       "apart: + where the first of the two judges marks higher; the interval is for one pair looked at by "
+       "itself, so of many pairs some are off 0 by chance. Spearman and Kendall: 1 where both rank alike. "
+       "kappa: 1 where both give the same marks, 0 what chance gives; the further apart two marks, the more "
+       "they count.",
+       "limits of agreement: of this one pair; where there are many lines, about 19 of 20 differences of the "
+       "two judges lie between them and one in 20 outside.",
        "intraclass correlation: how much of what marks scatter is the swimming and not the judge; 1 all of "
        "it, 0 nothing. These are the forms (1,1) to (3,k) of Shrout and Fleiss (1979); (2) is the one for a "
-       "panel drawn from a list of judges."});
-  page.list("", {"limits of agreement: about 95 of 100 differences of the two judges lie between them."},
-            Seen::in_full);
+       "panel drawn from a list of judges. Poor is below 0.5, moderate to 0.75, good to 0.9 (Koo and Li "
+       "2016)."},
+      Seen::in_full);
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "engine/judging/enough.h"
 #include "engine/judging/panel_view.h"
 #include "engine/judging/statistics/agreement.h"
 #include "engine/report/figures.h"
@@ -28,6 +29,7 @@ std::vector<std::pair<std::string, Statistic>> agreement_numbers(const PanelView
   numbers.emplace_back("alpha_nominal", view.nominal);
   numbers.emplace_back("w", view.concordance.w);
   numbers.emplace_back("w_by_chance", bare(view.concordance.by_chance, view.concordance.w.rows));
+  numbers.emplace_back("rank_correlation", view.rank_correlation);
   return numbers;
 }
 
@@ -71,6 +73,15 @@ void put_kinds_table(const PanelView& view, PageParts& page) {
   page.add(std::move(table), Seen::in_full);
 }
 
+// What never changes has no interval, nor has what rests on one mark.
+std::string what_it_may_be(const JudgeView& one) {
+  return one.high_or_low && !one.level.low ? "always so" : signed_interval(one.level.low, one.level.high);
+}
+std::string what_she_marks(const JudgeView& one) {
+  if (one.high_or_low) return *one.level.value > 0 ? "higher" : "lower";
+  return one.marks < least_marks ? "too few marks" : "may be chance";
+}
+
 PageTable intraclass_table(const PanelView& view) {
   constexpr std::string_view judges[] = {"other judges each time", "judges drawn from many",
                                          "just these judges"};
@@ -78,7 +89,7 @@ PageTable intraclass_table(const PanelView& view) {
   PageTable table("", {{"", "intraclass correlation", Align::words, Wraps::yes},
                        {"", "one judge", Align::amount},
                        {"", "95 % interval", Align::words, Wraps::yes},
-                       {"", fmt::format("mean of {}", view.judges.size()), Align::amount},
+                       {"", fmt::format("mean of {}", view.seated.judges), Align::amount},
                        {"", "95 % interval", Align::words, Wraps::yes}});
   if (!forms[0].value && !forms[1].value && !forms[2].value) return table;
   for (std::size_t i = 0; i < std::size(judges); ++i) {
@@ -89,17 +100,24 @@ PageTable intraclass_table(const PanelView& view) {
   return table;
 }
 
-void add_figure(const char* name, const Statistic& statistic, const char* meaning, PageTable& table) {
+void add_figure(const char* name, const Statistic& statistic, std::string meaning, PageTable& table) {
   table.add({name, statistic.value ? figure(statistic.value) : "none",
-             statistic.value ? std::string(meaning) : statistic.why_not});
+             statistic.value ? std::move(meaning) : statistic.why_not});
+}
+
+std::string rank_meaning(const Statistic& correlation) {
+  const std::string from = interval(correlation.low, correlation.high);
+  return "of two judges on average" + (from.empty() ? "" : ", " + from);
 }
 
 PageTable agreement_table(const PanelView& view) {
   PageTable table("", {{"", ""}, {"", "", Align::amount}, {"", "", Align::words, Wraps::yes}});
   add_figure("Kendall's W", view.concordance.w, "1: all rank alike; 0: no order in common", table);
-  if (const auto& chance = view.concordance.by_chance)
+  // The chi-square never gets under 0.05 with two judges and few lines, however alike they rank.
+  if (const auto& chance = view.concordance.by_chance; chance && view.seated.judges > 2)
     table.add(
         {"", *chance < 0.01 ? "under 0.01" : figure(chance), "how often chance alone ranks that alike"});
+  add_figure("rank correlation", view.rank_correlation, rank_meaning(view.rank_correlation), table);
   add_figure("Krippendorff's alpha", view.interval, "marks, by their distance; 1 is full agreement", table);
   add_figure("", view.ordinal, "by their order only", table);
   add_figure("", view.nominal, "the very same mark only", table);
@@ -109,30 +127,55 @@ PageTable agreement_table(const PanelView& view) {
 }  // namespace
 
 void put_judges_table(const PanelView& view, PageParts& page) {
+  PageTable table("", {{"", "judge"},
+                       {"", "marks", Align::amount},
+                       {"", "mean", Align::amount},
+                       {"", "by", Align::amount, Wraps::no, Seen::always, "above or below the others"},
+                       {"", "may be", Align::words, Wraps::yes, Seen::always, "above or below the others"},
+                       {"", "", Align::words, Wraps::yes},
+                       amount_column("", "high", "dropped"),
+                       amount_column("", "low", "dropped")});
+  for (const JudgeView& one : view.judges)
+    table.add({judge_name(one.judge), marks_text(one), figure(one.mean), signed_figure(one.level.value),
+               what_it_may_be(one), what_she_marks(one), one.dropped_high, one.dropped_low});
+  page.heading("Judge by judge");
+  page.add(std::move(table), Seen::by_people);
+}
+
+void put_bias_table(const PanelView& view, PageParts& page) {
   PageTable table("judges", {{"judge", "judge"},
-                             {"marks", "marks", Align::amount},
+                             for_programs("marks"),
                              for_programs("missing"),
-                             {"mean", "mean", Align::amount},
+                             for_programs("mean"),
                              {"bias", "bias", Align::amount},
                              {"", "95 % interval", Align::words, Wraps::yes},
                              {"spread", "spread", Align::amount},
-                             amount_column("dropped_high", "high", "dropped"),
-                             amount_column("dropped_low", "low", "dropped"),
+                             for_programs("dropped_high"),
+                             for_programs("dropped_low"),
                              {"order", "order", Align::amount},
-                             for_programs("kinds")});
+                             for_programs("kinds"),
+                             for_programs("level"),
+                             for_programs("high_or_low"),
+                             for_programs("dropped_by_chance")});
   for (const JudgeView& one : view.judges)
-    table.add({judge_entry(one.judge), Entry(marks_text(one), one.marks), one.missing, figure_entry(one.mean),
+    table.add({judge_entry(one.judge), one.marks, one.missing, figure_datum(one.mean),
                statistic_entry(signed_figure(one.bias.value), one.bias),
                signed_interval(one.bias.low, one.bias.high), figure_entry(one.spread), one.dropped_high,
                one.dropped_low, statistic_entry(figure(one.order.value), one.order),
-               biases_by_kind(one.kinds, "bias")});
-  page.heading("Judge by judge");
-  page.add(std::move(table));
+               biases_by_kind(one.kinds, "bias"), statistic_datum(one.level), one.high_or_low,
+               figure_datum(one.dropped_by_chance)});
+  page.heading("Bias, spread and order of each judge", Seen::in_full);
+  page.add(std::move(table), Seen::in_full);
   put_kinds_table(view, page);
 }
 
-void put_agreement(const PanelView& view, Seen seen, PageParts& page) {
+void put_agreement(const PanelView& view, PageParts& page) {
+  constexpr Seen seen = Seen::in_full;
   page.heading("How far all of them agree", seen);
+  page.list("about_agreement", view.about_agreement, seen);
+  if (!view.agreement_warnings.empty()) page.heading("With care", seen);
+  page.list("agreement_warnings", view.agreement_warnings, seen);
+  page.apart();
   if (PageTable intraclass = intraclass_table(view); !intraclass.rows.empty()) {
     page.add(std::move(intraclass), seen);
     page.apart();
@@ -163,13 +206,6 @@ std::vector<const PairView*> furthest_apart(const PanelView& view) {
   return pairs;
 }
 
-void put_pairs_heading(bool all, Seen seen, PageParts& page) {
-  constexpr std::string_view every = "Pairs, furthest apart first";
-  if (all) return page.heading(std::string(every), seen);
-  if (seen == Seen::always) page.heading("The pairs furthest apart", Seen::in_brief);
-  page.heading(std::string(every), Seen::in_full);
-}
-
 PageTable no_pairs() {
   return {"pairs",
           {{"judges", "judges"},
@@ -183,7 +219,7 @@ PageTable no_pairs() {
            for_programs("kinds")}};
 }
 
-void add_pair(const PairView& pair, Seen seen, PageTable& table) {
+void add_pair(const PairView& pair, PageTable& table) {
   const AgreementLimits& limits = pair.limits;
   const auto entry = [](const Statistic& one) { return statistic_entry(figure(one.value), one); };
   table.add({Entry(pair_name(pair), Data{pair.judge + 1, pair.other + 1}),
@@ -191,21 +227,16 @@ void add_pair(const PairView& pair, Seen seen, PageTable& table) {
              signed_interval(limits.bias.low, limits.bias.high), statistic_entry("", limits.lower),
              statistic_entry("", limits.upper), entry(pair.spearman), entry(pair.kendall), entry(pair.kappa),
              biases_by_kind(pair.kinds, "apart")},
-            Look::usual, seen);
+            Look::usual, pair.limits.bias.value ? Seen::always : Seen::by_programs);
 }
 
 }  // namespace
 
-void put_pairs_table(const PanelView& view, Seen seen, PageParts& page) {
-  constexpr std::size_t few = 3;
-  const std::vector<const PairView*> pairs = furthest_apart(view);
-  const auto together = static_cast<std::size_t>(std::count_if(
-      pairs.begin(), pairs.end(), [](const PairView* pair) { return pair->limits.bias.value.has_value(); }));
-  if (together > 0) put_pairs_heading(together <= few, seen, page);
+void put_pairs_table(const PanelView& view, PageParts& page) {
   PageTable table = no_pairs();
-  for (std::size_t i = 0; i < pairs.size(); ++i)
-    add_pair(*pairs[i], i >= together ? Seen::by_programs : i < few ? Seen::always : Seen::in_full, table);
-  page.add(std::move(table), seen);
+  for (const PairView* pair : furthest_apart(view)) add_pair(*pair, table);
+  if (!table.rows.empty()) page.heading("Pairs, furthest apart first", Seen::in_full);
+  page.add(std::move(table), Seen::in_full);
 }
 
 void put_limits_table(const PanelView& view, PageParts& page) {
@@ -260,9 +291,11 @@ void put_judge(const JudgeView& one, Facts about, PageParts& page) {
   add_number(numbers, "missing", bare_count(one.missing, one.marks));
   add_number(numbers, "mean", bare(one.mean, one.marks));
   add_biases(numbers, "bias", one.bias, one.kinds);
+  add_number(numbers, "level", one.level);
   add_number(numbers, "spread", bare(one.spread, one.bias.rows));
   add_number(numbers, "dropped_high", bare_count(one.dropped_high, one.marks));
   add_number(numbers, "dropped_low", bare_count(one.dropped_low, one.marks));
+  add_number(numbers, "dropped_by_chance", bare(one.dropped_by_chance, one.marks));
   add_number(numbers, "order", one.order);
   page.add(std::move(numbers), Seen::by_programs);
 }

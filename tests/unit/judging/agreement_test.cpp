@@ -139,6 +139,28 @@ TEST(KendallW, SaysWhyThereIsNone) {
   EXPECT_EQ(why({2, {7, none}}), "[no row was marked by every judge]");
 }
 
+TEST(MeanRankCorrelation, IsThatOfEveryTwoJudgesOnAverage) {
+  const MarkTable three{3, {6, 7, 6.5, 7, 6, 7, 8, 9, 8.5, 9, 8, 7.5, 5, 5, 5}};
+  const double mean = (*spearman(pairs_of(three, 0, 1)).value + *spearman(pairs_of(three, 0, 2)).value +
+                       *spearman(pairs_of(three, 1, 2)).value) /
+                      3;
+  EXPECT_NEAR(*mean_rank_correlation(three).value, mean, 1e-12);
+  EXPECT_NEAR(*mean_rank_correlation(three).value, (3 * *kendall_w(three).w.value - 1) / 2, 1e-12);
+}
+
+TEST(MeanRankCorrelation, IsWhatWSaysAlsoWithEqualMarks) {
+  const MarkTable two{2, {6, 7, 6, 6, 8, 9, 9, 9, 5, 5, 7, 7}};
+  EXPECT_NEAR(*mean_rank_correlation(two).value, 2 * *kendall_w(two).w.value - 1, 1e-12);
+  EXPECT_EQ(told(mean_rank_correlation({2, {6, 7, 7, 8, 8, 9}})), "1");
+  EXPECT_EQ(told(mean_rank_correlation({1, {7, 8}})), "[there is only one judge]");
+}
+
+TEST(Agreement, ReckonsHowLikelySoManyAre) {
+  EXPECT_NEAR(*binomial_at_least(3, 3, 0.5), 0.125, 1e-12);
+  EXPECT_EQ(binomial_at_least(0, 3, 0.5), 1);
+  EXPECT_NEAR(*binomial_at_least(1, 2, 0.5), 0.75, 1e-12);
+}
+
 TEST(WeightedKappa, WeighsByTheDistanceOfTheMarks) {
   // 7.5 to 9 is three times as far as 7 to 7.5, though all are neighbours among the marks that occur.
   const Pairs near{{7, 7.5}, {7.5, 7.5}, {9, 9}, {7, 7}}, far{{7, 7}, {7.5, 9}, {9, 9}, {7, 7}};

@@ -107,6 +107,25 @@ TEST(JudgesReport, SaysEveryPairOnlyInFull) {
   EXPECT_TRUE(holds(judges_report(sat(rule, 12), Format::text, full), "Bland-Altman"));
 }
 
+TEST(JudgesReport, HasNoCoefficientUnlessInFull) {
+  const PanelRule rule = rule_of_three();
+  TextWish full;
+  full.full = true;
+  const std::string brief = judges_report(sat(rule, 12), Format::text, {});
+  for (const char* word :
+       {"ICC", "intraclass", "Kendall", "Krippendorff", "Spearman", "kappa", "correlation"}) {
+    EXPECT_FALSE(holds(brief, word)) << word;
+    EXPECT_TRUE(holds(judges_report(sat(rule, 12), Format::text, full), word)) << word;
+  }
+}
+
+TEST(JudgesReport, SaysOfEachJudgeHowFarUpOrDownAndWhatItMayBe) {
+  const PanelRule rule = rule_of_three();
+  const std::string text = judges_report(sat(rule, 12), Format::text, {});
+  EXPECT_TRUE(holds(text, "above or below the others")) << text;
+  EXPECT_TRUE(holds(text, "may be chance") || holds(text, "higher")) << text;
+}
+
 TEST(JudgesReport, OfTooFewMarksGivesTheMarksButNoAgreement) {
   const PanelRule rule = rule_of_three();
   const std::string text = judges_report(sat(rule, 2), Format::text, {});
