@@ -129,7 +129,7 @@ void put_next_best(PageParts& page, const Routine& routine, const ToldPlan& told
   std::vector<PageColumn> columns{{"", "", amount}, {"", "what differs", words, Wraps::yes}};
   const bool by_odds = told.aim != PlanWish::For::expected;
   if (by_odds) columns.push_back({"", "expected", amount});
-  for (PageColumn& one : odds_columns(told)) columns.push_back(std::move(one));
+  for (PageColumn& one : columns_of_odds(told)) columns.push_back(std::move(one));
   columns.push_back({"", "behind," + std::string(unit_of(told)), amount});
   PageTable table("", std::move(columns));
   const int places = places_of(routine);

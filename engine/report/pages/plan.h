@@ -53,7 +53,7 @@ void put_conflict(PageParts& page, const Plan& plan);
 // How far a choice is behind the best; empty for the best.
 std::string behind_of(const Routine& routine, const ToldPlan& told, const PlanChoice& choice);
 // The columns beside the expected total, of what a choice is by odds.
-std::vector<PageColumn> odds_columns(const ToldPlan& told);
+std::vector<PageColumn> columns_of_odds(const ToldPlan& told);
 std::vector<Entry> odds_cells(const PlanChoice& choice, const ToldPlan& told, int places);
 // "0.5 per cent", "0.11 points": less is no reason for a change.
 std::string noticed_words(const ToldPlan& told);

@@ -48,7 +48,7 @@ PageTable programme_table(const Routine& routine, const ToldPlan& told) {
 
 }  // namespace
 
-std::vector<PageColumn> odds_columns(const ToldPlan& told) {
+std::vector<PageColumn> columns_of_odds(const ToldPlan& told) {
   std::vector<PageColumn> columns;
   if (told.aim == PlanWish::For::target) columns.push_back({"", "chance of " + told.target, Align::amount});
   if (told.has_quantiles()) columns.push_back({"", told.share + " % are lower", Align::amount});
@@ -75,7 +75,7 @@ namespace {
 PageTable totals_table(const ToldPlan& told, int places) {
   using enum Align;
   std::vector<PageColumn> columns{{"", "", words, Wraps::yes}, {"", "expected", amount}};
-  for (PageColumn& one : odds_columns(told)) columns.push_back(std::move(one));
+  for (PageColumn& one : columns_of_odds(told)) columns.push_back(std::move(one));
   columns.push_back({"", "time", amount});
   PageTable table("", std::move(columns));
   const auto add = [&](std::string name, const PlanChoice& choice, Look look = Look::usual) {
