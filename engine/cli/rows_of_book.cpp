@@ -41,8 +41,8 @@ constexpr OptionRow correct_option = {"--correct", "",
 constexpr OptionRow compared_option = {
     "--name", "NAME",          "this trainee, and no others than those named (otherwise everyone)",
     {},       Offers::nothing, true};
-constexpr OptionRow moved_option = {"--session", "NUMBER|DATE",
-                                    "which one, by its number or the day it was started"};
+constexpr OptionRow counted_option = {"--session", "NUMBER|DATE",
+                                      "which one, by its number or the day it was started"};
 constexpr OptionRow seed_option = {"--seed", "NUMBER", "draw the same lines as anyone with this number"};
 constexpr OptionRow new_option = {"--new", "", "start anew, and leave paused sessions as they are"};
 constexpr OptionRow curve_option = {"--curve", "", "every session, one line each"};
@@ -253,7 +253,7 @@ const std::vector<Command> book_commands = {
        "all sessions, to see whether it gets better"}},
      practice_report},
     {"practice compare",
-     "trainees side by side: against the panels, or an expert, and each other",
+     "trainees side by side, and beside the panels or an expert",
      "A line for each trainee over all finished sessions, and one for any two who marked the same lines. "
      "Only what is larger than chance makes it, among so many comparisons, is said in words.",
      {book_operand},
@@ -294,21 +294,21 @@ const std::vector<Command> book_commands = {
       {"landdrill practice add club.season tarn-open.csv --name Robin", "a list that does not say whose"},
       {"landdrill practice add club.season robin.csv --correct", "a mark in it was mistyped at first"}},
      practice_add},
-    {"practice take-out",
-     "a session that shall count for nothing",
+    {"practice omit",
+     "leave a session out of everything",
      "The session keeps its marks and its number, and is left out of every report until `practice "
-     "put-back` brings it back.",
+     "include` has it count again.",
      {book_operand},
-     {&name_option, &moved_option, &text_or_json},
-     {{"landdrill practice take-out club.season --name Robin --session 2", "the second session of Robin"}},
-     practice_take_out},
-    {"practice put-back",
-     "a session that was taken out counts again",
+     {&name_option, &counted_option, &text_or_json},
+     {{"landdrill practice omit club.season --name Robin --session 2", "the second session of Robin"}},
+     practice_omit},
+    {"practice include",
+     "have a session count again that was left out",
      "The session is in every report again, as it was.",
      {book_operand},
-     {&name_option, &moved_option, &text_or_json},
-     {{"landdrill practice put-back club.season --name Robin --session 2", "the second session of Robin"}},
-     practice_put_back},
+     {&name_option, &counted_option, &text_or_json},
+     {{"landdrill practice include club.season --name Robin --session 2", "the second session of Robin"}},
+     practice_include},
     {"practice export",
      "practice marks as a list for a spreadsheet",
      "Prints the marks of all finished sessions as CSV, one row a mark, as `practice add` reads them.",

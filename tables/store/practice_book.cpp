@@ -42,7 +42,7 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
   std::vector<PracticeSession> sessions;
   Statement rows(
       db,
-      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee, number, taken_out, tells_panel "
+      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee, number, left_out, tells_panel "
       "FROM (SELECT *, "
       "row_number() OVER (PARTITION BY trainee ORDER BY started_at, id) AS number FROM practice) WHERE " +
           which,
@@ -55,7 +55,7 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
     session.finished = rows.number(2) != 0;
     if (!rows.is_null(3)) session.wish.seconds_each = static_cast<int>(rows.number(3));
     session.number = static_cast<int>(rows.number(5));
-    session.taken_out = rows.number(6) != 0;
+    session.left_out = rows.number(6) != 0;
     session.wish.tells_panel = rows.number(7) != 0;
     read_lines(db, session);
     sessions.push_back(std::move(session));
@@ -183,20 +183,20 @@ Result<void> PracticeBook::finish(std::int64_t session) {
 
 namespace {
 
-Result<void> set_taken_out(Database& db, std::int64_t session, bool taken_out) {
+Result<void> set_left_out(Database& db, std::int64_t session, bool left_out) {
   return writing(db, [&] {
-    Statement(db, "UPDATE practice SET taken_out = ? WHERE id = ?", taken_out ? 1 : 0, session).next();
+    Statement(db, "UPDATE practice SET left_out = ? WHERE id = ?", left_out ? 1 : 0, session).next();
   });
 }
 
 }  // namespace
 
-Result<void> PracticeBook::take_out(std::int64_t session) {
-  return set_taken_out(*season_.db_, session, true);
+Result<void> PracticeBook::omit(std::int64_t session) {
+  return set_left_out(*season_.db_, session, true);
 }
 
-Result<void> PracticeBook::put_back(std::int64_t session) {
-  return set_taken_out(*season_.db_, session, false);
+Result<void> PracticeBook::include(std::int64_t session) {
+  return set_left_out(*season_.db_, session, false);
 }
 
 Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<PracticeSession>& sessions,
@@ -217,7 +217,7 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
 Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
   Database& db = *season_.db_;
   return reading(db, [&] {
-    return sessions_of(db, trainee, "trainee = ? AND finished_at IS NULL AND NOT taken_out ORDER BY number");
+    return sessions_of(db, trainee, "trainee = ? AND finished_at IS NULL AND NOT left_out ORDER BY number");
   });
 }
 
@@ -225,14 +225,14 @@ Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view tra
   Database& db = *season_.db_;
   return reading(db, [&] {
     return sessions_of(db, trainee,
-                       "trainee = ? AND finished_at IS NOT NULL AND NOT taken_out ORDER BY number");
+                       "trainee = ? AND finished_at IS NOT NULL AND NOT left_out ORDER BY number");
   });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::of(std::string_view trainee) const {
   Database& db = *season_.db_;
   return reading(db,
-                 [&] { return sessions_of(db, trainee, "trainee = ? AND NOT taken_out ORDER BY number"); });
+                 [&] { return sessions_of(db, trainee, "trainee = ? AND NOT left_out ORDER BY number"); });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::all() const {

@@ -42,7 +42,7 @@ struct PracticeSession {
   std::vector<PracticeLine> lines;
   std::vector<KeptMark> marks;  // one for each line
   int number = 0;               // among all sessions of this trainee, by their start; 1 is the first
-  bool taken_out = false;       // it counts for nothing until it is put back
+  bool left_out = false;        // it counts for nothing
 };
 
 // What became of a line of a session that was added.
@@ -69,15 +69,15 @@ class PracticeBook {
   Result<std::vector<std::vector<AddedMark>>> add(const std::vector<PracticeSession>& sessions,
                                                   bool correct = false);
   // It keeps its marks and its number.
-  Result<void> take_out(std::int64_t session);
-  Result<void> put_back(std::int64_t session);
-  // Those that were not finished, oldest first; none that was taken out.
+  Result<void> omit(std::int64_t session);
+  Result<void> include(std::int64_t session);
+  // Those that were not finished, oldest first; none that was left out.
   Result<std::vector<PracticeSession>> paused(std::string_view trainee) const;
-  // The finished ones, oldest first; none that was taken out.
+  // The finished ones, oldest first; none that was left out.
   Result<std::vector<PracticeSession>> finished(std::string_view trainee) const;
   // Both, oldest first.
   Result<std::vector<PracticeSession>> of(std::string_view trainee) const;
-  // Of everyone, finished or not, taken out or not: by name, then oldest first.
+  // Of everyone, finished or not, left out or not: by name, then oldest first.
   Result<std::vector<PracticeSession>> all() const;
   // Everyone who has a session, by name.
   Result<std::vector<std::string>> trainees() const;

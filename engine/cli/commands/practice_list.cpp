@@ -198,7 +198,7 @@ Exit practice_list(Call& call) {
     std::vector<report::PracticeSessionLine> lines;
     for (const PracticeSession& one : sessions)
       lines.push_back({one.wish.trainee, one.number, one.started_at, one.lines.size(), marked(one),
-                       one.taken_out  ? "taken out"
+                       one.left_out   ? "left out"
                        : one.finished ? ""
                                       : "paused"});
     print_page(call, report::practice_sessions_page("practice list", lines));
@@ -216,7 +216,7 @@ Exit practice_export(Call& call) {
     for (const KeptBlock& block : *blocks) panels[block.id] = &block;
     std::vector<report::PracticeMarkLine> marks;
     for (const PracticeSession& session : sessions) {
-      for (std::size_t i = 0; i < session.lines.size() && session.finished && !session.taken_out; ++i) {
+      for (std::size_t i = 0; i < session.lines.size() && session.finished && !session.left_out; ++i) {
         const KeptBlock& panel = *panels.at(session.lines[i].block);
         const KeptMark& mark = session.marks[i];
         marks.push_back({session.wish.trainee, session.started_at, panel.date, panel.title, panel.routine,
@@ -228,11 +228,11 @@ Exit practice_export(Call& call) {
   });
 }
 
-// Taken out, a session counts for nothing and keeps its marks, so that it can be put back.
+// Left out, a session counts for nothing and keeps its marks, so that it can count again.
 
 namespace {
 
-Exit move_session(Call& call, bool out) {
+Exit change_whether_it_counts(Call& call, bool out) {
   const auto named = name_of_trainee(call);
   if (!named) return misused(call, named.error());
   if (!call.given.has("--session")) return misused(call, "--session NUMBER|DATE is missing: which session?");
@@ -242,28 +242,28 @@ Exit move_session(Call& call, bool out) {
   auto sessions = practice.all();
   if (!sessions) return refuse(call, sessions.error());
   std::erase_if(*sessions, [&](const PracticeSession& one) {
-    return !same_trainee(one.wish.trainee, *named) || one.taken_out == out;
+    return !same_trainee(one.wish.trainee, *named) || one.left_out == out;
   });
   const auto chosen =
-      chosen_session(call, *sessions, out ? "a session of hers" : "a session of hers that was taken out");
+      chosen_session(call, *sessions, out ? "a session of hers" : "a session of hers that was left out");
   if (!chosen) return misused(call, chosen.error());
   const PracticeSession& session = **chosen;
-  const auto done = out ? practice.take_out(session.id) : practice.put_back(session.id);
+  const auto done = out ? practice.omit(session.id) : practice.include(session.id);
   if (!done) return refuse(call, done.error());
-  print_page(call, report::practice_moved_page({session.wish.trainee, session.number, session.started_at,
-                                                session.lines.size(), marked(session), ""},
-                                               out));
+  print_page(call, report::practice_counted_page({session.wish.trainee, session.number, session.started_at,
+                                                  session.lines.size(), marked(session), ""},
+                                                 out));
   return Exit::ok;
 }
 
 }  // namespace
 
-Exit practice_take_out(Call& call) {
-  return move_session(call, true);
+Exit practice_omit(Call& call) {
+  return change_whether_it_counts(call, true);
 }
 
-Exit practice_put_back(Call& call) {
-  return move_session(call, false);
+Exit practice_include(Call& call) {
+  return change_whether_it_counts(call, false);
 }
 
 }  // namespace landdrill::cli

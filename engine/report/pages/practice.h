@@ -61,8 +61,8 @@ struct PracticeSessionLine {
 // `question`: the command that asks.
 Page practice_sessions_page(std::string question, const std::vector<PracticeSessionLine>& sessions);
 
-// What became of a session that was taken `out`, or put back.
-Page practice_moved_page(const PracticeSessionLine& session, bool out);
+// What became of a session that was left `out`, or counts again.
+Page practice_counted_page(const PracticeSessionLine& session, bool out);
 
 // Texts, empty for what is not there.
 struct PracticeMarkLine {

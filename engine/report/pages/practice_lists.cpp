@@ -89,18 +89,18 @@ Page practice_sessions_page(std::string question, const std::vector<PracticeSess
   return page;
 }
 
-Page practice_moved_page(const PracticeSessionLine& session, bool out) {
+Page practice_counted_page(const PracticeSessionLine& session, bool out) {
   const std::string what =
       fmt::format("session {} of {}, {}", session.number, session.trainee, moment(session.started));
   return brief_page(
-      out ? "practice take-out" : "practice put-back",
-      out ? fmt::format("Taken out: {}. Its marks are kept; `landdrill practice put-back` brings it back\n",
+      out ? "practice omit" : "practice include",
+      out ? fmt::format("Left out: {}. Its marks are kept; `landdrill practice include` brings it back\n",
                         what)
-          : fmt::format("Put back: {}\n", what),
+          : fmt::format("Counts again: {}\n", what),
       {{"trainee", session.trainee},
        {"number", session.number},
        {"started", session.started},
-       {"taken_out", out}});
+       {"left_out", out}});
 }
 
 Page practice_marks_page(const std::vector<PracticeMarkLine>& marks) {

@@ -150,18 +150,18 @@ TEST_F(PracticeBookTest, PutsACorrectedMarkInThePlaceOfTheKeptOneWhenAskedTo) {
   EXPECT_EQ(practice.finished("Robin")->front().marks[0].mark->text(), "7.5");
 }
 
-TEST_F(PracticeBookTest, TakesASessionOutAndPutsItBackUnderItsNumber) {
+TEST_F(PracticeBookTest, LeavesASessionOutAndCountsItAgainUnderItsNumber) {
   practice.add({session_of("Robin", panel, "7.25")});
   const auto second = practice.start({"Robin", {}}, {{panel, "1"}});
   const std::int64_t first = practice.finished("Robin")->front().id;
-  ASSERT_EQ(trouble_in(practice.take_out(first)), "");
+  ASSERT_EQ(trouble_in(practice.omit(first)), "");
   EXPECT_TRUE(practice.finished("Robin")->empty());
   EXPECT_EQ(practice.of("Robin")->size(), 1u);
-  EXPECT_TRUE(practice.all()->front().taken_out);
+  EXPECT_TRUE(practice.all()->front().left_out);
   EXPECT_EQ(practice.paused("Robin")->front().number, 2);
-  ASSERT_EQ(trouble_in(practice.take_out(*second)), "");
+  ASSERT_EQ(trouble_in(practice.omit(*second)), "");
   EXPECT_TRUE(practice.paused("Robin")->empty());
-  ASSERT_EQ(trouble_in(practice.put_back(first)), "");
+  ASSERT_EQ(trouble_in(practice.include(first)), "");
   EXPECT_EQ(practice.finished("Robin")->front().marks[0].mark->text(), "7.25");
 }
 

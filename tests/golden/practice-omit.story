@@ -1,4 +1,4 @@
-A mistyped mark of a list is corrected, and a session that should not count is taken out and put back.
+A mistyped mark of a list is corrected, and a session that should not count is left out until it counts again.
 
 === copy examples/harbour-lights.sheet
 === file marks.csv
@@ -26,9 +26,9 @@ element,mark
 === errors
 landdrill: 0 marks added, 1 corrected, 2 already there
 === exit 0
-=== run landdrill practice take-out club.season --name robin --session 1; landdrill practice list club.season; landdrill practice export club.season | cut -d, -f7,8; landdrill practice report club.season --name Robin --session 1
+=== run landdrill practice omit club.season --name robin --session 1; landdrill practice list club.season; landdrill practice export club.season | cut -d, -f7,8; landdrill practice report club.season --name Robin --session 1
 === output
-Taken out: session 1 of Robin, 2026-05-10. Its marks are kept; `landdrill practice put-back` brings it back
+Taken out: session 1 of Robin, 2026-05-10. Its marks are kept; `landdrill practice include` brings it back
 trainee  session  started     lines  marked
 Robin          1  2026-05-10      2       2  taken out
 Robin          2  2026-05-11      1       1
@@ -37,30 +37,30 @@ element,mark
 === errors
 landdrill practice report: found --session 1; expected the number or the day of a finished session: see `landdrill practice list`
 === exit 2
-=== run landdrill practice take-out club.season --name Robin --session 1
+=== run landdrill practice omit club.season --name Robin --session 1
 === errors
-landdrill practice take-out: found --session 1; expected the number or the day of a session of hers: see `landdrill practice list`
+landdrill practice omit: found --session 1; expected the number or the day of a session of hers: see `landdrill practice list`
 === exit 2
-=== run landdrill practice put-back club.season --name Robin --session 2026-05-10 --format json; landdrill practice export club.season | cut -d, -f7,8
+=== run landdrill practice include club.season --name Robin --session 2026-05-10 --format json; landdrill practice export club.season | cut -d, -f7,8
 === output
 {
   "format": 1,
-  "report": "practice put-back",
+  "report": "practice include",
   "trainee": "Robin",
   "number": 1,
   "started": "<time>",
-  "taken_out": false
+  "left_out": false
 }
 element,mark
 1,7.50
 2,6.75
 3,7.25
 === exit 0
-=== run landdrill practice put-back club.season --name Robin
+=== run landdrill practice include club.season --name Robin
 === errors
-landdrill practice put-back: --session NUMBER|DATE is missing: which session?
+landdrill practice include: --session NUMBER|DATE is missing: which session?
 === exit 2
-=== run landdrill practice take-out club.season --name Robin --session 2 --format json > out.json; landdrill practice put-back club.season --name Robin --session 2
+=== run landdrill practice omit club.season --name Robin --session 2 --format json > out.json; landdrill practice include club.season --name Robin --session 2
 === output
 Put back: session 2 of Robin, 2026-05-11
 === exit 0
