@@ -57,7 +57,7 @@ Where nothing is said of it above, a difference between these may be chance.
 === exit 0
 === run printf '7\n' | landdrill practice start club.season tarn --name Robin --kind Lift --lines 1 --seed 2 | head -3
 === output
-You have met 1 of these 1 lines before, and no others are left: what you mark again is left out of your figures
+You have met all of these lines before, and no others are left: they are left out of your figures
 1 of 1 line to mark. A mark, or b back, s skip, p pause, ? help.
 
 === exit 0
@@ -104,12 +104,8 @@ You have met 3 of these 10 lines before, and no others are left: what you mark a
 === output
 Practice of Robin over time: the shorter the bar, the closer to the panel
 
-   session               marks   bias  95 % i…   off  within a step  order
-1  <time>      2  -0.17  -4.40    0.33           50 %  -1.00  ===
-                                       to
-                                       +4.07
+   session               marks   bias   95 % interval   off  in a step
+1  <time>      2  -0.17  -4.40 to +4.07  0.33       50 %  ===
 2  <time>      0
-3  <time>     10  -0.33  -0.63    0.44           30 %         ====
-                                       to
-                                       -0.02
+3  <time>     10  -0.33  -0.63 to -0.02  0.44       30 %  ====
 === exit 0

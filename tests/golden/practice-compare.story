@@ -81,9 +81,8 @@ Where nothing is said of it above, a difference between these may be chance.
 === output
 Practice of Robin over time: the shorter the bar, the closer to Ash
 
-   session     marks   bias  95 % interval   off  within a step  order
-1  2026-05-10      6  +0.83  +0.70 to       0.83            0 %   0.99  ========
-                             +0.97
+   session     marks   bias   95 % interval   off  in a step
+1  2026-05-10      6  +0.83  +0.70 to +0.97  0.83        0 %  ========
 === exit 0
 === run landdrill practice form club.season harbour --event duet-free --from 2026-01-01 --until 2026-12-31
 === output

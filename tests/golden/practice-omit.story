@@ -28,9 +28,9 @@ landdrill: 0 marks added, 1 corrected, 2 already there
 === exit 0
 === run landdrill practice omit club.season --name robin --session 1; landdrill practice list club.season; landdrill practice export club.season | cut -d, -f7,8; landdrill practice report club.season --name Robin --session 1
 === output
-Taken out: session 1 of Robin, 2026-05-10. Its marks are kept; `landdrill practice include` brings it back
+Left out: session 1 of Robin, 2026-05-10. Its marks are kept; `landdrill practice include` brings it back
 trainee  session  started     lines  marked
-Robin          1  2026-05-10      2       2  taken out
+Robin          1  2026-05-10      2       2  left out
 Robin          2  2026-05-11      1       1
 element,mark
 3,7.25
@@ -62,5 +62,5 @@ landdrill practice include: --session NUMBER|DATE is missing: which session?
 === exit 2
 === run landdrill practice omit club.season --name Robin --session 2 --format json > out.json; landdrill practice include club.season --name Robin --session 2
 === output
-Put back: session 2 of Robin, 2026-05-11
+Counts again: session 2 of Robin, 2026-05-11
 === exit 0
