@@ -1,140 +1,25 @@
 #include "engine/cli/marking.h"
 
 #include <fmt/format.h>
-#include <poll.h>
-#include <termios.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <csignal>
-#include <utility>
+#include <cstdlib>
 
+#include "engine/cli/keyboard.h"
+#include "engine/report/figures.h"
+#include "engine/report/pages/practice.h"
+#include "tables/binary.h"
+#include "tables/decimal.h"
 #include "tables/value_set.h"
 
 namespace landdrill::cli {
 namespace {
 
-using Clock = std::chrono::steady_clock;
-
-volatile std::sig_atomic_t was_interrupted = 0, was_continued = 0;
-
-void note(int signal) {
-  (signal == SIGINT ? was_interrupted : was_continued) = 1;
+bool nothing_typed(std::string_view typed) {
+  return typed.find_first_not_of(" \t\r") == typed.npos;
 }
-
-timespec time_left(Clock::duration left) {
-  const auto seconds = std::chrono::duration_cast<std::chrono::seconds>(left);
-  return {static_cast<time_t>(seconds.count()),
-          static_cast<long>(std::chrono::duration_cast<std::chrono::nanoseconds>(left - seconds).count())};
-}
-
-// Lines of standard input as they are typed, for as long as there is time.
-//
-//   Keyboard keyboard;
-//   keyboard.listen(Clock::now() + 20s)      // Heard::line, and keyboard.line is "7.25"
-//
-// A line that was typed ahead is heard at once; what was half typed when the time was up is forgotten. While
-// there is a keyboard, Ctrl-C and coming back after Ctrl-Z are heard, and nothing else is interrupted by
-// them.
-class Keyboard {
- public:
-  enum class Heard {
-    line,
-    end,
-    too_late,
-    interrupted,  // Ctrl-C
-    back_again    // after Ctrl-Z: what was half typed is forgotten
-  };
-
-  // The signals come through while it waits and at no other time, so that none is missed between a look at them
-  // and the waiting.
-  Keyboard() {
-    sigset_t heard;
-    sigemptyset(&heard);
-    sigaddset(&heard, SIGINT);
-    sigaddset(&heard, SIGCONT);
-    sigprocmask(SIG_BLOCK, &heard, &mask_before_);
-    struct sigaction action {};
-    action.sa_handler = note;
-    sigaction(SIGCONT, &action, &continue_before_);
-    sigaction(SIGINT, nullptr, &interrupt_before_);
-    if (interrupt_before_.sa_handler != SIG_IGN) sigaction(SIGINT, &action, nullptr);
-  }
-
-  ~Keyboard() {
-    sigaction(SIGINT, &interrupt_before_, nullptr);
-    sigaction(SIGCONT, &continue_before_, nullptr);
-    sigprocmask(SIG_SETMASK, &mask_before_, nullptr);
-  }
-
-  Keyboard(const Keyboard&) = delete;
-  Keyboard& operator=(const Keyboard&) = delete;
-
-  // Waits no longer than until the deadline; without one, as long as it takes.
-  Heard listen(std::optional<Clock::time_point> deadline) {
-    for (;;) {
-      if (const auto signal = signalled()) return *signal;
-      if (const std::size_t end = waiting_.find('\n'); end != waiting_.npos) {
-        line = waiting_.substr(0, end);
-        waiting_.erase(0, end + 1);
-        return Heard::line;
-      }
-      if (ended_) return end_of_input();
-      const int ready = wait(deadline);
-      if (ready > 0) read_some();
-      if (ready == 0) {
-        forget();
-        return Heard::too_late;
-      }
-    }
-  }
-
-  std::string line;
-
- private:
-  std::optional<Heard> signalled() {
-    if (std::exchange(was_interrupted, 0) != 0) return Heard::interrupted;
-    if (std::exchange(was_continued, 0) == 0) return std::nullopt;
-    forget();
-    return Heard::back_again;
-  }
-
-  // As ppoll says it: above 0 there is input, at 0 the time is up, below it was a signal.
-  int wait(std::optional<Clock::time_point> deadline) const {
-    timespec left{};
-    if (deadline) {
-      const Clock::duration remaining = *deadline - Clock::now();
-      if (remaining <= Clock::duration::zero()) return 0;
-      left = time_left(remaining);
-    }
-    pollfd input{0, POLLIN, 0};
-    return ppoll(&input, 1, deadline ? &left : nullptr, &mask_before_);
-  }
-
-  Heard end_of_input() {
-    if (waiting_.empty()) return Heard::end;
-    line = std::exchange(waiting_, {});
-    return Heard::line;
-  }
-
-  // What was half typed when the time was up belongs to no element.
-  void forget() {
-    waiting_.clear();
-    if (isatty(0)) tcflush(0, TCIFLUSH);
-  }
-
-  void read_some() {
-    char buffer[4096];
-    const ssize_t size = read(0, buffer, sizeof buffer);
-    if (size <= 0) ended_ = true;
-    if (size > 0) waiting_.append(buffer, static_cast<std::size_t>(size));
-  }
-
-  std::string waiting_;
-  bool ended_ = false;
-  sigset_t mask_before_;
-  struct sigaction interrupt_before_, continue_before_;
-};
 
 class Dialogue {
  public:
@@ -180,12 +65,15 @@ class Dialogue {
     say(fmt::format("\n{} of {}   {}, {}\n  {}{}{}\n", at_ + 1, tasks_.size(), task.routine, task.panel,
                     task.label, task.kind == task.line ? "" : ", " + task.kind,
                     task.declared ? ", difficulty " + task.declared->text(2) : ""));
+    if (!task.parts.empty()) say(fmt::format("  {}\n", task.parts));
+    if (const std::optional<Decimal>& before = session_.marks[at_].mark)
+      say(fmt::format("  you gave {}: Enter leaves it\n", before->text(2)));
   }
 
   // False to pause.
   bool ask() {
     show_task();
-    std::optional<Clock::time_point> deadline = time_limit();
+    std::optional<Keyboard::Clock::time_point> deadline = time_limit();
     for (;;) {
       say(session_.wish.seconds_each ? fmt::format("  your mark ({} s): ", *session_.wish.seconds_each)
                                      : "  your mark: ");
@@ -200,10 +88,8 @@ class Dialogue {
         deadline = time_limit();
         continue;
       }
-      if (heard == Keyboard::Heard::too_late) {
-        say("\n  the time is up\n");
-        return keep({KeptMark::Did::skipped, std::nullopt, true}, at_ + 1);
-      }
+      if (heard == Keyboard::Heard::too_late) return too_late();
+      if (session_.marks[at_].mark && nothing_typed(keyboard_.line)) return leave_it();
       const Answer answer = read_answer(keyboard_.line, tasks_[at_]);
       switch (answer.does) {
         case Answer::Does::mark:
@@ -225,9 +111,24 @@ class Dialogue {
     }
   }
 
-  std::optional<Clock::time_point> time_limit() const {
+  // What was marked already stays as it is.
+  bool too_late() {
+    if (const std::optional<Decimal>& before = session_.marks[at_].mark) {
+      say(fmt::format("\n  the time is up: your {} stays\n", before->text(2)));
+      return leave_it();
+    }
+    say("\n  the time is up\n");
+    return keep({KeptMark::Did::skipped, std::nullopt, true}, at_ + 1);
+  }
+
+  bool leave_it() {
+    ++at_;
+    return true;
+  }
+
+  std::optional<Keyboard::Clock::time_point> time_limit() const {
     if (!session_.wish.seconds_each) return std::nullopt;
-    return Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
+    return Keyboard::Clock::now() + std::chrono::seconds(*session_.wish.seconds_each);
   }
 
   void show_help() {
@@ -244,6 +145,8 @@ class Dialogue {
     while (before > 0 && tasks_[before - 1].rule == nullptr) --before;
     again_ = true;
     if (before == 0) return say("  this is the first line\n");
+    if (session_.wish.tells_panel && session_.marks[before - 1].did != KeptMark::Did::open)
+      return say("  you have been told the panel's marks of the line before: it stays as it is\n");
     at_ = before - 1;
   }
 
@@ -257,8 +160,19 @@ class Dialogue {
     if (*kept != mark)
       say("  this line was marked in another window meanwhile: that mark stays, b goes back to it\n");
     session_.marks[at_] = *kept;
+    if (session_.wish.tells_panel) tell_panel();
     at_ = next;
     return true;
+  }
+
+  void tell_panel() {
+    const PracticeTask& task = tasks_[at_];
+    std::string off;
+    if (const std::optional<Decimal>& mark = session_.marks[at_].mark)
+      off = fmt::format("; you gave {}, {} off", mark->text(2),
+                        report::signed_figure(binary(*mark) - task.kept));
+    say(fmt::format("  the panel: {} from {}{}\n", report::figure(task.kept),
+                    report::judges_marks(task.judges), off));
   }
 
   Call& call_;
@@ -272,6 +186,14 @@ class Dialogue {
 };
 
 }  // namespace
+
+void clear_screen(Call& call) {
+  const char* const terminal = std::getenv("TERM");
+  if (isatty(call.streams.out.descriptor()) == 0 || terminal == nullptr ||
+      terminal == std::string_view("dumb"))
+    return;
+  call.streams.out.write("\x1b[H\x1b[2J");
+}
 
 Exit mark(Call& call, PracticeBook& book, Marking& marking) {
   return Dialogue(call, book, marking).run();

@@ -29,6 +29,21 @@ constexpr OptionRow mark_seconds = {"--seconds", "NUMBER",
                                     "how long you have for each mark (otherwise as long as you like)"};
 constexpr OptionRow weak_option = {"--weak", "",
                                    "draw more of what you were furthest off on, by kind and by level"};
+constexpr OptionRow kind_option = {"--kind", "WORD",          "only this kind of element, or this aspect",
+                                   {},       Offers::nothing, true};
+constexpr OptionRow routines_option = {"--routines", "NUMBER",
+                                       "so many whole routines, every line in the order in which it is swum"};
+constexpr OptionRow tell_option = {"--tell", "",
+                                   "tell the panel's marks behind each line, which then stays as it is"};
+constexpr OptionRow expert_option = {"--expert", "NAME",
+                                     "the marks of this person stand in the place of the panels'"};
+constexpr OptionRow correct_option = {"--correct", "",
+                                      "marks that differ take the place of those that are kept"};
+constexpr OptionRow compared_option = {
+    "--name", "NAME",          "this trainee, and no others than those named (otherwise everyone)",
+    {},       Offers::nothing, true};
+constexpr OptionRow counted_option = {"--session", "NUMBER|DATE",
+                                      "which one, by its number or the day it was started"};
 constexpr OptionRow seed_option = {"--seed", "NUMBER", "draw the same lines as anyone with this number"};
 constexpr OptionRow new_option = {"--new", "", "start anew, and leave paused sessions as they are"};
 constexpr OptionRow curve_option = {"--curve", "", "every session, one line each"};
@@ -209,15 +224,21 @@ const std::vector<Command> book_commands = {
      "mark what a recorded panel marked, then see how you compare",
      "Draws lines from the recorded panels of the season book, the judges' marks hidden, and asks for "
      "yours, one by one. b goes back, s skips, p pauses; every mark is kept as soon as you give it, so a "
-     "closed window loses nothing. After the last one you see your marks beside the panel's.\n\n"
+     "closed window loses nothing. After the last one you see your marks beside the panel's. Lines that "
+     "you met before come only when no others are left, and are left out of your figures: you know what "
+     "the panel gave.\n\n"
      "A paused session is gone on with when you ask for nothing else or for the same: with other words, "
-     "days, lines or seconds, or with --new, another one begins and the paused ones stay; --session names "
-     "one of them.\n\n"
+     "days, lines, kinds or seconds, or with --new, another one begins and the paused ones stay; --session "
+     "names one of them.\n\n"
      "This trains the eye. It does not make anyone a judge: courses and licences are your federation's.",
      {book_operand, words_operand},
-     {&name_option, &lines_option, &mark_seconds, &weak_option, &seed_option, &new_option, &paused_option,
-      &event_option, &from_option, &until_option, &colour_option},
+     {&name_option, &lines_option, &routines_option, &kind_option, &mark_seconds, &tell_option, &weak_option,
+      &seed_option, &new_option, &paused_option, &event_option, &from_option, &until_option, &colour_option},
      {{"landdrill practice start club.season --name Robin", "twelve lines, as long as you like"},
+      {"landdrill practice start club.season --name Robin --routines 1 --tell",
+       "one whole routine, with the panel's marks behind each line"},
+      {"landdrill practice start club.season --name Robin --kind lift --kind choreography",
+       "lifts and one aspect alone"},
       {"landdrill practice start club.season tarn open --name Robin --seconds 20 --lines 30",
        "one meet, with twenty seconds a mark"},
       {"landdrill practice start club.season --name Robin --weak", "more of what you find hard"}},
@@ -225,14 +246,35 @@ const std::vector<Command> book_commands = {
     {"practice report",
      "how a trainee's marks compare, now and over the weeks",
      "Shows the last finished session again, an older one with --session, or, with --curve, all of them: "
-     "bias, how far off, the share within a step, and whether the order is the panel's.",
+     "bias, how far off, the share within a step, and whether the order is the panel's. Of trainees who "
+     "mark as judges do, at most one in twenty is told a fault by chance; numbers come with the interval "
+     "that holds them 95 times in 100.\n\n"
+     "With --expert: beside the marks of an expert who practised on the same lines, instead of the panel's.",
      {book_operand},
-     {&name_option, &session_option, &curve_option, &format_option, &colour_option},
+     {&name_option, &session_option, &curve_option, &expert_option, &format_option, &colour_option},
      {{"landdrill practice report club.season --name Robin", "the last session"},
       {"landdrill practice report club.season --name Robin --session 2", "the second of all"},
       {"landdrill practice report club.season --name Robin --curve",
        "all sessions, to see whether it gets better"}},
      practice_report},
+    {"practice compare",
+     "trainees side by side, and beside the panels or an expert",
+     "A line for each trainee over all finished sessions, and one for any two who marked the same lines. "
+     "Only what is larger than chance makes it, among so many comparisons, is said in words.",
+     {book_operand},
+     {&compared_option, &expert_option, &format_option, &colour_option},
+     {{"landdrill practice compare club.season", "everyone against the panels"},
+      {"landdrill practice compare club.season --expert Ash --name Robin --name Sam",
+       "two of them against the marks of an expert"}},
+     practice_compare},
+    {"practice form",
+     "blank forms to mark on by hand, one page a routine",
+     "Prints a form for the latest version of each routine that is found: a line for each element and "
+     "aspect with its scale and room for a mark. It fits a sheet of A4. Names and marks are not on it.",
+     {book_operand, words_operand},
+     {&event_option, &from_option, &until_option},
+     {{"landdrill practice form club.season harbour | lp", "one routine, to the printer"}},
+     practice_form},
     {"practice list",
      "who practised when, session by session",
      "Lists the sessions that are kept in the season book, with the number by which `practice report` "
@@ -250,12 +292,28 @@ const std::vector<Command> book_commands = {
      "marked on the day of the panel; without one for the trainee, --name says who she is.\n\n"
      "A list is added as a whole or, when anything is wrong, not at all. The same again changes nothing; "
      "rows that are new to a session are added to it; another mark for the same line of the same session "
-     "is refused.",
+     "is refused, or, with --correct, takes the place of the kept one.",
      {book_operand, list_operand},
-     {&unnamed_option, &format_option},
+     {&unnamed_option, &correct_option, &format_option},
      {{"landdrill practice add club.season robin.csv", "the marks of a spreadsheet"},
-      {"landdrill practice add club.season tarn-open.csv --name Robin", "a list that does not say whose"}},
+      {"landdrill practice add club.season tarn-open.csv --name Robin", "a list that does not say whose"},
+      {"landdrill practice add club.season robin.csv --correct", "a mark in it was mistyped at first"}},
      practice_add},
+    {"practice omit",
+     "leave a session out of everything",
+     "The session keeps its marks and its number, and is left out of every report until `practice "
+     "include` has it count again.",
+     {book_operand},
+     {&name_option, &counted_option, &text_or_json},
+     {{"landdrill practice omit club.season --name Robin --session 2", "the second session of Robin"}},
+     practice_omit},
+    {"practice include",
+     "have a session count again that was left out",
+     "The session is in every report again, as it was.",
+     {book_operand},
+     {&name_option, &counted_option, &text_or_json},
+     {{"landdrill practice include club.season --name Robin --session 2", "the second session of Robin"}},
+     practice_include},
     {"practice export",
      "practice marks as a list for a spreadsheet",
      "Prints the marks of all finished sessions as CSV, one row a mark, as `practice add` reads them.",

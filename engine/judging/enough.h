@@ -19,5 +19,8 @@ inline constexpr std::size_t rows_for_chi_square = 8, rows_for_intervals = 30;
 inline constexpr std::size_t least_lessons = 8, least_days = 3;
 // Of a trainee's practice, and of one kind or panel within it.
 inline constexpr std::size_t least_tasks = 5, least_in_a_group = 3;
+// Of those who mark as the judges do, no larger share is told any fault, over the four things that are looked at: how high
+// she marks, where she is off, how she ranks, how much of the scale she uses (Bonferroni).
+inline constexpr double told_by_chance = 0.05, told_by_chance_of_each = told_by_chance / 4;
 
 }  // namespace landdrill

@@ -215,7 +215,7 @@ void PracticeImport::compare(const std::vector<std::vector<AddedMark>>& added) {
                {Problem::contradiction, fmt::format("{} for {}", mark_text(row.mark), line_text(row.line)),
                 fmt::format("{}, as the book has it of {} on {}", mark_text(added[i][line].kept), row.trainee,
                             row.session.substr(0, 10)),
-                "marks of another practice need another session"});
+                "--correct puts it in its place; marks of another practice need another session"});
     }
   }
   diagnostics.sort();

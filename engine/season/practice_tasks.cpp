@@ -1,7 +1,10 @@
 #include "engine/season/practice_tasks.h"
 
 #include <algorithm>
+#include <set>
 
+#include "engine/judging/practice_report.h"
+#include "tables/binary.h"
 #include "tables/folder.h"
 #include "tables/quantity.h"
 #include "tables/store/book.h"
@@ -57,15 +60,18 @@ PracticeTask BookTasks::task_of(std::int64_t panel, const std::string& line) {
   return task == of_this.end() ? PracticeTask{} : *task;
 }
 
+std::int64_t BookTasks::latest_of(std::int64_t panel) const {
+  const auto block = blocks_.find(panel);
+  return block == blocks_.end() ? panel : latest_.at(name_of(block->second));
+}
+
 Result<std::vector<PracticeTask>> BookTasks::of(const PracticeSession& session) {
   return attempt([&] {
     know_blocks();
     std::vector<PracticeTask> tasks;
     for (const PracticeLine& line : session.lines) {
       PracticeTask task = task_of(line.block, line.line);
-      const auto panel = blocks_.find(line.block);
-      const std::int64_t latest = panel == blocks_.end() ? line.block : latest_.at(name_of(panel->second));
-      if (latest != line.block) {
+      if (const std::int64_t latest = latest_of(line.block); latest != line.block) {
         PracticeTask now = task_of(latest, line.line);
         if (now.rule != nullptr) {
           now.corrected = !std::ranges::equal(now.judges, task.judges);
@@ -75,6 +81,31 @@ Result<std::vector<PracticeTask>> BookTasks::of(const PracticeSession& session) 
       tasks.push_back(std::move(task));
     }
     return tasks;
+  });
+}
+
+Result<void> BookTasks::say_which_come_again(std::vector<PracticeTask>& tasks,
+                                             std::span<const PracticeSession> sessions,
+                                             std::string_view started_at) {
+  return attempt([&] {
+    know_blocks();
+    std::set<std::pair<std::int64_t, std::string>> met;
+    for (const PracticeSession& session : sessions) {
+      if (session.started_at >= started_at) continue;
+      for (std::size_t i = 0; i < session.lines.size(); ++i)
+        if (session.finished || session.marks[i].did != KeptMark::Did::open)
+          met.emplace(latest_of(session.lines[i].block), session.lines[i].line);
+    }
+    for (PracticeTask& task : tasks) task.again = met.contains({latest_of(task.block), task.line});
+  });
+}
+
+Result<std::vector<PracticeTask>> tasks_of(const PracticeSession& session,
+                                           std::span<const PracticeSession> all, BookTasks& tasks) {
+  return attempt([&] {
+    std::vector<PracticeTask> of_this = must(tasks.of(session));
+    must(tasks.say_which_come_again(of_this, all, session.started_at));
+    return of_this;
   });
 }
 
@@ -89,17 +120,45 @@ ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const Pract
   return all;
 }
 
-Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
-                                          const std::string& trainee) {
+Result<ComparedMarks> marks_so_far(const PracticeBook& practice, BookTasks& tasks,
+                                   const std::string& trainee) {
   return attempt([&] {
     ComparedMarks all;
-    for (const PracticeSession& session : must(practice.finished(trainee))) {
-      const ComparedMarks one = compared_marks(must(tasks.of(session)), session);
+    const std::vector<PracticeSession> hers = must(practice.of(trainee));
+    for (const PracticeSession& session : hers) {
+      if (!session.finished) continue;
+      const ComparedMarks one = compared_marks(must(tasks_of(session, hers, tasks)), session);
       all.tasks.insert(all.tasks.end(), one.tasks.begin(), one.tasks.end());
       all.done.insert(all.done.end(), one.done.begin(), one.done.end());
     }
+    return all;
+  });
+}
+
+Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
+                                          const std::string& trainee) {
+  return attempt([&] {
+    const ComparedMarks all = must(marks_so_far(practice, tasks, trainee));
     return weaknesses(landdrill::practice_report(all.tasks, all.done));
   });
+}
+
+ComparedMarks beside_expert(const ComparedMarks& marks, const ComparedMarks& expert) {
+  std::map<std::pair<std::int64_t, std::string>, Mark> hers;
+  for (std::size_t i = 0; i < expert.tasks.size(); ++i)
+    if (expert.done[i].mark)
+      hers.insert_or_assign({expert.tasks[i].block, expert.tasks[i].line}, *expert.done[i].mark);
+  ComparedMarks both;
+  for (std::size_t i = 0; i < marks.tasks.size(); ++i) {
+    const auto mark = hers.find({marks.tasks[i].block, marks.tasks[i].line});
+    if (mark == hers.end()) continue;
+    PracticeTask task = marks.tasks[i];
+    task.judges = {mark->second};
+    task.kept = binary(mark->second);
+    both.tasks.push_back(std::move(task));
+    both.done.push_back(marks.done[i]);
+  }
+  return both;
 }
 
 }  // namespace landdrill

@@ -8,6 +8,7 @@
 #include <cstdint>
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <string_view>
 #include <tuple>
@@ -36,11 +37,17 @@ class BookTasks {
   // those that the session was made of. Empty where a panel can no longer be read: its task has no rule.
   Result<std::vector<PracticeTask>> of(const PracticeSession& session);
 
+  // Says of each line whether this trainee met it in a session that began before `started_at`, where it was told how the
+  // panel marked; a line of a session that is paused counts too, unless nothing became of it yet.
+  Result<void> say_which_come_again(std::vector<PracticeTask>& tasks,
+                                    std::span<const PracticeSession> sessions, std::string_view started_at);
+
   // The lines of one panel, none when it cannot be scored; they live as long as this. Throws Refused.
   const std::vector<PracticeTask>& of_panel(std::int64_t panel);
 
  private:
   void know_blocks();
+  std::int64_t latest_of(std::int64_t panel) const;
   PracticeTask task_of(std::int64_t panel, const std::string& line);
 
   const Book& book_;
@@ -53,6 +60,10 @@ class BookTasks {
   std::map<std::int64_t, std::vector<PracticeTask>> panels_;
 };
 
+// The lines of a session; `all`: what else this trainee did.
+Result<std::vector<PracticeTask>> tasks_of(const PracticeSession& session,
+                                           std::span<const PracticeSession> all, BookTasks& tasks);
+
 // Tasks and marks of a session, without those whose panel can no longer be read.
 struct ComparedMarks {
   std::vector<PracticeTask> tasks;
@@ -60,9 +71,15 @@ struct ComparedMarks {
 };
 ComparedMarks compared_marks(const std::vector<PracticeTask>& tasks, const PracticeSession& session);
 
+// All that she marked in finished sessions, oldest first.
+Result<ComparedMarks> marks_so_far(const PracticeBook& practice, BookTasks& tasks,
+                                   const std::string& trainee);
 // How far off she was so far.
 Result<std::vector<Weakness>> weak_so_far(const PracticeBook& practice, BookTasks& tasks,
                                           const std::string& trainee);
+
+// The marks of an expert in the place of the panels': those lines that both marked. Her latest mark of a line counts.
+ComparedMarks beside_expert(const ComparedMarks& marks, const ComparedMarks& expert);
 
 // A trainee's marks from a spreadsheet, checked against the recorded panels of the book, as sessions that the
 // book can keep.

@@ -42,7 +42,8 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
   std::vector<PracticeSession> sessions;
   Statement rows(
       db,
-      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee, number FROM (SELECT *, "
+      "SELECT id, started_at, finished_at IS NOT NULL, seconds_each, trainee, number, left_out, tells_panel "
+      "FROM (SELECT *, "
       "row_number() OVER (PARTITION BY trainee ORDER BY started_at, id) AS number FROM practice) WHERE " +
           which,
       trainee);
@@ -54,6 +55,8 @@ std::vector<PracticeSession> sessions_of(Database& db, std::string_view trainee,
     session.finished = rows.number(2) != 0;
     if (!rows.is_null(3)) session.wish.seconds_each = static_cast<int>(rows.number(3));
     session.number = static_cast<int>(rows.number(5));
+    session.left_out = rows.number(6) != 0;
+    session.wish.tells_panel = rows.number(7) != 0;
     read_lines(db, session);
     sessions.push_back(std::move(session));
   }
@@ -71,20 +74,23 @@ std::string_view word_for(KeptMark::Did did) {
 // Adds sessions, inside the caller's transaction.
 class AddingSessions {
  public:
-  explicit AddingSessions(Database& db)
-      : session_(db, "SELECT id FROM practice WHERE trainee = ? AND started_at = ? ORDER BY id LIMIT 1"),
+  AddingSessions(Database& db, bool correct)
+      : correct_(correct),
+        session_(db, "SELECT id FROM practice WHERE trainee = ? AND started_at = ? ORDER BY id LIMIT 1"),
         make_(db,
               "INSERT INTO practice (trainee, started_at, finished_at, seconds_each) VALUES (?1, ?2, ?2, "
               "nullif(?3, 0))"),
-        known_(
+        known_(db,
+               "SELECT l.mark, l.position FROM practice_line l JOIN block k ON k.id = l.block_id JOIN block "
+               "g ON g.id = ?3 "
+               "WHERE l.practice_id = ?1 AND l.line = ?2 AND k.routine_id = g.routine_id AND k.what = g.what "
+               "AND k.date = g.date AND k.title = g.title"),
+        line_(db,
+              "INSERT INTO practice_line (practice_id, position, block_id, line, did, mark, late) SELECT ?1, "
+              "coalesce(max(position) + 1, 0), ?2, ?3, ?4, ?5, ?6 FROM practice_line WHERE practice_id = ?1"),
+        correction_(
             db,
-            "SELECT l.mark FROM practice_line l JOIN block k ON k.id = l.block_id JOIN block g ON g.id = ?3 "
-            "WHERE l.practice_id = ?1 AND l.line = ?2 AND k.routine_id = g.routine_id AND k.what = g.what "
-            "AND k.date = g.date AND k.title = g.title"),
-        line_(
-            db,
-            "INSERT INTO practice_line (practice_id, position, block_id, line, did, mark, late) SELECT ?1, "
-            "coalesce(max(position) + 1, 0), ?2, ?3, ?4, ?5, ?6 FROM practice_line WHERE practice_id = ?1") {}
+            "UPDATE practice_line SET did = ?, mark = ?, late = ? WHERE practice_id = ? AND position = ?") {}
 
   std::vector<AddedMark> add(const PracticeSession& session) {
     const std::int64_t id = id_of(session);
@@ -109,10 +115,14 @@ class AddingSessions {
       return {};
     }
     const std::optional<Decimal> kept = known_.is_null(0) ? std::nullopt : Decimal::parse(known_.text(0));
-    return {kept == mark.mark ? AddedMark::Did::already_there : AddedMark::Did::differs, kept};
+    if (kept == mark.mark) return {AddedMark::Did::already_there, kept};
+    if (!correct_) return {AddedMark::Did::differs, kept};
+    correction_.run(word_for(mark.did), mark_text(mark.mark), mark.late ? 1 : 0, session, known_.number(1));
+    return {AddedMark::Did::corrected, kept};
   }
 
-  Statement session_, make_, known_, line_;
+  bool correct_;
+  Statement session_, make_, known_, line_, correction_;
 };
 
 bool any_differs(const std::vector<std::vector<AddedMark>>& all) {
@@ -129,10 +139,10 @@ Result<std::int64_t> PracticeBook::start(const PracticeWish& wish, const std::ve
   return writing(db, [&] {
     Statement insert(
         db,
-        "INSERT INTO practice (trainee, started_at, seconds_each) SELECT ?1, "
+        "INSERT INTO practice (trainee, started_at, seconds_each, tells_panel) SELECT ?1, "
         "max(strftime('%Y-%m-%dT%H:%M:%SZ', 'now'), coalesce((SELECT strftime('%Y-%m-%dT%H:%M:%SZ', "
-        "max(started_at), '+1 second') FROM practice WHERE trainee = ?1), '')), nullif(?2, 0)",
-        wish.trainee, wish.seconds_each.value_or(0));
+        "max(started_at), '+1 second') FROM practice WHERE trainee = ?1), '')), nullif(?2, 0), ?3",
+        wish.trainee, wish.seconds_each.value_or(0), wish.tells_panel ? 1 : 0);
     const std::int64_t id = insert.new_row();
     Statement line(db,
                    "INSERT INTO practice_line (practice_id, position, block_id, line) VALUES (?, ?, ?, ?)");
@@ -171,13 +181,32 @@ Result<void> PracticeBook::finish(std::int64_t session) {
   });
 }
 
-Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<PracticeSession>& sessions) {
+namespace {
+
+Result<void> set_left_out(Database& db, std::int64_t session, bool left_out) {
+  return writing(db, [&] {
+    Statement(db, "UPDATE practice SET left_out = ? WHERE id = ?", left_out ? 1 : 0, session).next();
+  });
+}
+
+}  // namespace
+
+Result<void> PracticeBook::omit(std::int64_t session) {
+  return set_left_out(*season_.db_, session, true);
+}
+
+Result<void> PracticeBook::include(std::int64_t session) {
+  return set_left_out(*season_.db_, session, false);
+}
+
+Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<PracticeSession>& sessions,
+                                                              bool correct) {
   return attempt([&] {
     Database& db = *season_.db_;
     Transaction transaction(db, Transaction::Kind::write);
     std::vector<std::vector<AddedMark>> added;
     {
-      AddingSessions adding(db);
+      AddingSessions adding(db, correct);
       for (const PracticeSession& session : sessions) added.push_back(adding.add(session));
     }
     if (!any_differs(added)) transaction.commit();
@@ -187,15 +216,23 @@ Result<std::vector<std::vector<AddedMark>>> PracticeBook::add(const std::vector<
 
 Result<std::vector<PracticeSession>> PracticeBook::paused(std::string_view trainee) const {
   Database& db = *season_.db_;
-  return reading(
-      db, [&] { return sessions_of(db, trainee, "trainee = ? AND finished_at IS NULL ORDER BY number"); });
+  return reading(db, [&] {
+    return sessions_of(db, trainee, "trainee = ? AND finished_at IS NULL AND NOT left_out ORDER BY number");
+  });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::finished(std::string_view trainee) const {
   Database& db = *season_.db_;
   return reading(db, [&] {
-    return sessions_of(db, trainee, "trainee = ? AND finished_at IS NOT NULL ORDER BY number");
+    return sessions_of(db, trainee,
+                       "trainee = ? AND finished_at IS NOT NULL AND NOT left_out ORDER BY number");
   });
+}
+
+Result<std::vector<PracticeSession>> PracticeBook::of(std::string_view trainee) const {
+  Database& db = *season_.db_;
+  return reading(db,
+                 [&] { return sessions_of(db, trainee, "trainee = ? AND NOT left_out ORDER BY number"); });
 }
 
 Result<std::vector<PracticeSession>> PracticeBook::all() const {

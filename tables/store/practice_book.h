@@ -32,6 +32,7 @@ struct KeptMark {
 struct PracticeWish {
   std::string trainee;
   std::optional<int> seconds_each;
+  bool tells_panel = false;  // the panel's marks behind each line, which then stays as it is
 };
 struct PracticeSession {
   std::int64_t id = 0;
@@ -41,12 +42,13 @@ struct PracticeSession {
   std::vector<PracticeLine> lines;
   std::vector<KeptMark> marks;  // one for each line
   int number = 0;               // among all sessions of this trainee, by their start; 1 is the first
+  bool left_out = false;        // it counts for nothing
 };
 
 // What became of a line of a session that was added.
 struct AddedMark {
-  enum class Did { added, already_there, differs } did = Did::added;
-  std::optional<Decimal> kept;  // what the book has, where it differs
+  enum class Did { added, already_there, differs, corrected } did = Did::added;
+  std::optional<Decimal> kept;  // what the book has, where it differs, or had, where it is corrected
 };
 
 class PracticeBook {
@@ -63,13 +65,19 @@ class PracticeBook {
   Result<void> finish(std::int64_t session);
   // Finished sessions from elsewhere, by their trainee and start: for each line of each what became of it.
   // What is kept already stays, the rest is kept with it; where any mark differs from what is kept for the
-  // same line of the same panel, nothing is.
-  Result<std::vector<std::vector<AddedMark>>> add(const std::vector<PracticeSession>& sessions);
-  // Those that were not finished, oldest first.
+  // same line of the same panel, nothing is, unless they `correct` what is kept.
+  Result<std::vector<std::vector<AddedMark>>> add(const std::vector<PracticeSession>& sessions,
+                                                  bool correct = false);
+  // It keeps its marks and its number.
+  Result<void> omit(std::int64_t session);
+  Result<void> include(std::int64_t session);
+  // Those that were not finished, oldest first; none that was left out.
   Result<std::vector<PracticeSession>> paused(std::string_view trainee) const;
-  // The finished ones, oldest first.
+  // The finished ones, oldest first; none that was left out.
   Result<std::vector<PracticeSession>> finished(std::string_view trainee) const;
-  // Of everyone, finished or not: by name, then oldest first.
+  // Both, oldest first.
+  Result<std::vector<PracticeSession>> of(std::string_view trainee) const;
+  // Of everyone, finished or not, left out or not: by name, then oldest first.
   Result<std::vector<PracticeSession>> all() const;
   // Everyone who has a session, by name.
   Result<std::vector<std::string>> trainees() const;

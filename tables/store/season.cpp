@@ -7,6 +7,7 @@
 #include "book_sql.h"
 #include "migrate_1_to_2_sql.h"
 #include "migrate_3_to_4_sql.h"
+#include "migrate_4_to_5_sql.h"
 #include "schema_sql.h"
 #include "tables/store/database.h"
 #include "tables/store/kept_blocks.h"
@@ -79,6 +80,7 @@ void make_tables(Database& db) {
   db.run(schema_sql);
   db.run(book_sql);
   db.run(migrate_3_to_4_sql);
+  db.run(migrate_4_to_5_sql);
   transaction.commit();
 }
 
@@ -116,6 +118,7 @@ void migrate(Database& db) {
     db.run("PRAGMA user_version = 3");
   }
   if (db.number("PRAGMA user_version") == 3) db.run(migrate_3_to_4_sql);
+  if (db.number("PRAGMA user_version") == 4) db.run(migrate_4_to_5_sql);
   transaction.commit();
 }
 

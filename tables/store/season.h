@@ -97,7 +97,7 @@ namespace landdrill::store {
 // which is taken back by whoever comes first and may write.
 
 inline constexpr std::int64_t season_application_id = 0x4C44726C;  // "LDrl", also in schema.sql
-inline constexpr std::int64_t season_version = 4;
+inline constexpr std::int64_t season_version = 5;
 
 // Throws Refused.
 void refuse_unless_makeable(const std::filesystem::path& file);

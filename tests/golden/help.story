@@ -33,8 +33,12 @@ Season book
 Practice for officials
   practice start    mark what a recorded panel marked, then see how you compare
   practice report   how a trainee's marks compare, now and over the weeks
+  practice compare  trainees side by side, and beside the panels or an expert
+  practice form     blank forms to mark on by hand, one page a routine
   practice list     who practised when, session by session
   practice add      keep a trainee's marks from a spreadsheet as practice
+  practice omit     leave a session out of everything
+  practice include  have a session count again that was left out
   practice export   practice marks as a list for a spreadsheet
 
 Value sets
@@ -241,8 +245,12 @@ Ends with
 | `landdrill book check BOOK` | damage in a season file, and what to do about it |
 | `landdrill practice start BOOK [WORDS...]` | mark what a recorded panel marked, then see how you compare |
 | `landdrill practice report BOOK` | how a trainee's marks compare, now and over the weeks |
+| `landdrill practice compare BOOK` | trainees side by side, and beside the panels or an expert |
+| `landdrill practice form BOOK [WORDS...]` | blank forms to mark on by hand, one page a routine |
 | `landdrill practice list BOOK` | who practised when, session by session |
 | `landdrill practice add BOOK FILE...` | keep a trainee's marks from a spreadsheet as practice |
+| `landdrill practice omit BOOK` | leave a session out of everything |
+| `landdrill practice include BOOK` | have a session count again that was left out |
 | `landdrill practice export BOOK` | practice marks as a list for a spreadsheet |
 | `landdrill help [COMMAND...]` | this list, or everything about one command |
 === exit 0

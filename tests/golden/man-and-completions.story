@@ -18,7 +18,7 @@ landdrill explain FILE [LINE...] [OPTION...]
 === exit 0
 === run landdrill man | grep -c '^.SS '
 === output
-41
+45
 === exit 0
 === run landdrill man > landdrill.1; man --warnings -l landdrill.1 2>&1 > /dev/null
 === exit 0

@@ -105,7 +105,7 @@ landdrill: 1 mark added, 0 already there
 other.csv:3:56: error: found 7.25 for element 3; expected 7.00, as the book has it of Robin on 2026-06-01 [contradiction]
   Robin,2026-06-01,2026-05-09,Tarn Open,Harbour Lights,3,7.25
                                                          ^~~~
-  hint: marks of another practice need another session
+  hint: --correct puts it in its place; marks of another practice need another session
 landdrill: nothing was added of a list that has errors
 === exit 1
 === run landdrill practice export club.season

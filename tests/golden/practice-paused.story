@@ -21,9 +21,11 @@ Session 1 of <time> is still paused: landdrill practice start club.season --name
 
 1 of 3   Harbour Lights, 2026-06-13 Osier Shield
   3 Weathervane, hybrid, difficulty 3.30
+  twist-full, leg-hold-8, spin-360, split-open
   your mark (90 s): 
 2 of 3   Harbour Lights, 2026-06-13 Osier Shield
   7 Mooring, lift, difficulty 2.15
+  stand-shoulders, rise-mid, grip-one, shape-arch
   your mark (90 s): 
 paused: landdrill practice start club.season --name Robin --session 2 goes on from here
 === exit 0

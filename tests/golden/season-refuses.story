@@ -59,6 +59,6 @@ landdrill: the value set "nowhere": no folder of that name with a set.csv in ...
 === exit 0
 === run python3 -c 'import sqlite3; sqlite3.connect("s").execute("pragma user_version=99")'; landdrill values list --season s
 === errors
-landdrill: s: it was written by a newer landdrill (season file version 99, this program reads up to 4)
+landdrill: s: it was written by a newer landdrill (season file version 99, this program reads up to 5)
   hint: use the newer program; nothing was changed
 === exit 3

@@ -160,8 +160,12 @@ Season book
 Practice for officials
   practice start    mark what a recorded panel marked, then see how you compare
   practice report   how a trainee's marks compare, now and over the weeks
+  practice compare  trainees side by side, and beside the panels or an expert
+  practice form     blank forms to mark on by hand, one page a routine
   practice list     who practised when, session by session
   practice add      keep a trainee's marks from a spreadsheet as practice
+  practice omit     leave a session out of everything
+  practice include  have a session count again that was left out
   practice export   practice marks as a list for a spreadsheet
 
 Value sets

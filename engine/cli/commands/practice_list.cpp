@@ -1,5 +1,4 @@
 #include <fmt/format.h>
-#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cstdlib>
@@ -9,7 +8,6 @@
 #include "engine/cli/call.h"
 #include "engine/cli/call_sheets.h"
 #include "engine/cli/marking.h"
-#include "engine/judging/practice.h"
 #include "engine/report/pages/asked.h"
 #include "engine/report/pages/practice.h"
 #include "engine/report/render.h"
@@ -29,13 +27,6 @@ report::Typed<std::string> name_of_trainee(const Call& call) {
   auto name = trainee_name(call.given.value("--name"));
   if (name) return std::move(*name);
   return tl::unexpected(fmt::format("found {}; expected {}", name.error().found, name.error().expected));
-}
-
-void tell_practice(Call& call, const PracticeSession& session, const std::vector<PracticeTask>& tasks) {
-  const ComparedMarks all = compared_marks(tasks, session);
-  const PracticeReport report = practice_report(all.tasks, all.done);
-  print_page(call,
-             report::practice_page({session.wish.trainee, session.started_at, all.tasks, all.done, &report}));
 }
 
 namespace {
@@ -89,9 +80,10 @@ class AddingPractice {
     for (const std::string& file : files) worst = worse(worst, add_list(*season, file));
     messages_.finish();
     if (!told_.empty()) print_page(call_, report::practice_sessions_page("practice add", told_));
+    const std::string corrected = corrected_ == 0 ? "" : fmt::format("{} corrected, ", corrected_);
     call_.streams.say(worst == Exit::ok
-                          ? fmt::format("landdrill: {} {} added, {} already there\n", added_,
-                                        added_ == 1 ? "mark" : "marks", already_there_)
+                          ? fmt::format("landdrill: {} {} added, {}{} already there\n", added_,
+                                        added_ == 1 ? "mark" : "marks", corrected, already_there_)
                           : std::string("landdrill: nothing was added of a list that has errors\n"));
     return worst;
   }
@@ -109,7 +101,7 @@ class AddingPractice {
     if (diagnostics.ok())
       if (const auto read = import.read(rows); !read) return refuse(call_, read.error());
     if (diagnostics.ok() && import.diagnostics.ok()) {
-      const auto added = PracticeBook(season).add(import.sessions);
+      const auto added = PracticeBook(season).add(import.sessions, call_.given.has("--correct"));
       if (!added) return refuse(call_, added.error());
       import.compare(*added);
       if (import.diagnostics.ok()) tell(import.sessions, *added);
@@ -142,21 +134,34 @@ class AddingPractice {
     for (std::size_t i = 0; i < sessions.size(); ++i) {
       const std::size_t is_new = count(added[i], AddedMark::Did::added);
       const std::size_t known = count(added[i], AddedMark::Did::already_there);
+      const std::size_t corrected = count(added[i], AddedMark::Did::corrected);
       added_ += is_new;
       already_there_ += known;
+      corrected_ += corrected;
       told_.push_back({sessions[i].wish.trainee, 0, sessions[i].started_at, sessions[i].lines.size(),
-                       marked(sessions[i]),
-                       known == 0   ? "added"
-                       : is_new > 0 ? fmt::format("{} added, {} already there", is_new, known)
-                                    : std::string("already there")});
+                       marked(sessions[i]), what_became(is_new, corrected, known)});
     }
+  }
+
+  // "added", "1 added, 5 already there"
+  static std::string what_became(std::size_t is_new, std::size_t corrected, std::size_t known) {
+    if (corrected == 0 && known == 0) return "added";
+    if (corrected == 0 && is_new == 0) return "already there";
+    std::string text;
+    const auto say = [&](std::size_t number, std::string_view what) {
+      if (number > 0) text += fmt::format("{}{} {}", text.empty() ? "" : ", ", number, what);
+    };
+    say(is_new, "added");
+    say(corrected, "corrected");
+    say(known, "already there");
+    return text;
   }
 
   Call& call_;
   Messages messages_;
   std::string name_;  // of --name
   std::vector<report::PracticeSessionLine> told_;
-  std::size_t added_ = 0, already_there_ = 0;
+  std::size_t added_ = 0, already_there_ = 0, corrected_ = 0;
 };
 
 // Sessions of --name, or of everyone, with the number by which `practice report` knows each.
@@ -193,7 +198,9 @@ Exit practice_list(Call& call) {
     std::vector<report::PracticeSessionLine> lines;
     for (const PracticeSession& one : sessions)
       lines.push_back({one.wish.trainee, one.number, one.started_at, one.lines.size(), marked(one),
-                       one.finished ? "" : "paused"});
+                       one.left_out   ? "left out"
+                       : one.finished ? ""
+                                      : "paused"});
     print_page(call, report::practice_sessions_page("practice list", lines));
     return Exit::ok;
   });
@@ -209,7 +216,7 @@ Exit practice_export(Call& call) {
     for (const KeptBlock& block : *blocks) panels[block.id] = &block;
     std::vector<report::PracticeMarkLine> marks;
     for (const PracticeSession& session : sessions) {
-      for (std::size_t i = 0; i < session.lines.size() && session.finished; ++i) {
+      for (std::size_t i = 0; i < session.lines.size() && session.finished && !session.left_out; ++i) {
         const KeptBlock& panel = *panels.at(session.lines[i].block);
         const KeptMark& mark = session.marks[i];
         marks.push_back({session.wish.trainee, session.started_at, panel.date, panel.title, panel.routine,
@@ -221,69 +228,42 @@ Exit practice_export(Call& call) {
   });
 }
 
-// How a trainee's marks compare with the panels': one session, or her curve over the weeks.
+// Left out, a session counts for nothing and keeps its marks, so that it can count again.
 
 namespace {
 
-// The finished session that --session names, otherwise the last.
-report::Typed<const PracticeSession*> chosen_session(const Call& call,
-                                                     const std::vector<PracticeSession>& sessions) {
-  if (!call.given.has("--session")) return &sessions.back();
-  const std::string wanted(call.given.value("--session"));
-  const PracticeSession* found = nullptr;
-  std::vector<int> numbers;
-  for (const PracticeSession& one : sessions) {
-    if (std::to_string(one.number) != wanted && one.started_at.substr(0, 10) != wanted) continue;
-    found = &one;
-    numbers.push_back(one.number);
-  }
-  if (numbers.size() == 1) return found;
-  return tl::unexpected(
-      numbers.empty()
-          ? fmt::format("found --session {}; expected the number or the day of a finished session: see "
-                        "`landdrill practice list`",
-                        wanted)
-          : fmt::format("{} has several sessions of {}: name one of {} by its number", found->wish.trainee,
-                        wanted, fmt::join(numbers, ", ")));
+Exit change_whether_it_counts(Call& call, bool out) {
+  const auto named = name_of_trainee(call);
+  if (!named) return misused(call, named.error());
+  if (!call.given.has("--session")) return misused(call, "--session NUMBER|DATE is missing: which session?");
+  auto season = open_book(call, Season::Mode::write);
+  if (!season) return refuse(call, season.error());
+  PracticeBook practice(*season);
+  auto sessions = practice.all();
+  if (!sessions) return refuse(call, sessions.error());
+  std::erase_if(*sessions, [&](const PracticeSession& one) {
+    return !same_trainee(one.wish.trainee, *named) || one.left_out == out;
+  });
+  const auto chosen =
+      chosen_session(call, *sessions, out ? "a session of hers" : "a session of hers that was left out");
+  if (!chosen) return misused(call, chosen.error());
+  const PracticeSession& session = **chosen;
+  const auto done = out ? practice.omit(session.id) : practice.include(session.id);
+  if (!done) return refuse(call, done.error());
+  print_page(call, report::practice_counted_page({session.wish.trainee, session.number, session.started_at,
+                                                  session.lines.size(), marked(session), ""},
+                                                 out));
+  return Exit::ok;
 }
 
 }  // namespace
 
-Exit practice_report(Call& call) {
-  const auto named = name_of_trainee(call);
-  if (!named) return misused(call, named.error());
-  auto season = open_book(call, Season::Mode::read);
-  if (!season) return refuse(call, season.error());
-  const Book book(*season);
-  const PracticeBook practice(*season);
-  BookTasks tasks(book);
-  const auto known_as = practice.known_as(*named);
-  if (!known_as) return refuse(call, known_as.error());
-  const std::string& trainee = *known_as;
-  const auto sessions = practice.finished(trainee);
-  if (!sessions) return refuse(call, sessions.error());
-  if (sessions->empty())
-    return misused(call, fmt::format("{} has no finished session in this book", trainee));
-  if (!call.given.has("--curve")) {
-    const auto chosen = chosen_session(call, *sessions);
-    if (!chosen) return misused(call, chosen.error());
-    const auto of_this = tasks.of(**chosen);
-    if (!of_this) return refuse(call, of_this.error());
-    tell_practice(call, **chosen, *of_this);
-    return Exit::ok;
-  }
-  std::vector<PracticeReport> reports;
-  for (const PracticeSession& session : *sessions) {
-    const auto of_this = tasks.of(session);
-    if (!of_this) return refuse(call, of_this.error());
-    const ComparedMarks all = compared_marks(*of_this, session);
-    reports.push_back(landdrill::practice_report(all.tasks, all.done));
-  }
-  std::vector<report::PracticePoint> points;
-  for (std::size_t i = 0; i < reports.size(); ++i)
-    points.push_back({(*sessions)[i].number, (*sessions)[i].started_at, &reports[i]});
-  print_page(call, report::practice_curve_page(trainee, points));
-  return Exit::ok;
+Exit practice_omit(Call& call) {
+  return change_whether_it_counts(call, true);
+}
+
+Exit practice_include(Call& call) {
+  return change_whether_it_counts(call, false);
 }
 
 }  // namespace landdrill::cli

@@ -10,15 +10,25 @@
 #include <vector>
 
 #include "engine/judging/practice.h"
+#include "engine/judging/practice_report.h"
 #include "engine/report/page.h"
 
 namespace landdrill::report {
+
+// "7.25 7.50 -"
+std::string judges_marks(const JudgeMarks& judges);
+// "+0.25", "-0.25", "+0.00"; empty for none.
+std::string off_by(std::optional<double> value);
+// "20 %"; empty for none.
+std::string in_per_cent(std::optional<double> share);
+Record summary_of(const PracticeReport& report);
 
 struct PracticeTold {
   std::string trainee, started;
   std::span<const PracticeTask> tasks;
   std::span<const Practised> done;
   const PracticeReport* report = nullptr;
+  std::string reference = "the panel";  // or the expert whose marks stand in its place
 };
 Page practice_page(const PracticeTold& told);
 
@@ -28,7 +38,8 @@ struct PracticePoint {
   std::string started;
   const PracticeReport* report = nullptr;
 };
-Page practice_curve_page(const std::string& trainee, const std::vector<PracticePoint>& points);
+Page practice_curve_page(const std::string& trainee, const std::string& reference,
+                         const std::vector<PracticePoint>& points);
 
 // Practice sessions as a list, and their marks as a list that a spreadsheet and `practice add` read.
 //
@@ -49,6 +60,9 @@ struct PracticeSessionLine {
 };
 // `question`: the command that asks.
 Page practice_sessions_page(std::string question, const std::vector<PracticeSessionLine>& sessions);
+
+// What became of a session that was left `out`, or counts again.
+Page practice_counted_page(const PracticeSessionLine& session, bool out);
 
 // Texts, empty for what is not there.
 struct PracticeMarkLine {

@@ -342,7 +342,7 @@ TEST(PracticeReport, GivesPeopleAndProgramsTheSameMarks) {
   EXPECT_TRUE(json.at("marks").at(1).at("mark").is_null());
   EXPECT_TRUE(json.at("marks").at(1).at("late").as_bool());
   EXPECT_EQ(lines_of(render_csv(page)).at(1),
-            "Robin,2026-05-10T00:00:00Z,Harbour Lights,2026-05-09 Tarn Open,2,,7.50,no,7.17,+0.33,no");
+            "Robin,2026-05-10T00:00:00Z,Harbour Lights,2026-05-09 Tarn Open,2,,7.50,no,7.17,+0.33,no,no");
 }
 
 TEST(PracticeReport, RoundsASharePerCentHalfUp) {
@@ -350,9 +350,42 @@ TEST(PracticeReport, RoundsASharePerCentHalfUp) {
   report.within_one = 0.125;
   report.difference = 0.34;
   const std::string text =
-      render_text(practice_curve_page("Robin", {{1, "2026-05-10T00:00:00Z", &report}}), {});
+      render_text(practice_curve_page("Robin", "the panel", {{1, "2026-05-10T00:00:00Z", &report}}), {});
   EXPECT_TRUE(holds(text, " 13 %")) << text;
   EXPECT_TRUE(holds(text, "==="));
+}
+
+TEST(PracticeReport, TellsEveryNumberWithItsInterval) {
+  PracticeReport report;
+  report.bias = {0.25, -0.1, 0.6, "", 12};
+  report.difference = 0.4;
+  report.within_one = report.within_two = 1;
+  report.order = {0.8, 0.4, 0.95, "", 12};
+  report.where = {{PracticeReport::Where::By::kind, "lift", 6, {0.5, 0.2, 0.8, "", 6}, 0.5},
+                  {PracticeReport::Where::By::kind, "hybrid", 6, {0, {}, {}, "", 6}, 0.3}};
+  report.judges = {{"2026-05-09 Tarn Open", "duet-free", true, 2, {0.1, -0.2, 0.4, "", 12}, 0.3}};
+  const Page page = practice_page({"Robin", "2026-05-10T00:00:00Z", {}, {}, &report});
+  const std::string text = render_text(page, {});
+  EXPECT_TRUE(holds(text, "+0.25 marks (-0.10 to +0.60; above the panel is +)")) << text;
+  EXPECT_TRUE(holds(text, "0.80 (0.40 to 0.95; 1 ranks as the panel does, 0 as chance")) << text;
+  EXPECT_TRUE(holds(text, "lift        6    +0.50  +0.20 to +0.80")) << text;
+  EXPECT_TRUE(holds(text, "Where nothing is said of it above, a difference between these may be chance."))
+      << text;
+  EXPECT_TRUE(holds(text, "judge 3     12    +0.10  -0.20 to +0.40")) << text;
+  const auto json = boost::json::parse(render_json(page));
+  EXPECT_EQ(json.at("summary").at("bias_low").as_string(), "-0.1");
+  EXPECT_FALSE(json.at("where").at(0).at("more_than_chance").as_bool());
+  EXPECT_EQ(json.at("judges").at(0).at("panel").as_string(), "2026-05-09 Tarn Open");
+}
+
+TEST(PracticeReport, NamesTheExpertWhoseMarksStandInThePlaceOfThePanels) {
+  PracticeReport report;
+  report.bias = {0.25, -0.1, 0.6, "", 12};
+  const std::string text =
+      render_text(practice_page({"Robin", "2026-05-10T00:00:00Z", {}, {}, &report, "Ash"}), {});
+  EXPECT_TRUE(holds(text, "Your marks beside Ash's")) << text;
+  EXPECT_TRUE(holds(text, "above Ash is +")) << text;
+  EXPECT_FALSE(holds(text, "panel")) << text;
 }
 
 BookLine kept(std::string routine, int versions) {

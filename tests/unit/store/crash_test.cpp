@@ -207,7 +207,7 @@ std::string make_tables_slowly(const std::filesystem::path& file, const std::fil
   db.run("BEGIN IMMEDIATE");
   std::filesystem::create_directory(begun);
   std::this_thread::sleep_for(std::chrono::milliseconds(300));
-  for (const char* part : {"/schema.sql", "/book.sql", "/migrate_3_to_4.sql"})
+  for (const char* part : {"/schema.sql", "/book.sql", "/migrate_3_to_4.sql", "/migrate_4_to_5.sql"})
     db.run(text_of(std::string(STORE_SOURCE) + part).c_str());
   db.run("COMMIT");
   return {};

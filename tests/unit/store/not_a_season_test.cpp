@@ -78,7 +78,7 @@ TEST_F(NotASeason, ADatabaseThatSaysNotWhoseItIsIsLeftAlone) {
 TEST_F(NotASeason, ASeasonOfANewerProgramIsLeftAlone) {
   season_with_set();
   store::Database(file, store::Database::Access::write).run("PRAGMA user_version = 99");
-  expect_refused("it was written by a newer landdrill (season file version 99, this program reads up to 4)");
+  expect_refused("it was written by a newer landdrill (season file version 99, this program reads up to 5)");
 }
 
 TEST_F(NotASeason, ATruncatedSeasonIsDamaged) {

@@ -141,6 +141,37 @@ TEST_F(PracticeBookTest, KeepsNothingWhereAMarkDiffersFromWhatIsKept) {
   EXPECT_EQ(practice.all()->size(), 1u);
 }
 
+TEST_F(PracticeBookTest, PutsACorrectedMarkInThePlaceOfTheKeptOneWhenAskedTo) {
+  practice.add({session_of("Robin", panel, "7.25")});
+  const auto added = practice.add({session_of("Robin", panel, "7.5")}, true);
+  ASSERT_EQ(trouble_in(added), "");
+  EXPECT_EQ((*added)[0][0].did, AddedMark::Did::corrected);
+  EXPECT_EQ((*added)[0][0].kept->text(), "7.25");
+  EXPECT_EQ(practice.finished("Robin")->front().marks[0].mark->text(), "7.5");
+}
+
+TEST_F(PracticeBookTest, LeavesASessionOutAndCountsItAgainUnderItsNumber) {
+  practice.add({session_of("Robin", panel, "7.25")});
+  const auto second = practice.start({"Robin", {}}, {{panel, "1"}});
+  const std::int64_t first = practice.finished("Robin")->front().id;
+  ASSERT_EQ(trouble_in(practice.omit(first)), "");
+  EXPECT_TRUE(practice.finished("Robin")->empty());
+  EXPECT_EQ(practice.of("Robin")->size(), 1u);
+  EXPECT_TRUE(practice.all()->front().left_out);
+  EXPECT_EQ(practice.paused("Robin")->front().number, 2);
+  ASSERT_EQ(trouble_in(practice.omit(*second)), "");
+  EXPECT_TRUE(practice.paused("Robin")->empty());
+  ASSERT_EQ(trouble_in(practice.include(first)), "");
+  EXPECT_EQ(practice.finished("Robin")->front().marks[0].mark->text(), "7.25");
+}
+
+TEST_F(PracticeBookTest, KeepsThatASessionTellsThePanelsMarks) {
+  practice.start({"Robin", {}, true}, {{panel, "1"}});
+  practice.start({"Sam", {}}, {{panel, "1"}});
+  EXPECT_TRUE(practice.paused("Robin")->front().wish.tells_panel);
+  EXPECT_FALSE(practice.paused("Sam")->front().wish.tells_panel);
+}
+
 TEST_F(PracticeBookTest, KnowsAMarkAgainAlsoAfterThePanelWasCorrected) {
   practice.add({session_of("Robin", panel, "7.25")});
   Book book(season);

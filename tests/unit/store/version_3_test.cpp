@@ -71,7 +71,7 @@ constexpr const char* panels_afterwards =
 TEST_F(OldBook, APanelThatWasMovedGoesBackAndNoWordsAreLost) {
   make(3);
   EXPECT_EQ(panels(Mode::write), panels_afterwards);
-  EXPECT_EQ(version(), "4");
+  EXPECT_EQ(version(), "5");
   EXPECT_EQ(trouble_in(open(Mode::read).check()), "");
 }
 
@@ -113,7 +113,7 @@ TEST_F(OldBook, EveryTextHasItsChecksumAfterwards) {
 TEST_F(OldBook, AFileOfVersion2BecomesABook) {
   make(2);
   Season season = open(Mode::write);
-  EXPECT_EQ(version(), "4");
+  EXPECT_EQ(version(), "5");
   Book book(season);
   EXPECT_EQ(
       trouble_in(book.add({{What::routine, "Low Water", "solo-free", "", "", "routine \"Low Water\"\n", 0}},
