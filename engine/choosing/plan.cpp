@@ -31,8 +31,7 @@ Decimal to_the_sixth(Exact value) {
 // A quantile beside what is aimed at.
 PlanWish soon_told(PlanWish how) {
   how.aim = PlanWish::For::quantile;
-  how.forecast.grid.work = 10'000'000;
-  how.forecast.grid.states = 5'000;
+  how.forecast.grid.states = 20'000;
   return how;
 }
 
@@ -58,6 +57,9 @@ class Planning {
     if (!plan_.obstacles.empty()) return only_obstacles();
     plan_.as_written_allowed = programmes_.allowed(written());
     if (!plan_.conflict.empty()) return std::move(plan_);
+    if (how_.aim != PlanWish::For::expected && too_many_for_odds(inputs_))
+      plan_.notes.push_back("there are too many ways to swim the elements for odds (more than " +
+                            std::to_string(most_ways_by_odds) + "): these are the highest expected totals");
     for (const Room& room : programmes_.rooms) plan_.limits.push_back(room.told);
     look_at_odds();
     plan_.as_written = told(written());

@@ -75,6 +75,7 @@ struct AimInputs {
 std::unique_ptr<PlanAim> added_aim(const AimInputs& inputs, Obstacles& obstacles);
 std::unique_ptr<PlanAim> weighted_aim(const AimInputs& inputs, Obstacles& obstacles);
 std::unique_ptr<PlanAim> odds_aim(const AimInputs& inputs, Obstacles& obstacles);
+bool too_many_for_odds(const AimInputs& inputs);
 // The one of the wish.
 std::unique_ptr<PlanAim> aim_of(const AimInputs& inputs, Obstacles& obstacles);
 

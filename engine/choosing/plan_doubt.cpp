@@ -127,10 +127,22 @@ class Doubting {
   // What makes no difference to what goes in makes none to what comes out.
   bool matters(WhatIf what) const {
     const bool only_totals = inputs_.how.aim == PlanWish::For::expected;
-    if (what == WhatIf::base_likelier || what == WhatIf::base_rarer) return true;
+    if (what == WhatIf::base_likelier || what == WhatIf::base_rarer) return may_fall();
     if (only_totals) return false;
     if (what == WhatIf::wider) return true;
     return inputs_for(inputs_, wish_for(inputs_, 0)).spread.day.marks > Decimal();
+  }
+
+  bool may_fall() const {
+    return std::any_of(choices_.begin(), choices_.end(), [&](const PlanChoice& choice) {
+      Wish wish = wish_for(inputs_, 0);
+      for (std::size_t i = 0; i < choice.options.size(); ++i)
+        if (choice.options[i] != leave_out) wish.options[i] = choice.options[i];
+      const std::vector<BaseChance> chances = inputs_for(inputs_, wish).at_risk.chances;
+      return std::any_of(chances.begin(), chances.end(), [](const BaseChance& one) {
+        return one.percent > Decimal() && one.percent < hundred_percent;
+      });
+    });
   }
 
   // Which of the choices is the best with that change; nothing when it has to stop.
@@ -151,6 +163,7 @@ class Doubting {
       most = worth;
       best = i;
     }
+    if (!most) return std::nullopt;
     return best;
   }
 

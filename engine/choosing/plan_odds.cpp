@@ -208,12 +208,37 @@ class ByOdds : public PlanAim {
   std::optional<Promising> better_;  // than the best, were every limit wider by one
 };
 
+// No routine has so many ways to swim its elements: then the highest expected totals are told, and nothing is proved.
+class TooManyForOdds : public PlanAim {
+ public:
+  explicit TooManyForOdds(std::unique_ptr<PlanAim> totals) : totals_(std::move(totals)) {}
+
+  AimedBest best(const Choosing& choosing, std::size_t how_many, const std::vector<std::size_t>&) override {
+    AimedBest found = totals_->best(choosing, how_many, {});
+    found.proved = false;
+    found.tried = found.best.size();
+    found.at_most.reset();
+    return found;
+  }
+  std::optional<double> worth(const std::vector<std::size_t>&) const override { return std::nullopt; }
+
+ private:
+  const std::unique_ptr<PlanAim> totals_;
+};
+
 }  // namespace
+
+bool too_many_for_odds(const AimInputs& inputs) {
+  std::size_t ways = 0;
+  for (const auto& list : inputs.programmes.options) ways += list.size();
+  return ways > most_ways_by_odds;
+}
 
 std::unique_ptr<PlanAim> odds_aim(const AimInputs& inputs, Obstacles& obstacles) {
   std::unique_ptr<PlanAim> totals = weighting_rules(inputs.routine).empty() ? added_aim(inputs, obstacles)
                                                                             : weighted_aim(inputs, obstacles);
   if (!obstacles.empty()) return nullptr;
+  if (too_many_for_odds(inputs)) return std::make_unique<TooManyForOdds>(std::move(totals));
   std::unique_ptr<OddsWorth> odds = odds_worth(inputs, obstacles);
   if (!obstacles.empty()) return nullptr;
   return std::make_unique<ByOdds>(inputs, std::move(odds), std::move(totals));

@@ -67,7 +67,7 @@ class PiecesOf {
 
   // With the options in one place of the lists.
   void look_at_places(Obstacles& obstacles) {
-    std::size_t most = 0;
+    std::size_t most = 1;  // a routine of passages alone has its aspects
     for (const auto& list : inputs_.programmes.options) most = std::max(most, list.size());
     for (std::size_t place = 0; place < most; ++place) {
       const Inputs& here = places_.emplace_back(inputs_for(inputs_, wish_for(inputs_, place)));

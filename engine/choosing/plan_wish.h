@@ -44,6 +44,9 @@ constexpr std::size_t most_promising = 300;
 // Where the event weights elements by difficulty together, there is a forecast for each: no more than so many.
 constexpr std::size_t most_weighted_forecasts = 300;
 
+// With more ways to swim all elements than this, a plan goes by expected totals, whatever is wished.
+constexpr std::size_t most_ways_by_odds = 120;
+
 struct PlanChoice {
   std::vector<std::size_t> options;     // one for each element: the index of its option, or leave_out
   Points total;                         // expected, to the sixth place

@@ -79,7 +79,7 @@ std::string place_words(const PlaceApart& place, const std::string& reference) {
   return place.name;
 }
 
-std::string further_off(const PlaceApart& place, const std::string& reference) {
+std::string lies_further_off(const PlaceApart& place, const std::string& reference) {
   return fmt::format("You are further off {} than elsewhere: {} from {} on average, elsewhere {}.",
                      place_words(place, reference), amount(place.here), reference, amount(place.elsewhere));
 }
@@ -95,7 +95,7 @@ std::string higher_there(const PlaceApart& place, const std::string& reference) 
 void say_faults(const PracticeFaults& faults, double step, PracticeReport& report) {
   std::vector<std::string>& said = report.sentences;
   said.push_back(bias_sentence(faults, step, report));
-  if (const auto& place = faults.places.further_off) said.push_back(further_off(*place, report.reference));
+  if (const auto& place = faults.places.further_off) said.push_back(lies_further_off(*place, report.reference));
   if (const auto& place = faults.places.otherwise) said.push_back(higher_there(*place, report.reference));
   if (faults.order)
     said.push_back("You rank the elements otherwise than the panel: look at which you find better.");

@@ -224,6 +224,8 @@ ElementLine Telling::element_line(std::size_t index) {
   line.expected = {{}, shown.credited, shown.base};
   if (element.panel == nullptr) return line;
   line.rests_on = rests_on(shown.rests_on);
+  if (line.rests_on->from == ExpectedMark::From::sheet)
+    line.rests_on->silent = runs_shown(routine_, index, option, wish_.runs).all;
   if (!shown.marks) return line;
   line.left = left_on(index);
   static_cast<LineResult&>(line.expected) =

@@ -72,6 +72,7 @@ struct RestsOn {
   // What the deductions of the runs were taken from; empty where none were.
   std::optional<Mark> best = {};
   RunMark::Best best_from = RunMark::Best::nobody;
+  std::size_t silent = 0;  // runs that showed it and say nothing of its mark, so that the sheet's stands
 };
 
 // One line of the table a coach reads: an element, with what it is worth, expected and recorded.

@@ -35,6 +35,14 @@ The chance
   - to reach 210: 82.3 %, about 8 times in 10.
   - to reach 220: 63.1 %, about 6 times in 10.
 
+How much that hangs on what goes in
+                                    to reach 210  to reach 220
+as it is                                  82.3 %        63.1 %
+every base mark a quarter likelier        77.3 %        55.6 %
+every base mark a quarter rarer           87.1 %        71.2 %
+judges a quarter further apart            82.2 %        63.2 %
+no good or bad days                       91.8 %        59.8 %
+
 Where this comes from
   - How far judges' marks scatter: 0.235 marks, from 1 recorded panel, 35 marks
     (1, 2, 3, 4, 5, 7); 0.45 marks, from spread 0.45 in the sheet (6); 0.188

@@ -4,7 +4,7 @@ A plan for other programs, with how it comes about; with the set from elsewhere.
 === run landdrill plan harbour-lights.sheet --format csv --runs none --option 2=safer | grep -vE '^element,[2-6]'
 === output
 what,rank,number,title,option,total,quantile,chance,seconds,behind,by,least,most,used,one_more,one_less
-programme,1,,,,229.918375,,,150,,,,,,,
+programme,1,,,,229.918375,218.75,,150,,,,,,,
 element,1,1,Lantern,as written,,,,,,,,,,,
 element,1,2,Undertow,as written,,,,,,,,,,,
 element,1,3,Weathervane,as written,,,,,,,,,,,
@@ -12,12 +12,12 @@ element,1,4,Anchor chain,as written,,,,,,,,,,,
 element,1,5,Slack Water,as written,,,,,,,,,,,
 element,1,6,Beacon,long way down,,,,,,,,,,,
 element,1,7,Mooring,as written,,,,,,,,,,,
-programme,2,,,,225.923375,,,150,3.9950,,,,,,
-programme,3,,,,224.546625,,,150,5.3718,,,,,,
-programme,4,,,,224.376875,,,150,5.5415,,,,,,
-programme,5,,,,222.146375,,,150,7.7720,,,,,,
-programme,6,,,,220.381875,,,150,9.5365,,,,,,
-as written,,,,,220.381875,,,150,9.5365,,,,,,
+programme,2,,,,225.923375,214.083333,,150,3.9950,,,,,,
+programme,3,,,,224.546625,214.6,,150,5.3718,,,,,,
+programme,4,,,,224.376875,217.3875,,150,5.5415,,,,,,
+programme,5,,,,222.146375,213.2875,,150,7.7720,,,,,,
+programme,6,,,,220.381875,209.416667,,150,9.5365,,,,,,
+as written,,,,,220.381875,209.416667,,150,9.5365,,,,,,
 limit,,,duet-free: 4 to 5 hybrid elements,,,,,,,quotas.csv line 9,4,5,5,0,0
 limit,,,duet-free: at least 1 hybrid element with a part of thrusts,,,,,,,quotas.csv line 10,1,,2,,0
 limit,,,duet-free: at least 1 hybrid element with a part of spins,,,,,,,quotas.csv line 11,1,,4,,0
@@ -47,7 +47,7 @@ proved,,,,,,,,,,,,,,,
   "tried": 0,
   "not_told_apart": 0,
   "gap": null,
-  "limits": [
+  "noticed": "0.11",
 === exit 0
 === run landdrill plan harbour-lights.sheet --full | grep -A 12 'How this'
 === output

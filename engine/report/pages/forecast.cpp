@@ -79,7 +79,7 @@ ToldForecast told_alone(const Routine& routine, const Wish& wish, const Forecast
 
 // The rival, and the runs it is asked for with: --option speaks of the first.
 struct Rival {
-  const Routine& routine;
+  const Routine* routine;
   Wish wish;
 };
 
@@ -109,7 +109,7 @@ void tell_otherwise(const Routine& routine, const Wish& wish, const std::optiona
     for (ForecastTarget& target : told.targets)
       target.otherwise.push_back(reaches(*ours.total, target.points).chance);
     if (!rival) continue;
-    const Forecast theirs = landdrill::forecast(rival->routine, rival->wish, how);
+    const Forecast theirs = landdrill::forecast(*rival->routine, rival->wish, how);
     told.rival->otherwise.push_back(against(*ours.total, *theirs.total).above.chance);
   }
 }
@@ -131,11 +131,11 @@ ChoosingAnswer forecast(const Asked& asked, const AskedSheet& sheet, const std::
     as_written.add("--runs", asked.values("--runs"));
     const PriceWish their_price = whole_price_wish(as_written, other->routine);
     if (!their_price.mistake.empty()) return mistaken(their_price.mistake);
-    rival.emplace(other->routine, their_price.wish);
-    const Forecast theirs = foretell(rival->routine, rival->wish, *wish, days_done);
-    if (!theirs.obstacles.empty()) return missing_in(rival->routine, theirs.obstacles);
-    told.rival = {std::string(rival->routine.title), other->file,
-                  against(*told.forecast.total, *theirs.total), other_rules(routine, rival->routine)};
+    rival = Rival{&other->routine, their_price.wish};
+    const Forecast theirs = foretell(*rival->routine, rival->wish, *wish, days_done);
+    if (!theirs.obstacles.empty()) return missing_in(*rival->routine, theirs.obstacles);
+    told.rival = {std::string(rival->routine->title), other->file,
+                  against(*told.forecast.total, *theirs.total), other_rules(routine, *rival->routine)};
   }
   tell_otherwise(routine, price.wish, rival, wish->how, told);
   const Face face = face_of(routine, sheet.messages, price.wish, {.rows = rows_of(told.spreads)});
@@ -189,8 +189,9 @@ Datum spread_datum(const Spread& spread) {
 }
 
 std::string_view what_if_words(WhatIf what) {
-  constexpr std::string_view words[] = {"base marks 1/4 likelier", "base marks 1/4 rarer",
-                                        "judges 1/4 further apart", "no good or bad day"};
+  constexpr std::string_view words[] = {"every base mark a quarter likelier",
+                                        "every base mark a quarter rarer", "judges a quarter further apart",
+                                        "no good or bad days"};
   return words[static_cast<std::size_t>(what)];
 }
 
@@ -238,16 +239,34 @@ std::string_view what_if_key(WhatIf what) {
   return keys[static_cast<std::size_t>(what)];
 }
 
-// How much the chances hang on numbers that nobody knows well.
+// How much the chances hang on numbers that nobody knows well: for people a column for each chance, for programs a row.
 PageTable otherwise_table(const ToldForecast& told) {
   using enum Align;
-  std::vector<PageColumn> columns{{"what", "the chance", words, Wraps::yes}, {"chance", "as it is", amount}};
-  for (const WhatIf what : told.what_ifs)
-    columns.push_back({std::string(what_if_key(what)), std::string(what_if_words(what)), amount});
+  std::vector<PageColumn> columns{{"", "", words, Wraps::yes}};
+  for (const ForecastTarget& target : told.targets)
+    columns.push_back({"", "to reach " + target.points.text(), amount});
+  if (told.rival) columns.push_back({"", "to beat " + told.rival->title, amount});
+  PageTable table("", std::move(columns));
+  std::vector<Entry> as_it_is{"as it is"};
+  for (const ForecastTarget& target : told.targets) as_it_is.emplace_back(per_cent(target.chance.chance));
+  if (told.rival) as_it_is.emplace_back(per_cent(told.rival->chance.above.chance));
+  table.add(std::move(as_it_is));
+  for (std::size_t i = 0; i < told.what_ifs.size(); ++i) {
+    std::vector<Entry> cells{std::string(what_if_words(told.what_ifs[i]))};
+    for (const ForecastTarget& target : told.targets) cells.emplace_back(per_cent(target.otherwise[i]));
+    if (told.rival) cells.emplace_back(per_cent(told.rival->otherwise[i]));
+    table.add(std::move(cells));
+  }
+  return table;
+}
+
+PageTable otherwise_for_programs(const ToldForecast& told) {
+  std::vector<PageColumn> columns = program_columns({"what", "chance"});
+  for (const WhatIf what : told.what_ifs) columns.push_back(for_programs(std::string(what_if_key(what))));
   PageTable table("what_if", std::move(columns));
   const auto add = [&](std::string name, Chance chance, const std::vector<Chance>& otherwise) {
-    std::vector<Entry> cells{std::move(name), {per_cent(chance), as_number(chance)}};
-    for (const Chance one : otherwise) cells.push_back({per_cent(one), as_number(one)});
+    std::vector<Entry> cells{std::move(name), as_number(chance)};
+    for (const Chance one : otherwise) cells.emplace_back(as_number(one));
     table.add(std::move(cells));
   };
   for (const ForecastTarget& target : told.targets)
@@ -289,7 +308,8 @@ void put_chances(PageParts& page, const ToldForecast& told) {
   page.list("", sentences);
   if (!told.what_ifs.empty()) {
     page.heading("How much that hangs on what goes in");
-    page.add(otherwise_table(told));
+    page.add(otherwise_table(told), Seen::by_people);
+    page.add(otherwise_for_programs(told), Seen::by_programs);
   }
   PageTable targets = chances_table("targets", "reach");
   for (const ForecastTarget& target : told.targets)

@@ -127,9 +127,9 @@ void put_changes_note(PageParts& page, const Routine& routine, const ToldPlan& t
   words += signed_amount(ahead) + std::string(unit_of(told));
   // What is given up for it, or what comes with it.
   if (told.aim != PlanWish::For::expected)
-    words += " and " +
+    words += "; the expected total changes by " +
              signed_amount(to_places((first.total - as_written->total).value(), places_of(routine))) +
-             " points of the expected total";
+             " points";
   page.say("> changed. " + words + ".");
 }
 

@@ -4,6 +4,7 @@
 #include "engine/choosing/plan.h"
 #include "engine/report/figures.h"
 #include "engine/report/page.h"
+#include "engine/report/pages/forecast.h"
 #include "engine/report/pages/plan.h"
 #include "tables/decimal.h"
 #include "tables/quantity.h"
@@ -21,27 +22,24 @@ std::string choice_words(const Routine& routine, const ToldPlan& told, std::size
          ")";
 }
 
-std::string joined(const std::vector<std::string>& several) {
+std::string joined(std::vector<std::string> several) {
+  if (several.size() > 1 && several[1] == what_if_words(WhatIf::base_rarer)) {
+    several[0] += " or rarer";
+    several.erase(several.begin() + 1);
+  }
   std::string words;
   for (std::size_t i = 0; i < several.size(); ++i)
-    words += (i == 0 ? "" : i + 1 == several.size() ? " or " : ", ") + several[i];
+    words += (i == 0 ? "" : i + 1 == several.size() ? ", or " : ", ") + several[i];
   return words;
-}
-
-std::string_view otherwise_words(WhatIf what) {
-  constexpr std::string_view words[] = {"every base mark a quarter likelier",
-                                        "every base mark a quarter rarer", "judges a quarter further apart",
-                                        "no good or bad days"};
-  return words[static_cast<std::size_t>(what)];
 }
 
 std::vector<std::string> otherwise_sentences(const Routine& routine, const ToldPlan& told) {
   std::vector<std::string> stays, sentences;
   for (const PlanDoubt::Otherwise& one : told.plan.doubt.otherwise) {
     if (one.best == 0) {
-      stays.emplace_back(otherwise_words(one.what));
+      stays.emplace_back(what_if_words(one.what));
     } else {
-      sentences.push_back("With " + std::string(otherwise_words(one.what)) + ", " +
+      sentences.push_back("With " + std::string(what_if_words(one.what)) + ", " +
                           choice_words(routine, told, one.best) + " would be best.");
     }
   }
@@ -77,8 +75,7 @@ std::string draws_sentence(const Routine& routine, const ToldPlan& told) {
   words += " drawn from what they rest on: it is the best of these in " + std::to_string(doubt.best.front()) +
            " of " + std::to_string(doubt.draws) + " draws";
   if (next < doubt.best.size() && doubt.best[next] > 0)
-    words +=
-        "; next comes " + choice_words(routine, told, next) + " with " + std::to_string(doubt.best[next]);
+    words += ", " + choice_words(routine, told, next) + " in " + std::to_string(doubt.best[next]);
   return words + ".";
 }
 

@@ -301,6 +301,21 @@ void put_best_marks(PageParts& page, const Account& account) {
              (sources.size() == 1 ? "." : " (" + one.lines + ")."));
 }
 
+// "... says nothing of the mark: `expect` stands (1, 2)."
+void put_silent_runs(PageParts& page, const Account& account) {
+  std::string lines;
+  for (const ElementLine& line : account.elements) {
+    if (line.rests_on && line.rests_on->silent > 0)
+      lines += (lines.empty() ? "" : ", ") + std::to_string(line.number);
+  }
+  if (!lines.empty())
+    page.say(
+        "A run without a fault where nobody wrote `best`, or with no more than a part lost, says nothing of "
+        "the "
+        "mark: `expect` stands (" +
+        lines + ").");
+}
+
 // "Estimate from the run of 2026-04-14: 1, 2, 4, Performance."
 void put_mark_sources(PageParts& page, const Account& account) {
   std::vector<MarkSource> sources;
@@ -326,6 +341,7 @@ void put_score_notes(PageParts& page, const Account& account) {
   put_announced_note(notes, account);
   put_mark_sources(notes, account);
   put_best_marks(notes, account);
+  put_silent_runs(notes, account);
   if (shows_left_points(account))
     notes.say("left: the points that a full mark for what was declared would add.");
   page.apart();

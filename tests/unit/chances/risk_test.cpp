@@ -70,7 +70,7 @@ TEST(Risk, CountsAllRunsWhicheverTheMarkIsFrom) {
   EXPECT_EQ(chance(reeds + runs, 0, averaged), "nobody 11.111111");
   EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::dated, "2026-04-14"}}), "nobody 11.111111");
   EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::none, {}}}), "nobody 0");
-  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::latest, {}, "2026-04-14"}}), "nobody 12.5");
+  EXPECT_EQ(chance(reeds + runs, 0, {{}, {RunWish::Which::latest, {}, "2026-04-15"}}), "nobody 12.5");
   const ReadSheet sheet(reeds + runs, pond());
   EXPECT_EQ(base_chance(sheet.routine(), 0, {}).runs.base, 1u);
   EXPECT_EQ(base_chance(sheet.routine(), 0, {}).runs.all, 3u);

@@ -160,5 +160,21 @@ TEST(PlanDoubt, DrawsForATargetToo) {
   EXPECT_GT(aimed.doubt.best.at(0), 20u);
 }
 
+TEST(PlanDoubt, OfTooManyWaysForOddsTheHighestExpectedTotalIsToldAndNothingProved) {
+  std::string many =
+      "routine \"Many\"\nevent open\nvalues pond\nspread 0.4\nimpression choreography 7, performance 7\n";
+  for (int i = 1; i <= 61; ++i)
+    many += "element " + std::to_string(i) +
+            " throw\ndifficulty 2\nexpect 7\noption \"more\"\ndifficulty 2.1\nexpect 7\n";
+  const Plan aimed = planned(many, kit::pond(), PlanWish::For::target, "900");
+  ASSERT_FALSE(aimed.choices.empty());
+  EXPECT_FALSE(aimed.proved);
+  EXPECT_FALSE(aimed.gap);
+  EXPECT_FALSE(aimed.choices[0].reaches);
+  EXPECT_EQ(aimed.choices[0].total, planned(many, kit::pond(), PlanWish::For::expected).choices.at(0).total);
+  ASSERT_EQ(aimed.notes.size(), 1u);
+  EXPECT_NE(aimed.notes[0].find("more than 120"), std::string::npos);
+}
+
 }  // namespace
 }  // namespace landdrill

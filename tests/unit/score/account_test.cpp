@@ -335,5 +335,17 @@ TEST(Account, ReadsAnAspectThatIsCalledTotalOrAsAnElementsPath) {
   EXPECT_EQ(text(told.total.estimate), "86.4000");
 }
 
+TEST(Account, CountsTheRunsThatSayNothingOfAMark) {
+  const auto silent = [](const std::string& runs) {
+    const ReadSheet sheet(reeds + runs, pond());
+    return account(sheet.routine(), {}, std::nullopt).elements.at(0).rests_on->silent;
+  };
+  EXPECT_EQ(silent(""), 0u);
+  EXPECT_EQ(silent("run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: lost spin-a\n"), 2u);
+  EXPECT_EQ(silent("run 2026-04-14\nelement 1: clean\nrun 2026-04-15\nelement 1: splash small\n"), 0u)
+      << "then a run says the mark";
+  EXPECT_EQ(silent("run 2026-04-14\nelement 2: clean\n"), 0u);
+}
+
 }  // namespace
 }  // namespace landdrill
