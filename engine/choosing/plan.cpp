@@ -31,7 +31,6 @@ Decimal to_the_sixth(Exact value) {
 // A quantile beside what is aimed at.
 PlanWish soon_told(PlanWish how) {
   how.aim = PlanWish::For::quantile;
-  how.forecast.grid.states = 20'000;
   return how;
 }
 

@@ -33,7 +33,7 @@ struct PlanWish {
       limits;  // told on the command line; they stand instead of what the sheet says of the same
   bool limits_worth = true;  // what one unit more of each limit is worth: each is a plan of its own
   // Fine enough to tell programmes apart that anyone would, and soon done.
-  ForecastWish forecast{{}, {std::nullopt, 100'000'000, 200'000}, {}};
+  ForecastWish forecast{{}, {std::nullopt, 100'000'000, 20'000}, {}};
   bool doubts = true;                              // how much the answer hangs on what goes in, see PlanDoubt
   std::function<bool(std::uint64_t steps)> go_on;  // false stops: the answer then has a gap
   // For quantile and target, and where elements are weighted by difficulty together: all programmes within the
