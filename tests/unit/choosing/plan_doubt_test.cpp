@@ -84,6 +84,16 @@ TEST(PlanDoubt, ATargetIsNotBoughtWithPointsForAChanceThatNobodyNotices) {
   EXPECT_EQ(wise.noticed, Decimal::whole(90));
 }
 
+TEST(PlanDoubt, OfChancesThatNobodyTellsApartTheHighestExpectedTotalIsTaken) {
+  const std::string three =
+      replaced(mill, "difficulty 3\nexpect 8\nslip 20%\n",
+               "difficulty 1\nexpect 8\nslip 0%\noption \"hard\"\ndifficulty 3\nexpect 8\nslip 20%\n");
+  EXPECT_EQ(planned(three, with_estimates("0", "0"), PlanWish::For::target, "65").choices.at(0).options[0],
+            2u);
+  EXPECT_EQ(planned(three, with_estimates("0", "0.5"), PlanWish::For::target, "65").choices.at(0).options[0],
+            1u);
+}
+
 TEST(PlanDoubt, WhatIsGivenUpForATargetIsTold) {
   const Plan daring = planned(mill, with_estimates("0", "0"), PlanWish::For::target, "65");
   ASSERT_TRUE(daring.highest_total);
